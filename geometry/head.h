@@ -1,0 +1,44 @@
+#pragma once
+
+#include <memory>
+#include <string>
+
+#include "geometry/distance_field.h"
+#include "geometry/fiducials.h"
+#include "geometry/surface.h"
+
+namespace scalpmark::geometry {
+
+/// The three lengths staff take with a tape, mm.
+struct TapeMeasures {
+  double nasion_inion_mm = 0;   ///< over the vertex
+  double tragus_tragus_mm = 0;  ///< over the vertex
+  double circumference_mm = 0;  ///< through Fpz, T7, Oz, T8
+};
+
+/// One patient's head: skin, fiducials, axes, and what is the same for every edit (the vertex, the tapes, the
+/// distance fields from the vertex, nasion and tragi: worked out once, on first use). Const and thread-safe;
+/// copies share everything.
+class Head {
+public:
+  /// Refuses what place_fiducials refuses, and a head on which the vertex cannot be found (GeometryError).
+  Head(Surface skin, const Fiducials& fiducials);
+
+  [[nodiscard]] const Surface& skin() const;
+  [[nodiscard]] const SkinFiducials& fiducials() const;
+  [[nodiscard]] const HeadAxes& axes() const;
+  [[nodiscard]] const SurfacePoint& vertex() const;  ///< Cz: half way along both tapes at once
+  [[nodiscard]] const TapeMeasures& tapes() const;
+
+  struct Fields {
+    DistanceField vertex, nasion, left_tragus, right_tragus;
+  };
+  /// Worked out on first use, on as many threads as there are cores.
+  [[nodiscard]] const Fields& fields() const;
+
+private:
+  struct Data;
+  std::shared_ptr<const Data> data_;
+};
+
+}  // namespace scalpmark::geometry
