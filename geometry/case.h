@@ -9,8 +9,8 @@ namespace scalpmark::geometry {
 
 enum class Side { left, right };
 
-/// How an edge in the air becomes a mark on the skin: a tape along the skin from the pulse point; straight down the
-/// coil's normal past its edge; the skin nearest to the edge.
+/// How an edge in the air becomes a mark on the skin: a tape along the skin from the pulse point; straight
+/// down the coil's normal past its edge; the skin nearest to the edge.
 enum class MarkRule { tape, drop, nearest };
 
 enum class GridOn { edge_marks, pulse_points };

@@ -6,9 +6,9 @@
 
 namespace scalpmark::geometry {
 
-/// A slab of a coil: an outline and its height range. Coil frame: origin at the centre of the flat face, x to the
-/// coil's right as seen from behind (handle side) looking along the front axis, y along the front axis, z away from
-/// the head.
+/// A slab of a coil: an outline and its height range. Coil frame: origin at the centre of the flat face, x to
+/// the coil's right as seen from behind (handle side) looking along the front axis, y along the front axis, z
+/// away from the head.
 struct CoilPart {
   std::string name;                      ///< "casing", "handle"
   std::vector<Eigen::Vector2d> outline;  ///< mm, counter-clockwise, not self-crossing

@@ -6,8 +6,9 @@
 
 namespace scalpmark::geometry {
 
-/// Tape distances from one skin point to everywhere: exact on the mesh at the vertices (as in shortest_path.h),
-/// unfolded from the three corners within a face. Worked out once per head and source, then looked up.
+/// Tape distances from one skin point to everywhere: exact on the mesh at the vertices (as in
+/// shortest_path.h), unfolded from the three corners within a face. Worked out once per head and source, then
+/// looked up.
 class DistanceField {
 public:
   DistanceField(const Surface& skin, const SurfacePoint& source);

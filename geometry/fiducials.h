@@ -14,8 +14,8 @@ struct Fiducials {
   Eigen::Vector3d right_tragus = Eigen::Vector3d::Zero();
 };
 
-/// Unit axes of a head, right-handed. `right`: left tragus to right tragus. `front`: inion to nasion made square
-/// to right. `up` = right x front.
+/// Unit axes of a head, right-handed. `right`: left tragus to right tragus. `front`: inion to nasion made
+/// square to right. `up` = right x front.
 struct HeadAxes {
   Eigen::Vector3d right = Eigen::Vector3d::UnitX();
   Eigen::Vector3d front = Eigen::Vector3d::UnitY();
@@ -23,9 +23,9 @@ struct HeadAxes {
   Eigen::Vector3d origin = Eigen::Vector3d::Zero();  ///< half way between the tragi
 };
 
-/// The axes of four points that make a head. Refuses (GeometryError, naming the points): a coordinate that is not
-/// finite; two points closer than 20 mm; nasion to inion or tragus to tragus outside 100 to 300 mm; the tragi not
-/// on either side of the line from inion to nasion, or more than 50 degrees off square to it.
+/// The axes of four points that make a head. Refuses (GeometryError, naming the points): a coordinate that is
+/// not finite; two points closer than 20 mm; nasion to inion or tragus to tragus outside 100 to 300 mm; the
+/// tragi not on either side of the line from inion to nasion, or more than 50 degrees off square to it.
 [[nodiscard]] HeadAxes head_axes(const Fiducials& fiducials);
 
 /// The four points brought onto the skin.
@@ -34,9 +34,9 @@ struct SkinFiducials {
   Fiducials at;  ///< their positions, on the skin
 };
 
-/// Moves each fiducial to the nearest skin point. Refuses (GeometryError, naming the point and the distance) one
-/// further than 15 mm from the skin, tragi that are swapped (the vertex would be inside the neck: `up` points to
-/// where the skin ends sooner than downwards), and all that head_axes refuses.
+/// Moves each fiducial to the nearest skin point. Refuses (GeometryError, naming the point and the distance)
+/// one further than 15 mm from the skin, tragi that are swapped (the vertex would be inside the neck: `up`
+/// points to where the skin ends sooner than downwards), and all that head_axes refuses.
 [[nodiscard]] SkinFiducials place_fiducials(const Surface& skin, const Fiducials& fiducials);
 
 }  // namespace scalpmark::geometry

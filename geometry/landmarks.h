@@ -19,13 +19,13 @@ struct Landmark {
   Eigen::Vector3d at = Eigen::Vector3d::Zero();
 };
 
-/// The positions on this head, Nz and Iz included: 21 + 2 of the 10-20 system, the 10-10 system, or all 345 of the
-/// 10-5 system (Oostenveld and Praamstra 2001, Clin Neurophysiol 112:713-719). Order: front to back, left to right
-/// in a row.
+/// The positions on this head, Nz and Iz included: 21 + 2 of the 10-20 system, the 10-10 system, or all 345
+/// of the 10-5 system (Oostenveld and Praamstra 2001, Clin Neurophysiol 112:713-719). Order: front to back,
+/// left to right in a row.
 [[nodiscard]] std::vector<Landmark> landmarks(const Head& head, LandmarkSystem system);
 
-/// One position by its label, case-insensitive; T3, T4, T5, T6 are understood as T7, T8, P7, P8. Empty when there is
-/// no such label in the 10-5 system.
+/// One position by its label, case-insensitive; T3, T4, T5, T6 are understood as T7, T8, P7, P8. Empty when
+/// there is no such label in the 10-5 system.
 [[nodiscard]] std::optional<Landmark> landmark(const Head& head, std::string_view label);
 
 /// The label as written in the literature ("f3" -> "F3", "T5" -> "P7"); empty when there is none.

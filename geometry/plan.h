@@ -31,13 +31,13 @@ struct Placement {
   Eigen::Vector3d forward = Eigen::Vector3d::UnitY();  ///< parasagittal direction in the coil's face, unit
   Eigen::Vector3d inward = Eigen::Vector3d::UnitX();   ///< toward the midline, in the coil's face, unit
   double angle_deg = 45;
-  double lift_mm = 0;                                ///< of the coil's face over the pulse point, in all
-  Eigen::Vector3d edge = Eigen::Vector3d::Zero();    ///< the middle of the coil's front edge, in the air
+  double lift_mm = 0;                              ///< of the coil's face over the pulse point, in all
+  Eigen::Vector3d edge = Eigen::Vector3d::Zero();  ///< the middle of the coil's front edge, in the air
   EdgeMarks edge_mark;
   std::optional<double> drop_gap_mm, nearest_gap_mm;  ///< from edge to skin
   TapeFrom pulse_tape;
-  std::optional<TapeFrom> edge_mark_tape;             ///< of the mark by the case's rule
-  std::vector<Eigen::Vector3d> tape_line;             ///< from pulse point to tape mark, for drawing
+  std::optional<TapeFrom> edge_mark_tape;  ///< of the mark by the case's rule
+  std::vector<Eigen::Vector3d> tape_line;  ///< from pulse point to tape mark, for drawing
 };
 
 struct GridNode {

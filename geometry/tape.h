@@ -8,13 +8,14 @@
 
 namespace scalpmark::geometry {
 
-/// A taut measuring tape lying in a plane: the section of the skin by the plane, with hollows bridged (its convex
-/// hull). Lengths are along the tape, mm.
+/// A taut measuring tape lying in a plane: the section of the skin by the plane, with hollows bridged (its
+/// convex hull). Lengths are along the tape, mm.
 class Tape {
 public:
   /// The tape from `a` to `b` in the plane through `a`, `over` and `b`, on the side of `over`.
   /// Refuses (GeometryError) three points in a line, and a plane section that does not lead from a to b.
-  static Tape over(const Surface& skin, const SurfacePoint& a, const SurfacePoint& over, const SurfacePoint& b);
+  static Tape over(const Surface& skin, const SurfacePoint& a, const SurfacePoint& over,
+                   const SurfacePoint& b);
 
   /// The tape of `length_mm` from `start` in the plane with unit `normal`, heading to the side of `heading`.
   /// Refuses (GeometryError) a skin that ends before the tape does.
@@ -22,8 +23,8 @@ public:
                     const Eigen::Vector3d& heading, double length_mm);
 
   [[nodiscard]] double length_mm() const { return length_mm_; }
-  /// The skin point `mm` from the start (clamped to the tape). Where the tape bridges a hollow: the point of the
-  /// section below it, nearest to the tape.
+  /// The skin point `mm` from the start (clamped to the tape). Where the tape bridges a hollow: the point of
+  /// the section below it, nearest to the tape.
   [[nodiscard]] SectionPoint at_mm(double mm) const;
   [[nodiscard]] SectionPoint at(double fraction) const { return at_mm(fraction * length_mm_); }
   /// The reverse: how far along the tape (0 to 1) the place nearest to `q` lies.
@@ -33,11 +34,12 @@ public:
 
 private:
   Tape() = default;
-  std::vector<SectionPoint> section_;   ///< the skin under the tape, from start to end
-  std::vector<size_t> touching_;        ///< indices into section_ where the tape touches, ascending
-  std::vector<double> along_mm_;        ///< tape length at each of touching_
+  std::vector<SectionPoint> section_;  ///< the skin under the tape, from start to end
+  std::vector<size_t> touching_;       ///< indices into section_ where the tape touches, ascending
+  std::vector<double> along_mm_;       ///< tape length at each of touching_
   double length_mm_ = 0;
-  friend Tape make_tape(std::vector<SectionPoint> section, const Eigen::Vector3d& normal, const Eigen::Vector3d& rise);
+  friend Tape make_tape(std::vector<SectionPoint> section, const Eigen::Vector3d& normal,
+                        const Eigen::Vector3d& rise);
 };
 
 }  // namespace scalpmark::geometry
