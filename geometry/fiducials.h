@@ -24,8 +24,9 @@ struct HeadAxes {
 };
 
 /// The axes of four points that make a head. Refuses (GeometryError, naming the points): a coordinate that is
-/// not finite; two points closer than 20 mm; nasion to inion or tragus to tragus outside 100 to 300 mm; the
-/// tragi not on either side of the line from inion to nasion, or more than 50 degrees off square to it.
+/// not finite; two points closer than 20 mm; nasion to inion or tragus to tragus outside 100 to 300 mm; tragi
+/// on one side of the line from inion to nasion, or lines more than 50 degrees off square; nasion and inion
+/// more than 5 mm below the tragi, which is how swapped ears look (the axes then point up through the neck).
 [[nodiscard]] HeadAxes head_axes(const Fiducials& fiducials);
 
 /// The four points brought onto the skin.
@@ -35,8 +36,7 @@ struct SkinFiducials {
 };
 
 /// Moves each fiducial to the nearest skin point. Refuses (GeometryError, naming the point and the distance)
-/// one further than 15 mm from the skin, tragi that are swapped (the vertex would be inside the neck: `up`
-/// points to where the skin ends sooner than downwards), and all that head_axes refuses.
+/// one further than 15 mm from the skin, and all that head_axes refuses.
 [[nodiscard]] SkinFiducials place_fiducials(const Surface& skin, const Fiducials& fiducials);
 
 }  // namespace scalpmark::geometry

@@ -16,6 +16,8 @@ struct TapeMeasures {
   double circumference_mm = 0;  ///< through Fpz, T7, Oz, T8
 };
 
+struct VertexTapes;  // vertex.h
+
 /// One patient's head: skin, fiducials, axes, and what is the same for every edit (the vertex, the tapes, the
 /// distance fields from the vertex, nasion and tragi: worked out once, on first use). Const and thread-safe;
 /// copies share everything.
@@ -23,11 +25,15 @@ class Head {
 public:
   /// Refuses what place_fiducials refuses, and a head on which the vertex cannot be found (GeometryError).
   Head(Surface skin, const Fiducials& fiducials);
+  /// The same from fiducials already on this skin and a skin point near the top, without a search (for a head
+  /// that was moved or scaled).
+  Head(Surface skin, const SkinFiducials& fiducials, const SurfacePoint& near_vertex);
 
   [[nodiscard]] const Surface& skin() const;
   [[nodiscard]] const SkinFiducials& fiducials() const;
   [[nodiscard]] const HeadAxes& axes() const;
   [[nodiscard]] const SurfacePoint& vertex() const;  ///< Cz: half way along both tapes at once
+  [[nodiscard]] const VertexTapes& vertex_tapes() const;
   [[nodiscard]] const TapeMeasures& tapes() const;
 
   struct Fields {

@@ -79,10 +79,10 @@ std::vector<std::array<Neighbour, 3>> link_faces(const std::vector<Triangle>& tr
 }  // namespace
 
 Surface::Surface(std::vector<Vector3d> vertices, std::vector<Triangle> triangles)
-    : vertices_(std::move(vertices)) {
+    : vertices_(std::make_shared<const std::vector<Vector3d>>(std::move(vertices))) {
   if (triangles.empty()) throw GeometryError("The surface has no triangles.");
-  const int count = static_cast<int>(vertices_.size());
-  for (const auto& v : vertices_)
+  const int count = static_cast<int>(vertices_->size());
+  for (const auto& v : *vertices_)
     if (!v.allFinite()) throw GeometryError("The surface has a coordinate that is not a number.");
   for (const auto& t : triangles) {
     for (const int i : t)
@@ -130,10 +130,12 @@ Surface::Surface(std::vector<Vector3d> vertices, std::vector<Triangle> triangles
 }
 
 Surface::Surface(std::vector<Vector3d> vertices, std::shared_ptr<const Topology> topology)
-    : vertices_(std::move(vertices)), topology_(std::move(topology)), lazy_(std::make_shared<Lazy>()) {}
+    : vertices_(std::make_shared<const std::vector<Vector3d>>(std::move(vertices))),
+      topology_(std::move(topology)),
+      lazy_(std::make_shared<Lazy>()) {}
 
 Surface Surface::moved(std::vector<Vector3d> vertices) const {
-  if (vertices.size() != vertices_.size())
+  if (vertices.size() != vertices_->size())
     throw GeometryError("A moved surface must keep its number of vertices.");
   for (const auto& v : vertices)
     if (!v.allFinite()) throw GeometryError("The moved surface has a coordinate that is not a number.");
@@ -187,7 +189,7 @@ double Surface::face_area(int face) const {
 
 const std::vector<Vector3d>& Surface::vertex_normals() const {
   std::call_once(lazy_->normals_once, [this] {
-    std::vector<Vector3d> normals(vertices_.size(), Vector3d::Zero());
+    std::vector<Vector3d> normals(vertices_->size(), Vector3d::Zero());
     for (size_t f = 0; f < triangles().size(); ++f) {
       const int face = static_cast<int>(f);
       const Vector3d n = face_normal(face);

@@ -30,7 +30,8 @@ struct RayHit {
 };
 
 /// The skin: triangles with topology, mm, outward orientation. Built once, then const; every query is
-/// thread-safe. The search tree is built on the first query that needs it.
+/// thread-safe, and a copy is cheap (shares everything). The search tree is built on the first query that
+/// needs it.
 class Surface {
 public:
   /// Refuses (GeometryError): no triangles, an index out of range, a corner used twice in a triangle, a
@@ -41,9 +42,9 @@ public:
   /// The same triangles on moved vertices (shares the topology). Refuses a different vertex count.
   [[nodiscard]] Surface moved(std::vector<Eigen::Vector3d> vertices) const;
 
-  [[nodiscard]] const std::vector<Eigen::Vector3d>& vertices() const { return vertices_; }
+  [[nodiscard]] const std::vector<Eigen::Vector3d>& vertices() const { return *vertices_; }
   [[nodiscard]] const std::vector<Triangle>& triangles() const;
-  [[nodiscard]] const Eigen::Vector3d& vertex(int v) const { return vertices_[static_cast<size_t>(v)]; }
+  [[nodiscard]] const Eigen::Vector3d& vertex(int v) const { return (*vertices_)[static_cast<size_t>(v)]; }
   [[nodiscard]] const Triangle& triangle(int f) const { return triangles()[static_cast<size_t>(f)]; }
   [[nodiscard]] const Eigen::Vector3d& corner(int f, int k) const {
     return vertex(triangle(f)[static_cast<size_t>(k)]);
@@ -86,7 +87,7 @@ private:
   struct Lazy;
   Surface(std::vector<Eigen::Vector3d> vertices, std::shared_ptr<const Topology> topology);
 
-  std::vector<Eigen::Vector3d> vertices_;
+  std::shared_ptr<const std::vector<Eigen::Vector3d>> vertices_;
   std::shared_ptr<const Topology> topology_;
   std::shared_ptr<Lazy> lazy_;
 };

@@ -33,13 +33,13 @@ public:
   [[nodiscard]] std::vector<Eigen::Vector3d> line() const;
 
 private:
-  Tape() = default;
+  Tape(const Surface& skin, std::vector<SectionPoint> section, std::vector<size_t> touching);
+
+  Surface skin_;                       ///< shares the caller's triangles
   std::vector<SectionPoint> section_;  ///< the skin under the tape, from start to end
   std::vector<size_t> touching_;       ///< indices into section_ where the tape touches, ascending
   std::vector<double> along_mm_;       ///< tape length at each of touching_
   double length_mm_ = 0;
-  friend Tape make_tape(std::vector<SectionPoint> section, const Eigen::Vector3d& normal,
-                        const Eigen::Vector3d& rise);
 };
 
 }  // namespace scalpmark::geometry

@@ -1,0 +1,91 @@
+#include "geometry/head.h"
+
+#include <future>
+#include <mutex>
+#include <optional>
+
+#include "geometry/error.h"
+#include "geometry/vertex.h"
+
+namespace scalpmark::geometry {
+
+struct Head::Data {
+  Data(Surface s, SkinFiducials f, HeadAxes a, VertexTapes t)
+      : skin(std::move(s)),
+        fiducials(std::move(f)),
+        axes(a),
+        tapes(std::move(t)),
+        measures(measure(skin, tapes)) {}
+  Surface skin;
+  SkinFiducials fiducials;
+  HeadAxes axes;
+  VertexTapes tapes;
+  TapeMeasures measures;
+  mutable std::once_flag fields_once;
+  mutable std::optional<Fields> fields;
+};
+
+namespace {
+
+SurfacePoint top_of(const Surface& skin, const HeadAxes& axes) {
+  // From far above, so that a hollow or an inner wall is never taken for the top.
+  constexpr double above_mm = 400;
+  const auto hit = skin.ray_hit(axes.origin + above_mm * axes.up, -axes.up, above_mm);
+  if (!hit)
+    throw GeometryError("No skin was found above the tragi; the surface must cover the top of the head.");
+  return hit->point;
+}
+
+}  // namespace
+
+Head::Head(Surface skin, const Fiducials& fiducials) {
+  const SkinFiducials placed = place_fiducials(skin, fiducials);
+  const HeadAxes axes = head_axes(placed.at);
+  VertexTapes tapes = find_vertex(skin, placed, top_of(skin, axes));
+  data_ = std::make_shared<const Data>(std::move(skin), placed, axes, std::move(tapes));
+}
+
+Head::Head(Surface skin, const SkinFiducials& fiducials, const SurfacePoint& near_vertex) {
+  SkinFiducials placed = fiducials;
+  placed.at = {skin.position(fiducials.nasion), skin.position(fiducials.inion),
+               skin.position(fiducials.left_tragus), skin.position(fiducials.right_tragus)};
+  const HeadAxes axes = head_axes(placed.at);
+  VertexTapes tapes = find_vertex(skin, placed, near_vertex);
+  data_ = std::make_shared<const Data>(std::move(skin), placed, axes, std::move(tapes));
+}
+
+const Surface& Head::skin() const {
+  return data_->skin;
+}
+const SkinFiducials& Head::fiducials() const {
+  return data_->fiducials;
+}
+const HeadAxes& Head::axes() const {
+  return data_->axes;
+}
+const SurfacePoint& Head::vertex() const {
+  return data_->tapes.vertex;
+}
+const VertexTapes& Head::vertex_tapes() const {
+  return data_->tapes;
+}
+const TapeMeasures& Head::tapes() const {
+  return data_->measures;
+}
+
+const Head::Fields& Head::fields() const {
+  std::call_once(data_->fields_once, [this] {
+    const Data& d = *data_;
+    const auto field = [&d](const SurfacePoint& source) {
+      return std::async(std::launch::async, [&d, source] { return DistanceField(d.skin, source); });
+    };
+    auto nasion = field(d.fiducials.nasion);
+    auto left = field(d.fiducials.left_tragus);
+    auto right = field(d.fiducials.right_tragus);
+    DistanceField vertex(d.skin, d.tapes.vertex);
+    d.fields.emplace(Fields{std::move(vertex), nasion.get(), left.get(), right.get()});
+  });
+  return *data_->fields;
+}
+
+}  // namespace scalpmark::geometry
