@@ -1,5 +1,8 @@
 #pragma once
 
+#include <Eigen/Core>
+#include <optional>
+
 #include "geometry/case.h"
 #include "geometry/head.h"
 #include "geometry/plan.h"
@@ -17,5 +20,26 @@ namespace scalpmark::geometry {
 /// that no pulse point reaches.
 [[nodiscard]] Placement place_by_mark(const Head& head, const Case& entered, Side side,
                                       const SurfacePoint& mark);
+
+/// A placement with its points as skin points, for going on from them.
+struct LaidCoil {
+  Placement placement;
+  SurfacePoint pulse;
+  std::optional<SurfacePoint> mark;  ///< by the case's rule
+};
+[[nodiscard]] LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse);
+
+/// The pulse point alone whose mark by the case's rule falls on `mark` (to 0.02 mm at worst), looked for from
+/// `near` where given. Refuses (GeometryError) a mark that no pulse point reaches.
+[[nodiscard]] SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side,
+                                          const SurfacePoint& mark, const SurfacePoint* near = nullptr);
+
+/// Forward (along the parasagittal section, towards the nose) and outward (square to it, away from the
+/// midline) in the tangent plane of the skin. Unit.
+struct Directions {
+  Eigen::Vector3d forward = Eigen::Vector3d::UnitY();
+  Eigen::Vector3d outward = Eigen::Vector3d::UnitX();
+};
+[[nodiscard]] Directions directions_at(const Head& head, Side side, const SurfacePoint& at);
 
 }  // namespace scalpmark::geometry

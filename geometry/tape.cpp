@@ -264,4 +264,14 @@ std::vector<Vector3d> Tape::line() const {
   return line;
 }
 
+std::vector<Vector3d> Tape::line_between(double from_mm, double to_mm) const {
+  const double low = std::min(from_mm, to_mm), high = std::max(from_mm, to_mm);
+  std::vector<Vector3d> line{at_mm(low).at};
+  for (size_t i = 0; i < touching_.size(); ++i)
+    if (along_mm_[i] > low && along_mm_[i] < high) line.push_back(section_[touching_[i]].at);
+  line.push_back(at_mm(high).at);
+  if (from_mm > to_mm) std::reverse(line.begin(), line.end());
+  return line;
+}
+
 }  // namespace scalpmark::geometry

@@ -31,6 +31,8 @@ public:
   [[nodiscard]] double fraction_of(const Eigen::Vector3d& q) const;
   /// The tape itself (on the skin, or in the air where it bridges), for drawing.
   [[nodiscard]] std::vector<Eigen::Vector3d> line() const;
+  /// The part between two lengths along it (either order), ends included.
+  [[nodiscard]] std::vector<Eigen::Vector3d> line_between(double from_mm, double to_mm) const;
 
 private:
   Tape(const Surface& skin, std::vector<SectionPoint> section, std::vector<size_t> touching);
