@@ -23,10 +23,6 @@ constexpr double most_gap_mm = 80;
 /// The sight line starts this far over the edge, so that skin that rises over the edge itself is still met.
 constexpr double sight_start_mm = 30;
 
-Vector3d outward(const HeadAxes& axes, Side side) {
-  return side == Side::right ? axes.right : Vector3d(-axes.right);
-}
-
 /// The coil's directions at a skin point, before any lift.
 struct Laid {
   CoilPose pose;
