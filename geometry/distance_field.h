@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
 #include "geometry/surface.h"
@@ -7,8 +8,9 @@
 namespace scalpmark::geometry {
 
 /// Tape distances from one skin point to everywhere: exact on the mesh at the vertices (as in
-/// shortest_path.h), unfolded from the three corners within a face. Worked out once per head and source, then
-/// looked up.
+/// shortest_path.h). Within a face: the best of the straight lines through the face's edges to where the
+/// source appears unfolded (kept for two places of each edge), and of the ways over its corners. Worked out
+/// once per head and source, then looked up.
 class DistanceField {
 public:
   DistanceField(const Surface& skin, const SurfacePoint& source);
@@ -18,8 +20,15 @@ public:
   [[nodiscard]] const std::vector<double>& at_vertices() const { return mm_; }
 
 private:
+  /// How the source is seen from a face through a stretch of one of its edges (see EdgeView in windows.h).
+  struct View {
+    float x, y, before_mm, begin, end;
+    std::int32_t edge;
+  };
   SurfacePoint source_;
   std::vector<double> mm_;
+  std::vector<View> views_;                // of all faces, in their order
+  std::vector<std::uint32_t> first_view_;  // of each face, and the end of the last
 };
 
 }  // namespace scalpmark::geometry
