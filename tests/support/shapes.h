@@ -11,8 +11,8 @@
 
 namespace scalpmark::tests {
 
-/// A sphere of `level` subdivisions of an octahedron (8 * 4^level triangles), its vertices exactly on the sphere;
-/// symmetric in x, y and z.
+/// A sphere of `level` subdivisions of an octahedron (8 * 4^level triangles), its vertices exactly on the
+/// sphere; symmetric in x, y and z.
 inline geometry::Surface sphere(double radius_mm, int level,
                                 const Eigen::Vector3d& semi_axes = Eigen::Vector3d::Ones()) {
   std::vector<Eigen::Vector3d> v{{1, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, -1, 0}, {0, 0, 1}, {0, 0, -1}};
