@@ -38,7 +38,7 @@ LandmarkSystem since(const std::string& name, int row, int column) {
   // The 10-10 system: every second row from Fpz to Oz, whole-number columns from 7 up; the rows next to the
   // ends (AF, PO) carry only 3 and 4 beside their ends and middle, Fp and O only 1 and 2.
   const int from_middle = std::abs(column - middle);
-  if (row < 2 || row > 18 || row % 2 != 0 || from_middle % 2 != 0 || from_middle > 8)
+  if (row < 2 || row > 18 || row % 2 != 0 || from_middle % 2 != 0 || from_middle > 8 || name.back() == 'h')
     return LandmarkSystem::ten_five;
   if ((row == 4 || row == 16) && (from_middle == 2 || from_middle == 6)) return LandmarkSystem::ten_five;
   return LandmarkSystem::ten_ten;

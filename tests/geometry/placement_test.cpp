@@ -17,7 +17,7 @@ using Eigen::Vector3d;
 namespace {
 
 const Head& ball() {
-  static const Head head = sphere_head(90, 7);
+  static const Head head = sphere_head(90, 6);
   return head;
 }
 
@@ -54,7 +54,8 @@ TEST_CASE("the three marks on a sphere lie where the closed forms say") {
       REQUIRE(p.edge_mark.nearest);
       CHECK(arc_mm(p.pulse, *p.edge_mark.tape) == Approx(d).margin(0.03));
       CHECK(arc_mm(p.pulse, *p.edge_mark.drop) == Approx(R * std::asin(d / R)).margin(0.05));
-      CHECK(arc_mm(p.pulse, *p.edge_mark.nearest) == Approx(R * std::atan(d / R)).margin(0.05));
+      // The nearest point slides over facets of 1.3 mm as the normal turns: within a tenth of a facet.
+      CHECK(arc_mm(p.pulse, *p.edge_mark.nearest) == Approx(R * std::atan(d / R)).margin(0.15));
       CHECK(*p.drop_gap_mm == Approx(R - std::sqrt(R * R - d * d)).margin(0.05));
       CHECK(*p.nearest_gap_mm == Approx(std::sqrt(R * R + d * d) - R).margin(0.05));
       CHECK(p.normal.dot(p.pulse.normalized()) > std::cos(0.05 * M_PI / 180));
@@ -130,7 +131,7 @@ TEST_CASE("lift for cap and hair raises the face and nothing else of the tape ma
   CHECK((*capped.edge_mark.drop - *bare.edge_mark.drop).norm() < 1e-6);
   CHECK(*capped.drop_gap_mm == Approx(*bare.drop_gap_mm + 6));
   // Nearest: from R + 6 up, the edge's skin point moves in to R atan(d / (R + 6)).
-  CHECK(arc_mm(capped.pulse, *capped.edge_mark.nearest) == Approx(90 * std::atan(60.0 / 96)).margin(0.05));
+  CHECK(arc_mm(capped.pulse, *capped.edge_mark.nearest) == Approx(90 * std::atan(60.0 / 96)).margin(0.15));
 }
 
 TEST_CASE("no part of the coil is inside the head: a bump lifts it by exactly what is in the way") {
