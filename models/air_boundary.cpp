@@ -4,15 +4,16 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <limits>
 
+#include "models/dark_and_bright.h"
+#include "models/distance_map.h"
 #include "models/error.h"
+#include "models/voxel_grid.h"
 
 namespace scalpmark::models {
 
 namespace {
 
-using Mask = std::vector<std::uint8_t>;
 using Size = std::array<int, 3>;
 
 // What the flooding ball may not pass is closed: nostrils, ear canals and folds are narrower than 8 mm.
@@ -32,81 +33,6 @@ std::size_t at(int i) {
 [[noreturn]] void no_head(const std::string& name, const std::string& why) {
   throw ModelError(name + " shows no head that stands out from the air (" + why +
                    "); choose a scan of the whole head with air around it.");
-}
-
-struct Grid {
-  Size size{};
-  std::array<std::ptrdiff_t, 3> step{};
-
-  explicit Grid(const Size& s) : size(s), step{1, s[0], static_cast<std::ptrdiff_t>(s[0]) * s[1]} {}
-  [[nodiscard]] std::size_t count() const { return at(size[0]) * at(size[1]) * at(size[2]); }
-  [[nodiscard]] Size place(std::size_t v) const {
-    const std::size_t nx = at(size[0]), ny = at(size[1]);
-    return {static_cast<int>(v % nx), static_cast<int>(v / nx % ny), static_cast<int>(v / (nx * ny))};
-  }
-  template <class Visit>
-  void for_neighbours(std::size_t v, Visit visit) const {
-    const Size p = place(v);
-    for (std::size_t a = 0; a < 3; ++a) {
-      if (p[a] > 0) visit(static_cast<std::size_t>(static_cast<std::ptrdiff_t>(v) - step[a]), a);
-      if (p[a] + 1 < size[a]) visit(static_cast<std::size_t>(static_cast<std::ptrdiff_t>(v) + step[a]), a);
-    }
-  }
-};
-
-// --- Global threshold
-// ------------------------------------------------------------------------------------------------
-
-struct Intensities {
-  float air = 0, threshold = 0;
-};
-
-/// The threshold between dark and bright that explains most of the variance (Otsu 1979, IEEE Trans Syst Man
-/// Cybern 9:62-66), and the median of what is dark. Outliers beyond the 0.1 and 99.8 percentiles do not
-/// count.
-Intensities global_intensities(const Volume& scan, const std::string& name) {
-  constexpr std::size_t bins = 1024;
-  std::vector<float> sample;
-  const std::size_t stride = std::max<std::size_t>(1, scan.value.size() / 500000);
-  for (std::size_t v = 0; v < scan.value.size(); v += stride) sample.push_back(scan.value[v]);
-  const auto percentile = [&](double p) {
-    const auto n = sample.begin() + static_cast<std::ptrdiff_t>(p * static_cast<double>(sample.size() - 1));
-    std::nth_element(sample.begin(), n, sample.end());
-    return *n;
-  };
-  const double low = static_cast<double>(percentile(0.001)), high = static_cast<double>(percentile(0.998));
-  if (!(high > low)) no_head(name, "every voxel is alike");
-  std::vector<double> histogram(bins, 0);
-  for (const float s : sample) {
-    const double f = std::clamp((static_cast<double>(s) - low) / (high - low), 0.0, 1.0);
-    ++histogram[static_cast<std::size_t>(f * (bins - 1) + 0.5)];
-  }
-  double all = 0, all_sum = 0;
-  for (std::size_t b = 0; b < bins; ++b) {
-    all += histogram[b];
-    all_sum += histogram[b] * static_cast<double>(b);
-  }
-  double dark = 0, dark_sum = 0, best = -1;
-  std::size_t best_bin = 0;
-  for (std::size_t b = 0; b + 1 < bins; ++b) {
-    dark += histogram[b];
-    dark_sum += histogram[b] * static_cast<double>(b);
-    if (dark == 0 || dark == all) continue;
-    const double gap = dark_sum / dark - (all_sum - dark_sum) / (all - dark);
-    const double between = dark * (all - dark) * gap * gap;
-    if (between > best) {
-      best = between;
-      best_bin = b;
-    }
-  }
-  double seen = 0, under = 0;
-  std::size_t median_bin = 0;
-  for (std::size_t b = 0; b <= best_bin; ++b) under += histogram[b];
-  while (seen + histogram[median_bin] < under / 2) seen += histogram[median_bin++];
-  const auto intensity = [&](double bin) {
-    return static_cast<float>(low + (high - low) * bin / (bins - 1));
-  };
-  return {intensity(static_cast<double>(median_bin)), intensity(static_cast<double>(best_bin) + 0.5)};
 }
 
 // --- Coarse grid: the ball's flood, and the skin's intensity from place to place
@@ -166,45 +92,6 @@ struct Field {
       }
   }
 };
-
-/// Squared distance (mm2) from every voxel to the nearest marked one (Felzenszwalb and Huttenlocher 2012,
-/// Theory Comput 8:415-428).
-std::vector<float> squared_distance(const Grid& grid, const Eigen::Vector3d& mm, const Mask& marked) {
-  constexpr float far = 1e12F;
-  std::vector<float> d(grid.count());
-  for (std::size_t v = 0; v < d.size(); ++v) d[v] = marked[v] ? 0.0F : far;
-  for (std::size_t a = 0; a < 3; ++a) {
-    const int n = grid.size[a];
-    const double h = mm[static_cast<int>(a)], h2 = h * h;
-    std::vector<double> f(at(n)), from(at(n) + 1);
-    std::vector<int> parabola(at(n));
-    const std::size_t b = (a + 1) % 3, c = (a + 2) % 3;
-    for (int j = 0; j < grid.size[c]; ++j)
-      for (int i = 0; i < grid.size[b]; ++i) {
-        float* line = d.data() + i * grid.step[b] + j * grid.step[c];
-        for (int q = 0; q < n; ++q) f[at(q)] = static_cast<double>(line[q * grid.step[a]]);
-        int k = 0;
-        parabola[0] = 0;
-        from[0] = -std::numeric_limits<double>::infinity();
-        for (int q = 1; q < n; ++q) {
-          const auto meet = [&](int p) { return (f[at(q)] - f[at(p)]) / (2 * h2 * (q - p)) + 0.5 * (q + p); };
-          double s = meet(parabola[at(k)]);
-          while (k > 0 && s <= from[at(k)]) s = meet(parabola[at(--k)]);
-          if (s > from[at(k)]) ++k;
-          parabola[at(k)] = q;
-          from[at(k)] = s;
-        }
-        const int last = k;
-        k = 0;
-        for (int q = 0; q < n; ++q) {
-          while (k < last && from[at(k) + 1] < q) ++k;
-          const double gap = h * (q - parabola[at(k)]);
-          line[q * grid.step[a]] = static_cast<float>(std::min(1e12, gap * gap + f[at(parabola[at(k)])]));
-        }
-      }
-  }
-  return d;
-}
 
 /// Coarse voxels that the ball covers when it comes in from an edge of the box. The ball may also roll
 /// outside the box, past a head that nearly touches its side; there the voxels at the side go on unchanged,
@@ -487,25 +374,26 @@ void check_extent(const Volume& scan, const Mask& outside, const std::string& na
 }  // namespace
 
 AirBoundary find_air_boundary(const Volume& scan, const std::string& name) {
-  const Intensities global = global_intensities(scan, name);
+  const auto global = dark_and_bright(scan);
+  if (!global) no_head(name, "every voxel is alike");
   const Coarse coarse(scan);
 
   Mask tissue(scan.value.size());
-  for (std::size_t v = 0; v < tissue.size(); ++v) tissue[v] = scan.value[v] >= global.threshold;
+  for (std::size_t v = 0; v < tissue.size(); ++v) tissue[v] = scan.value[v] >= global->threshold;
   Separated parts = separate(coarse, scan, std::move(tissue), name);
   check_extent(scan, parts.outside, name);
 
   // Half way between air and the skin nearby, from place to place. A fifth of the global threshold is the
   // least that still stands out from noise.
   const Field skin = skin_intensity(coarse, scan, parts.outside, parts.tissue);
-  const float least = 0.2F * (global.threshold - global.air);
+  const float least = 0.2F * (global->threshold - global->dark);
   Volume relative;  // 0 = air, 0.5 = the skin's edge, 1 = skin
   relative.size = scan.size;
   relative.value.resize(scan.value.size());
   tissue = std::move(parts.tissue);
   skin.for_each(scan.size, [&](std::size_t v, float s) {
-    const float half = std::max(least, 0.5F * (s - global.air));
-    relative.value[v] = 0.5F * (scan.value[v] - global.air) / half;
+    const float half = std::max(least, 0.5F * (s - global->dark));
+    relative.value[v] = 0.5F * (scan.value[v] - global->dark) / half;
     tissue[v] = relative.value[v] >= 0.5F;
   });
   parts = separate(coarse, scan, std::move(tissue), name);
