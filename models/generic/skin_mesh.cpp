@@ -1,0 +1,398 @@
+#include "models/generic/skin_mesh.h"
+
+#include <Eigen/Geometry>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdint>
+#include <unordered_map>
+
+#include "models/generic/skin_shape.h"
+
+namespace scalpmark::models::generic {
+
+using Eigen::Vector3d;
+using geometry::Triangle;
+
+namespace {
+
+constexpr double grid_mm = 3;  // of the first mesh: finer than the thinnest part of an ear is wide
+constexpr int rounds = 8;
+
+size_t index(int i) {
+  return static_cast<size_t>(i);
+}
+
+std::uint64_t edge_key(int a, int b) {
+  const auto low = static_cast<std::uint64_t>(std::min(a, b)), high = static_cast<std::uint64_t>(std::max(a, b));
+  return low << 32 | high;
+}
+
+// ---- The first mesh ----
+
+/// Marching over the six tetrahedra of each grid cell. They meet face to face, so the result is manifold, and
+/// its border lies in the plane x = 0.
+HalfMesh march() {
+  const Box box = right_half_box();
+  const Eigen::Array3i n = ((box.high - box.low) / grid_mm).array().ceil().cast<int>() + 1;
+  const auto at = [&](int node) {
+    const int i = node % n.x(), j = node / n.x() % n.y(), k = node / (n.x() * n.y());
+    return Vector3d(box.low + grid_mm * Vector3d(i, j, k));
+  };
+  std::vector<double> off(index(n.prod()));
+  for (int node = 0; node < n.prod(); ++node) off[index(node)] = off_skin_mm(at(node));
+
+  HalfMesh mesh;
+  std::unordered_map<std::uint64_t, int> cuts;
+  const auto cut_edge = [&](int in, int out) {
+    const auto [found, fresh] = cuts.try_emplace(edge_key(in, out), static_cast<int>(mesh.vertices.size()));
+    if (fresh) {
+      const double a = off[index(in)], b = off[index(out)];
+      // Kept off the nodes, so that no triangle is born without area.
+      const double t = std::clamp(a / (a - b), 0.05, 0.95);
+      mesh.vertices.push_back((1 - t) * at(in) + t * at(out));
+    }
+    return found->second;
+  };
+  const auto add = [&](int a, int b, int c, const Vector3d& outside) {
+    const Vector3d &p = mesh.vertices[index(a)], &q = mesh.vertices[index(b)], &r = mesh.vertices[index(c)];
+    if ((q - p).cross(r - p).dot(outside) < 0) std::swap(b, c);
+    mesh.triangles.push_back({a, b, c});
+  };
+  const auto tetrahedron = [&](std::array<int, 4> nodes) {
+    std::stable_partition(nodes.begin(), nodes.end(), [&](int v) { return off[index(v)] < 0; });
+    const auto inside = std::count_if(nodes.begin(), nodes.end(), [&](int v) { return off[index(v)] < 0; });
+    if (inside == 0 || inside == 4) return;
+    Vector3d in = Vector3d::Zero(), out = Vector3d::Zero();
+    for (int k = 0; k < 4; ++k)
+      (k < inside ? in : out) += at(nodes[index(k)]) / static_cast<double>(k < inside ? inside : 4 - inside);
+    const Vector3d outside = out - in;
+    if (inside == 2) {
+      const int a = cut_edge(nodes[0], nodes[2]), b = cut_edge(nodes[0], nodes[3]);
+      const int c = cut_edge(nodes[1], nodes[3]), d = cut_edge(nodes[1], nodes[2]);
+      add(a, b, c, outside);
+      add(a, c, d, outside);
+    } else if (inside == 1) {
+      add(cut_edge(nodes[0], nodes[1]), cut_edge(nodes[0], nodes[2]), cut_edge(nodes[0], nodes[3]), outside);
+    } else {
+      add(cut_edge(nodes[0], nodes[3]), cut_edge(nodes[1], nodes[3]), cut_edge(nodes[2], nodes[3]), outside);
+    }
+  };
+  const std::array<int, 3> along{1, n.x(), n.x() * n.y()};
+  constexpr std::array<std::array<int, 3>, 6> orders{
+      {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}}};
+  for (int k = 0; k + 1 < n.z(); ++k)
+    for (int j = 0; j + 1 < n.y(); ++j)
+      for (int i = 0; i + 1 < n.x(); ++i) {
+        const int corner = i + n.x() * (j + n.y() * k);
+        for (const auto& o : orders) {
+          const int a = corner + along[index(o[0])], b = a + along[index(o[1])], c = b + along[index(o[2])];
+          tetrahedron({corner, a, b, c});
+        }
+      }
+  return mesh;
+}
+
+// ---- Rounds of remeshing ----
+
+struct Remesher {
+  std::vector<Vector3d>& at;
+  std::vector<Triangle>& triangles;
+  std::vector<char> pinned;
+  std::vector<double> wanted;  ///< edge length at each vertex, mm
+
+  [[nodiscard]] bool on_midline(int v) const { return at[index(v)].x() == 0; }
+  [[nodiscard]] double length(int a, int b) const { return (at[index(a)] - at[index(b)]).norm(); }
+  [[nodiscard]] double wanted_on(int a, int b) const { return 0.5 * (wanted[index(a)] + wanted[index(b)]); }
+  [[nodiscard]] Vector3d normal(const Triangle& t) const {
+    return (at[index(t[1])] - at[index(t[0])]).cross(at[index(t[2])] - at[index(t[0])]);
+  }
+
+  /// An edge and the triangles beside it; right is -1 on the midline.
+  struct Edge {
+    int a, b, left, right;
+  };
+  [[nodiscard]] std::vector<Edge> edges() const {
+    std::vector<Edge> list;
+    list.reserve(triangles.size() * 3 / 2 + 1000);
+    std::unordered_map<std::uint64_t, int> seen;
+    seen.reserve(triangles.size() * 2);
+    for (int f = 0; f < static_cast<int>(triangles.size()); ++f)
+      for (int k = 0; k < 3; ++k) {
+        const int a = triangles[index(f)][index(k)], b = triangles[index(f)][index((k + 1) % 3)];
+        const auto [found, fresh] = seen.try_emplace(edge_key(a, b), static_cast<int>(list.size()));
+        if (fresh)
+          list.push_back({a, b, f, -1});
+        else
+          list[index(found->second)].right = f;
+      }
+    return list;
+  }
+  static int opposite(const Triangle& t, int a, int b) {
+    for (const int v : t)
+      if (v != a && v != b) return v;
+    return -1;
+  }
+
+  void measure_wanted() {
+    wanted.resize(at.size());
+    for (size_t v = 0; v < at.size(); ++v) wanted[v] = edge_length_mm(at[v]);
+  }
+
+  bool split() {
+    auto list = edges();
+    std::vector<std::pair<double, int>> longest;
+    for (int e = 0; e < static_cast<int>(list.size()); ++e) {
+      const auto& edge = list[index(e)];
+      const double ratio = length(edge.a, edge.b) / wanted_on(edge.a, edge.b);
+      if (ratio > 4.0 / 3) longest.emplace_back(-ratio, e);
+    }
+    std::sort(longest.begin(), longest.end());
+    std::vector<char> touched(triangles.size(), 0);
+    for (const auto& [ratio, e] : longest) {
+      const auto& edge = list[index(e)];
+      if (touched[index(edge.left)] || (edge.right >= 0 && touched[index(edge.right)])) continue;
+      const int middle = static_cast<int>(at.size());
+      at.push_back(onto_skin(0.5 * (at[index(edge.a)] + at[index(edge.b)])));
+      if (edge.right < 0) at.back().x() = 0;
+      wanted.push_back(edge_length_mm(at.back()));
+      pinned.push_back(0);
+      for (const int f : {edge.left, edge.right}) {
+        if (f < 0) continue;
+        Triangle other = triangles[index(f)];
+        for (auto& v : triangles[index(f)])
+          if (v == edge.b) v = middle;
+        for (auto& v : other)
+          if (v == edge.a) v = middle;
+        triangles.push_back(other);
+        touched[index(f)] = 1;
+      }
+    }
+    return !longest.empty();
+  }
+
+  void collapse() {
+    std::vector<std::vector<int>> around(at.size());
+    for (int f = 0; f < static_cast<int>(triangles.size()); ++f)
+      for (const int v : triangles[index(f)]) around[index(v)].push_back(f);
+    std::vector<std::pair<double, int>> shortest;
+    const auto list = edges();
+    for (int e = 0; e < static_cast<int>(list.size()); ++e) {
+      const auto& edge = list[index(e)];
+      const double ratio = length(edge.a, edge.b) / wanted_on(edge.a, edge.b);
+      if (ratio < 0.8) shortest.emplace_back(ratio, e);
+    }
+    std::sort(shortest.begin(), shortest.end());
+    std::vector<char> moved(at.size(), 0), gone(triangles.size(), 0);
+    const auto ring = [&](int v) {
+      std::vector<int> all;
+      for (const int f : around[index(v)])
+        for (const int w : triangles[index(f)])
+          if (w != v) all.push_back(w);
+      std::sort(all.begin(), all.end());
+      all.erase(std::unique(all.begin(), all.end()), all.end());
+      return all;
+    };
+    for (const auto& [ratio, e] : shortest) {
+      int keep = list[index(e)].a, drop = list[index(e)].b;
+      const bool border = list[index(e)].right < 0;
+      if (moved[index(keep)] || moved[index(drop)]) continue;
+      if (pinned[index(drop)] || (on_midline(drop) && !on_midline(keep))) std::swap(keep, drop);
+      if (pinned[index(drop)] || (on_midline(drop) && !border)) continue;
+      const auto ring_keep = ring(keep), ring_drop = ring(drop);
+      std::vector<int> common;
+      std::set_intersection(ring_keep.begin(), ring_keep.end(), ring_drop.begin(), ring_drop.end(),
+                            std::back_inserter(common));
+      if (common.size() != (border ? 1U : 2U)) continue;  // else the skin would pinch
+      Vector3d target = at[index(keep)];
+      if (!pinned[index(keep)] && on_midline(keep) == on_midline(drop)) {
+        target = onto_skin(0.5 * (at[index(keep)] + at[index(drop)]));
+        if (border) target.x() = 0;
+      }
+      bool fine = true;
+      // A new edge between two midline vertices would be shared by four triangles once mirrored.
+      for (const int w : ring_drop)
+        if (on_midline(keep) && !on_midline(drop) && w != keep && on_midline(w) &&
+            !std::binary_search(ring_keep.begin(), ring_keep.end(), w))
+          fine = false;
+      for (const int w : ring_drop)
+        if (w != keep && (target - at[index(w)]).norm() > 4.0 / 3 * wanted_on(keep, w)) fine = false;
+      for (const int v : {keep, drop})
+        for (const int f : around[index(v)]) {
+          const Triangle& t = triangles[index(f)];
+          const auto has = [&](int w) { return t[0] == w || t[1] == w || t[2] == w; };
+          if (has(keep) && has(drop)) continue;
+          std::array<Vector3d, 3> c{at[index(t[0])], at[index(t[1])], at[index(t[2])]};
+          for (size_t k = 0; k < 3; ++k)
+            if (t[k] == v) c[k] = target;
+          const Vector3d before = normal(t), after = (c[1] - c[0]).cross(c[2] - c[0]);
+          if (before.dot(after) <= 0.5 * before.norm() * after.norm()) fine = false;
+        }
+      if (!fine) continue;
+      at[index(keep)] = target;
+      for (const int f : around[index(drop)]) {
+        Triangle& t = triangles[index(f)];
+        if (t[0] == keep || t[1] == keep || t[2] == keep) {
+          gone[index(f)] = 1;
+          for (const int w : t)
+            if (w != drop) std::erase(around[index(w)], f);
+        } else {
+          for (auto& w : t)
+            if (w == drop) w = keep;
+          around[index(keep)].push_back(f);
+        }
+      }
+      around[index(drop)].clear();
+      moved[index(drop)] = 1;
+      moved[index(keep)] = 1;
+      for (const int w : ring_drop) moved[index(w)] = 1;
+    }
+    size_t kept = 0;
+    for (size_t f = 0; f < triangles.size(); ++f)
+      if (!gone[f]) triangles[kept++] = triangles[f];
+    triangles.resize(kept);
+    drop_unused();
+  }
+
+  void drop_unused() {
+    std::vector<int> name(at.size(), -1);
+    std::vector<char> used(at.size(), 0);
+    for (const auto& t : triangles)
+      for (const int v : t) used[index(v)] = 1;
+    int next = 0;
+    for (size_t v = 0; v < at.size(); ++v) {
+      if (!used[v]) continue;
+      at[index(next)] = at[v];
+      wanted[index(next)] = wanted[v];
+      pinned[index(next)] = pinned[v];
+      name[v] = next++;
+    }
+    at.resize(index(next));
+    wanted.resize(index(next));
+    pinned.resize(index(next));
+    for (auto& t : triangles)
+      for (auto& v : t) v = name[index(v)];
+  }
+
+  /// Flips edges until the two angles facing each add up to less than 180 degrees (Delaunay), where the skin
+  /// stays unfolded.
+  void flip() {
+    for (int pass = 0; pass < 6; ++pass) {
+      const auto list = edges();
+      std::unordered_map<std::uint64_t, char> known;
+      known.reserve(list.size() * 2);
+      for (const auto& e : list) known.emplace(edge_key(e.a, e.b), 1);
+      std::vector<char> touched(triangles.size(), 0);
+      int flipped = 0;
+      for (const auto& e : list) {
+        if (e.right < 0 || touched[index(e.left)] || touched[index(e.right)]) continue;
+        const int c = opposite(triangles[index(e.left)], e.a, e.b);
+        const int d = opposite(triangles[index(e.right)], e.a, e.b);
+        const auto angle = [&](int v) {
+          const Vector3d p = at[index(e.a)] - at[index(v)], q = at[index(e.b)] - at[index(v)];
+          return std::atan2(p.cross(q).norm(), p.dot(q));
+        };
+        if (angle(c) + angle(d) < M_PI + 1e-6 || known.contains(edge_key(c, d))) continue;
+        if (on_midline(c) && on_midline(d)) continue;  // would lie in the mirror and be shared by four
+        // left is a, b, c counter-clockwise; right is b, a, d.
+        const Triangle first{e.a, d, c}, second{d, e.b, c};
+        const Vector3d old = normal(triangles[index(e.left)]) + normal(triangles[index(e.right)]);
+        const Vector3d n1 = normal(first), n2 = normal(second);
+        if (n1.dot(old) <= 0.5 * n1.norm() * old.norm() || n2.dot(old) <= 0.5 * n2.norm() * old.norm()) continue;
+        triangles[index(e.left)] = first;
+        triangles[index(e.right)] = second;
+        touched[index(e.left)] = touched[index(e.right)] = 1;
+        known.emplace(edge_key(c, d), 1);
+        known.erase(edge_key(e.a, e.b));
+        ++flipped;
+      }
+      if (flipped == 0) break;
+    }
+  }
+
+  /// Moves each vertex toward the middle of the triangles around it, in the skin.
+  void relax() {
+    std::vector<Vector3d> sum(at.size(), Vector3d::Zero()), facing(at.size(), Vector3d::Zero());
+    std::vector<double> weight(at.size(), 0);
+    for (const auto& t : triangles) {
+      const Vector3d n = normal(t);
+      Vector3d middle = Vector3d::Zero();
+      double size = 0;
+      for (const int v : t) {
+        middle += at[index(v)] / 3;
+        size += wanted[index(v)] / 3;
+      }
+      // Weighted by area in units of the wanted size, so that fine parts do not spread.
+      const double w = n.norm() / (size * size);
+      for (const int v : t) {
+        sum[index(v)] += w * middle;
+        weight[index(v)] += w;
+        facing[index(v)] += n;
+      }
+    }
+    for (size_t v = 0; v < at.size(); ++v) {
+      if (pinned[v] || weight[v] <= 0) continue;
+      const bool midline = at[v].x() == 0;
+      Vector3d n = facing[v];
+      Vector3d move = sum[v] / weight[v] - at[v];
+      if (midline) n.x() = move.x() = 0;
+      n.normalize();
+      move -= move.dot(n) * n;
+      Vector3d target = onto_skin(at[v] + 0.7 * move);
+      if (midline) target.x() = 0;
+      // Not across the midline, and not so near that a sliver is left there.
+      if (!midline) target.x() = std::max(target.x(), 0.3 * wanted[v]);
+      at[v] = midline ? target : onto_skin(target);
+    }
+  }
+
+  /// The vertex nearest to `p` (on the midline if p is) moves there and stays.
+  int pin(const Vector3d& p) {
+    int nearest = -1;
+    for (int v = 0; v < static_cast<int>(at.size()); ++v)
+      if (on_midline(v) == (p.x() == 0) && !pinned[index(v)] &&
+          (nearest < 0 || (at[index(v)] - p).norm() < (at[index(nearest)] - p).norm()))
+        nearest = v;
+    at[index(nearest)] = p;
+    pinned[index(nearest)] = 1;
+    return nearest;
+  }
+};
+
+}  // namespace
+
+HalfMesh mesh_right_half() {
+  HalfMesh mesh = march();
+  for (auto& v : mesh.vertices) {
+    const bool midline = v.x() == 0;
+    v = onto_skin(v);
+    if (midline) v.x() = 0;
+  }
+  Remesher remesher{mesh.vertices, mesh.triangles, std::vector<char>(mesh.vertices.size(), 0), {}};
+  for (int round = 0; round < rounds; ++round) {
+    remesher.measure_wanted();
+    for (int pass = 0; pass < 4 && remesher.split(); ++pass) {
+    }
+    remesher.collapse();
+    remesher.flip();
+    remesher.relax();
+    remesher.flip();
+    remesher.relax();
+  }
+  const FiducialPoints points = fiducial_points();
+  for (const Vector3d& p : {points.nasion, points.inion, points.right_tragus}) (void)remesher.pin(p);
+  for (int round = 0; round < 4; ++round) {
+    remesher.flip();
+    remesher.relax();
+  }
+  remesher.flip();
+  const auto named = [&](const Vector3d& p) {
+    return static_cast<int>(std::find(mesh.vertices.begin(), mesh.vertices.end(), p) - mesh.vertices.begin());
+  };
+  mesh.nasion = named(points.nasion);
+  mesh.inion = named(points.inion);
+  mesh.right_tragus = named(points.right_tragus);
+  return mesh;
+}
+
+}  // namespace scalpmark::models::generic

@@ -1,0 +1,321 @@
+#include "models/generic/skin_shape.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace scalpmark::models::generic {
+
+using Eigen::Vector3d;
+
+namespace {
+
+// ---- Joining shapes ----
+
+/// The lesser of two distances, rounded over `width` mm. Cubic, so that curvature does not jump.
+double join(double a, double b, double width) {
+  const double h = std::max(width - std::abs(a - b), 0.0) / width;
+  return std::min(a, b) - h * h * h * width / 6;
+}
+
+double cut(double a, double b, double width) {
+  return -join(-a, -b, width);
+}
+
+double square(double t) {
+  return t * t;
+}
+
+double bell(double t) {
+  return std::exp(-t * t);
+}
+
+/// 0 below `from`, 1 above `to`.
+double step(double from, double to, double t) {
+  const double s = std::clamp((t - from) / (to - from), 0.0, 1.0);
+  return s * s * s * (s * (6 * s - 15) + 10);
+}
+
+/// A smooth line through values at ascending places (cubic Hermite, flat continuation).
+template <size_t n>
+double line_through(const std::array<std::array<double, 2>, n>& knots, double t) {
+  if (t <= knots.front()[0]) return knots.front()[1];
+  if (t >= knots.back()[0]) return knots.back()[1];
+  size_t i = 1;
+  while (knots[i][0] < t) ++i;
+  const auto slope = [&](size_t k) {
+    if (k == 0 || k == n - 1) return 0.0;
+    return (knots[k + 1][1] - knots[k - 1][1]) / (knots[k + 1][0] - knots[k - 1][0]);
+  };
+  const double span = knots[i][0] - knots[i - 1][0];
+  const double s = (t - knots[i - 1][0]) / span;
+  const double s2 = s * s, s3 = s2 * s;
+  return knots[i - 1][1] * (2 * s3 - 3 * s2 + 1) + span * slope(i - 1) * (s3 - 2 * s2 + s) +
+         knots[i][1] * (3 * s2 - 2 * s3) + span * slope(i) * (s3 - s2);
+}
+
+// ---- Plain shapes ----
+
+double ellipsoid(const Vector3d& p, const Vector3d& centre, const Vector3d& radii) {
+  const Vector3d q = (p - centre).cwiseQuotient(radii);
+  const double a = q.norm(), b = q.cwiseQuotient(radii).norm();
+  return a < 1e-9 ? -radii.minCoeff() : a * (a - 1) / b;
+}
+
+double ball(const Vector3d& p, const Vector3d& centre, double radius) {
+  return (p - centre).norm() - radius;
+}
+
+/// A capsule whose radius changes from one end to the other.
+double limb(const Vector3d& p, const Vector3d& a, const Vector3d& b, double radius_a, double radius_b) {
+  const Vector3d d = b - a;
+  const double t = std::clamp((p - a).dot(d) / d.squaredNorm(), 0.0, 1.0);
+  return (p - a - t * d).norm() - radius_a - t * (radius_b - radius_a);
+}
+
+/// How far (mm) a soft bump of `height` mm (negative: a hollow) lifts the skin at p.
+double bump(const Vector3d& p, const Vector3d& centre, const Vector3d& reach, double height) {
+  const double r2 = (p - centre).cwiseQuotient(reach).squaredNorm();
+  return r2 > 16 ? 0 : height * std::exp(-r2);
+}
+
+/// An ellipsoid made fuller between its axes by `fuller` (xy, yz, xz; 0 = an ellipsoid): the rounded box of a
+/// skull. Given through squares of p over the radii; returns p's size relative to the surface.
+double rounded_size(double x2, double y2, double z2, const Vector3d& fuller) {
+  const double a = x2 + y2 + z2;
+  const double b = fuller.x() * x2 * y2 + fuller.y() * y2 * z2 + fuller.z() * x2 * z2;
+  return std::sqrt(0.5 * (a + std::sqrt(std::max(a * a - 4 * b, 0.0))));
+}
+
+// ---- Parts of the head; x >= 0 ----
+
+double cranium(const Vector3d& p) {
+  const Vector3d q = p - Vector3d(0, -1.5, 40);
+  const double half_breadth = 73.5 * (1 - 0.062 * std::tanh((q.y() - 8) / 52));
+  const double half_length = 96.5;
+  const double height = 92.0 + 2.0 * std::tanh(q.z() / 30);
+  const double size = rounded_size(square(q.x() / half_breadth), square(q.y() / half_length),
+                                   square(q.z() / height), {0.33, 0.50, 0.32});
+  return size < 1e-6 ? -60 : q.norm() * (1 - 1 / size);
+}
+
+/// Sections across the face, from the chin up: how far forward and how wide.
+constexpr std::array<std::array<double, 2>, 9> face_front{
+    {{-95, 70}, {-84, 86}, {-68, 92.5}, {-52, 91}, {-36, 95}, {-15, 94}, {8, 88}, {40, 84}, {62, 72}}};
+constexpr std::array<std::array<double, 2>, 8> face_half_width{
+    {{-95, 30}, {-80, 40}, {-60, 46}, {-40, 53}, {-15, 61}, {5, 65}, {35, 63}, {62, 52}}};
+
+double face(const Vector3d& p) {
+  const double middle = 22;
+  const double depth = line_through(face_front, p.z()) - middle;
+  const double width = line_through(face_half_width, p.z());
+  const double y = p.y() - middle;
+  const double size =
+      rounded_size(square(p.x() / width), square(y / (y > 0 ? depth : 62.0)), 0, {0.22, 0, 0});
+  const double section = size < 1e-6 ? -40 : std::hypot(p.x(), y) * (1 - 1 / size);
+  // The underside of the jaw rises from the chin to the jaw's corner.
+  const double underside = (-24 * (p.y() - 84) - 76 * (p.z() + 83)) / std::hypot(24, 76);
+  return cut(cut(section, underside, 26), p.z() - 56, 30);
+}
+
+constexpr std::array<std::array<double, 2>, 5> neck_front{
+    {{-140, 36}, {-120, 35}, {-90, 38}, {-60, 40}, {0, 42}}};
+constexpr std::array<std::array<double, 2>, 5> neck_back{
+    {{-140, -93}, {-110, -84}, {-70, -72}, {-35, -66}, {0, -66}}};
+constexpr std::array<std::array<double, 2>, 5> neck_half_width{
+    {{-140, 64}, {-115, 56}, {-80, 52}, {-40, 52}, {0, 50}}};
+
+double neck(const Vector3d& p) {
+  const double front = line_through(neck_front, p.z()), back = line_through(neck_back, p.z());
+  const double y = (p.y() - 0.5 * (front + back)) / (0.5 * (front - back));
+  const double width = line_through(neck_half_width, p.z());
+  const double size = rounded_size(square(p.x() / width), square(y), 0, {0.1, 0, 0});
+  const double section =
+      size < 1e-6 ? -50 : std::hypot(p.x(), p.y() - 0.5 * (front + back)) * (1 - 1 / size);
+  return cut(section, p.z() - 10, 30);
+}
+
+double nose(const Vector3d& p) {
+  double d = limb(p, {0, 84, 30}, {0, 99, 8}, 5.5, 6.8);
+  d = join(d, limb(p, {0, 99, 8}, {0, 107.3, -5}, 6.8, 8.6), 8);
+  d = join(d, ellipsoid(p, {10.5, 97.5, -8.5}, {6, 9.5, 6.6}), 8);
+  d = join(d, limb(p, {0, 108, -8.5}, {0, 96, -14}, 4.6, 4.2), 6);
+  return d;
+}
+
+double lips(const Vector3d& p) {
+  // Both follow the teeth: a shallow arch.
+  const double x = p.x();
+  const double arch = 96.8 - x * x / 62;
+  const double toward_corner = square(std::min(x / 25, 1.0));
+  const double past_corner = std::max(x - 24.5, 0.0);
+  const double thin = std::sqrt(1 - 0.97 * toward_corner);
+  const double bow = 1.0 * bell((x - 5) / 4.5) - 0.7 * bell(x / 3);
+  const double upper =
+      std::hypot(p.y() - arch, p.z() + 35.4 - 0.6 * bow + 3 * toward_corner, past_corner) - 4.5 * thin;
+  const double lower = std::hypot(p.y() - arch + 0.5, p.z() + 42.4 - 4 * toward_corner, past_corner) - 5.0 * thin;
+  return join(upper, lower, 1.0);
+}
+
+double eye(const Vector3d& p) {
+  return ellipsoid(p, {31.5, 72.5, 27}, {14.5, 12.2, 12});
+}
+
+/// Soft hollows and bumps that turn the joined parts into a face: lift of the skin, mm.
+double modelling(const Vector3d& p) {
+  double lift = 0;
+  // Brow and the bridge between.
+  lift += bump(p, {27, 88, 46}, {20, 14, 8}, 2.4);
+  lift += bump(p, {0, 94, 48}, {14, 12, 9}, 1.5);
+  lift += bump(p, {0, 92, 33}, {11, 12, 8}, -4.0);
+  // Eye sockets: deepest beside the nose, open toward the temple.
+  lift += bump(p, {31, 88, 27}, {17, 16, 11}, -8.5);
+  lift += bump(p, {17, 88, 27}, {8, 12, 10}, -4.5);
+  // Cheekbone and the hollow under it, temple.
+  lift += bump(p, {50, 66, 3}, {17, 20, 11}, 4.0);
+  lift += bump(p, {52, 55, -28}, {14, 24, 18}, -3.0);
+  lift += bump(p, {66, 50, 42}, {16, 24, 20}, -3.5);
+  // From the nose's wing to the mouth's corner, the lip's groove, under the lip, chin.
+  lift += bump(p, {0, 100, -24}, {3.2, 8, 8}, -1.1);
+  lift += bump(p, {0, 92, -53}, {18, 10, 6}, -3.6);
+  lift += bump(p, {0, 92, -69}, {15, 14, 11}, 3.0);
+  lift += bump(p, {27, 86, -39}, {4, 8, 4}, -1.6);
+  // Jaw's corner, the back of the head above the neck.
+  lift += bump(p, {50, 8, -52}, {16, 20, 16}, 2.5);
+  lift += bump(p, {0, -93, 9}, {16, 16, 11}, 2.6);
+  return lift;
+}
+
+/// The ear is a dish: a curved plate standing off the head, with a rolled rim, an inner fold, a bowl that leads
+/// to the ear canal, a lobe, and the tragus in front. Local axes: back along the ear's breadth, up along its
+/// length (leaning back), and out of its face.
+double ear(const Vector3d& p, double without) {
+  const Vector3d q = p - Vector3d(73.5, -14.5, 0);
+  if (q.squaredNorm() > square(60)) return without;
+  constexpr double lean = 0.24, stand = 0.42;  // radians
+  const double up = q.z() * std::cos(lean) - q.y() * std::sin(lean);
+  const double level_back = -q.y() * std::cos(lean) - q.z() * std::sin(lean);
+  const double back = level_back * std::cos(stand) + q.x() * std::sin(stand);
+  const double out = q.x() * std::cos(stand) - level_back * std::sin(stand);
+  // The outline: an egg, narrow below.
+  const double half_width = 17.0 + 0.085 * up - 0.0022 * square(up);
+  const double from_middle = std::hypot(back / std::max(half_width, 6.0), (up + 0.5) / 30.5);
+  const double to_rim_mm = (from_middle - 1) * 17;
+  // How far the plate's middle stands out.
+  const double above_lobe = step(-24, -12, up);
+  const double bowl = std::hypot((back + 3.5) / 10.5, (up + 4) / 14.0);
+  const double fold = bell((bowl - 1.28) / 0.22) * step(-14, 2, back) * above_lobe;
+  const double base = 0.05 * up - 2.5 * step(10, 28, -up);
+  const double front = base + 1.9 + 2.2 * fold - 7.0 * (1 - step(0.35, 1.25, bowl));
+  const double rear = base - 1.9 - 12.0 * (1 - step(0.7, 1.7, bowl));
+  double d = cut(cut((out - front) / 1.25, (rear - out) / 1.25, 1.5), to_rim_mm, 2.0);
+  // The rim rolls outward over the top and down the back, thins out to the lobe.
+  const double rim_radius = 1.2 + 1.5 * step(-26, -6, up);
+  d = join(d, std::hypot(to_rim_mm + 1.8, out - base - 1.6 * above_lobe) - rim_radius, 2.0);
+  // Its root runs into the bowl.
+  d = join(d, limb({back, up, out}, {-14, 12, 0}, {-5, 1.5, -4.5}, 2.2, 1.6), 3);
+  // The lobe.
+  d = join(d, ellipsoid({back, up, out}, {-4.5, -23.5, -1.5}, {7.5, 7.5, 3.0}), 5);
+  d = join(without, d, 5);
+  // The tragus and, facing it, the lesser flap; between them the notch. Behind the tragus, the canal.
+  d += bump({back, up, out}, {-7.0, -2.0, -6}, {4.5, 6, 6}, 4.5);
+  d = join(d, ellipsoid(p, {71.2, -1.8, -0.8}, {3.4, 4.6, 6.6}), 6);
+  d = join(d, ellipsoid({back, up, out}, {-0.5, -14.5, -0.6}, {4.5, 3.4, 2.8}), 5);
+  return d;
+}
+
+double off_skin_folded(const Vector3d& p) {
+  double d = cranium(p);
+  d = join(d, neck(p), 34);
+  d = join(d, face(p), 26);
+  d -= modelling(p);
+  d = join(d, nose(p), 9);
+  d = join(d, eye(p), 4);
+  d = join(d, lips(p), 5);
+  d = ear(p, d);
+  // Nostrils.
+  d += bump(p, {6.5, 104, -17}, {3.4, 5.5, 4}, 4.5);
+  // The base.
+  return cut(d, -132 - p.z(), 8);
+}
+
+/// Folds left onto right without a crease at the midline.
+Vector3d folded(const Vector3d& p) {
+  constexpr double rounding_mm = 0.8;
+  return {std::sqrt(p.x() * p.x() + rounding_mm * rounding_mm), p.y(), p.z()};
+}
+
+}  // namespace
+
+double off_skin_mm(const Vector3d& p) {
+  return off_skin_folded(folded(p));
+}
+
+namespace {
+Vector3d slope(const Vector3d& p) {
+  constexpr double h = 1e-3;  // mm: far below the finest feature, far above rounding
+  Vector3d g;
+  for (int k = 0; k < 3; ++k) {
+    Vector3d step = Vector3d::Zero();
+    step[k] = h;
+    g[k] = (off_skin_mm(p + step) - off_skin_mm(p - step)) / (2 * h);
+  }
+  return g;
+}
+}  // namespace
+
+Vector3d onto_skin(const Vector3d& p) {
+  constexpr double settled_mm = 1e-6;
+  Vector3d q = p;
+  double off = off_skin_mm(q);
+  for (int turn = 0; turn < 8 && std::abs(off) > settled_mm; ++turn) {
+    const Vector3d g = slope(q);
+    // One slope serves as long as it gets nearer quickly.
+    for (int i = 0; i < 6 && std::abs(off) > settled_mm; ++i) {
+      const Vector3d move = -off / std::max(g.squaredNorm(), 0.05) * g;
+      // Never further than 2 mm at once, so that a point does not jump to another fold.
+      q += move * std::min(1.0, 2.0 / move.norm());
+      const double before = off;
+      off = off_skin_mm(q);
+      if (std::abs(off) > 0.2 * std::abs(before)) break;
+    }
+  }
+  return q;
+}
+
+double edge_length_mm(const Vector3d& p) {
+  const double x = std::abs(p.x());
+  const Vector3d q(x, p.y(), p.z());
+  double fine = 0;
+  fine = std::max(fine, bell((q - Vector3d(32, 84, 27)).cwiseQuotient(Vector3d(26, 30, 20)).norm()));
+  fine = std::max(fine, bell((q - Vector3d(0, 104, -6)).cwiseQuotient(Vector3d(24, 34, 20)).norm()));
+  fine = std::max(fine, bell((q - Vector3d(0, 98, -39)).cwiseQuotient(Vector3d(34, 24, 18)).norm()));
+  fine = std::max(fine, bell((q - Vector3d(78, -14, 0)).cwiseQuotient(Vector3d(22, 32, 42)).norm()));
+  return 2.3 - 1.2 * std::min(1.0, 1.5 * fine);
+}
+
+FiducialPoints fiducial_points() {
+  // Along a line through the head, from outside in.
+  const auto hit = [](Vector3d from, const Vector3d& direction) {
+    while (off_skin_mm(from) > 0.5) from += 0.25 * direction;
+    double low = -1, high = 4;
+    for (int i = 0; i < 60; ++i) {
+      const double middle = 0.5 * (low + high);
+      (off_skin_mm(from + middle * direction) > 0 ? low : high) = middle;
+    }
+    return Vector3d(from + low * direction);
+  };
+  // The nasion: deepest between nose and forehead. The inion: where the back of the head turns to the neck.
+  Vector3d nasion(0, 1e9, 0);
+  for (double z = 20; z < 46; z += 0.05) {
+    const Vector3d at = hit({0, 140, z}, -Vector3d::UnitY());
+    if (at.y() < nasion.y()) nasion = at;
+  }
+  return {nasion, hit({0, -140, 9}, Vector3d::UnitY()), hit({110, 0, 0}, -Vector3d::UnitX())};
+}
+
+Box right_half_box() {
+  return {{0, -112, -140}, {104, 130, 140}};
+}
+
+}  // namespace scalpmark::models::generic
