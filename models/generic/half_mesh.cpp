@@ -13,7 +13,8 @@ HalfMesh compiled_in_half() {
   half.vertices.reserve(kept.vertex_count);
   for (size_t v = 0; v < kept.vertex_count; ++v) {
     const int* c = kept.coordinates + 3 * v;
-    half.vertices.emplace_back(c[0] * compiled_in_unit_mm, c[1] * compiled_in_unit_mm, c[2] * compiled_in_unit_mm);
+    half.vertices.emplace_back(c[0] * compiled_in_unit_mm, c[1] * compiled_in_unit_mm,
+                               c[2] * compiled_in_unit_mm);
   }
   half.triangles.reserve(kept.triangle_count);
   for (size_t t = 0; t < kept.triangle_count; ++t) {

@@ -7,8 +7,8 @@
 
 namespace scalpmark::models::generic {
 
-/// Triangles of the generic head's right half, mm. Vertices with x == 0 lie on the midline and are shared with
-/// the left half.
+/// Triangles of the generic head's right half, mm. Vertices with x == 0 lie on the midline and are shared
+/// with the left half.
 struct HalfMesh {
   std::vector<Eigen::Vector3d> vertices;
   std::vector<geometry::Triangle> triangles;

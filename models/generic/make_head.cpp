@@ -24,9 +24,9 @@ int main(int argc, char** argv) {
   out << "};\n\nconstexpr int corners[] = {\n";
   for (const auto& [a, b, c] : half.triangles) out << a << ',' << b << ',' << c << ",\n";
   out << "};\n\n}  // namespace\n\nnamespace scalpmark::models::generic {\n\n"
-      << "const CompiledIn& compiled_in() {\n  static constexpr CompiledIn kept{" << half.vertices.size() << ", "
-      << half.triangles.size() << ", coordinates, corners, " << half.nasion << ", " << half.inion << ", "
-      << half.right_tragus << "};\n  return kept;\n}\n\n}  // namespace scalpmark::models::generic\n";
+      << "const CompiledIn& compiled_in() {\n  static constexpr CompiledIn kept{" << half.vertices.size()
+      << ", " << half.triangles.size() << ", coordinates, corners, " << half.nasion << ", " << half.inion
+      << ", " << half.right_tragus << "};\n  return kept;\n}\n\n}  // namespace scalpmark::models::generic\n";
   if (!out.flush()) {
     std::cerr << "Cannot write " << argv[1] << "; check the folder and the free space.\n";
     return 1;

@@ -24,7 +24,8 @@ size_t index(int i) {
 }
 
 std::uint64_t edge_key(int a, int b) {
-  const auto low = static_cast<std::uint64_t>(std::min(a, b)), high = static_cast<std::uint64_t>(std::max(a, b));
+  const auto low = static_cast<std::uint64_t>(std::min(a, b)),
+             high = static_cast<std::uint64_t>(std::max(a, b));
   return low << 32 | high;
 }
 
@@ -298,7 +299,8 @@ struct Remesher {
         const Triangle first{e.a, d, c}, second{d, e.b, c};
         const Vector3d old = normal(triangles[index(e.left)]) + normal(triangles[index(e.right)]);
         const Vector3d n1 = normal(first), n2 = normal(second);
-        if (n1.dot(old) <= 0.5 * n1.norm() * old.norm() || n2.dot(old) <= 0.5 * n2.norm() * old.norm()) continue;
+        if (n1.dot(old) <= 0.5 * n1.norm() * old.norm() || n2.dot(old) <= 0.5 * n2.norm() * old.norm())
+          continue;
         triangles[index(e.left)] = first;
         triangles[index(e.right)] = second;
         touched[index(e.left)] = touched[index(e.right)] = 1;

@@ -62,10 +62,6 @@ double ellipsoid(const Vector3d& p, const Vector3d& centre, const Vector3d& radi
   return a < 1e-9 ? -radii.minCoeff() : a * (a - 1) / b;
 }
 
-double ball(const Vector3d& p, const Vector3d& centre, double radius) {
-  return (p - centre).norm() - radius;
-}
-
 /// A capsule whose radius changes from one end to the other.
 double limb(const Vector3d& p, const Vector3d& a, const Vector3d& b, double radius_a, double radius_b) {
   const Vector3d d = b - a;
@@ -130,8 +126,7 @@ double neck(const Vector3d& p) {
   const double y = (p.y() - 0.5 * (front + back)) / (0.5 * (front - back));
   const double width = line_through(neck_half_width, p.z());
   const double size = rounded_size(square(p.x() / width), square(y), 0, {0.1, 0, 0});
-  const double section =
-      size < 1e-6 ? -50 : std::hypot(p.x(), p.y() - 0.5 * (front + back)) * (1 - 1 / size);
+  const double section = size < 1e-6 ? -50 : std::hypot(p.x(), p.y() - 0.5 * (front + back)) * (1 - 1 / size);
   return cut(section, p.z() - 10, 30);
 }
 
@@ -153,7 +148,8 @@ double lips(const Vector3d& p) {
   const double bow = 1.0 * bell((x - 5) / 4.5) - 0.7 * bell(x / 3);
   const double upper =
       std::hypot(p.y() - arch, p.z() + 35.4 - 0.6 * bow + 3 * toward_corner, past_corner) - 4.5 * thin;
-  const double lower = std::hypot(p.y() - arch + 0.5, p.z() + 42.4 - 4 * toward_corner, past_corner) - 5.0 * thin;
+  const double lower =
+      std::hypot(p.y() - arch + 0.5, p.z() + 42.4 - 4 * toward_corner, past_corner) - 5.0 * thin;
   return join(upper, lower, 1.0);
 }
 
@@ -186,9 +182,9 @@ double modelling(const Vector3d& p) {
   return lift;
 }
 
-/// The ear is a dish: a curved plate standing off the head, with a rolled rim, an inner fold, a bowl that leads
-/// to the ear canal, a lobe, and the tragus in front. Local axes: back along the ear's breadth, up along its
-/// length (leaning back), and out of its face.
+/// The ear is a dish: a curved plate standing off the head, with a rolled rim, an inner fold, a bowl that
+/// leads to the ear canal, a lobe, and the tragus in front. Local axes: back along the ear's breadth, up
+/// along its length (leaning back), and out of its face.
 double ear(const Vector3d& p, double without) {
   const Vector3d q = p - Vector3d(73.5, -14.5, 0);
   if (q.squaredNorm() > square(60)) return without;
