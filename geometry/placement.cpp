@@ -5,6 +5,7 @@
 
 #include "geometry/error.h"
 #include "geometry/face_region.h"
+#include "geometry/laid_tape.h"
 #include "geometry/pose.h"
 #include "geometry/text.h"
 #include "geometry/triangle_math.h"
@@ -56,11 +57,10 @@ Mark on_scalp(const Head& head, Mark mark) {
 
 Mark tape_mark(const Head& head, const Laid& laid, const SurfacePoint& pulse, double reach_mm,
                std::vector<Vector3d>* line = nullptr) {
-  // The walk keeps to the skin, so it starts along the front axis as the skin there allows.
-  Walk w = walk(head.skin(), pulse, laid.pose.front, reach_mm);
-  if (line) *line = std::move(w.line);
-  if (w.reached_border) return {};
-  return on_scalp(head, w.end);
+  auto tape = lay_tape(head.skin(), pulse, laid.pose.front, reach_mm);
+  if (!tape) return {};
+  if (line) *line = std::move(tape->line);
+  return on_scalp(head, tape->end);
 }
 
 struct Dropped {
@@ -76,12 +76,9 @@ Dropped drop_mark(const Head& head, const Laid& laid, const Vector3d& edge) {
 }
 
 Dropped nearest_mark(const Head& head, const Vector3d& edge) {
-  const SurfacePoint p = head.skin().closest(edge);
-  const double gap = (head.skin().position(p) - edge).norm();
-  // The nearest skin to an edge past the border is the border itself: no mark.
-  for (int k = 0; k < 3; ++k)
-    if (p.weights[k] < 1e-9 && head.skin().neighbour(p.face, (k + 1) % 3).face < 0) return {{}, gap};
-  return {on_scalp(head, p), gap};
+  const auto p = nearest_skin(head.skin(), edge);
+  if (!p) return {};
+  return {on_scalp(head, *p), (head.skin().position(*p) - edge).norm()};
 }
 
 double lift_of(const Head& head, const Case& entered, const Laid& laid) {

@@ -5,12 +5,12 @@
 
 #include "geometry/error.h"
 #include "geometry/face_region.h"
+#include "geometry/laid_tape.h"
 #include "geometry/ranges.h"
 #include "geometry/shortest_path.h"
 #include "geometry/tape.h"
 #include "geometry/text.h"
 #include "geometry/vertex.h"
-#include "geometry/walk.h"
 
 namespace scalpmark::geometry {
 
@@ -140,10 +140,9 @@ Plan solve(const Head& head, const Case& entered) {
     const double pitch = entered.search.pitch_mm;
     if (column != 0) {
       const Directions d = directions_at(head, entered.side, at);
-      const Walk w = walk(skin, at, column * d.outward, pitch);
-      if (w.reached_border)
-        throw GeometryError("The search grid reaches past the skin's border; move the start.");
-      at = w.end;
+      const auto tape = lay_tape(skin, at, column * d.outward, pitch);
+      if (!tape) throw GeometryError("The search grid reaches past the skin's border; move the start.");
+      at = tape->end;
     }
     return row == 0 ? at : forward_tape(head, at, row * pitch).at(1).on_skin;
   };
