@@ -25,7 +25,7 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr std::size_t most_triangles = 200000;
+constexpr std::size_t most_triangles = 150000;
 
 std::size_t at(int i) {
   return static_cast<std::size_t>(i);
@@ -112,7 +112,7 @@ SkinImport read_mri(const std::filesystem::path& file, const Progress& progress)
   mesh = thin_triangles(std::move(mesh), most_triangles);
   if (mesh.triangles.size() > most_triangles)
     throw ModelError(
-        name + " has too rough a skin to be drawn with 200 000 triangles; smooth or resample it to 1 mm.");
+        name + " has too rough a skin to be drawn with 150 000 triangles; smooth or resample it to 1 mm.");
   say("checking the skin", 0.9);
   try {
     geometry::Surface skin(std::move(mesh.vertices), std::move(mesh.triangles));

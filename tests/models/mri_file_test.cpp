@@ -117,7 +117,7 @@ Distance from_ellipsoid(const geometry::Surface& skin,
 void check_is_a_skin(const geometry::Surface& skin) {
   CHECK(skin.is_closed());
   CHECK(euler_number(skin) == 2);
-  CHECK(skin.triangles().size() <= 200000);
+  CHECK(skin.triangles().size() <= 150000);
   double six = 0;
   for (const auto& t : skin.triangles())
     six += skin.vertex(t[0]).dot(skin.vertex(t[1]).cross(skin.vertex(t[2])));
@@ -502,7 +502,7 @@ TEST_CASE("the template head comes out as one clean skin") {
   }
   const auto found = models::read_mri(file);
   CHECK(found.skin.is_closed());
-  CHECK(found.skin.triangles().size() <= 200000);
+  CHECK(found.skin.triangles().size() <= 150000);
   CHECK(found.skin.triangles().size() > 150000);
   CHECK(euler_number(found.skin) == 2);
   Eigen::AlignedBox3d box;
