@@ -12,32 +12,43 @@ namespace scalpmark::geometry {
 using Eigen::Vector2d;
 using Eigen::Vector3d;
 
+namespace {
+
+/// How far from its place a view is used, in parts of the edge between places.
+constexpr double reach = 1;
+
+}  // namespace
+
 DistanceField::DistanceField(const Surface& skin, const SurfacePoint& source) : source_(source) {
-  std::vector<std::array<EdgeView, edge_view_places.size()>> found;
+  std::vector<std::array<EdgeView, edge_view_places>> found;
   WindowSpread spread(skin, source, WindowSpread::Keep::lengths);
   spread.keep_views(found);
   spread.run();
   mm_.resize(skin.vertices().size());
   for (size_t v = 0; v < mm_.size(); ++v) mm_[v] = spread.vertex_mm(static_cast<int>(v));
-  const auto seen = [](const EdgeView& v) { return std::isfinite(v.best_mm); };
-  const auto same = [](const EdgeView& a, const EdgeView& b) {
-    return a.x == b.x && a.y == b.y && a.begin == b.begin && a.end == b.end;
-  };
-  const auto each_kept = [&](size_t edge, const auto& use) {
-    const auto& of_edge = found[edge];
-    for (size_t i = 0; i < of_edge.size(); ++i)
-      if (seen(of_edge[i]) && (i == 0 || !same(of_edge[i], of_edge[i - 1]))) use(of_edge[i]);
-  };
-  size_t count = 0;
-  for (size_t edge = 0; edge < found.size(); ++edge) each_kept(edge, [&](const EdgeView&) { ++count; });
-  views_.reserve(count);
   first_view_.reserve(skin.triangles().size() + 1);
+  // Each view serves its own part of the edge and its neighbours' (with an edge's worth of slack at the
+  // ends), so that the better of two fronts that meet on an edge is always among those tried.
+  const double part = 1.0 / static_cast<double>(edge_view_places);
   for (size_t edge = 0; edge < found.size(); ++edge) {
     if (edge % 3 == 0) first_view_.push_back(static_cast<std::uint32_t>(views_.size()));
-    each_kept(edge, [&](const EdgeView& v) {
-      views_.push_back({v.x, v.y, v.before_mm, v.begin, v.end, static_cast<std::int32_t>(edge % 3)});
-    });
+    const int f = static_cast<int>(edge / 3), k = static_cast<int>(edge % 3);
+    const double length = (skin.corner(f, (k + 1) % 3) - skin.corner(f, k)).norm();
+    const EdgeView* last = nullptr;
+    for (size_t i = 0; i < edge_view_places; ++i) {
+      const EdgeView& view = found[edge][i];
+      if (!std::isfinite(view.best_mm)) continue;
+      const double middle = static_cast<double>(i) + 0.5;
+      const auto low = static_cast<float>((middle - reach) * part * length);
+      const auto high = static_cast<float>((middle + reach) * part * length);
+      if (last && last->x == view.x && last->y == view.y && last->before_mm == view.before_mm)
+        views_.back().high = high;
+      else
+        views_.push_back({view.x, view.y, view.before_mm, low, high, k});
+      last = &view;
+    }
   }
+  views_.shrink_to_fit();
   first_view_.push_back(static_cast<std::uint32_t>(views_.size()));
 }
 
@@ -50,19 +61,17 @@ double DistanceField::at(const Surface& skin, const SurfacePoint& p) const {
     best = std::min(best, mm_[static_cast<size_t>(v)] + (here - skin.vertex(v)).norm());
   const auto face = static_cast<size_t>(p.face);
   int laid = -1;
-  double length = 0;
   Vector2d q = Vector2d::Zero();
   for (std::uint32_t i = first_view_[face]; i < first_view_[face + 1]; ++i) {
     const View& view = views_[i];
     if (view.edge != laid) {
       laid = view.edge;
       const Flap flap = lay_flat(skin, p.face, laid);
-      length = flap.length;
       q = on_flap(flap, p, laid);
     }
     const double x = view.x, y = view.y, rise = q.y() - y;
     const double straight = rise > 0 ? x - (q.x() - x) * (y / rise) : q.x();
-    if (straight >= -1e-6 && straight <= length + 1e-6)
+    if (straight >= view.low && straight <= view.high)
       best = std::min(best, view.before_mm + std::hypot(q.x() - x, q.y() - y));
   }
   return best;

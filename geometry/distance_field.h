@@ -9,7 +9,7 @@ namespace scalpmark::geometry {
 
 /// Tape distances from one skin point to everywhere: exact on the mesh at the vertices (as in
 /// shortest_path.h). Within a face: the best of the straight lines through the face's edges to where the
-/// source appears unfolded (kept for two places of each edge), and of the ways over its corners. Worked out
+/// source appears unfolded (kept for four places of each edge), and of the ways over its corners. Worked out
 /// once per head and source, then looked up.
 class DistanceField {
 public:
@@ -20,9 +20,10 @@ public:
   [[nodiscard]] const std::vector<double>& at_vertices() const { return mm_; }
 
 private:
-  /// How the source is seen from a face through a stretch of one of its edges (see EdgeView in windows.h).
+  /// How the source is seen from a face through one of its edges (see EdgeView in windows.h), for lines that
+  /// cross the edge from `low` to `high` mm from its start.
   struct View {
-    float x, y, before_mm, begin, end;
+    float x, y, before_mm, low, high;
     std::int32_t edge;
   };
   SurfacePoint source_;

@@ -23,6 +23,8 @@ constexpr double corner_weight = 1e-6;
 constexpr double same_length = 1 + 1e-11;
 /// A saddle flatter than this (radians) cannot bend a path by as much as rounding does.
 constexpr double flat_angle = 1e-10;
+/// Windows from a bend reach this much (radians) past the shadow it fills, so that rounding opens no gaps.
+constexpr double shadow_slack = 1e-9;
 /// A corner this little outside a cone of lines (radians) counts as seen, so that rounding opens no gaps.
 constexpr double sight_slack = 1e-11;
 /// A window narrower than this part of its edge is dropped.
@@ -102,27 +104,17 @@ double WindowSpread::vertex_mm(int v) const {
   return vertex.way == Way::unknown ? infinity : vertex.mm;
 }
 
-void WindowSpread::reach_vertex(int v, double mm, Way way, std::uint32_t from) {
+void WindowSpread::reach_vertex(int v, double mm, Way way, std::uint32_t from, int back_face,
+                                double back_angle) {
   Vertex& vertex = vertices_[at(v)];
   if (vertex.way != Way::unknown && mm >= vertex.mm) return;
   const bool gains = vertex.way == Way::unknown || mm * same_length < vertex.mm;
   vertex.mm = mm;
   vertex.way = way;
   vertex.from = from;
-  if (!targets_at_vertex_.empty()) {
-    const auto found = targets_at_vertex_.find(v);
-    if (found != targets_at_vertex_.end())
-      for (const size_t i : found->second) {
-        Target& target = targets_[i];
-        const double total = mm + (skin_.position(target.point) - skin_.vertex(v)).norm();
-        if (total < target.best_mm) {
-          target.best_mm = total;
-          target.way = Way::along_edge;
-          target.from = static_cast<std::uint32_t>(v);
-        }
-      }
-    find_worst_target();
-  }
+  vertex.back_face = back_face;
+  vertex.back_angle = back_angle;
+  try_targets_at(v);
   if (gains && bends_at(v)) {
     queue_.push_back({mm, static_cast<std::uint32_t>(v) | vertex_bit});
     std::push_heap(queue_.begin(), queue_.end());
@@ -147,6 +139,21 @@ void WindowSpread::add_target(const SurfacePoint& target) {
 void WindowSpread::find_worst_target() {
   worst_target_mm_ = 0;
   for (const Target& target : targets_) worst_target_mm_ = std::max(worst_target_mm_, target.best_mm);
+}
+
+void WindowSpread::try_targets_at(int v) {
+  const auto found = targets_at_vertex_.find(v);
+  if (found == targets_at_vertex_.end()) return;
+  for (const size_t i : found->second) {
+    Target& target = targets_[i];
+    const double total = vertices_[at(v)].mm + (skin_.position(target.point) - skin_.vertex(v)).norm();
+    if (total < target.best_mm) {
+      target.best_mm = total;
+      target.way = Way::along_edge;
+      target.from = static_cast<std::uint32_t>(v);
+    }
+  }
+  find_worst_target();
 }
 
 void WindowSpread::try_targets(const Window& w, std::uint32_t id) {
@@ -174,14 +181,13 @@ void WindowSpread::try_targets(const Window& w, std::uint32_t id) {
 void WindowSpread::try_views(const Window& w) {
   auto& views = (*views_)[at(w.edge)];
   const double length = face(w.edge / 3).length[at(w.edge % 3)];
-  for (size_t i = 0; i < edge_view_places.size(); ++i) {
-    const double place = edge_view_places[i] * length;
+  for (size_t i = 0; i < edge_view_places; ++i) {
+    const double place = (static_cast<double>(i) + 0.5) / edge_view_places * length;
     const double c = std::clamp(place, w.begin, w.end);
     const auto mm =
         static_cast<float>(w.before_mm + std::sqrt((c - w.x) * (c - w.x) + w.y * w.y) + std::abs(place - c));
     if (mm < views[i].best_mm)
-      views[i] = {static_cast<float>(w.x),     static_cast<float>(w.y),   static_cast<float>(w.before_mm),
-                  static_cast<float>(w.begin), static_cast<float>(w.end), mm};
+      views[i] = {static_cast<float>(w.x), static_cast<float>(w.y), static_cast<float>(w.before_mm), mm};
   }
 }
 
@@ -209,8 +215,8 @@ bool WindowSpread::useless(const Window& w) {
   const double to_end = w.before_mm + std::sqrt((w.end - w.x) * (w.end - w.x) + w.y * w.y);
   if (to_end > (vertex_mm(ahead.corner[k]) + w.end) * same_length) return true;
   if (to_begin > (vertex_mm(ahead.corner[(k + 1) % 3]) + length - w.begin) * same_length) return true;
-  if (w.came == Came::from_root) return false;
   const int back = ahead.across[k];
+  if (w.came == Came::from_root) return false;
   const Face& behind = face(back / 3);
   const size_t b = at(back % 3);
   const double corner_mm = vertex_mm(behind.corner[(b + 2) % 3]);
@@ -239,20 +245,62 @@ void WindowSpread::add_window(const Window& w) {
   std::push_heap(queue_.begin(), queue_.end());
 }
 
+// A path bends at a vertex only into the part of the skin that has half a turn or more between it and the way
+// back, on both sides (the "shadow"); everything else is reached without the vertex. At a path's start all
+// is.
 void WindowSpread::spread_from_vertex(int v) {
-  const double mm = vertices_[at(v)].mm;
+  const Vertex& vertex = vertices_[at(v)];
+  const double mm = vertex.mm;
+  ring_.clear();
+  double turn = 0, back = 0;
   const int first = skin_.face_at(v);
   for (int f = first; f >= 0;) {
     const Face& here = face(f);
     const size_t k = here.corner[0] == v ? 0 : here.corner[1] == v ? 1 : 2;
-    const size_t opposite = (k + 1) % 3, last = (k + 2) % 3;
-    reach_vertex(here.corner[opposite], mm + here.length[k], Way::along_edge, static_cast<std::uint32_t>(v));
-    reach_vertex(here.corner[last], mm + here.length[last], Way::along_edge, static_cast<std::uint32_t>(v));
-    if (here.across[opposite] >= 0)
-      add_window({here.length[opposite] - here.x[opposite], -here.y[opposite], mm, 0, here.length[opposite],
-                  here.across[opposite], v, none, Came::from_root});
-    f = here.across[last] < 0 ? -1 : here.across[last] / 3;
+    const double angle = std::atan2(here.y[k], here.x[k]);
+    if (f == vertex.back_face) back = turn + vertex.back_angle;
+    ring_.push_back({f, k, turn, angle});
+    turn += angle;
+    const int next = here.across[(k + 2) % 3];
+    f = next < 0 ? -1 : next / 3;
     if (f == first) break;
+  }
+  const bool all = vertex.way == Way::source && v == source_vertex_;
+  const bool open = skin_.is_border_vertex(v);
+  for (const Corner& c : ring_) {
+    const Face& here = face(c.face);
+    const size_t k = c.k, opposite = (k + 1) % 3, last = (k + 2) % 3;
+    const int a = here.corner[opposite], b = here.corner[last];
+    const auto from = static_cast<std::uint32_t>(v);
+    reach_vertex(a, mm + here.length[k], Way::along_edge, from, c.face,
+                 std::atan2(here.y[opposite], here.x[opposite]));
+    reach_vertex(b, mm + here.length[last], Way::along_edge, from, c.face, 0);
+    if (here.across[opposite] < 0) continue;
+    const auto emit = [&](double low, double high) {
+      if (!(low < high)) return;
+      const double length = here.length[opposite];
+      // Where the ray at an angle from the face's edge that starts here meets the opposite edge.
+      const auto meets = [&](double angle) {
+        const double x = std::cos(angle), y = std::sin(angle);
+        const double to_a = cross(x, y, here.length[k], 0), to_b = cross(x, y, here.x[k], here.y[k]);
+        return to_b > to_a ? length * std::clamp(-to_a / (to_b - to_a), 0.0, 1.0) : 0.0;
+      };
+      const double begin = high >= c.angle ? 0 : length - meets(high);
+      const double end = low <= 0 ? length : length - meets(low);
+      if (end - begin > narrow * length)
+        add_window({length - here.x[opposite], -here.y[opposite], mm, begin, end, here.across[opposite], v,
+                    none, Came::from_root});
+    };
+    if (all) {
+      emit(0, c.angle);
+    } else if (open) {
+      emit(std::max(0.0, back + pi - shadow_slack - c.from), c.angle);
+      emit(0, std::min(c.angle, back - pi + shadow_slack - c.from));
+    } else {
+      double start = c.from - back;
+      while (start < 0) start += turn;
+      emit(std::max(0.0, pi - shadow_slack - start), std::min(c.angle, turn - pi + shadow_slack - start));
+    }
   }
 }
 
@@ -283,7 +331,8 @@ void WindowSpread::cross_face(const Window& w, std::uint32_t id) {
     } else {
       go_left = false;
     }
-    reach_vertex(here.corner[left], mm, Way::through_window, id);
+    reach_vertex(here.corner[left], mm, Way::through_window, id, f,
+                 std::max(0.0, std::atan2(cross(-x3, -y3, -to_x, -to_y), x3 * to_x + y3 * to_y)));
   }
   // The left edge, seen from the face beyond, runs from this edge's start to the tip; the right edge from the
   // tip to this edge's end.
@@ -321,11 +370,17 @@ void WindowSpread::run() {
     Vertex& start = vertices_[at(source_vertex_)];
     start.mm = 0;
     start.way = Way::source;
+    try_targets_at(source_vertex_);
     spread_from_vertex(source_vertex_);
   } else {
     const Face& here = face(source_.face);
     const Vector3d from = skin_.position(source_);
-    for (const int v : here.corner) reach_vertex(v, (skin_.vertex(v) - from).norm(), Way::source, none);
+    for (size_t k = 0; k < 3; ++k) {
+      const int v = here.corner[k];
+      const Vector2d p = on_flap({here.length[k], here.x[k], here.y[k]}, source_, static_cast<int>(k));
+      reach_vertex(v, (skin_.vertex(v) - from).norm(), Way::source, none, source_.face,
+                   std::atan2(std::max(0.0, p.y()), p.x()));
+    }
     for (int k = 0; k < 3; ++k) {
       const size_t e = at(k);
       if (here.across[e] < 0) continue;

@@ -14,18 +14,17 @@
 
 namespace scalpmark::geometry {
 
-/// How the source is seen through a part of an edge by looking back out of a face: the edge is crossed
-/// between `begin` and `end` (mm from its start), and the source, or the last bend on the way to it, lies
-/// unfolded at (x, y), y <= 0, with `before_mm` of path behind it. Floats: a millionth of a head is enough.
+/// How the source is seen from a place on an edge by looking back out of a face: the source, or the last bend
+/// on the way to it, lies unfolded at (x, y), y <= 0, with `before_mm` of path behind it. Floats: a millionth
+/// of a head is enough.
 struct EdgeView {
   float x = 0, y = 0;
   float before_mm = std::numeric_limits<float>::infinity();
-  float begin = 0, end = 0;
-  float best_mm = std::numeric_limits<float>::infinity();  ///< at the place on the edge it was kept for
+  float best_mm = std::numeric_limits<float>::infinity();  ///< from the source to the place
 };
 
-/// Places on an edge (fractions of its length) for which the best view is kept.
-inline constexpr std::array<double, 2> edge_view_places{0.25, 0.75};
+/// Places on an edge (the middles of as many equal parts) for which the best view is kept.
+inline constexpr size_t edge_view_places = 4;
 
 /// Six hundred thousand of something of which a short path touches a few: memory that costs only where used,
 /// and starts as zero.
@@ -60,7 +59,7 @@ public:
   void add_target(const SurfacePoint& target);
 
   /// Keeps the best views of every edge (3 per face, in the order of faces and edges) while running.
-  void keep_views(std::vector<std::array<EdgeView, edge_view_places.size()>>& views) { views_ = &views; }
+  void keep_views(std::vector<std::array<EdgeView, edge_view_places>>& views) { views_ = &views; }
 
   /// Spreads until all targets are settled; without targets until all of this piece of skin is.
   void run();
@@ -87,6 +86,8 @@ private:
   enum class Way : std::uint8_t { unknown, source, along_edge, through_window };
   struct Vertex {
     double mm;
+    double back_angle;  // of the way back: in `back_face`, counter-clockwise from its edge that starts here
+    int back_face;
     std::uint32_t from;  // window or vertex, by `way`
     Way way;
     std::uint8_t bends;  // 0 not looked at yet, 1 paths never bend here, 2 they may
@@ -105,6 +106,11 @@ private:
     std::uint32_t id;  // window, or vertex with the top bit set
     bool operator<(const Event& o) const { return mm > o.mm; }
   };
+  struct Corner {
+    int face;
+    size_t k;
+    double from, angle;  // where it starts in the turn round the vertex, and how wide it is; radians
+  };
   struct Target {
     SurfacePoint point;
     double best_mm = std::numeric_limits<double>::infinity();
@@ -116,12 +122,13 @@ private:
   const Face& face(int f);
   void fill(Face& into, int f) const;
   bool bends_at(int v);
-  void reach_vertex(int v, double mm, Way way, std::uint32_t from);
+  void reach_vertex(int v, double mm, Way way, std::uint32_t from, int back_face, double back_angle);
   void spread_from_vertex(int v);
   void add_window(const Window& w);
   [[nodiscard]] bool useless(const Window& w);
   void cross_face(const Window& w, std::uint32_t id);
   void try_targets(const Window& w, std::uint32_t id);
+  void try_targets_at(int v);
   void try_views(const Window& w);
   std::uint32_t store(const Window& w);
   void find_worst_target();
@@ -137,10 +144,11 @@ private:
   std::vector<Window> windows_;
   std::vector<std::uint32_t> spare_;
   std::vector<Event> queue_;
+  std::vector<Corner> ring_;  // round the vertex being spread from
   std::vector<Target> targets_;
   std::unordered_map<int, std::vector<size_t>> targets_in_face_, targets_at_vertex_;
   double worst_target_mm_ = std::numeric_limits<double>::infinity();
-  std::vector<std::array<EdgeView, edge_view_places.size()>>* views_ = nullptr;
+  std::vector<std::array<EdgeView, edge_view_places>>* views_ = nullptr;
   size_t made_ = 0;
 };
 
