@@ -86,12 +86,12 @@ double rounded_size(double x2, double y2, double z2, const Vector3d& fuller) {
 // ---- Parts of the head; x >= 0 ----
 
 double cranium(const Vector3d& p) {
-  const Vector3d q = p - Vector3d(0, -1.5, 40);
-  const double half_breadth = 73.5 * (1 - 0.062 * std::tanh((q.y() - 8) / 52));
-  const double half_length = 96.5;
-  const double height = 92.0 + 2.0 * std::tanh(q.z() / 30);
+  const Vector3d q = p - Vector3d(0, -2, 40);
+  const double half_breadth = 72.9 * (1 - 0.062 * std::tanh((q.y() - 8) / 52));
+  const double half_length = 97;
+  const double height = 92.5 + 3.5 * std::tanh(q.z() / 30);
   const double size = rounded_size(square(q.x() / half_breadth), square(q.y() / half_length),
-                                   square(q.z() / height), {0.33, 0.50, 0.32});
+                                   square(q.z() / height), {0.37, 0.41, 0.29});
   return size < 1e-6 ? -60 : q.norm() * (1 - 1 / size);
 }
 
@@ -117,7 +117,7 @@ double face(const Vector3d& p) {
 constexpr std::array<std::array<double, 2>, 5> neck_front{
     {{-140, 36}, {-120, 35}, {-90, 38}, {-60, 40}, {0, 42}}};
 constexpr std::array<std::array<double, 2>, 5> neck_back{
-    {{-140, -93}, {-110, -84}, {-70, -72}, {-35, -66}, {0, -66}}};
+    {{-140, -93}, {-110, -84}, {-70, -71}, {-35, -64}, {0, -64}}};
 constexpr std::array<std::array<double, 2>, 5> neck_half_width{
     {{-140, 64}, {-115, 56}, {-80, 52}, {-40, 52}, {0, 50}}};
 
@@ -131,54 +131,64 @@ double neck(const Vector3d& p) {
 }
 
 double nose(const Vector3d& p) {
-  double d = limb(p, {0, 84, 30}, {0, 99, 8}, 5.5, 6.8);
-  d = join(d, limb(p, {0, 99, 8}, {0, 107.3, -5}, 6.8, 8.6), 8);
-  d = join(d, ellipsoid(p, {10.5, 97.5, -8.5}, {6, 9.5, 6.6}), 8);
-  d = join(d, limb(p, {0, 108, -8.5}, {0, 96, -14}, 4.6, 4.2), 6);
+  // The bridge on its broad foot, the tip, the wings, the wall between the nostrils.
+  double d = limb(p, {0, 85.5, 30}, {0, 102, 3}, 5.4, 6.6);
+  d = join(d, limb(p, {0, 102, 3}, {0, 106.5, -5}, 6.6, 8.0), 8);
+  d = join(d, limb(p, {0, 82, 24}, {0, 93, -6}, 7.5, 13.0), 9);
+  d = join(d, ellipsoid(p, {10.6, 98, -8.5}, {5.6, 9.0, 6.2}), 7);
+  d = join(d, limb(p, {0, 108, -8.5}, {0, 96, -14}, 4.4, 4.2), 6);
   return d;
 }
 
 double lips(const Vector3d& p) {
   // Both follow the teeth: a shallow arch.
   const double x = p.x();
-  const double arch = 96.8 - x * x / 62;
+  const double arch = 96.0 - x * x / 62;
   const double toward_corner = square(std::min(x / 25, 1.0));
   const double past_corner = std::max(x - 24.5, 0.0);
   const double thin = std::sqrt(1 - 0.97 * toward_corner);
   const double bow = 1.0 * bell((x - 5) / 4.5) - 0.7 * bell(x / 3);
   const double upper =
-      std::hypot(p.y() - arch, p.z() + 35.4 - 0.6 * bow + 3 * toward_corner, past_corner) - 4.5 * thin;
+      std::hypot(p.y() - arch - 0.9, p.z() + 35.2 - 0.6 * bow + 3 * toward_corner, past_corner) - 4.2 * thin;
   const double lower =
-      std::hypot(p.y() - arch + 0.5, p.z() + 42.4 - 4 * toward_corner, past_corner) - 5.0 * thin;
-  return join(upper, lower, 1.0);
+      std::hypot(p.y() - arch + 0.5, p.z() + 42.4 - 4 * toward_corner, past_corner) - 4.6 * thin;
+  return join(upper, lower, 1.1);
 }
 
 double eye(const Vector3d& p) {
-  return ellipsoid(p, {31.5, 72.5, 27}, {14.5, 12.2, 12});
+  return ellipsoid(p, {31.5, 72.3, 26.5}, {15.5, 12.4, 11.2});
 }
 
 /// Soft hollows and bumps that turn the joined parts into a face: lift of the skin, mm.
 double modelling(const Vector3d& p) {
   double lift = 0;
-  // Brow and the bridge between.
-  lift += bump(p, {27, 88, 46}, {20, 14, 8}, 2.4);
-  lift += bump(p, {0, 94, 48}, {14, 12, 9}, 1.5);
+  // Brow, arched, and the bridge between.
+  lift += bump(p, {18, 91, 43.5}, {14, 14, 9}, 1.3);
+  lift += bump(p, {37, 83, 48}, {16, 16, 8}, 2.0);
+  lift += bump(p, {0, 93, 48}, {14, 12, 9}, 1.2);
   lift += bump(p, {0, 92, 33}, {11, 12, 8}, -4.0);
   // Eye sockets: deepest beside the nose, open toward the temple.
-  lift += bump(p, {31, 88, 27}, {17, 16, 11}, -8.5);
-  lift += bump(p, {17, 88, 27}, {8, 12, 10}, -4.5);
-  // Cheekbone and the hollow under it, temple.
-  lift += bump(p, {50, 66, 3}, {17, 20, 11}, 4.0);
-  lift += bump(p, {52, 55, -28}, {14, 24, 18}, -3.0);
-  lift += bump(p, {66, 50, 42}, {16, 24, 20}, -3.5);
-  // From the nose's wing to the mouth's corner, the lip's groove, under the lip, chin.
+  lift += bump(p, {32, 86, 25.5}, {17, 17, 12.5}, -6.4);
+  lift += bump(p, {17, 88, 26}, {8, 12, 11}, -4.2);
+  // Cheekbone and the hollow under it, cheek, temple.
+  lift += bump(p, {49, 66, 4}, {19, 22, 13}, 3.2);
+  lift += bump(p, {52, 52, -28}, {15, 26, 20}, -2.0);
+  lift += bump(p, {28, 84, -8}, {14, 14, 14}, 1.5);
+  lift += bump(p, {66, 50, 42}, {16, 24, 20}, -3.2);
+  // The mouth's mound, the lip's groove, the mouth's corner, under the lip, chin.
+  lift += bump(p, {0, 93, -28}, {26, 16, 17}, 3.0);
   lift += bump(p, {0, 100, -24}, {3.2, 8, 8}, -1.1);
-  lift += bump(p, {0, 92, -53}, {18, 10, 6}, -3.6);
-  lift += bump(p, {0, 92, -69}, {15, 14, 11}, 3.0);
-  lift += bump(p, {27, 86, -39}, {4, 8, 4}, -1.6);
+  lift += bump(p, {26.5, 86, -38.5}, {5, 8, 5}, -1.0);
+  lift += bump(p, {0, 92, -53.5}, {17, 10, 6}, -2.2);
+  lift += bump(p, {0, 91, -69}, {15, 14, 11}, 2.4);
   // Jaw's corner, the back of the head above the neck.
   lift += bump(p, {50, 8, -52}, {16, 20, 16}, 2.5);
-  lift += bump(p, {0, -93, 9}, {16, 16, 11}, 2.6);
+  lift += bump(p, {0, -92, 5}, {16, 16, 10}, 2.0);
+  // The neck: the band from behind the ear to the breastbone, the larynx.
+  const Vector3d band_top(57, -22, -28), band(-41, 54, -104);
+  const double along = std::clamp((p - band_top).dot(band) / band.squaredNorm(), 0.0, 1.1);
+  lift += 2.4 * bell((p - band_top - along * band).norm() / 11);
+  lift += bump(p, {0, 38, -106}, {9, 14, 12}, 1.8);
   return lift;
 }
 
@@ -211,13 +221,23 @@ double ear(const Vector3d& p, double without) {
   // Its root runs into the bowl.
   d = join(d, limb({back, up, out}, {-14, 12, 0}, {-5, 1.5, -4.5}, 2.2, 1.6), 3);
   // The lobe.
-  d = join(d, ellipsoid({back, up, out}, {-4.5, -23.5, -1.5}, {7.5, 7.5, 3.0}), 5);
-  d = join(without, d, 5);
+  d = join(d, ellipsoid({back, up, out}, {-4.5, -23.0, -1.5}, {7.2, 7.8, 3.0}), 6);
+  d = join(without, d, 6);
   // The tragus and, facing it, the lesser flap; between them the notch. Behind the tragus, the canal.
   d += bump({back, up, out}, {-7.0, -2.0, -6}, {4.5, 6, 6}, 4.5);
   d = join(d, ellipsoid(p, {71.2, -1.8, -0.8}, {3.4, 4.6, 6.6}), 6);
-  d = join(d, ellipsoid({back, up, out}, {-0.5, -14.5, -0.6}, {4.5, 3.4, 2.8}), 5);
+  d = join(d, ellipsoid({back, up, out}, {-0.5, -14.5, -0.9}, {4.8, 3.4, 2.8}), 6);
   return d;
+}
+
+/// The line where the lids meet, and the fold of the upper lid: lift of the skin, mm.
+double lid_lines(const Vector3d& p) {
+  const double from_middle = p.x() - 31.5;
+  const double within = (1 - step(10, 15, std::abs(from_middle))) * step(70, 76, p.y());
+  if (within == 0) return 0;
+  const double meet = 22.3 + 0.013 * square(from_middle), fold = 33.0 - 0.016 * square(from_middle - 2);
+  return within * (-0.9 * bell((p.z() - meet) / 1.0) + 0.35 * bell((p.z() - meet - 2.2) / 1.3) -
+                   0.7 * bell((p.z() - fold) / 1.3));
 }
 
 double off_skin_folded(const Vector3d& p) {
@@ -225,8 +245,8 @@ double off_skin_folded(const Vector3d& p) {
   d = join(d, neck(p), 34);
   d = join(d, face(p), 26);
   d -= modelling(p);
-  d = join(d, nose(p), 9);
-  d = join(d, eye(p), 4);
+  d = join(d, nose(p), 10);
+  d = join(d, eye(p), 5) - lid_lines(p);
   d = join(d, lips(p), 5);
   d = ear(p, d);
   // Nostrils.
@@ -307,7 +327,7 @@ FiducialPoints fiducial_points() {
     const Vector3d at = hit({0, 140, z}, -Vector3d::UnitY());
     if (at.y() < nasion.y()) nasion = at;
   }
-  return {nasion, hit({0, -140, 9}, Vector3d::UnitY()), hit({110, 0, 0}, -Vector3d::UnitX())};
+  return {nasion, hit({0, -140, 5}, Vector3d::UnitY()), hit({110, 0, 0}, -Vector3d::UnitX())};
 }
 
 Box right_half_box() {

@@ -60,14 +60,16 @@ TEST_CASE("the generic head is one closed skin of well-shaped triangles") {
   for (int v = 0; v < static_cast<int>(corners.size()); ++v)
     if (skin().faces_around(v).size() != static_cast<size_t>(corners[static_cast<size_t>(v)]))
       FAIL("vertex " << v << " is pinched");
-
-  int slim = 0;
+  int slim = 0, folded = 0;
   double volume = 0;
   for (int f = 0; f < faces(); ++f) {
     if (smallest_angle_deg(f) <= 15) ++slim;
+    for (int k = 0; k < 3; ++k)
+      if (skin().face_normal(f).dot(skin().face_normal(skin().neighbour(f, k).face)) < 0) ++folded;
     volume += skin().corner(f, 0).dot(skin().corner(f, 1).cross(skin().corner(f, 2))) / 6;
   }
   CHECK(slim <= faces() / 100);
+  CHECK(folded == 0);
   // Seen from outside, corners run counter-clockwise, so the volume is positive. An adult head and neck hold
   // about 4 to 6 litres (memory: segment mass 4 to 5 kg for the head alone).
   CHECK(volume > 3.5e6);
