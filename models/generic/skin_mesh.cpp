@@ -16,7 +16,7 @@ using geometry::Triangle;
 
 namespace {
 
-constexpr double grid_mm = 3;  // of the first mesh: finer than the thinnest part of an ear is wide
+constexpr double grid_mm = 2.2;  // of the first mesh: about the thinnest part of an ear
 constexpr int rounds = 8;
 
 size_t index(int i) {
@@ -344,7 +344,9 @@ struct Remesher {
       if (midline) target.x() = 0;
       // Not across the midline, and not so near that a sliver is left there.
       if (!midline) target.x() = std::max(target.x(), 0.3 * wanted[v]);
-      at[v] = midline ? target : onto_skin(target);
+      if (!midline) target = onto_skin(target);
+      // A long way means that the point was drawn to another fold of the skin.
+      if ((target - at[v]).norm() < 0.6 * wanted[v]) at[v] = target;
     }
   }
 

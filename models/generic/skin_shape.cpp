@@ -152,7 +152,7 @@ double lips(const Vector3d& p) {
       std::hypot(p.y() - arch - 0.9, p.z() + 35.2 - 0.6 * bow + 3 * toward_corner, past_corner) - 4.2 * thin;
   const double lower =
       std::hypot(p.y() - arch + 0.5, p.z() + 42.4 - 4 * toward_corner, past_corner) - 4.6 * thin;
-  return join(upper, lower, 1.1);
+  return join(upper, lower, 2.6);
 }
 
 double eye(const Vector3d& p) {
@@ -222,7 +222,7 @@ double ear(const Vector3d& p, double without) {
   d = join(d, limb({back, up, out}, {-14, 12, 0}, {-5, 1.5, -4.5}, 2.2, 1.6), 3);
   // The lobe.
   d = join(d, ellipsoid({back, up, out}, {-4.5, -23.0, -1.5}, {7.2, 7.8, 3.0}), 6);
-  d = join(without, d, 6);
+  d = join(without, d, 7);
   // The tragus and, facing it, the lesser flap; between them the notch. Behind the tragus, the canal.
   d += bump({back, up, out}, {-7.0, -2.0, -6}, {4.5, 6, 6}, 4.5);
   d = join(d, ellipsoid(p, {71.2, -1.8, -0.8}, {3.4, 4.6, 6.6}), 6);
