@@ -1,0 +1,137 @@
+// How fast the kernel is, against named alternatives in the same run. Run by hand: scripts/bench.
+#include <benchmark/benchmark.h>
+
+#include <Eigen/Geometry>
+#include <map>
+
+#include "geometry/solve.h"
+#include "geometry/vertex.h"
+#include "models/mri_file.h"
+#include "tests/bench/vtk_landmarks.h"
+#include "tests/support/coils.h"
+#include "tests/support/heads.h"
+#include "tests/support/template_head.h"
+
+using namespace scalpmark;
+using Eigen::Vector3d;
+
+namespace {
+
+geometry::Case plain_case() {
+  geometry::Case c;
+  c.coil_model = tests::flat_coil();
+  return c;
+}
+
+const geometry::Head& template_head() {
+  static const geometry::Head& head = [&]() -> const geometry::Head& {
+    const geometry::Head& h = tests::template_head();
+    h.skin().prepare();
+    (void)h.fields();
+    return h;
+  }();
+  return head;
+}
+
+/// A lopsided head of about `triangles` triangles.
+geometry::Head head_of(int triangles) {
+  const int f = static_cast<int>(std::lround(std::sqrt(triangles / 8.0)));
+  std::vector<Vector3d> vertices;
+  std::map<std::array<int, 3>, int> ids;
+  std::vector<geometry::Triangle> faces;
+  const auto corner = [&](int x, int y, int z) {
+    const auto [found, fresh] = ids.try_emplace({x, y, z}, static_cast<int>(vertices.size()));
+    if (fresh) vertices.push_back(tests::lopsided(Vector3d(x, y, z)));
+    return found->second;
+  };
+  for (const int sx : {1, -1})
+    for (const int sy : {1, -1})
+      for (const int sz : {1, -1}) {
+        const auto at = [&](int i, int j) { return corner(sx * i, sy * j, sz * (f - i - j)); };
+        const auto add = [&](int a, int b, int c) {
+          faces.push_back(sx * sy * sz > 0 ? geometry::Triangle{a, b, c} : geometry::Triangle{a, c, b});
+        };
+        for (int i = 0; i < f; ++i)
+          for (int j = 0; i + j < f; ++j) {
+            add(at(i, j), at(i + 1, j), at(i, j + 1));
+            if (i + j + 1 < f) add(at(i + 1, j), at(i + 1, j + 1), at(i, j + 1));
+          }
+      }
+  const auto at = [](double x, double y, double z) { return tests::lopsided(Vector3d(x, y, z)); };
+  return {geometry::Surface(std::move(vertices), std::move(faces)),
+          {at(0.02, 1, -0.05), at(-0.03, -1, -0.1), at(-1, 0.05, -0.2), at(1, -0.04, -0.25)}};
+}
+
+void solve_template(benchmark::State& state) {
+  const auto c = plain_case();
+  const auto& head = template_head();
+  for (auto _ : state) benchmark::DoNotOptimize(geometry::solve(head, c));
+  state.counters["triangles"] = static_cast<double>(head.skin().triangles().size());
+}
+BENCHMARK(solve_template)->Unit(benchmark::kMillisecond);
+
+void place_coil_template(benchmark::State& state) {
+  const auto c = plain_case();
+  const auto& head = template_head();
+  const auto& coronal = head.vertex_tapes().coronal;
+  double mm = 0;
+  for (auto _ : state) {
+    mm = mm > 60 ? 20 : mm + 0.37;  // dragged: never the same place twice running
+    benchmark::DoNotOptimize(geometry::place_coil(
+        head, c, geometry::Side::left, coronal.at_mm(0.5 * coronal.length_mm() - 20 - mm).on_skin));
+  }
+}
+BENCHMARK(place_coil_template)->Unit(benchmark::kMillisecond);
+
+/// Vertex found anew, tapes laid, 10-10 positions: all that VtkLandmarks does.
+void landmarks_ours(benchmark::State& state) {
+  const auto& head = template_head();
+  for (auto _ : state) {
+    const geometry::Head fresh(head.skin(), head.fiducials(), head.vertex());
+    benchmark::DoNotOptimize(geometry::landmarks(fresh, geometry::LandmarkSystem::ten_ten));
+  }
+}
+BENCHMARK(landmarks_ours)->Unit(benchmark::kMillisecond);
+
+void landmarks_vtk(benchmark::State& state) {
+  bench::VtkLandmarks other(template_head());
+  // The same answer first, or the comparison would mean nothing.
+  const auto ours = geometry::landmarks(template_head(), geometry::LandmarkSystem::ten_ten);
+  double worst = 0;
+  for (const auto& q : other.find()) {
+    double nearest = 1e9;
+    for (const auto& l : ours) nearest = std::min(nearest, (l.at - q).norm());
+    worst = std::max(worst, nearest);
+  }
+  state.counters["differs_mm"] = worst;
+  for (auto _ : state) benchmark::DoNotOptimize(other.find());
+}
+BENCHMARK(landmarks_vtk)->Unit(benchmark::kMillisecond);
+
+void solve_by_size(benchmark::State& state) {
+  const auto c = plain_case();
+  const geometry::Head head = head_of(static_cast<int>(state.range(0)));
+  head.skin().prepare();
+  (void)head.fields();
+  for (auto _ : state) benchmark::DoNotOptimize(geometry::solve(head, c));
+  state.counters["triangles"] = static_cast<double>(head.skin().triangles().size());
+}
+BENCHMARK(solve_by_size)->Arg(10000)->Arg(100000)->Arg(1000000)->Unit(benchmark::kMillisecond);
+
+void fields_template(benchmark::State& state) {
+  const auto& head = template_head();
+  for (auto _ : state) {
+    const geometry::Head fresh(head.skin(), head.fiducials(), head.vertex());
+    benchmark::DoNotOptimize(&fresh.fields());
+  }
+}
+BENCHMARK(fields_template)->Unit(benchmark::kMillisecond)->Iterations(2)->UseRealTime();
+
+void mri_to_skin(benchmark::State& state) {
+  for (auto _ : state) benchmark::DoNotOptimize(models::read_mri(tests::reference_file("ch2.nii.gz")));
+}
+BENCHMARK(mri_to_skin)->Unit(benchmark::kMillisecond)->Iterations(3)->UseRealTime();
+
+}  // namespace
+
+BENCHMARK_MAIN();
