@@ -1,5 +1,6 @@
 #include "geometry/section.h"
 
+#include <Eigen/Geometry>
 #include <algorithm>
 #include <array>
 #include <limits>
@@ -17,6 +18,9 @@ namespace {
 /// Corners within this of the plane's section still count as the start's own place, mm: well over rounding on
 /// a head of 300 mm (1e-13), far under anything a tape shows.
 constexpr double same_place_mm = 1e-6;
+
+/// How far an end may lie off the section that should lead to it, mm.
+constexpr double end_tolerance_mm = 0.05;
 
 struct Follower {
   const Surface& skin;
@@ -167,6 +171,51 @@ Section follow_section(const Surface& skin, const SurfacePoint& start, const Vec
     append(follower.crossing(face, edge));
   }
   return section;
+}
+
+SectionPoint between(const Surface& skin, const std::vector<SectionPoint>& section, size_t i, double t) {
+  const SectionPoint &a = section[i], &b = section[i + 1];
+  if (t <= 0) return a;
+  if (t >= 1) return b;
+  const Vector3d at = a.at + t * (b.at - a.at);
+  const int face = b.on_skin.face;
+  return {{face, closest_weights(at, skin.corner(face, 0), skin.corner(face, 1), skin.corner(face, 2))}, at};
+}
+
+std::vector<SectionPoint> cut_section(const Surface& skin, const Section& section, const SurfacePoint& end) {
+  const Vector3d at = skin.position(end);
+  const auto& points = section.points;
+  const OnLine hit = nearest_on_line(
+      0, points.size() - 1, [&](size_t i) { return points[i].at; }, at);
+  if (hit.distance > end_tolerance_mm) return {};
+  std::vector<SectionPoint> cut(points.begin(),
+                                points.begin() + static_cast<std::ptrdiff_t>(hit.segment) + 1);
+  // The last stretch keeps the face it runs in; the end itself may be filed under a face beside it.
+  SectionPoint last = between(skin, points, hit.segment, hit.t);
+  last.on_skin.face = points[hit.segment + 1].on_skin.face;
+  const int face = last.on_skin.face;
+  last.on_skin.weights =
+      closest_weights(at, skin.corner(face, 0), skin.corner(face, 1), skin.corner(face, 2));
+  last.at = at;
+  cut.push_back(last);
+  return cut;
+}
+
+double section_length(const Surface& skin, const SurfacePoint& a, const SurfacePoint& b) {
+  const Vector3d from = skin.position(a), chord = skin.position(b) - from;
+  const Vector3d across = chord.cross(skin.smooth_normal(a) + skin.smooth_normal(b));
+  if (!(across.norm() > 1e-9 * chord.norm())) return std::numeric_limits<double>::infinity();
+  try {
+    const Section section = follow_section(skin, a, across.normalized(), chord,
+                                           {.reach_mm = 4 * chord.norm() + 10, .bridge_mm = 0});
+    const auto cut = cut_section(skin, section, b);
+    if (cut.empty()) return std::numeric_limits<double>::infinity();
+    double mm = 0;
+    for (size_t i = 1; i < cut.size(); ++i) mm += (cut[i].at - cut[i - 1].at).norm();
+    return mm;
+  } catch (const GeometryError&) {
+    return std::numeric_limits<double>::infinity();  // no line leaves a in that plane
+  }
 }
 
 }  // namespace scalpmark::geometry

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <algorithm>
+#include <limits>
 #include <vector>
 
 #include "geometry/surface.h"
@@ -43,5 +45,39 @@ struct SectionOptions {
 [[nodiscard]] Section follow_section(const Surface& skin, const SurfacePoint& start,
                                      const Eigen::Vector3d& normal, const Eigen::Vector3d& heading,
                                      const SectionOptions& options = {});
+
+/// The part of a section from its start to the skin point `end`, which must lie on it within 0.05 mm (the
+/// plane is laid through both, so only rounding stands between); empty when it does not.
+[[nodiscard]] std::vector<SectionPoint> cut_section(const Surface& skin, const Section& section,
+                                                    const SurfacePoint& end);
+
+/// The length of the skin line from a to b in the plane that holds both and the skin's mean direction there,
+/// mm: a path over the skin, near the shortest on a head. Infinity where that line does not lead from one to
+/// the other.
+[[nodiscard]] double section_length(const Surface& skin, const SurfacePoint& a, const SurfacePoint& b);
+
+/// Nearest place to q on the polyline of points [first, last]. `t` runs from point `segment` to the next.
+struct OnLine {
+  size_t segment = 0;
+  double t = 0;
+  double distance = 0;
+};
+template <typename PointAt>
+[[nodiscard]] OnLine nearest_on_line(size_t first, size_t last, const PointAt& point_at,
+                                     const Eigen::Vector3d& q) {
+  OnLine best{first, 0, std::numeric_limits<double>::infinity()};
+  for (size_t i = first; i < last; ++i) {
+    const Eigen::Vector3d a = point_at(i), along = point_at(i + 1) - a;
+    const double length2 = along.squaredNorm();
+    const double t = length2 > 0 ? std::clamp((q - a).dot(along) / length2, 0.0, 1.0) : 0.0;
+    const double distance = (a + t * along - q).norm();
+    if (distance < best.distance) best = {i, t, distance};
+  }
+  return best;
+}
+
+/// The point at `t` on the stretch of section from point i to i + 1, which lies in the face of point i + 1.
+[[nodiscard]] SectionPoint between(const Surface& skin, const std::vector<SectionPoint>& section, size_t i,
+                                   double t);
 
 }  // namespace scalpmark::geometry

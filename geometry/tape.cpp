@@ -16,10 +16,6 @@ using Eigen::Vector3d;
 
 namespace {
 
-/// How far a tape's end may lie off the section that should lead to it, mm: the plane is laid through both,
-/// so only rounding and a point given to a few digits stand between them.
-constexpr double end_tolerance_mm = 0.05;
-
 double cross(const Vector2d& a, const Vector2d& b) {
   return a.x() * b.y() - a.y() * b.x();
 }
@@ -28,59 +24,12 @@ double turn(const Vector2d& a, const Vector2d& b, const Vector2d& c) {
   return cross(b - a, c - b);
 }
 
+/// A section passing this near the third point is the one meant, mm.
+constexpr double over_tolerance_mm = 0.05;
+
 /// How far the skin under a tape may pass from the third point, mm: that point may lie across a hole of the
 /// widest kind that is bridged, not on the far side of the head.
 constexpr double beside_third_point_mm = 30;
-
-/// Nearest point of a polyline's segments [first, last] to q.
-struct OnLine {
-  size_t segment = 0;  ///< from point `segment` to the next
-  double t = 0;        ///< along it, 0 to 1
-  double distance = std::numeric_limits<double>::infinity();
-};
-
-template <typename PointAt>
-OnLine nearest_on_line(size_t first, size_t last, const PointAt& point_at, const Vector3d& q) {
-  OnLine best;
-  for (size_t i = first; i < last; ++i) {
-    const Vector3d a = point_at(i), along = point_at(i + 1) - a;
-    const double length2 = along.squaredNorm();
-    const double t = length2 > 0 ? std::clamp((q - a).dot(along) / length2, 0.0, 1.0) : 0.0;
-    const double distance = (a + t * along - q).norm();
-    if (distance < best.distance) best = {i, t, distance};
-  }
-  return best;
-}
-
-/// The point at `t` on the stretch of section from point i to i + 1, which lies in the face of point i + 1.
-SectionPoint between(const Surface& skin, const std::vector<SectionPoint>& section, size_t i, double t) {
-  const SectionPoint &a = section[i], &b = section[i + 1];
-  if (t <= 0) return a;
-  if (t >= 1) return b;
-  const Vector3d at = a.at + t * (b.at - a.at);
-  const int face = b.on_skin.face;
-  return {{face, closest_weights(at, skin.corner(face, 0), skin.corner(face, 1), skin.corner(face, 2))}, at};
-}
-
-/// Cuts a section at `end`, which must lie on it; empty when it does not.
-std::vector<SectionPoint> cut_at(const Surface& skin, const Section& section, const SurfacePoint& end) {
-  const Vector3d at = skin.position(end);
-  const auto& points = section.points;
-  const OnLine hit = nearest_on_line(
-      0, points.size() - 1, [&](size_t i) { return points[i].at; }, at);
-  if (hit.distance > end_tolerance_mm) return {};
-  std::vector<SectionPoint> cut(points.begin(),
-                                points.begin() + static_cast<std::ptrdiff_t>(hit.segment) + 1);
-  // The last stretch keeps the face it runs in; the end itself may be filed under a face beside it.
-  SectionPoint last = between(skin, points, hit.segment, hit.t);
-  last.on_skin.face = points[hit.segment + 1].on_skin.face;
-  const int face = last.on_skin.face;
-  last.on_skin.weights =
-      closest_weights(at, skin.corner(face, 0), skin.corner(face, 1), skin.corner(face, 2));
-  last.at = at;
-  cut.push_back(last);
-  return cut;
-}
 
 double distance_to(const std::vector<SectionPoint>& points, const Vector3d& q) {
   return nearest_on_line(
@@ -182,14 +131,14 @@ Tape Tape::over(const Surface& skin, const SurfacePoint& a, const SurfacePoint& 
   double best_distance = std::numeric_limits<double>::infinity();
   for (const double way : {1.0, -1.0}) {
     const Section section = follow_section(skin, a, normal, way * (middle - from));
-    auto cut = cut_at(skin, section, b);
+    auto cut = cut_section(skin, section, b);
     if (cut.empty()) continue;
     const double distance = distance_to(cut, middle);
     if (distance < best_distance) {
       best_distance = distance;
       best = std::move(cut);
     }
-    if (best_distance < end_tolerance_mm) break;
+    if (best_distance < over_tolerance_mm) break;
   }
   if (best.empty() || best_distance > beside_third_point_mm)
     throw GeometryError(

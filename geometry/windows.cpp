@@ -115,7 +115,7 @@ void WindowSpread::reach_vertex(int v, double mm, Way way, std::uint32_t from, i
   vertex.back_face = back_face;
   vertex.back_angle = back_angle;
   try_targets_at(v);
-  if (gains && bends_at(v)) {
+  if (gains && !leads_nowhere(mm, skin_.vertex(v), 0) && bends_at(v)) {
     queue_.push_back({mm, static_cast<std::uint32_t>(v) | vertex_bit});
     std::push_heap(queue_.begin(), queue_.end());
   }
@@ -123,10 +123,14 @@ void WindowSpread::reach_vertex(int v, double mm, Way way, std::uint32_t from, i
 
 // --- Targets
 
-void WindowSpread::add_target(const SurfacePoint& target) {
+void WindowSpread::add_target(const SurfacePoint& target, double bound_mm) {
   const size_t i = targets_.size();
   targets_.push_back({});
   targets_.back().point = target;
+  targets_.back().at = skin_.position(target);
+  // Rounding must not rule out the very path the bound was measured on.
+  constexpr double rounding_mm = 1e-6;
+  targets_.back().bound_mm = bound_mm + rounding_mm;
   targets_in_face_[target.face].push_back(i);
   for (const int v : skin_.triangle(target.face)) targets_at_vertex_[v].push_back(i);
   if (target.face == source_.face) {
@@ -154,6 +158,16 @@ void WindowSpread::try_targets_at(int v) {
     }
   }
   find_worst_target();
+}
+
+// The straight line through the head is shorter than any path over it.
+bool WindowSpread::leads_nowhere(double mm, const Vector3d& at, double reach) const {
+  if (targets_.empty()) return false;
+  for (const Target& target : targets_) {
+    const double left = std::min(target.bound_mm, target.best_mm) - mm + reach;
+    if (left >= 0 && (target.at - at).squaredNorm() <= left * left) return false;
+  }
+  return true;
 }
 
 void WindowSpread::try_targets(const Window& w, std::uint32_t id) {
@@ -238,10 +252,21 @@ void WindowSpread::add_window(const Window& w) {
     if (id != none && keep_ == Keep::lengths) spare_.push_back(id);
     return;
   }
+  const double nearest = std::clamp(w.x, w.begin, w.end) - w.x;
+  const double mm = w.before_mm + std::sqrt(nearest * nearest + w.y * w.y);
+  if (!targets_.empty()) {
+    const int f = w.edge / 3, k = w.edge % 3;
+    const double length = face(f).length[at(k)];
+    const double middle = length > 0 ? 0.5 * (w.begin + w.end) / length : 0.0;
+    const Vector3d a = skin_.corner(f, k);
+    if (leads_nowhere(mm, a + middle * (skin_.corner(f, (k + 1) % 3) - a), 0.5 * (w.end - w.begin))) {
+      if (id != none && keep_ == Keep::lengths) spare_.push_back(id);
+      return;
+    }
+  }
   if (id == none) id = store(w);
   if (views_) try_views(w);
-  const double nearest = std::clamp(w.x, w.begin, w.end) - w.x;
-  queue_.push_back({w.before_mm + std::sqrt(nearest * nearest + w.y * w.y), id});
+  queue_.push_back({mm, id});
   std::push_heap(queue_.begin(), queue_.end());
 }
 

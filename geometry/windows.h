@@ -55,8 +55,9 @@ public:
 
   WindowSpread(const Surface& skin, const SurfacePoint& source, Keep keep);
 
-  /// Adds a skin point to be reached; call before run().
-  void add_target(const SurfacePoint& target);
+  /// Adds a skin point to be reached; call before run(). With the length of some path to it (a bound), what
+  /// cannot lie on a path as short is left out, and the spread keeps to a narrow strip.
+  void add_target(const SurfacePoint& target, double bound_mm = std::numeric_limits<double>::infinity());
 
   /// Keeps the best views of every edge (3 per face, in the order of faces and edges) while running.
   void keep_views(std::vector<std::array<EdgeView, edge_view_places>>& views) { views_ = &views; }
@@ -112,6 +113,8 @@ private:
     double from, angle;  // where it starts in the turn round the vertex, and how wide it is; radians
   };
   struct Target {
+    double bound_mm = std::numeric_limits<double>::infinity();  ///< of a known path
+    Eigen::Vector3d at = Eigen::Vector3d::Zero();
     SurfacePoint point;
     double best_mm = std::numeric_limits<double>::infinity();
     std::uint32_t from = none;
@@ -132,6 +135,9 @@ private:
   void try_views(const Window& w);
   std::uint32_t store(const Window& w);
   void find_worst_target();
+  /// Whether no target can be reached as shortly as is known already by a path of `mm` to within `reach` of
+  /// `at`.
+  [[nodiscard]] bool leads_nowhere(double mm, const Eigen::Vector3d& at, double reach) const;
   void trace(std::uint32_t window, Eigen::Vector2d towards, std::vector<Eigen::Vector3d>& line,
              int& bend) const;
 
