@@ -1,0 +1,142 @@
+#include "models/coil_library.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <filesystem>
+#include <set>
+
+#include "models/coil_file.h"
+#include "models/error.h"
+#include "tests/support/json_schema.h"
+#include "tests/support/sentence.h"
+
+using namespace scalpmark;
+using Eigen::Vector2d;
+using models::ModelError;
+using tests::is_sentence;
+using tests::JsonSchema;
+using tests::sentence_of;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+bool inside(const std::vector<Vector2d>& outline, const Vector2d& p) {
+  bool in = false;
+  for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
+    const Vector2d &a = outline[i], &b = outline[j];
+    if ((a.y() > p.y()) != (b.y() > p.y()) &&
+        p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x())
+      in = !in;
+  }
+  return in;
+}
+
+const geometry::CoilPart& part(const geometry::Coil& coil, const std::string& name) {
+  const auto found =
+      std::find_if(coil.parts.begin(), coil.parts.end(), [&](const auto& p) { return p.name == name; });
+  REQUIRE(found != coil.parts.end());
+  return *found;
+}
+
+std::string with_outline(const std::string& outline,
+                         const std::string& heights = R"("bottom_mm": 0, "top_mm": 20)") {
+  return R"({"format": "scalpmark-coil", "version": 1, "model": "m", "title": "t", "source": "s",
+    "contact_patch_mm": 15, "centre_to_edge_mm": 60, "windings": [],
+    "parts": [{"name": "casing", )" +
+         heights + R"(, "outline": )" + outline + "}]}";
+}
+
+std::string refusal(const std::string& json) {
+  return sentence_of<ModelError>([&] { (void)models::parse_coil(json, "coil.json"); });
+}
+
+}  // namespace
+
+TEST_CASE("the figure-of-eight coil has the published windings") {
+  const geometry::Coil& coil = models::coil("figure-8-70");
+  REQUIRE(coil.windings.size() == 2);
+  for (const geometry::Winding& winding : coil.windings) {
+    // Thielscher and Kammer 2002 (memory): 56 mm inside, 87 mm outside, nine turns, two wings side by side.
+    CHECK(winding.inner_mm == 56);
+    CHECK(winding.outer_mm == 87);
+    CHECK(winding.turns == 9);
+    CHECK(winding.centre.y() == 0);
+  }
+  CHECK(coil.windings[0].centre.x() == -coil.windings[1].centre.x());
+  const double apart = std::abs(coil.windings[0].centre.x() - coil.windings[1].centre.x());
+  CHECK(apart >= 87);
+  CHECK(apart < 92);
+}
+
+TEST_CASE("the casing holds the windings, its front edge lies 6 cm from the centre, the handle behind") {
+  const geometry::Coil& coil = models::coil("figure-8-70");
+  const auto& casing = part(coil, "casing").outline;
+  for (const geometry::Winding& winding : coil.windings)
+    for (int i = 0; i < 72; ++i) {
+      const double angle = i * M_PI / 36;
+      CHECK(
+          inside(casing, winding.centre + winding.outer_mm / 2 * Vector2d(std::cos(angle), std::sin(angle))));
+    }
+  // Centre to front edge 6 cm: common practice, no source.
+  CHECK(coil.centre_to_edge_mm == 60);
+  CHECK(inside(casing, {0, 59.9}));
+  CHECK_FALSE(inside(casing, {0, 60.1}));
+  for (const Vector2d& corner : casing)
+    CHECK(std::find(casing.begin(), casing.end(), Vector2d(-corner.x(), corner.y())) != casing.end());
+  const auto& handle = part(coil, "handle");
+  CHECK(handle.bottom_mm > 0);
+  double rear = 0;
+  for (const Vector2d& corner : handle.outline) {
+    CHECK(corner.y() < 0);
+    rear = std::min(rear, corner.y());
+  }
+  CHECK(rear < -150);
+}
+
+TEST_CASE("a coil that does not ship is refused, naming those that do") {
+  const std::string said = sentence_of<ModelError>([] { (void)models::coil("round-90"); });
+  CHECK(is_sentence(said));
+  CHECK(said.find("round-90") != std::string::npos);
+  CHECK(said.find("figure-8-70") != std::string::npos);
+}
+
+TEST_CASE("every coil file that ships is valid by its schema, compiled in, and found by its model") {
+  const JsonSchema schema("coil.schema.json");
+  std::set<std::string> models;
+  for (const auto& file : fs::directory_iterator(fs::path(SCALPMARK_SOURCE_DIR) / "models/data/coils")) {
+    CAPTURE(file.path());
+    const std::string text = tests::read_bytes(file.path());
+    CHECK(schema.objection(text).empty());
+    const geometry::Coil read = models::parse_coil(text, file.path().string());
+    CHECK(read.model == file.path().stem());
+    CHECK(models::coil(read.model).parts.size() == read.parts.size());
+    models.insert(read.model);
+  }
+  CHECK(models.size() == models::coils().size());
+}
+
+TEST_CASE("a coil file with a bad outline or height is refused") {
+  const std::string square = "[[-10, -10], [10, -10], [10, 10], [-10, 10]]";
+  REQUIRE(refusal(with_outline(square)) == "(accepted)");
+  const std::vector<std::pair<std::string, std::string>> bad{
+      {with_outline("[[-10, -10], [10, -10]]"), "at least three points"},
+      {with_outline("[[-10, 10], [10, 10], [10, -10], [-10, -10]]"), "counter-clockwise"},
+      {with_outline("[[-10, -10], [10, 10], [10, -10], [-10, 10]]"), "cross or touch itself"},
+      {with_outline("[[-10, -10], [10, -10], [10, -10], [0, 10]]"), "cross or touch itself"},
+      {with_outline("[[0, 0], [10, 0], [5, 0]]"), "cross or touch itself"},
+      {with_outline("[[0, 0], [600, 0], [5, 9]]"), "outline[1] must be two numbers from -500 to 500"},
+      {with_outline("[[0, 0], [10, 0, 1], [5, 9]]"), "outline[1] must be two numbers"},
+      {with_outline("7"), "outline must be a list"},
+      {with_outline(square, R"("bottom_mm": 5, "top_mm": 5)"), "parts[0].top_mm must be more than bottom_mm"},
+      {with_outline(square, R"("bottom_mm": -1, "top_mm": 5)"), "parts[0].bottom_mm must be a number from 0"},
+      {with_outline(square, R"("bottom_mm": 0)"), "parts[0].top_mm is missing"},
+  };
+  for (const auto& [json, expected] : bad) {
+    const std::string said = refusal(json);
+    CAPTURE(json, said);
+    CHECK(is_sentence(said));
+    CHECK(said.find(expected) != std::string::npos);
+  }
+}
