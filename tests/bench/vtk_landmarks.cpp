@@ -53,23 +53,51 @@ struct VtkLandmarks::Parts {
       double x, y;
     };
     std::vector<Flat> flat{{0, 0}, {(b - a).norm(), 0}};
-    for (vtkIdType i = 0; i < lines->GetNumberOfPoints(); ++i) {
+    // Of several lines (an ear cut on its own) the one that passes nearest to the third point.
+    vtkIdType count = 0;
+    const vtkIdType* ids = nullptr;
+    std::vector<vtkIdType> best;
+    double best_distance = std::numeric_limits<double>::infinity();
+    const auto point = [&](vtkIdType i) {
       double p[3];
       lines->GetPoint(i, p);
-      const Vector3d d = Vector3d(p[0], p[1], p[2]) - a;
+      return Vector3d(p[0], p[1], p[2]);
+    };
+    lines->GetLines()->InitTraversal();
+    while (lines->GetLines()->GetNextCell(count, ids)) {
+      double distance = std::numeric_limits<double>::infinity();
+      for (vtkIdType i = 0; i < count; ++i)
+        distance = std::min(distance, (point(ids[i]) - over).squaredNorm());
+      if (distance < best_distance) {
+        best_distance = distance;
+        best.assign(ids, ids + count);
+      }
+    }
+    for (const vtkIdType i : best) {
+      const Vector3d d = point(i) - a;
       if (d.dot(rise) > 0) flat.push_back({d.dot(chord), d.dot(rise)});
     }
     std::sort(flat.begin(), flat.end(),
               [](const Flat& p, const Flat& q) { return p.x != q.x ? p.x < q.x : p.y < q.y; });
     std::vector<Flat> hull;
-    for (const Flat& p : flat) {
-      while (hull.size() >= 2) {
-        const Flat &q = hull[hull.size() - 2], &r = hull.back();
-        if ((r.x - q.x) * (p.y - r.y) - (r.y - q.y) * (p.x - r.x) < 0) break;
-        hull.pop_back();
+    const auto sweep = [&](auto begin, auto end) {
+      const size_t base = hull.size();
+      for (auto p = begin; p != end; ++p) {
+        while (hull.size() >= base + 2) {
+          const Flat &q = hull[hull.size() - 2], &r = hull.back();
+          if ((r.x - q.x) * (p->y - r.y) - (r.y - q.y) * (p->x - r.x) > 0) break;
+          hull.pop_back();
+        }
+        hull.push_back(*p);
       }
-      hull.push_back(p);
-    }
+      hull.pop_back();  // the next sweep starts with it
+    };
+    sweep(flat.begin(), flat.end());
+    sweep(flat.rbegin(), flat.rend());
+    // Counter-clockwise, b follows a along the chord; the tape is the rest, from a round to b.
+    const auto is_start = [](const Flat& p) { return p.x == 0 && p.y == 0; };
+    std::rotate(hull.begin(), std::find_if(hull.begin(), hull.end(), is_start) + 1, hull.end());
+    std::reverse(hull.begin(), hull.end());
     std::vector<Vector3d> line;
     for (const Flat& p : hull) line.push_back(a + p.x * chord + p.y * rise);
     return line;
@@ -122,6 +150,8 @@ VtkLandmarks::VtkLandmarks(const geometry::Head& head) : parts_(new Parts) {
   parts_->skin->SetPolys(cells);
   parts_->cutter->SetInputData(parts_->skin);
   parts_->cutter->SetCutFunction(parts_->plane);
+  parts_->stripper->JoinContiguousSegmentsOn();
+  parts_->stripper->SetMaximumLength(1000000);
   parts_->stripper->SetInputConnection(parts_->cutter->GetOutputPort());
   parts_->locator->SetDataSet(parts_->skin);
   parts_->locator->BuildLocator();
@@ -137,12 +167,12 @@ std::vector<Vector3d> VtkLandmarks::find() {
   std::vector<Vector3d> found;
   Vector3d vertex = p.top;
   std::vector<Vector3d> midline, coronal;
-  for (int round = 0; round < 60; ++round) {
+  // Ours settles in about six rounds; brought back onto the skin by the nearest point, this one never quite
+  // does.
+  for (int round = 0; round < 6; ++round) {
     midline = p.tape(f.nasion, vertex, f.inion);
-    const Vector3d half = p.at(midline, 0.5);
-    coronal = p.tape(f.left_tragus, half, f.right_tragus);
+    coronal = p.tape(f.left_tragus, p.at(midline, 0.5), f.right_tragus);
     vertex = p.at(coronal, 0.5);
-    if ((vertex - half).norm() < 1e-5) break;
   }
   for (int i = 2; i <= 18; i += 2) found.push_back(p.at(midline, i * 0.05));
   for (int i = 2; i <= 18; i += 2) found.push_back(p.at(coronal, i * 0.05));
