@@ -7,10 +7,13 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <iostream>
 #include <random>
 
 #include "geometry/distance_field.h"
 #include "geometry/shortest_path.h"
+#include "models/mri_file.h"
+#include "models/thin_triangles.h"
 #include "tests/support/shapes.h"
 
 using namespace scalpmark;
@@ -108,4 +111,36 @@ TEST_CASE("shortest paths on a bumpy head, with saddles everywhere, are CGAL's")
   // Within a face the field is looked up, not exact, and its error goes with the triangles' size: here 10 mm,
   // far coarser than any head's.
   require_equal(compare(skin.moved(std::move(vertices)), 10, 20, 4), 0.3);
+}
+
+TEST_CASE("shortest paths on the template head are CGAL's") {
+  // ch2.nii.gz of the Debian package mricron-data; its skin, thinned because CGAL keeps every window it
+  // makes: gigabytes on the full skin.
+  const auto skin = models::read_mri("/usr/share/mricron/templates/ch2.nii.gz").skin;
+  const auto thin = models::thin_triangles({skin.vertices(), skin.triangles()}, 20000);
+  REQUIRE(thin.triangles.size() <= 20000);
+  const Difference worst = compare({thin.vertices, thin.triangles}, 10, 20, 7);
+  require_equal(worst);
+  std::cout << "template head, 20 000 triangles, 200 pairs against CGAL: path off by at most "
+            << worst.path_mm << " mm, field " << worst.field_mm << " mm\n";
+}
+
+TEST_CASE("a distance field on the full template head is as good as its exact lengths") {
+  const auto skin = models::read_mri("/usr/share/mricron/templates/ch2.nii.gz").skin;
+  std::mt19937 random(8);
+  const SurfacePoint from = random_point(skin, random);
+  const geometry::DistanceField field(skin, from);
+  std::vector<SurfacePoint> to;
+  for (int i = 0; i < 200; ++i) to.push_back(random_point(skin, random));
+  const auto exact = geometry::shortest_distances(skin, from, to);
+  double worst = 0, sum = 0;
+  for (size_t i = 0; i < to.size(); ++i) {
+    const double off = std::abs(field.at(skin, to[i]) - exact[i]);
+    worst = std::max(worst, off);
+    sum += off;
+  }
+  std::cout << "template head, " << skin.triangles().size() << " triangles, 200 points: field off by "
+            << sum / 200 << " mm on average, at most " << worst << " mm\n";
+  CHECK(sum / 200 < 0.01);
+  CHECK(worst < 0.05);  // in the folds of ears and nose, where fronts from several bends meet within a face
 }
