@@ -66,8 +66,8 @@ TEST_CASE("landmarks on the template head lie where the published 10-5 table has
   CHECK(along_ten.mean < 1.0);
   CHECK(along_ten.worst < 3.0);
   CHECK(straight_ten.mean < 2.5);
-  // Measured over the whole 10-5 system: 1.04 mm along the skin, 1.44 straight; the worst stand where the skin is no
-  // scalp (TP10 on the ear's fold 8.5 mm along, AFp9 by the eye 6.8 straight).
+  // Measured over the whole 10-5 system: 1.04 mm along the skin, 1.44 straight; the worst stand where the
+  // skin is no scalp (TP10 on the ear's fold 8.5 mm along, AFp9 by the eye 6.8 straight).
   CHECK(straight_five.count == 334);
   CHECK(along_five.mean < 1.3);
   CHECK(along_five.worst < 10);
