@@ -2,6 +2,7 @@
 
 #include <Eigen/Dense>
 #include <cmath>
+#include <limits>
 
 #include "geometry/error.h"
 #include "geometry/face_region.h"
@@ -101,7 +102,11 @@ Mark mark_by_rule(const Head& head, const Case& entered, const Laid& laid, const
   return {};
 }
 
-TapeFrom tape_from(const Head& head, const SurfacePoint& p) {
+TapeFrom tape_from(const Head& head, const SurfacePoint& p, TapeDistances wanted) {
+  if (wanted == TapeDistances::left_out) {
+    constexpr double none = std::numeric_limits<double>::quiet_NaN();
+    return {none, none, none, none};
+  }
   const auto& fields = head.fields();
   const Surface& skin = head.skin();
   return {fields.vertex.at(skin, p), fields.nasion.at(skin, p), fields.left_tragus.at(skin, p),
@@ -121,7 +126,8 @@ Directions directions_at(const Head& head, Side side, const SurfacePoint& at) {
   return d;
 }
 
-LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse) {
+LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse,
+                  TapeDistances tapes) {
   const Surface& skin = head.skin();
   const Laid laid = lay(head, entered, side, pulse);
   LaidCoil result;
@@ -151,8 +157,8 @@ LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const Surfac
   result.mark = entered.coil.mark_rule == MarkRule::tape   ? tape
                 : entered.coil.mark_rule == MarkRule::drop ? drop.mark
                                                            : nearest.mark;
-  p.pulse_tape = tape_from(head, pulse);
-  if (result.mark) p.edge_mark_tape = tape_from(head, *result.mark);
+  p.pulse_tape = tape_from(head, pulse, tapes);
+  if (result.mark) p.edge_mark_tape = tape_from(head, *result.mark, tapes);
   return result;
 }
 
@@ -229,12 +235,14 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
   return best;
 }
 
-Placement place_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse) {
-  return lay_coil(head, entered, side, pulse).placement;
+Placement place_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse,
+                     TapeDistances tapes) {
+  return lay_coil(head, entered, side, pulse, tapes).placement;
 }
 
 Placement place_by_mark(const Head& head, const Case& entered, Side side, const SurfacePoint& mark) {
-  return lay_coil(head, entered, side, pulse_for_mark(head, entered, side, mark)).placement;
+  return lay_coil(head, entered, side, pulse_for_mark(head, entered, side, mark), TapeDistances::worked_out)
+      .placement;
 }
 
 }  // namespace scalpmark::geometry

@@ -27,7 +27,8 @@ struct LaidCoil {
   SurfacePoint pulse;
   std::optional<SurfacePoint> mark;  ///< by the case's rule
 };
-[[nodiscard]] LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse);
+[[nodiscard]] LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse,
+                                TapeDistances tapes = TapeDistances::worked_out);
 
 /// The pulse point alone whose mark by the case's rule falls on `mark` (to 0.02 mm at worst), looked for from
 /// `near` where given. Refuses (GeometryError) a mark that no pulse point reaches.

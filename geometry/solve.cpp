@@ -103,7 +103,7 @@ void check_settings(const Case& entered) {
         "\", which is not a position of the 10-20, 10-10 or 10-5 system; write one such as F3.");
 }
 
-Plan solve(const Head& head, const Case& entered) {
+Plan solve(const Head& head, const Case& entered, TapeDistances wanted) {
   check_settings(entered);
   const Surface& skin = head.skin();
   const VertexTapes& tapes = head.vertex_tapes();
@@ -123,7 +123,7 @@ Plan solve(const Head& head, const Case& entered) {
   if (on_face(head, start_point.at))
     throw GeometryError(
         "The search start falls on the face; shorten search.lateral_mm or search.anterior_mm.");
-  const LaidCoil start = lay_coil(head, entered, entered.side, start_point.on_skin);
+  const LaidCoil start = lay_coil(head, entered, entered.side, start_point.on_skin, wanted);
   plan.start = start.placement;
   warn_of_missing_marks(plan.warnings, "the start", plan.start);
 
@@ -178,7 +178,7 @@ Plan solve(const Head& head, const Case& entered) {
         label ? "The position " + label->name + " lies on the face of this head; choose another."
               : "The treatment site, " + to_text(entered.treatment.distance_mm / 10) +
                     " cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.");
-  plan.treatment = lay_coil(head, entered, treated, site).placement;
+  plan.treatment = lay_coil(head, entered, treated, site, wanted).placement;
   warn_of_missing_marks(plan.warnings, "the treatment site", plan.treatment);
 
   std::vector<SurfacePoint> others;

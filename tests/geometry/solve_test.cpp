@@ -241,3 +241,15 @@ TEST_CASE("tapes that differ from the head by over 5 mm are said, smaller differ
   REQUIRE(plan.warnings.size() == 1);
   CHECK(plan.warnings[0].find("nasion-inion") != std::string::npos);
 }
+
+TEST_CASE("a plan without tape distances is the same plan otherwise") {
+  const Head head = egg(5);
+  const Plan whole = solve(head, plain_case());
+  const Plan quick = solve(head, plain_case(), TapeDistances::left_out);
+  CHECK(std::isnan(quick.treatment.pulse_tape.vertex_mm));
+  CHECK(std::isnan(quick.grid[0].placement.edge_mark_tape->nasion_mm));
+  CHECK(std::isfinite(whole.treatment.pulse_tape.vertex_mm));
+  for (size_t i = 0; i < 9; ++i)
+    CHECK((whole.grid[i].placement.pulse - quick.grid[i].placement.pulse).norm() == 0);
+  CHECK((whole.treatment.edge - quick.treatment.edge).norm() == 0);
+}
