@@ -1,0 +1,171 @@
+#include "models/mesh_file.h"
+
+#include <Eigen/Eigenvalues>
+#include <algorithm>
+#include <bit>
+#include <cstdint>
+#include <cstring>
+
+#include "geometry/error.h"
+#include "geometry/text.h"
+#include "models/error.h"
+#include "models/mesh_repair.h"
+#include "models/safe_file.h"
+#include "models/triangle_soup.h"
+
+namespace scalpmark::models {
+
+namespace fs = std::filesystem;
+using Eigen::Vector3d;
+using geometry::to_text;
+using geometry::Triangle;
+
+namespace {
+
+// What may be a head, with neck and shoulders or without, mm.
+constexpr double smallest_extent_mm = 150, largest_extent_mm = 600;
+constexpr double smallest_diagonal_mm = 200, largest_diagonal_mm = 900;
+constexpr double thinnest_mm = 30;
+
+struct UnitName {
+  Unit unit;
+  double mm;
+  const char* name;
+};
+constexpr std::array<UnitName, 3> unit_names{{{Unit::millimetre, 1, "millimetres"},
+                                              {Unit::centimetre, 10, "centimetres"},
+                                              {Unit::metre, 1000, "metres"}}};
+
+Vector3d extent_of(const std::vector<Vector3d>& points) {
+  Vector3d low = points.front(), high = points.front();
+  for (const Vector3d& p : points) {
+    low = low.cwiseMin(p);
+    high = high.cwiseMax(p);
+  }
+  return high - low;
+}
+
+/// The extent in the direction in which the points spread least: a tilted sheet is thin too.
+double thinnest_extent(const std::vector<Vector3d>& points) {
+  Vector3d middle = Vector3d::Zero();
+  for (const Vector3d& p : points) middle += p / static_cast<double>(points.size());
+  Eigen::Matrix3d spread = Eigen::Matrix3d::Zero();
+  for (const Vector3d& p : points) spread += (p - middle) * (p - middle).transpose();
+  const Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d> solver(spread);
+  const Vector3d thin = solver.eigenvectors().col(0);
+  double low = 0, high = 0;
+  for (const Vector3d& p : points) {
+    low = std::min(low, thin.dot(p - middle));
+    high = std::max(high, thin.dot(p - middle));
+  }
+  return high - low;
+}
+
+const UnitName* fitting_unit(double extent) {
+  for (const UnitName& u : unit_names)
+    if (extent * u.mm >= smallest_extent_mm && extent * u.mm <= largest_extent_mm) return &u;
+  return nullptr;
+}
+
+/// Millimetres per unit of the file.
+double scale_of(const std::string& name, double extent, std::optional<Unit> given,
+                std::vector<std::string>& notes) {
+  const UnitName* fits = fitting_unit(extent);
+  if (!given) {
+    if (fits == nullptr)
+      throw ModelError(name +
+                       " is not the size of a head in millimetres, centimetres or metres (its largest "
+                       "extent is " +
+                       to_text(extent, 4) + "); choose a mesh of a head, or say the unit.");
+    notes.push_back("Took the numbers in the file for " + std::string(fits->name) + ", in which it is " +
+                    to_text(extent * fits->mm / 10) + " cm at its largest extent.");
+    return fits->mm;
+  }
+  const auto unit =
+      std::find_if(unit_names.begin(), unit_names.end(), [&](const UnitName& u) { return u.unit == *given; });
+  if (fits != nullptr && fits->unit != *given)
+    throw ModelError(name + " is not the size of a head in " + unit->name + " (its largest extent would be " +
+                     to_text(extent * unit->mm / 10, 2) + " cm); " + fits->name + " would fit.");
+  return unit->mm;
+}
+
+void check_size(const std::string& name, const std::vector<Vector3d>& vertices) {
+  const double thin = thinnest_extent(vertices);
+  if (thin < thinnest_mm)
+    throw ModelError(name + " is flat (only " + to_text(thin) + " mm thick); choose a mesh of a head.");
+  const double diagonal = extent_of(vertices).norm();
+  if (diagonal < smallest_diagonal_mm || diagonal > largest_diagonal_mm)
+    throw ModelError(name + " is not the size of a head (" + to_text(diagonal / 10) +
+                     " cm from corner to corner, where " + to_text(smallest_diagonal_mm / 10) + " to " +
+                     to_text(largest_diagonal_mm / 10) +
+                     " would do); check the unit or choose another mesh.");
+}
+
+void note_holes(const geometry::Surface& skin, std::vector<std::string>& notes) {
+  if (skin.is_closed()) return;
+  double longest = 0;
+  for (const auto& loop : skin.borders()) {
+    double around = 0;
+    for (std::size_t i = 0; i < loop.size(); ++i)
+      around += (skin.vertex(loop[(i + 1) % loop.size()]) - skin.vertex(loop[i])).norm();
+    longest = std::max(longest, around);
+  }
+  const std::size_t count = skin.borders().size();
+  notes.push_back(count == 1 ? "The skin has one hole, " + to_text(longest) + " mm around."
+                             : "The skin has " + std::to_string(count) + " holes, the largest " +
+                                   to_text(longest) + " mm around.");
+}
+
+}  // namespace
+
+SkinImport read_mesh(const fs::path& file, std::optional<Unit> unit, const Progress& progress) {
+  const auto tell = [&](const char* what, double fraction) {
+    if (progress) progress(what, fraction);
+  };
+  const std::string name = file.string();
+  tell("reading the mesh", 0);
+  Mesh mesh = read_triangle_soup(file);
+  tell("joining triangles", 0.4);
+  merge_equal_vertices(mesh);
+  std::vector<std::string> notes;
+  const double mm = scale_of(name, extent_of(largest_piece(mesh).mesh.vertices).maxCoeff(), unit, notes);
+  for (Vector3d& v : mesh.vertices) v *= mm;
+  tell("checking the mesh", 0.6);
+  mesh = repair_mesh(std::move(mesh), name, notes);
+  check_size(name, mesh.vertices);
+  tell("checking the mesh", 0.9);
+  try {
+    geometry::Surface skin(std::move(mesh.vertices), std::move(mesh.triangles));
+    note_holes(skin, notes);
+    tell("checking the mesh", 1);
+    return {std::move(skin), std::move(notes)};
+  } catch (const geometry::GeometryError& error) {
+    throw ModelError(name + " could not be made into a skin (" + error.what() +
+                     "); repair the mesh in the "
+                     "program that made it.");
+  }
+}
+
+void write_ply(const fs::path& file, const geometry::Surface& skin) {
+  std::string bytes = "ply\nformat binary_little_endian 1.0\ncomment skin surface, mm\nelement vertex " +
+                      std::to_string(skin.vertices().size()) +
+                      "\nproperty double x\nproperty double y\nproperty double z\nelement face " +
+                      std::to_string(skin.triangles().size()) +
+                      "\nproperty list uchar int vertex_indices\nend_header\n";
+  const auto put = [&](auto number) {
+    std::array<char, sizeof(number)> raw{};
+    std::memcpy(raw.data(), &number, sizeof(number));
+    if constexpr (std::endian::native == std::endian::big) std::reverse(raw.begin(), raw.end());
+    bytes.append(raw.data(), raw.size());
+  };
+  bytes.reserve(bytes.size() + 24 * skin.vertices().size() + 13 * skin.triangles().size());
+  for (const Vector3d& v : skin.vertices())
+    for (int k = 0; k < 3; ++k) put(v[k]);
+  for (const Triangle& t : skin.triangles()) {
+    put(std::uint8_t{3});
+    for (const int corner : t) put(static_cast<std::int32_t>(corner));
+  }
+  write_whole(file, bytes);
+}
+
+}  // namespace scalpmark::models
