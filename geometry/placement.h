@@ -14,7 +14,8 @@ namespace scalpmark::geometry {
 /// until no part of the coil is inside the head, plus the case's lift. `side` says which way is toward the
 /// midline.
 [[nodiscard]] Placement place_coil(const Head& head, const Case& entered, Side side,
-                                   const SurfacePoint& pulse);
+                                   const SurfacePoint& pulse,
+                                   TapeDistances tapes = TapeDistances::worked_out);
 
 /// The reverse: the placement whose mark by the case's rule falls on `mark`. Refuses (GeometryError) a mark
 /// that no pulse point reaches.

@@ -152,8 +152,9 @@ Plan solve(const Head& head, const Case& entered, TapeDistances wanted) {
       LaidCoil node = start;
       if (row != 0 || column != 0) {
         const SurfacePoint at = grid_point(row, column);
-        node = lay_coil(head, entered, entered.side,
-                        on_marks ? pulse_for_mark(head, entered, entered.side, at, &start.pulse) : at);
+        node =
+            lay_coil(head, entered, entered.side,
+                     on_marks ? pulse_for_mark(head, entered, entered.side, at, &start.pulse) : at, wanted);
       }
       if (row == entered.hotspot.row && column == entered.hotspot.column) hotspot = node;
       plan.grid.push_back({row, column, std::move(node.placement)});
