@@ -1,0 +1,57 @@
+#include "models/load_head.h"
+
+#include <catch2/catch.hpp>
+
+#include "models/error.h"
+#include "tests/support/mesh_writers.h"
+#include "tests/support/sentence.h"
+#include "tests/support/shapes.h"
+#include "tests/support/temporary_folder.h"
+
+using namespace scalpmark;
+using tests::TemporaryFolder;
+
+namespace {
+
+models::CaseFile mesh_case(const TemporaryFolder& folder) {
+  models::CaseFile kept = models::default_case();
+  kept.head.kind = models::HeadKind::mesh;
+  kept.head.file = "head.stl";
+  kept.head.fiducials = geometry::Fiducials{{0, 95, 0}, {0, -95, 0}, {-75, 0, 0}, {75, 0, 0}};
+  kept.folder = folder.path();
+  return kept;
+}
+
+}  // namespace
+
+TEST_CASE("the demo case on the generic head comes out with the tapes entered") {
+  const auto kept = models::read_case(std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/bench-head.json");
+  const auto loaded = models::load_head(kept);
+  CHECK(loaded.head.tapes().nasion_inion_mm == Approx(*kept.entered.tape_mm.nasion_inion_mm).margin(0.1));
+  CHECK(loaded.head.tapes().tragus_tragus_mm == Approx(*kept.entered.tape_mm.tragus_tragus_mm).margin(0.1));
+  CHECK(loaded.head.tapes().circumference_mm == Approx(*kept.entered.tape_mm.circumference_mm).margin(0.1));
+  CHECK(loaded.description == "generic head, scaled to the tapes");
+}
+
+TEST_CASE("a mesh is found from the folder of its case, with the unit inferred and said") {
+  const TemporaryFolder folder;
+  const tests::RawMesh head(tests::sphere(100, 5, {0.75, 0.95, 0.85}));
+  tests::write_bytes(folder / "head.stl", tests::stl_bytes(head.times(0.1)));
+  const auto loaded = models::load_head(mesh_case(folder));
+  CHECK(loaded.description == "mesh head.stl");
+  CHECK(loaded.notes.size() == 1);
+  CHECK(loaded.head.skin().triangles().size() == head.triangles.size());
+  CHECK(loaded.head.fiducials().at.nasion.y() == Approx(95).margin(0.01));
+}
+
+TEST_CASE("a head whose file is missing or whose points are not placed is refused") {
+  const TemporaryFolder folder;
+  auto kept = mesh_case(folder);
+  const auto refused = [&] {
+    return tests::sentence_of<models::ModelError>([&] { (void)models::load_head(kept); });
+  };
+  CHECK(refused().find("head.stl does not exist") != std::string::npos);
+  kept.head.fiducials.reset();
+  CHECK(tests::is_sentence(refused()));
+  CHECK(refused().find("place the four points first") != std::string::npos);
+}
