@@ -1,0 +1,297 @@
+#include "viewer/command_line.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <exception>
+#include <iostream>
+#include <new>
+#include <sstream>
+#include <string>
+
+#include "geometry/solve.h"
+#include "models/case_file.h"
+#include "models/load_head.h"
+#include "models/mesh_file.h"
+#include "models/mri_file.h"
+#include "models/plan_file.h"
+#include "viewer/error.h"
+#include "viewer/picture.h"
+#include "viewer/slow_progress.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+constexpr int done = 0, failed = 1, misunderstood = 2;
+
+/// A command line that cannot be understood.
+class UsageError : public ViewerError {
+public:
+  using ViewerError::ViewerError;
+};
+
+/// One line whatever the text holds, so that an error is one sentence on stderr.
+std::string one_line(const std::string& text) {
+  std::string line;
+  for (const char c : text) line += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
+  while (!line.empty() && line.back() == ' ') line.pop_back();
+  return line;
+}
+
+std::string list_of(const std::vector<std::string>& names) {
+  std::string text;
+  for (const auto& n : names) text += (text.empty() ? "" : ", ") + n;
+  return text;
+}
+
+std::vector<std::string> thing_names() {
+  std::vector<std::string> names;
+  for (const Thing t : all_things()) names.emplace_back(name_of(t));
+  return names;
+}
+
+std::vector<std::string> view_names() {
+  std::vector<std::string> names;
+  for (const View v : all_views()) names.emplace_back(name_of(v));
+  return names;
+}
+
+std::vector<std::string> split(const std::string& text, char at) {
+  std::vector<std::string> parts;
+  std::istringstream in(text);
+  for (std::string part; std::getline(in, part, at);) parts.push_back(part);
+  return parts;
+}
+
+/// A whole number, digits and sign only.
+bool whole(const std::string& text, int& value) {
+  if (text.empty() || text.size() > 6) return false;
+  const size_t first = text[0] == '-' || text[0] == '+' ? 1 : 0;
+  if (first == text.size() || text.find_first_not_of("0123456789", first) != std::string::npos) return false;
+  value = std::stoi(text);
+  return true;
+}
+
+PictureSize size_from(const std::string& text) {
+  const auto parts = split(text, 'x');
+  PictureSize size;
+  if (parts.size() != 2 || !whole(parts[0], size.width) || !whole(parts[1], size.height))
+    throw UsageError("--size is \"" + text + "\"; write width and height in pixels, such as 1600x1200.");
+  try {
+    check_size(size);
+  } catch (const ViewerError& e) {
+    throw UsageError(e.what());
+  }
+  return size;
+}
+
+View view_from(const std::string& text) {
+  if (const auto view = view_named(text)) return *view;
+  throw UsageError("--from is \"" + text + "\"; choose one of " + list_of(view_names()) + ".");
+}
+
+void things_from(const std::string& text, Shown& shown) {
+  shown.things.clear();
+  for (const auto& name : split(text, ',')) {
+    const auto thing = thing_named(name);
+    if (!thing)
+      throw UsageError("--show has \"" + name + "\"; choose from " + list_of(thing_names()) +
+                       ", separated by commas.");
+    shown.things.insert(*thing);
+  }
+  if (shown.things.empty()) throw UsageError("--show is empty; choose from " + list_of(thing_names()) + ".");
+}
+
+void coil_on_from(const std::string& text, Shown& shown) {
+  const auto node = split(text, ',');
+  if (text == "start")
+    shown.coil_on = CoilOn::start;
+  else if (text == "hotspot")
+    shown.coil_on = CoilOn::hotspot;
+  else if (text == "treatment")
+    shown.coil_on = CoilOn::treatment;
+  else if (node.size() == 2 && whole(node[0], shown.row) && whole(node[1], shown.column) &&
+           std::abs(shown.row) <= 1 && std::abs(shown.column) <= 1)
+    shown.coil_on = CoilOn::node;
+  else
+    throw UsageError(
+        "--coil-on is \"" + text +
+        "\"; choose start, hotspot, treatment, or a grid node as ROW,COLUMN, each from -1 to 1.");
+}
+
+std::optional<models::Unit> unit_from(const std::string& text) {
+  if (text.empty()) return {};
+  if (text == "mm") return models::Unit::millimetre;
+  if (text == "cm") return models::Unit::centimetre;
+  if (text == "m") return models::Unit::metre;
+  throw UsageError("--unit is \"" + text + "\"; choose mm, cm or m.");
+}
+
+/// Whether the name is that of a NIfTI file, in capitals or not.
+bool is_mri(const std::string& file) {
+  std::string lower = file;
+  std::transform(lower.begin(), lower.end(), lower.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return lower.ends_with(".nii") || lower.ends_with(".nii.gz");
+}
+
+void say(const std::vector<std::string>& notes) {
+  for (const auto& note : notes) std::cerr << one_line(note) << "\n";
+}
+
+struct Solved {
+  models::CaseFile kept;
+  models::LoadedHead loaded;
+  geometry::Plan plan;
+};
+
+Solved solve_case(const std::string& file, const models::Progress& progress) {
+  auto kept = models::read_case(file);
+  auto loaded = models::load_head(kept, progress);
+  progress("Working out the plan", 0);
+  auto plan = geometry::solve(loaded.head, kept.entered);
+  say(loaded.notes);
+  say(plan.warnings);
+  return {std::move(kept), std::move(loaded), std::move(plan)};
+}
+
+void write_to_stdout(const std::string& text) {
+  std::cout << text << std::flush;
+  if (!std::cout)
+    throw ViewerError("The plan could not be written to the standard output; check where it leads.");
+}
+
+struct Options {
+  std::string in, out, from, size = "1600x1200", show, coil_on = "treatment", unit;
+};
+
+void solve_command(const Options& o) {
+  const Solved solved = solve_case(o.in, SlowProgress());
+  if (o.out == "-")
+    write_to_stdout(models::plan_json(solved.plan));
+  else
+    models::write_plan(o.out, solved.plan);
+}
+
+void picture_command(const Options& o) {
+  Shown shown;
+  if (!o.show.empty()) things_from(o.show, shown);
+  coil_on_from(o.coil_on, shown);
+  const PictureSize size = size_from(o.size);
+  std::optional<View> view;
+  if (!o.from.empty()) view = view_from(o.from);
+  const models::Progress progress = SlowProgress();
+  const Solved solved = solve_case(o.in, progress);
+  if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
+  shown.head_description = solved.loaded.description;
+  progress("Drawing", 0);
+  write_picture(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view, size);
+}
+
+void head_command(const Options& o) {
+  const auto unit = unit_from(o.unit);
+  if (unit && is_mri(o.in))
+    throw UsageError("--unit is for meshes; a NIfTI file says itself what its unit is.");
+  const auto found =
+      is_mri(o.in) ? models::read_mri(o.in, SlowProgress()) : models::read_mesh(o.in, unit, SlowProgress());
+  say(found.notes);
+  models::write_ply(o.out, found.skin);
+}
+
+int run(int argc, const char* const* argv) {
+  CLI::App app(
+      "Scalpmark: from tape measures and a head to pulse points and edge marks.\n"
+      "Training and illustration only; not a navigation or treatment device.",
+      "scalpmark");
+  app.set_version_flag("--version", "scalpmark " SCALPMARK_VERSION, "Print the version and stop");
+  app.set_help_flag("--help,-h", "Print this help and stop");
+  app.require_subcommand(0, 1);
+  app.footer(
+      "Lengths in files are in millimetres, angles in degrees. Exit code: 0 done, 2 the command line was "
+      "not\n"
+      "understood, 1 anything else. Write a command's name and --help for its options.");
+  Options o;
+  std::string window_case;
+  app.add_option("CASE", window_case, "A case file, for the window")->type_name("FILE");
+
+  auto* solve = app.add_subcommand("solve", "Compute the plan of a case and write it as JSON");
+  solve->add_option("CASE", o.in, "The case file (JSON): what was measured and chosen")
+      ->required()
+      ->type_name("FILE");
+  solve->add_option("--out", o.out, "Where the plan goes; - for the standard output")
+      ->required()
+      ->type_name("PLAN.json");
+
+  auto* picture = app.add_subcommand("picture", "Draw the plan of a case on its head, as a PNG picture");
+  picture->add_option("CASE", o.in, "The case file (JSON): what was measured and chosen")
+      ->required()
+      ->type_name("FILE");
+  picture->add_option("--out", o.out, "Where the picture goes")->required()->type_name("FILE.png");
+  picture
+      ->add_option(
+          "--from", o.from,
+          "Where to look from: " + list_of(view_names()) + "; without it, the side that is stimulated")
+      ->type_name("VIEW");
+  picture->add_option("--size", o.size, "Width and height in pixels; without it, 1600x1200")
+      ->type_name("WxH");
+  picture->add_option("--show", o.show, "What to show, separated by commas: " + list_of(thing_names()))
+      ->type_name("LIST");
+  picture
+      ->add_option(
+          "--coil-on", o.coil_on,
+          "Where the coil lies: start, hotspot, treatment, or a grid node as ROW,COLUMN; without it, "
+          "treatment")
+      ->type_name("PLACE");
+
+  auto* head =
+      app.add_subcommand("head", "Read a mesh or an MRI and write the skin found in it, as a PLY mesh in mm");
+  head->add_option("FILE", o.in, "OBJ, PLY, STL, glTF or GLB mesh, or NIfTI volume (.nii, .nii.gz)")
+      ->required()
+      ->type_name("FILE");
+  head->add_option("--out", o.out, "Where the skin goes")->required()->type_name("HEAD.ply");
+  head->add_option("--unit", o.unit, "Unit of a mesh: mm, cm or m; without it, told from its size")
+      ->type_name("UNIT");
+
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& e) {
+    if (e.get_exit_code() == static_cast<int>(CLI::ExitCodes::Success)) {
+      app.exit(e, std::cout, std::cerr);  // help or version
+      return done;
+    }
+    throw UsageError(std::string(e.what()) + "; write scalpmark --help for how to call it.");
+  }
+  if (solve->parsed())
+    solve_command(o);
+  else if (picture->parsed())
+    picture_command(o);
+  else if (head->parsed())
+    head_command(o);
+  else
+    throw UsageError(
+        "Say what to do: scalpmark solve, picture or head; write scalpmark --help for how to call them.");
+  return done;
+}
+
+int report(const char* sentence, int code) {
+  std::cerr << "scalpmark: " << one_line(sentence) << std::endl;
+  return code;
+}
+
+}  // namespace
+
+int run_command_line(int argc, const char* const* argv) noexcept {
+  try {
+    return run(argc, argv);
+  } catch (const UsageError& e) {
+    return report(e.what(), misunderstood);
+  } catch (const std::bad_alloc&) {
+    return report("There is not enough memory for this; close other programs or use a smaller file.", failed);
+  } catch (const std::exception& e) {
+    return report(e.what(), failed);
+  } catch (...) {
+    return report("Something went wrong that the program has no words for; try again.", failed);
+  }
+}
+
+}  // namespace scalpmark::viewer

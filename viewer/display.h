@@ -1,0 +1,26 @@
+#pragma once
+
+#include <string>
+
+namespace scalpmark::viewer {
+
+/// A display that pictures can be drawn on. Where DISPLAY names one that answers, that; otherwise a virtual
+/// one (Xvfb) is started, DISPLAY set to it, and both undone at the end of this object's life. Xvfb also ends
+/// when this process does, however it ends. Refuses (ViewerError) when there is neither a display nor an
+/// Xvfb. Make one at a time, from the thread that outlives it.
+class Display {
+public:
+  Display();
+  ~Display();
+  Display(const Display&) = delete;
+  Display& operator=(const Display&) = delete;
+
+  [[nodiscard]] bool is_virtual() const { return server_ > 0; }
+
+private:
+  int server_ = -1;  ///< process id of the Xvfb started here
+  bool had_display_ = false;
+  std::string former_;
+};
+
+}  // namespace scalpmark::viewer

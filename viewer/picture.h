@@ -1,0 +1,52 @@
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <string>
+
+#include "viewer/stage/camera.h"
+#include "viewer/stage/stage.h"
+
+namespace scalpmark::viewer {
+
+/// Width and height of a picture, pixels.
+struct PictureSize {
+  int width = 1600, height = 1200;
+};
+
+/// Refuses (ViewerError) a size outside 640 x 480 to 4096 x 4096.
+void check_size(const PictureSize& size);
+
+/// A stage without a window. It needs a display (see display.h). Each pixel is the mean of four drawn ones,
+/// so edges are smooth whatever the graphics driver offers.
+class Picture {
+public:
+  /// Refuses (ViewerError) a bad size, and a display without OpenGL 3.2.
+  explicit Picture(const PictureSize& size);
+  ~Picture();
+  Picture(const Picture&) = delete;
+  Picture& operator=(const Picture&) = delete;
+
+  [[nodiscard]] Stage& stage();
+  /// Drawn pixels for each pixel of the picture: the stage's pixels divided by this are the picture's.
+  [[nodiscard]] static int pixel_ratio() { return 2; }
+
+  /// Draws, and gives the picture back as rows from the top, three bytes a pixel.
+  [[nodiscard]] std::string draw();
+  /// The bytes of a PNG file of the last picture drawn.
+  [[nodiscard]] std::string png() const;
+
+private:
+  struct Parts;
+  std::unique_ptr<Parts> parts_;
+};
+
+/// Draws and writes a PNG file, whole or not at all (see models/safe_file.h). Three lines of a user's code:
+///   const auto loaded = models::load_head(kept);
+///   const Plan plan = geometry::solve(loaded.head, kept.entered);
+///   write_picture("a.png", loaded.head, kept.entered, plan, Shown{}, View::left, {});
+void write_picture(const std::filesystem::path& file, const geometry::Head& head,
+                   const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown, View view,
+                   const PictureSize& size);
+
+}  // namespace scalpmark::viewer

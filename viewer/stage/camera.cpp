@@ -1,0 +1,85 @@
+#include "viewer/stage/camera.h"
+
+#include <Eigen/Geometry>
+#include <array>
+#include <cmath>
+#include <utility>
+
+namespace scalpmark::viewer {
+
+using Eigen::Vector3d;
+
+namespace {
+
+constexpr std::array<std::pair<View, std::string_view>, 7> names{{{View::left, "left"},
+                                                                  {View::right, "right"},
+                                                                  {View::front, "front"},
+                                                                  {View::back, "back"},
+                                                                  {View::above, "above"},
+                                                                  {View::front_left, "front-left"},
+                                                                  {View::square_on, "square-on"}}};
+
+/// Half way between front and left, a little from above, where coil and face are both seen.
+constexpr double front_left_rise = 0.45;
+/// A side counts in words from this share on (about 20 degrees).
+constexpr double worth_naming = 0.35;
+
+}  // namespace
+
+std::string_view name_of(View view) {
+  for (const auto& [v, name] : names)
+    if (v == view) return name;
+  return "";
+}
+
+std::optional<View> view_named(std::string_view name) {
+  for (const auto& [view, n] : names)
+    if (n == name) return view;
+  return {};
+}
+
+const std::vector<View>& all_views() {
+  static const std::vector<View> all = [] {
+    std::vector<View> views;
+    for (const auto& [view, name] : names) views.push_back(view);
+    return views;
+  }();
+  return all;
+}
+
+Gaze gaze(View view, const geometry::HeadAxes& axes, const geometry::Placement& coil) {
+  switch (view) {
+    case View::left:
+      return {-axes.right, axes.up};
+    case View::right:
+      return {axes.right, axes.up};
+    case View::front:
+      return {axes.front, axes.up};
+    case View::back:
+      return {-axes.front, axes.up};
+    case View::above:
+      return {axes.up, axes.front};
+    case View::front_left: {
+      const Vector3d way =
+          (axes.front - axes.right + front_left_rise * std::sqrt(2.0) * axes.up).normalized();
+      return {way, (axes.up - axes.up.dot(way) * way).normalized()};
+    }
+    case View::square_on:
+      return {coil.normal, (coil.forward - coil.forward.dot(coil.normal) * coil.normal).normalized()};
+  }
+  return {};
+}
+
+std::string where_from(const Vector3d& toward_eye, const geometry::HeadAxes& axes) {
+  std::string words;
+  const auto add = [&](double share, const char* positive, const char* negative) {
+    if (std::abs(share) < worth_naming) return;
+    words += (words.empty() ? "from " : " and ") + std::string(share > 0 ? positive : negative);
+  };
+  add(toward_eye.dot(axes.up), "above", "below");
+  add(toward_eye.dot(axes.front), "the front", "the back");
+  add(toward_eye.dot(axes.right), "the patient's right", "the patient's left");
+  return words;
+}
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,120 @@
+#include "viewer/stage/captions.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "viewer/stage/camera.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+constexpr double margin_px = 14;
+
+/// The text cut at a whole letter so that it is no wider than that, with an ellipsis.
+std::string fitted(Overlay& overlay, const std::string& text, const TextStyle& style, double width) {
+  if (overlay.measure(text, style).width <= width) return text;
+  std::string cut = text;
+  while (!cut.empty()) {
+    // Step over the tail bytes of a UTF-8 letter.
+    do cut.pop_back();
+    while (!cut.empty() && (static_cast<unsigned char>(cut.back()) & 0xc0) == 0x80);
+    if (!cut.empty() && static_cast<unsigned char>(cut.back()) >= 0xc0) continue;
+    if (overlay.measure(cut + "\u2026", style).width <= width) return cut + "\u2026";
+  }
+  return "";
+}
+
+std::vector<std::string> wrapped(Overlay& overlay, const std::string& text, const TextStyle& style,
+                                 double width) {
+  std::vector<std::string> lines{""};
+  size_t at = 0;
+  while (at < text.size()) {
+    const size_t end = std::min(text.find(' ', at), text.size());
+    const std::string word = text.substr(at, end - at);
+    const std::string longer = lines.back().empty() ? word : lines.back() + " " + word;
+    if (lines.back().empty() || overlay.measure(longer, style).width <= width)
+      lines.back() = longer;
+    else
+      lines.push_back(word);
+    at = end + 1;
+  }
+  return lines;
+}
+
+}  // namespace
+
+const std::string& caution_text() {
+  static const std::string text =
+      "Training and illustration only; not a navigation or treatment device. Follow the device's "
+      "instructions, "
+      "local codes and the licensed clinician.";
+  return text;
+}
+
+void Captions::show(const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown) {
+  shown_ = shown.has(Thing::title);
+  title_ = entered.label.empty() ? "Unnamed case" : entered.label;
+  head_ = shown.head_description;
+  if (!head_.empty() && head_.front() >= 'a' && head_.front() <= 'z')
+    head_.front() = static_cast<char>(head_.front() - 'a' + 'A');
+  side_ = entered.side == geometry::Side::left ? "Left side stimulated" : "Right side stimulated";
+  axes_ = plan.axes;
+}
+
+void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Box>& taken) const {
+  const double margin = margin_px * sight.scale, width = sight.width_px - 2 * margin;
+  if (shown_) {
+    const TextStyle strong{19, true, palette::text, false}, quiet{14, false, palette::quiet_text, false};
+    const std::string title = fitted(overlay, title_, strong, width);
+    std::string second = head_.empty() ? side_ : head_ + ". " + side_;
+    const std::string from = where_from(sight.toward_eye, axes_);
+    if (!from.empty()) second += ", seen " + from;
+    second = fitted(overlay, second + ".", quiet, width);
+    const TextSize a = overlay.measure(title, strong), b = overlay.measure(second, quiet);
+    const double top = 8 * sight.scale;
+    overlay.text(title, {margin, top}, strong);
+    overlay.text(second, {margin, top + a.height + 2 * sight.scale}, quiet);
+    taken.push_back(
+        {margin, top, margin + std::max(a.width, b.width), top + a.height + b.height + 4 * sight.scale});
+  }
+  const TextStyle quiet{13, false, palette::quiet_text, false};
+  const auto lines = wrapped(overlay, caution_text(), quiet, width);
+  double y = sight.height_px - 8 * sight.scale;
+  double widest = 0;
+  for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
+    const TextSize size = overlay.measure(*line, quiet);
+    y -= size.height;
+    widest = std::max(widest, size.width);
+    overlay.text(*line, {margin, y}, quiet);
+  }
+  taken.push_back({margin, y, margin + widest, static_cast<double>(sight.height_px)});
+}
+
+void SideLabels::draw(Overlay& overlay, const Sight& sight, const Box& stage, std::vector<Box>& taken) const {
+  const TextStyle style{16, true, palette::text, true};
+  const auto put = [&](const std::string& text, double x_share, double y_share) {
+    const TextSize size = overlay.measure(text, style);
+    const double x = stage.left + x_share * (stage.width() - size.width);
+    const double y = stage.top + y_share * (stage.height() - size.height);
+    overlay.text(text, {x, y}, style);
+    taken.push_back({x, y, x + size.width, y + size.height});
+  };
+  const double across = axes_.right.dot(sight.right()), along = axes_.front.dot(sight.right());
+  if (std::abs(across) > 0.4) {
+    put("Patient's left", across > 0 ? 0 : 1, 0.5);
+    put("Patient's right", across > 0 ? 1 : 0, 0.5);
+  } else {
+    put("Front", along > 0 ? 1 : 0, 0.5);
+    put("Back", along > 0 ? 0 : 1, 0.5);
+    const double facing = axes_.right.dot(sight.toward_eye);
+    if (std::abs(facing) > 0.4) put(facing > 0 ? "Patient's right side" : "Patient's left side", 0.5, 0);
+  }
+  const double upward = axes_.front.dot(sight.up);
+  if (std::abs(upward) > 0.6) {
+    put("Front", 0.5, upward > 0 ? 0 : 1);
+    put("Back", 0.5, upward > 0 ? 1 : 0);
+  }
+}
+
+}  // namespace scalpmark::viewer

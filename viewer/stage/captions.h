@@ -1,0 +1,41 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "viewer/stage/label.h"
+#include "viewer/stage/overlay.h"
+#include "viewer/stage/things.h"
+
+namespace scalpmark::viewer {
+
+/// The line that is on every picture.
+[[nodiscard]] const std::string& caution_text();
+
+/// Title, the way one looks, and the caution.
+class Captions {
+public:
+  void show(const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown);
+  /// Draws them and adds the boxes they take.
+  void draw(Overlay& overlay, const Sight& sight, std::vector<Box>& taken) const;
+  /// What the caption lines take from the top and the bottom, pixels of a picture 800 high.
+  static constexpr double top_px = 64, bottom_px = 36;
+
+private:
+  std::string title_, head_, side_;
+  geometry::HeadAxes axes_;
+  bool shown_ = false;
+};
+
+/// The patient's left and right (or front and back, seen from the side) at the rims of the head's part of the
+/// picture.
+class SideLabels {
+public:
+  void show(const geometry::Plan& plan) { axes_ = plan.axes; }
+  void draw(Overlay& overlay, const Sight& sight, const Box& stage, std::vector<Box>& taken) const;
+
+private:
+  geometry::HeadAxes axes_;
+};
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,99 @@
+#include "viewer/stage/label.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+#include <optional>
+#include <utility>
+
+namespace scalpmark::viewer {
+
+namespace {
+
+/// How far out labels with a leader line are tried, pixels of a picture 800 high.
+constexpr std::array<double, 9> far_px{26, 40, 58, 80, 106, 138, 176, 220, 270};
+constexpr int directions = 24;
+
+double turn(const Pixel& a, const Pixel& b, const Pixel& c) {
+  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+}
+
+bool cross(const Pixel& a, const Pixel& b, const Pixel& c, const Pixel& d) {
+  return turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0;
+}
+
+bool line_meets(const Pixel& a, const Pixel& b, const Box& box) {
+  const Pixel tl{box.left, box.top}, tr{box.right, box.top}, bl{box.left, box.bottom},
+      br{box.right, box.bottom};
+  return cross(a, b, tl, br) || cross(a, b, tr, bl);
+}
+
+/// The box of that size whose nearest point lies `distance` from the anchor in direction (dx, dy).
+Box beside(const LabelWish& wish, double dx, double dy, double distance) {
+  const double x = wish.anchor.x + dx * distance, y = wish.anchor.y + dy * distance;
+  const double left = x - 0.5 * wish.width * (1 - dx), top = y - 0.5 * wish.height * (1 - dy);
+  return {left, top, left + wish.width, top + wish.height};
+}
+
+Pixel nearest_of(const Box& box, const Pixel& p) {
+  return {std::clamp(p.x, box.left, box.right), std::clamp(p.y, box.top, box.bottom)};
+}
+
+}  // namespace
+
+std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& canvas,
+                                      const std::vector<Box>& taken, const std::vector<Box>& marks,
+                                      double scale) {
+  std::stable_sort(wishes.begin(), wishes.end(),
+                   [](const LabelWish& a, const LabelWish& b) { return a.priority > b.priority; });
+  std::vector<PlacedLabel> placed;
+  for (const auto& wish : wishes) {
+    std::optional<Box> best;
+    double best_cost = 0;
+    const auto consider = [&](double dx, double dy, double distance, bool leader) {
+      const Box box = beside(wish, dx, dy, distance);
+      if (!box.inside(canvas)) return;
+      for (const auto& t : taken)
+        if (box.overlaps(t)) return;
+      const Pixel end = nearest_of(box, wish.anchor);
+      double cost = distance / scale + (dx < -0.1 ? 3 : 0) + (std::abs(dx) < 0.5 ? 2 : 0);
+      for (const auto& p : placed) {
+        if (box.overlaps(p.box)) return;
+        if (leader && line_meets(wish.anchor, end, p.box)) return;
+        if (p.leader) {
+          const Pixel other = nearest_of(p.box, p.wish.anchor);
+          if (line_meets(p.wish.anchor, other, box)) return;
+          if (leader && cross(wish.anchor, end, p.wish.anchor, other)) return;
+        }
+      }
+      for (const auto& m : marks)
+        if (box.overlaps(m)) {
+          if (!wish.may_go_far) return;
+          cost += 45;
+        }
+      if (!best || cost < best_cost) {
+        best = box;
+        best_cost = cost;
+      }
+    };
+    const auto around = [&](double distance, bool leader) {
+      for (int i = 0; i < directions; ++i) {
+        const double a = 2 * std::numbers::pi * i / directions;
+        consider(std::cos(a), std::sin(a), distance, leader);
+      }
+    };
+    const double close = wish.clear_px + 2 * scale;
+    around(close, false);
+    if (wish.may_go_far)
+      for (const double far : far_px) around(wish.clear_px + far * scale, true);
+    if (best) {
+      const Pixel end = nearest_of(*best, wish.anchor);
+      const bool leader = std::hypot(end.x - wish.anchor.x, end.y - wish.anchor.y) > close + 8 * scale;
+      placed.push_back({wish, *best, leader});
+    }
+  }
+  return placed;
+}
+
+}  // namespace scalpmark::viewer

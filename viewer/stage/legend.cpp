@@ -1,0 +1,116 @@
+#include "viewer/stage/legend.h"
+
+#include <algorithm>
+
+#include "viewer/stage/numbers.h"
+
+namespace scalpmark::viewer {
+
+void Legend::show(const Shown& shown) {
+  rows_.clear();
+  if (!shown.has(Thing::legend)) return;
+  const auto shape = [&](Shape s, Colour c, const char* text) {
+    rows_.push_back({Sample::shape, s, c, text});
+  };
+  const auto line = [&](Colour c, const char* text) { rows_.push_back({Sample::line, Shape::dot, c, text}); };
+  if (shown.has(Thing::landmarks)) shape(Shape::dot, palette::landmark, "Landmark");
+  if (shown.has(Thing::start)) shape(Shape::disc, palette::start, "Search start");
+  if (shown.has(Thing::hotspot)) shape(Shape::ring, palette::hotspot, "Hotspot");
+  if (shown.has(Thing::treatment)) shape(Shape::diamond, palette::treatment, "Treatment site");
+  if (shown.has(Thing::alternatives))
+    shape(Shape::small_diamond, paler(palette::treatment, 0.6), "Other sites in use");
+  if (shown.has(Thing::edge_marks)) {
+    shape(Shape::disc, palette::pulse, "Pulse point");
+    shape(Shape::bar, palette::edge_mark, "Edge mark, chosen rule");
+    shape(Shape::bar, paler(palette::edge_mark, 0.45), "Edge mark, other rules");
+  }
+  if (shown.has(Thing::grid)) {
+    shape(Shape::small_disc, palette::pulse, "Search grid: pulse points");
+    shape(Shape::small_bar, palette::edge_mark, "Search grid: edge marks");
+  }
+  if (shown.has(Thing::angle)) {
+    line(palette::angle, "Forward (midline direction)");
+    line(palette::front_axis, "Front axis of the coil");
+  }
+  if (shown.has(Thing::tapes)) line(palette::tape, "Tape, a tick each cm");
+  if (shown.has(Thing::coil))
+    rows_.push_back({Sample::coil, Shape::dot, palette::windings, "Coil and windings"});
+}
+
+void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left,
+                  std::vector<Box>& taken) const {
+  if (rows_.empty()) return;
+  const TextStyle style{13, false, palette::text, false};
+  const double s = sight.scale, row = 21 * s, sample = 34 * s;
+  double width = 0;
+  for (const auto& r : rows_) width = std::max(width, overlay.measure(r.text, style).width);
+  const double top = bottom_left.y - row * static_cast<double>(rows_.size());
+  const Box all{bottom_left.x, top, bottom_left.x + sample + width, bottom_left.y};
+  double y = top + row / 2;
+  for (const auto& r : rows_) {
+    const double x = bottom_left.x + 14 * s;
+    switch (r.sample) {
+      case Sample::shape:
+        overlay.shape(r.shape, {x, y}, r.colour);
+        break;
+      case Sample::line:
+        overlay.line({x - 13 * s, y}, {x + 13 * s, y}, 2, r.colour);
+        break;
+      case Sample::coil:
+        overlay.box({x - 13 * s, y - 6 * s, x + 13 * s, y + 6 * s}, palette::casing, 0.35);
+        overlay.shape(Shape::ring, {x, y}, paler(r.colour, 0.7));
+        break;
+    }
+    const TextSize size = overlay.measure(r.text, style);
+    overlay.text(r.text, {bottom_left.x + sample, y - size.height / 2}, style);
+    y += row;
+  }
+  taken.push_back(all);
+}
+
+void NumberTable::show(const geometry::Case& entered, const geometry::Placement& placement,
+                       const Shown& shown) {
+  rows_.clear();
+  if (!shown.has(Thing::numbers)) return;
+  where_ = "Coil " + where_shown(shown);
+  angle_ =
+      in_degrees(placement.angle_deg) + " to the midline, edge at " + in_cm(entered.coil.centre_to_edge_mm);
+  const auto& p = placement.pulse_tape;
+  const auto& e = placement.edge_mark_tape;
+  const auto edge = [&](double geometry::TapeFrom::*what) {
+    return e ? cm((*e).*what) : std::string("none");
+  };
+  using From = geometry::TapeFrom;
+  rows_ = {{"cm of tape from", "pulse", "edge mark"},
+           {"vertex", cm(p.vertex_mm), edge(&From::vertex_mm)},
+           {"nasion", cm(p.nasion_mm), edge(&From::nasion_mm)},
+           {"left tragus", cm(p.left_tragus_mm), edge(&From::left_tragus_mm)},
+           {"right tragus", cm(p.right_tragus_mm), edge(&From::right_tragus_mm)}};
+}
+
+void NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left,
+                       std::vector<Box>& taken) const {
+  if (rows_.empty()) return;
+  const double s = sight.scale;
+  const TextStyle strong{14, true, palette::text, false}, plain{14, false, palette::text, false},
+      quiet{13, false, palette::quiet_text, false};
+  double y = top_left.y;
+  double right = top_left.x;
+  const auto put = [&](const std::string& text, double x, const TextStyle& style, bool to_the_right) {
+    const TextSize size = overlay.measure(text, style);
+    overlay.text(text, {to_the_right ? x - size.width : x, y}, style);
+    right = std::max(right, to_the_right ? x : x + size.width);
+    return size.height;
+  };
+  y += put(where_, top_left.x, strong, false) + 2 * s;
+  y += put(angle_, top_left.x, plain, false) + 6 * s;
+  for (size_t i = 0; i < rows_.size(); ++i) {
+    const TextStyle& style = i == 0 ? quiet : plain;
+    put(rows_[i].name, top_left.x, style, false);
+    put(rows_[i].pulse, top_left.x + 165 * s, style, true);
+    y += put(rows_[i].edge, top_left.x + 245 * s, style, true) + 2 * s;
+  }
+  taken.push_back({top_left.x, top_left.y, right, y});
+}
+
+}  // namespace scalpmark::viewer

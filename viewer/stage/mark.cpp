@@ -1,0 +1,36 @@
+#include "viewer/stage/mark.h"
+
+#include <utility>
+
+#include "geometry/pose.h"
+
+namespace scalpmark::viewer {
+
+using Eigen::Vector3d;
+
+namespace {
+
+constexpr double calm_patch_mm = 8;
+/// Rays to the eye start this far off the skin, so that its own roughness does not hide a mark.
+constexpr double clear_of_roughness_mm = 2;
+
+}  // namespace
+
+Vector3d calm_normal(const geometry::Surface& skin, const Vector3d& at) {
+  return geometry::contact_normal(skin, skin.closest(at), calm_patch_mm);
+}
+
+Mark make_mark(const geometry::Head& head, Thing thing, std::string name, Shape shape, Colour colour,
+               const Vector3d& at, const Vector3d& along) {
+  Mark mark{thing, std::move(name), shape, colour, at, calm_normal(head.skin(), at), along, false};
+  Vector3d flat = along - along.dot(mark.normal) * mark.normal;
+  if (flat.norm() < 1e-6) flat = mark.normal.unitOrthogonal();
+  mark.along = flat.normalized();
+  return mark;
+}
+
+bool in_sight(const geometry::Surface& skin, const Vector3d& at, const Vector3d& normal, const Sight& sight) {
+  return !skin.ray_hit(at + clear_of_roughness_mm * normal, sight.toward_eye);
+}
+
+}  // namespace scalpmark::viewer

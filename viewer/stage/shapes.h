@@ -1,0 +1,27 @@
+#pragma once
+
+#include <Eigen/Core>
+#include <vector>
+
+namespace scalpmark::viewer {
+
+/// The shape of a mark says what it is, so that a grey print works too.
+enum class Shape {
+  dot,           ///< landmark
+  disc,          ///< pulse point
+  small_disc,    ///< pulse point of a grid node
+  bar,           ///< edge mark; its length lies along x
+  small_bar,     ///< edge mark of a grid node
+  ring,          ///< hotspot
+  diamond,       ///< treatment site
+  small_diamond  ///< where the treatment site might have been
+};
+
+/// How far the shape reaches from its centre, pixels of a picture 800 high.
+[[nodiscard]] double reach_px(Shape shape);
+
+/// The shape as triangles (three points each), counter-clockwise, same pixels, y up; made `grow_px` larger
+/// all around (for its halo).
+[[nodiscard]] std::vector<Eigen::Vector2d> triangles_px(Shape shape, double grow_px = 0);
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,319 @@
+#include "viewer/stage/stage.h"
+
+#include <vtkCamera.h>
+#include <vtkCellPicker.h>
+#include <vtkCommand.h>
+#include <vtkNew.h>
+#include <vtkRenderWindow.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+#include "viewer/stage/angle.h"
+#include "viewer/stage/captions.h"
+#include "viewer/stage/coil.h"
+#include "viewer/stage/edge_marks.h"
+#include "viewer/stage/grid.h"
+#include "viewer/stage/landmarks.h"
+#include "viewer/stage/legend.h"
+#include "viewer/stage/overlay.h"
+#include "viewer/stage/sites.h"
+#include "viewer/stage/skin.h"
+#include "viewer/stage/tapes.h"
+
+namespace scalpmark::viewer {
+
+using Eigen::Vector3d;
+
+namespace {
+
+constexpr double eye_distance_mm = 1000;
+/// A view takes in the skin from this far below the tragi up; necks and shoulders may be cut.
+constexpr double below_tragi_mm = 85;
+/// The column for numbers and legend, and the margin, pixels of a picture 800 high.
+constexpr double column_px = 268, margin_px = 14;
+/// Text is no smaller than 13 pixels: sizes stop shrinking here.
+constexpr double smallest_scale = 1;
+constexpr double usual_width_px = 1200, usual_height_px = 800;
+
+Box pixel_box(const Mark& m, const Sight& sight) {
+  const Pixel at = sight.project(m.at);
+  const double reach = reach_px(m.shape) * sight.scale;
+  if (m.shape != Shape::bar && m.shape != Shape::small_bar)
+    return {at.x - reach, at.y - reach, at.x + reach, at.y + reach};
+  const double x = std::abs(m.along.dot(sight.right())) * reach + 2 * sight.scale;
+  const double y = std::abs(m.along.dot(sight.up)) * reach + 2 * sight.scale;
+  return {at.x - x, at.y - y, at.x + x, at.y + y};
+}
+
+}  // namespace
+
+struct Stage::Parts {
+  explicit Parts(vtkRenderer* r)
+      : skin(r), tapes(r), landmarks(r), grid(r), sites(r), angle(r), edge_marks(r), coil(r), overlay(r) {}
+
+  // In the order of drawing.
+  Skin skin;
+  Tapes tapes;
+  Landmarks landmarks;
+  Grid grid;
+  Sites sites;
+  Angle angle;
+  EdgeMarkBars edge_marks;
+  CoilBody coil;
+  Overlay overlay;
+  Captions captions;
+  SideLabels sides;
+  Legend legend;
+  NumberTable numbers;
+
+  std::optional<geometry::Head> head;
+  geometry::HeadAxes axes;
+  geometry::Placement placement;
+  bool with_labels = true, with_column = true, with_title = true;
+  bool changed = true;
+  double pixel_ratio = 1;
+  Sight sight;
+  std::vector<PlacedLabel> labels;
+  std::vector<Box> taken;
+
+  /// The part of the picture that is the head's.
+  [[nodiscard]] Box free_box(int width, int height, double scale) const {
+    return {with_column ? column_px * scale : margin_px * scale,
+            (with_title ? Captions::top_px : margin_px) * scale, width - margin_px * scale,
+            height - Captions::bottom_px * scale};
+  }
+};
+
+namespace {
+
+double scale_of(int width, int height, double ratio) {
+  return std::max(smallest_scale * ratio, std::min(height / usual_height_px, width / usual_width_px));
+}
+
+Vector3d vector_of(const double* v) {
+  return {v[0], v[1], v[2]};
+}
+
+}  // namespace
+
+Stage::Stage(vtkRenderer* renderer) : renderer_(renderer), parts_(std::make_unique<Parts>(renderer)) {
+  renderer_->SetBackground(palette::background.red / 255.0, palette::background.green / 255.0,
+                           palette::background.blue / 255.0);
+  observer_ = renderer_->AddObserver(vtkCommand::StartEvent, this, &Stage::refresh);
+}
+
+Stage::~Stage() {
+  renderer_->RemoveObserver(observer_);
+}
+
+void Stage::show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+                 const Shown& shown) {
+  Parts& p = *parts_;
+  p.placement = placement_shown(plan, shown);
+  p.head = head;
+  p.axes = plan.axes;
+  p.with_labels = shown.has(Thing::labels);
+  p.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers);
+  p.with_title = shown.has(Thing::title);
+  p.skin.show(head, shown);
+  p.tapes.show(head, plan, shown);
+  p.landmarks.show(head, plan, shown);
+  p.grid.show(head, entered, plan, shown);
+  p.sites.show(head, entered, plan, shown);
+  p.angle.show(head, p.placement, shown);
+  p.edge_marks.show(head, entered, p.placement, shown);
+  p.coil.show(entered.coil_model, p.placement, shown);
+  p.captions.show(entered, plan, shown);
+  p.sides.show(plan);
+  p.legend.show(shown);
+  p.numbers.show(entered, p.placement, shown);
+  p.changed = true;
+}
+
+void Stage::set_pixel_ratio(double ratio) {
+  parts_->pixel_ratio = ratio;
+  parts_->changed = true;
+}
+
+void Stage::look(View view) {
+  look(gaze(view, parts_->axes, parts_->placement));
+}
+
+void Stage::look(const Gaze& gaze) {
+  Parts& p = *parts_;
+  if (!p.head) return;
+  const int* size = renderer_->GetRenderWindow()->GetSize();
+  const int width = std::max(1, size[0]), height = std::max(1, size[1]);
+  const Box free = p.free_box(width, height, scale_of(width, height, p.pixel_ratio));
+  const Vector3d right = gaze.up.cross(gaze.toward_eye);
+  Eigen::Vector2d low = Eigen::Vector2d::Constant(std::numeric_limits<double>::infinity()), high = -low;
+  const auto take_in = [&](const Vector3d& q) {
+    const Eigen::Vector2d flat((q - p.axes.origin).dot(right), (q - p.axes.origin).dot(gaze.up));
+    low = low.cwiseMin(flat);
+    high = high.cwiseMax(flat);
+  };
+  for (const auto& v : p.head->skin().vertices())
+    if ((v - p.axes.origin).dot(p.axes.up) > -below_tragi_mm) take_in(v);
+  for (const auto& c : p.coil.corners()) take_in(c);
+  const Eigen::Vector2d middle = 0.5 * (low + high);
+  const double side_room = 0.9;  // for the side labels at the rims
+  const double mm_per_px = std::max((high.x() - low.x()) / std::max(1.0, side_room * free.width()),
+                                    (high.y() - low.y()) / std::max(1.0, 0.95 * free.height()));
+  const Vector3d focus = p.axes.origin + middle.x() * right + middle.y() * gaze.up;
+  const Vector3d eye = focus + eye_distance_mm * gaze.toward_eye;
+  vtkCamera* camera = renderer_->GetActiveCamera();
+  camera->ParallelProjectionOn();
+  camera->SetFocalPoint(focus.data());
+  camera->SetPosition(eye.data());
+  camera->SetViewUp(gaze.up.data());
+  camera->SetParallelScale(0.5 * mm_per_px * height);
+  // The focus lies in the middle of the head's part of the picture, not of the picture.
+  camera->SetWindowCenter(1 - (free.left + free.right) / width, (free.top + free.bottom) / height - 1);
+  p.changed = true;
+}
+
+void Stage::refresh() {
+  Parts& p = *parts_;
+  if (!p.head) return;
+  vtkCamera* camera = renderer_->GetActiveCamera();
+  camera->ParallelProjectionOn();
+  camera->SetClippingRange(10, 2 * eye_distance_mm);
+  const int* size = renderer_->GetSize();
+  Sight s;
+  s.width_px = size[0];
+  s.height_px = size[1];
+  s.scale = scale_of(size[0], size[1], p.pixel_ratio);
+  s.toward_eye = -vector_of(camera->GetDirectionOfProjection()).normalized();
+  const Vector3d up = vector_of(camera->GetViewUp());
+  s.up = (up - up.dot(s.toward_eye) * s.toward_eye).normalized();
+  s.focus = vector_of(camera->GetFocalPoint());
+  s.mm_per_px = 2 * camera->GetParallelScale() / std::max(1, size[1]);
+  const double* centre = camera->GetWindowCenter();
+  s.focus_px = {0.5 * s.width_px * (1 - centre[0]), 0.5 * s.height_px * (1 + centre[1])};
+  if (!p.changed && s == p.sight) return;
+  p.changed = false;
+  p.sight = s;
+
+  p.tapes.draw(*p.head, s);
+  p.landmarks.draw(*p.head, s);
+  p.grid.draw(*p.head, s);
+  p.sites.draw(*p.head, s);
+  p.angle.draw(*p.head, s);
+  p.edge_marks.draw(*p.head, s);
+  p.coil.draw(s);
+
+  p.overlay.begin(s);
+  p.taken.clear();
+  const Box free = p.free_box(s.width_px, s.height_px, s.scale);
+  p.captions.draw(p.overlay, s, p.taken);
+  p.numbers.draw(p.overlay, s, {margin_px * s.scale, free.top + 4 * s.scale}, p.taken);
+  p.legend.draw(p.overlay, s, {margin_px * s.scale, free.bottom - 4 * s.scale}, p.taken);
+  p.sides.draw(p.overlay, s, free, p.taken);
+
+  p.labels.clear();
+  if (p.with_labels) {
+    std::vector<LabelWish> wishes;
+    p.tapes.wish(wishes, s);
+    p.landmarks.wish(wishes, s);
+    p.sites.wish(wishes, s);
+    p.angle.wish(wishes, s);
+    p.edge_marks.wish(wishes, s);
+    const auto style = [](const LabelWish& w) { return TextStyle{w.size_px, w.bold, w.colour, true}; };
+    for (auto& w : wishes) {
+      const TextSize measured = p.overlay.measure(w.text, style(w));
+      w.width = measured.width + 2 * s.scale;
+      w.height = measured.height;
+    }
+    std::vector<Box> boxes;
+    for (const auto& m : marks())
+      if (m.visible) boxes.push_back(pixel_box(m, s));
+    p.labels = place_labels(std::move(wishes), free, p.taken, boxes, s.scale);
+    for (const auto& l : p.labels) {
+      if (l.leader)
+        p.overlay.line(l.wish.anchor,
+                       {std::clamp(l.wish.anchor.x, l.box.left, l.box.right),
+                        std::clamp(l.wish.anchor.y, l.box.top, l.box.bottom)},
+                       1.1, palette::quiet_text);
+      p.overlay.text(l.wish.text, {l.box.left + s.scale, l.box.top}, style(l.wish));
+    }
+  }
+  p.overlay.done();
+}
+
+const Sight& Stage::sight() const {
+  return parts_->sight;
+}
+const std::vector<PlacedLabel>& Stage::labels() const {
+  return parts_->labels;
+}
+const std::vector<Box>& Stage::captions() const {
+  return parts_->taken;
+}
+
+std::vector<Mark> Stage::marks() const {
+  std::vector<Mark> all;
+  const Parts& p = *parts_;
+  for (const auto* some : {&p.landmarks.marks(), &p.grid.marks(), &p.sites.marks(), &p.edge_marks.marks()})
+    all.insert(all.end(), some->begin(), some->end());
+  return all;
+}
+
+std::optional<Mark> Stage::mark_near(const Pixel& at, double reach_px) const {
+  std::optional<Mark> best;
+  double best_px = reach_px;
+  for (const auto& m : marks()) {
+    if (!m.visible) continue;
+    const Pixel there = project(m.at);
+    const double away = std::hypot(there.x - at.x, there.y - at.y);
+    if (away <= best_px) {
+      best_px = away;
+      best = m;
+    }
+  }
+  return best;
+}
+
+std::optional<Thing> Stage::pick(const Pixel& at) const {
+  const Parts& p = *parts_;
+  vtkNew<vtkCellPicker> picker;
+  picker->SetTolerance(0);
+  if (picker->Pick(at.x, p.sight.height_px - 1 - at.y, 0, renderer_) == 0) return {};
+  const std::array<std::pair<const vtkActor*, Thing>, 7> known{{{p.skin.actor(), Thing::skin},
+                                                                {p.tapes.actor(), Thing::tapes},
+                                                                {p.landmarks.actor(), Thing::landmarks},
+                                                                {p.grid.actor(), Thing::grid},
+                                                                {p.sites.actor(), Thing::treatment},
+                                                                {p.angle.actor(), Thing::angle},
+                                                                {p.edge_marks.actor(), Thing::edge_marks}}};
+  for (const auto& [actor, thing] : known) {
+    if (actor != picker->GetActor()) continue;
+    if (thing != Thing::treatment) return thing;
+    // Start, hotspot and treatment site are drawn together; the nearest one is meant.
+    std::optional<Thing> best;
+    double best_px = std::numeric_limits<double>::infinity();
+    for (const auto& m : p.sites.marks()) {
+      const Pixel there = project(m.at);
+      const double away = std::hypot(there.x - at.x, there.y - at.y);
+      if (m.visible && away < best_px) {
+        best_px = away;
+        best = m.thing;
+      }
+    }
+    return best;
+  }
+  return {};
+}
+
+std::optional<geometry::SurfacePoint> Stage::skin_at(const Pixel& at) const {
+  const Parts& p = *parts_;
+  if (!p.head) return {};
+  const auto hit = p.head->skin().ray_hit(p.sight.unproject(at) + eye_distance_mm * p.sight.toward_eye,
+                                          -p.sight.toward_eye, 2 * eye_distance_mm);
+  if (!hit) return {};
+  return hit->point;
+}
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,71 @@
+#pragma once
+
+#include <vtkRenderer.h>
+#include <vtkSmartPointer.h>
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "geometry/case.h"
+#include "geometry/head.h"
+#include "geometry/plan.h"
+#include "viewer/stage/camera.h"
+#include "viewer/stage/label.h"
+#include "viewer/stage/mark.h"
+#include "viewer/stage/sight.h"
+#include "viewer/stage/things.h"
+
+namespace scalpmark::viewer {
+
+/// What a renderer shows of a head and a plan. Each thing shown is one file beside this one. Drawing is
+/// brought up to date when the renderer starts a frame and the view has changed: sizes are in pixels, labels
+/// are placed anew, what the head hides is left out. A new plan moves small things only; the skin goes to the
+/// renderer once. Projection is parallel, so that lengths can be compared across the picture.
+class Stage {
+public:
+  explicit Stage(vtkRenderer* renderer);
+  ~Stage();
+  Stage(const Stage&) = delete;
+  Stage& operator=(const Stage&) = delete;
+
+  /// Refuses (ViewerError) a coil on a node the plan does not have.
+  void show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+            const Shown& shown);
+
+  /// Pixels of the renderer for each pixel people see: more than 1 on a dense screen, or for a picture that
+  /// is averaged down afterwards.
+  void set_pixel_ratio(double ratio);
+
+  /// Looks that way, with the head above the jaw and the coil's casing fitted into the free part of the
+  /// picture. The renderer's window must have its size.
+  void look(const Gaze& gaze);
+  void look(View view);
+
+  // As of the last frame (or refresh):
+  [[nodiscard]] const Sight& sight() const;
+  [[nodiscard]] Pixel project(const Eigen::Vector3d& p) const { return sight().project(p); }
+  [[nodiscard]] std::vector<Mark> marks() const;
+  [[nodiscard]] const std::vector<PlacedLabel>& labels() const;
+  /// What is written around the head: title, sides, caution, legend, numbers.
+  [[nodiscard]] const std::vector<Box>& captions() const;
+
+  /// The visible mark nearest to a pixel, no further than `reach_px`.
+  [[nodiscard]] std::optional<Mark> mark_near(const Pixel& at, double reach_px) const;
+  /// What the renderer itself finds in front at a pixel (translucent things let the pick through).
+  [[nodiscard]] std::optional<Thing> pick(const Pixel& at) const;
+  /// The skin seen at a pixel.
+  [[nodiscard]] std::optional<geometry::SurfacePoint> skin_at(const Pixel& at) const;
+
+  /// Brings marks, lines and labels up to date with the camera; done by itself at the start of a frame.
+  void refresh();
+
+private:
+  struct Parts;
+  vtkSmartPointer<vtkRenderer> renderer_;
+  std::unique_ptr<Parts> parts_;
+  unsigned long observer_ = 0;
+};
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,87 @@
+#include "viewer/stage/things.h"
+
+#include <array>
+#include <utility>
+
+#include "viewer/error.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+constexpr std::array<std::pair<Thing, std::string_view>, 15> names{{{Thing::skin, "skin"},
+                                                                    {Thing::landmarks, "landmarks"},
+                                                                    {Thing::tapes, "tapes"},
+                                                                    {Thing::grid, "grid"},
+                                                                    {Thing::start, "start"},
+                                                                    {Thing::hotspot, "hotspot"},
+                                                                    {Thing::treatment, "treatment"},
+                                                                    {Thing::alternatives, "alternatives"},
+                                                                    {Thing::coil, "coil"},
+                                                                    {Thing::angle, "angle"},
+                                                                    {Thing::edge_marks, "edge-marks"},
+                                                                    {Thing::labels, "labels"},
+                                                                    {Thing::legend, "legend"},
+                                                                    {Thing::numbers, "numbers"},
+                                                                    {Thing::title, "title"}}};
+
+}  // namespace
+
+std::string_view name_of(Thing thing) {
+  for (const auto& [t, name] : names)
+    if (t == thing) return name;
+  return "";
+}
+
+std::optional<Thing> thing_named(std::string_view name) {
+  for (const auto& [thing, n] : names)
+    if (n == name) return thing;
+  return {};
+}
+
+const std::vector<Thing>& all_things() {
+  static const std::vector<Thing> all = [] {
+    std::vector<Thing> things;
+    for (const auto& [thing, name] : names) things.push_back(thing);
+    return things;
+  }();
+  return all;
+}
+
+const geometry::Placement& placement_shown(const geometry::Plan& plan, const Shown& shown) {
+  switch (shown.coil_on) {
+    case CoilOn::start:
+      return plan.start;
+    case CoilOn::hotspot:
+      return plan.hotspot;
+    case CoilOn::treatment:
+      return plan.treatment;
+    case CoilOn::elsewhere:
+      if (shown.placement) return *shown.placement;
+      break;
+    case CoilOn::node:
+      for (const auto& node : plan.grid)
+        if (node.row == shown.row && node.column == shown.column) return node.placement;
+      break;
+  }
+  throw ViewerError("The search grid has no node at row " + std::to_string(shown.row) + ", column " +
+                    std::to_string(shown.column) + "; rows and columns run from -1 to 1.");
+}
+
+std::string where_shown(const Shown& shown) {
+  switch (shown.coil_on) {
+    case CoilOn::start:
+      return "on the start";
+    case CoilOn::hotspot:
+      return "on the hotspot";
+    case CoilOn::treatment:
+      return "on the treatment site";
+    case CoilOn::node:
+      return "on grid row " + std::to_string(shown.row) + ", column " + std::to_string(shown.column);
+    case CoilOn::elsewhere:
+      break;
+  }
+  return "as laid";
+}
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,60 @@
+#pragma once
+
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "geometry/plan.h"
+
+namespace scalpmark::viewer {
+
+/// What can be on the stage. The patient's left and right and the caution are always there.
+enum class Thing {
+  skin,
+  landmarks,
+  tapes,
+  grid,
+  start,
+  hotspot,
+  treatment,
+  alternatives,
+  coil,
+  angle,
+  edge_marks,
+  labels,
+  legend,
+  numbers,
+  title
+};
+
+/// "edge-marks", as written on the command line.
+[[nodiscard]] std::string_view name_of(Thing thing);
+[[nodiscard]] std::optional<Thing> thing_named(std::string_view name);
+[[nodiscard]] const std::vector<Thing>& all_things();
+
+/// Where the coil lies.
+enum class CoilOn { start, node, hotspot, treatment, elsewhere };
+
+/// What to show of a plan.
+struct Shown {
+  std::set<Thing> things{Thing::skin,    Thing::landmarks, Thing::tapes,   Thing::grid,  Thing::start,
+                         Thing::hotspot, Thing::treatment, Thing::coil,    Thing::angle, Thing::edge_marks,
+                         Thing::labels,  Thing::legend,    Thing::numbers, Thing::title};
+  CoilOn coil_on = CoilOn::treatment;
+  int row = 0, column = 0;                       ///< for CoilOn::node
+  std::optional<geometry::Placement> placement;  ///< for CoilOn::elsewhere: while the coil is dragged
+  std::string head_description;                  ///< for the title: "generic head, scaled to the tapes"
+  double skin_opacity = 1;                       ///< 0 to 1
+
+  [[nodiscard]] bool has(Thing thing) const { return things.contains(thing); }
+};
+
+/// The placement the coil lies on. Refuses (ViewerError) a node the plan does not have.
+[[nodiscard]] const geometry::Placement& placement_shown(const geometry::Plan& plan, const Shown& shown);
+
+/// "on the treatment site", for captions.
+[[nodiscard]] std::string where_shown(const Shown& shown);
+
+}  // namespace scalpmark::viewer
