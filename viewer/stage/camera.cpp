@@ -71,14 +71,16 @@ Gaze gaze(View view, const geometry::HeadAxes& axes, const geometry::Placement& 
 }
 
 std::string where_from(const Vector3d& toward_eye, const geometry::HeadAxes& axes) {
-  std::string words;
+  std::vector<std::string> sides;
   const auto add = [&](double share, const char* positive, const char* negative) {
-    if (std::abs(share) < worth_naming) return;
-    words += (words.empty() ? "from " : " and ") + std::string(share > 0 ? positive : negative);
+    if (std::abs(share) >= worth_naming) sides.emplace_back(share > 0 ? positive : negative);
   };
   add(toward_eye.dot(axes.up), "above", "below");
   add(toward_eye.dot(axes.front), "the front", "the back");
   add(toward_eye.dot(axes.right), "the patient's right", "the patient's left");
+  std::string words;
+  for (size_t i = 0; i < sides.size(); ++i)
+    words += (i == 0 ? "from " : i + 1 == sides.size() ? " and " : ", ") + sides[i];
   return words;
 }
 

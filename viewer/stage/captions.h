@@ -17,7 +17,7 @@ class Captions {
 public:
   void show(const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown);
   /// Draws them and adds the boxes they take.
-  void draw(Overlay& overlay, const Sight& sight, std::vector<Box>& taken) const;
+  void draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& taken) const;
   /// What the caption lines take from the top and the bottom, pixels of a picture 800 high.
   static constexpr double top_px = 64, bottom_px = 36;
 
@@ -32,7 +32,7 @@ private:
 class SideLabels {
 public:
   void show(const geometry::Plan& plan) { axes_ = plan.axes; }
-  void draw(Overlay& overlay, const Sight& sight, const Box& stage, std::vector<Box>& taken) const;
+  void draw(Overlay& overlay, const Sight& sight, const Box& stage, std::vector<Caption>& taken) const;
 
 private:
   geometry::HeadAxes axes_;

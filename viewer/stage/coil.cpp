@@ -18,8 +18,8 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double casing_opacity = 0.26;
-constexpr double windings_opacity = 0.5;
+constexpr double casing_opacity = 0.22;
+constexpr double windings_opacity = 0.4;
 /// Windings are drawn inside the casing, this far over its flat face.
 constexpr double windings_height_mm = 8;
 

@@ -18,8 +18,8 @@ using Eigen::Vector3d;
 
 namespace {
 
-/// Marks lie this far over the skin, toward the eye; their halos half as far.
-constexpr double mark_lift_mm = 3;
+/// Marks lie this far over the skin, toward the eye, and each layer over the one before.
+constexpr double mark_lift_mm = 3, layer_lift_mm = 0.6, halo_below_mm = 0.3;
 constexpr double halo_px = 1.5;
 /// A mark is never seen flatter than this (the cosine of its tilt).
 constexpr double flattest = 0.5;
@@ -63,8 +63,10 @@ void Ink::mark(const Mark& mark) {
   if (x.norm() < 1e-6) x = normal.unitOrthogonal();
   x.normalize();
   const Vector3d y = normal.cross(x);
-  const double reach_mm = sight_.mm(reach_px(mark.shape));
-  const double lift_mm = mark_lift_mm + reach_mm * std::clamp(1 - facing, 0.0, 1.0);
+  // Where a mark is tilted up, its lower half must still clear the skin; the same for all, so that layers
+  // hold.
+  const double lift_mm = mark_lift_mm + layer_lift_mm * mark.layer() +
+                         sight_.mm(reach_px(Shape::bar)) * std::clamp(1 - facing, 0.0, 1.0);
   const auto draw = [&](double grow, Colour colour, double lift) {
     const Vector3d at = mark.at + lift * sight_.toward_eye;
     const auto corner = [&](const Eigen::Vector2d& p) -> Vector3d {
@@ -74,7 +76,7 @@ void Ink::mark(const Mark& mark) {
     for (size_t i = 0; i + 2 < flat.size(); i += 3)
       triangle(corner(flat[i]), corner(flat[i + 1]), corner(flat[i + 2]), colour);
   };
-  draw(halo_px, palette::halo, lift_mm - 0.5);
+  draw(halo_px, palette::halo, lift_mm - halo_below_mm);
   draw(0, mark.colour, lift_mm);
 }
 

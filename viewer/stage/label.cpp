@@ -12,8 +12,10 @@ namespace scalpmark::viewer {
 namespace {
 
 /// How far out labels with a leader line are tried, pixels of a picture 800 high.
-constexpr std::array<double, 9> far_px{26, 40, 58, 80, 106, 138, 176, 220, 270};
+constexpr std::array<double, 10> far_px{26, 40, 58, 80, 106, 138, 176, 220, 270, 330};
 constexpr int directions = 24;
+/// What standing on the head costs a label, in pixels of distance it would rather go.
+constexpr double cost_on_head = 110;
 
 double turn(const Pixel& a, const Pixel& b, const Pixel& c) {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
@@ -42,9 +44,23 @@ Pixel nearest_of(const Box& box, const Pixel& p) {
 
 }  // namespace
 
+double Coverage::share(const Box& box) const {
+  int on = 0, all = 0;
+  const auto cell = [this](double px, int count) {
+    return std::clamp(static_cast<int>(px / cell_px), 0, std::max(0, count - 1));
+  };
+  if (columns == 0 || rows == 0) return 0;
+  for (int r = cell(box.top, rows); r <= cell(box.bottom, rows); ++r)
+    for (int c = cell(box.left, columns); c <= cell(box.right, columns); ++c) {
+      ++all;
+      if (covered[static_cast<size_t>(r) * static_cast<size_t>(columns) + static_cast<size_t>(c)]) ++on;
+    }
+  return static_cast<double>(on) / all;
+}
+
 std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& canvas,
                                       const std::vector<Box>& taken, const std::vector<Box>& marks,
-                                      double scale) {
+                                      const Coverage& head, double scale) {
   std::stable_sort(wishes.begin(), wishes.end(),
                    [](const LabelWish& a, const LabelWish& b) { return a.priority > b.priority; });
   std::vector<PlacedLabel> placed;
@@ -72,6 +88,7 @@ std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& 
           if (!wish.may_go_far) return;
           cost += 45;
         }
+      if (wish.may_go_far) cost += cost_on_head * head.share(box);
       if (!best || cost < best_cost) {
         best = box;
         best_cost = cost;

@@ -21,6 +21,21 @@ struct Box {
   }
 };
 
+/// Text that has its fixed place around the head.
+struct Caption {
+  std::string text;
+  Box box;
+};
+
+/// Where the head is in the picture, coarsely: square cells, row by row from the top.
+struct Coverage {
+  double cell_px = 16;
+  int columns = 0, rows = 0;
+  std::vector<bool> covered;
+  /// The share of a box that lies on the head, 0 to 1.
+  [[nodiscard]] double share(const Box& box) const;
+};
+
 /// Text that wants to stand beside a place in the picture.
 struct LabelWish {
   std::string text;
@@ -42,10 +57,11 @@ struct PlacedLabel {
 
 /// Places labels one by one, highest priority first, each at the best free spot around its anchor: no label
 /// overlaps another, the `taken` boxes or the canvas' rim; marks (`marks`) are covered only when nothing else
-/// is left, and never by a label of low priority; leader lines do not cross. A label without a spot is left
-/// out.
+/// is left, and never by a label of low priority; leader lines do not cross; labels that may go far rather
+/// stand beside the head (`head`) than on it. A label without a spot is left out.
 [[nodiscard]] std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& canvas,
                                                     const std::vector<Box>& taken,
-                                                    const std::vector<Box>& marks, double scale);
+                                                    const std::vector<Box>& marks, const Coverage& head,
+                                                    double scale);
 
 }  // namespace scalpmark::viewer

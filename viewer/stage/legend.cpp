@@ -38,7 +38,7 @@ void Legend::show(const Shown& shown) {
 }
 
 void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left,
-                  std::vector<Box>& taken) const {
+                  std::vector<Caption>& taken) const {
   if (rows_.empty()) return;
   const TextStyle style{13, false, palette::text, false};
   const double s = sight.scale, row = 21 * s, sample = 34 * s;
@@ -46,6 +46,7 @@ void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left
   for (const auto& r : rows_) width = std::max(width, overlay.measure(r.text, style).width);
   const double top = bottom_left.y - row * static_cast<double>(rows_.size());
   const Box all{bottom_left.x, top, bottom_left.x + sample + width, bottom_left.y};
+  overlay.box(all, palette::halo, 0.7);
   double y = top + row / 2;
   for (const auto& r : rows_) {
     const double x = bottom_left.x + 14 * s;
@@ -65,7 +66,7 @@ void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left
     overlay.text(r.text, {bottom_left.x + sample, y - size.height / 2}, style);
     y += row;
   }
-  taken.push_back(all);
+  taken.push_back({"legend", all});
 }
 
 void NumberTable::show(const geometry::Case& entered, const geometry::Placement& placement,
@@ -89,7 +90,7 @@ void NumberTable::show(const geometry::Case& entered, const geometry::Placement&
 }
 
 void NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left,
-                       std::vector<Box>& taken) const {
+                       std::vector<Caption>& taken) const {
   if (rows_.empty()) return;
   const double s = sight.scale;
   const TextStyle strong{14, true, palette::text, false}, plain{14, false, palette::text, false},
@@ -110,7 +111,7 @@ void NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_le
     put(rows_[i].pulse, top_left.x + 165 * s, style, true);
     y += put(rows_[i].edge, top_left.x + 245 * s, style, true) + 2 * s;
   }
-  taken.push_back({top_left.x, top_left.y, right, y});
+  taken.push_back({where_ + "\n" + angle_, {top_left.x, top_left.y, right, y}});
 }
 
 }  // namespace scalpmark::viewer

@@ -14,7 +14,8 @@ class Legend {
 public:
   void show(const Shown& shown);
   /// Draws it with its bottom left corner there, and adds the box it takes.
-  void draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left, std::vector<Box>& taken) const;
+  void draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left,
+            std::vector<Caption>& taken) const;
   [[nodiscard]] bool empty() const { return rows_.empty(); }
 
 private:
@@ -34,7 +35,7 @@ class NumberTable {
 public:
   void show(const geometry::Case& entered, const geometry::Placement& placement, const Shown& shown);
   /// Draws it with its top left corner there, and adds the box it takes.
-  void draw(Overlay& overlay, const Sight& sight, const Pixel& top_left, std::vector<Box>& taken) const;
+  void draw(Overlay& overlay, const Sight& sight, const Pixel& top_left, std::vector<Caption>& taken) const;
 
 private:
   struct Row {

@@ -16,6 +16,28 @@ constexpr double clear_of_roughness_mm = 2;
 
 }  // namespace
 
+int Mark::layer() const {
+  switch (shape) {
+    case Shape::dot:
+      return 0;
+    case Shape::small_bar:
+      return 1;
+    case Shape::small_disc:
+      return 2;
+    case Shape::small_diamond:
+      return 3;
+    case Shape::ring:
+      return 5;
+    case Shape::diamond:
+      return 6;
+    case Shape::bar:
+      return 7;
+    case Shape::disc:
+      break;
+  }
+  return thing == Thing::start ? 4 : 8;
+}
+
 Vector3d calm_normal(const geometry::Surface& skin, const Vector3d& at) {
   return geometry::contact_normal(skin, skin.closest(at), calm_patch_mm);
 }

@@ -21,6 +21,9 @@ struct Mark {
   Eigen::Vector3d normal = Eigen::Vector3d::UnitZ();  ///< of the skin, calmed over a few millimetres
   Eigen::Vector3d along = Eigen::Vector3d::UnitX();   ///< the shape's x, square to the normal
   bool visible = false;                               ///< not behind the head, as seen last
+
+  /// Marks of a higher layer lie over those of a lower one where they meet.
+  [[nodiscard]] int layer() const;
 };
 
 /// A mark at a skin point; `along` need not be square to the skin.

@@ -42,8 +42,8 @@ Skin::Skin(vtkRenderer* renderer) {
   auto* look = actor_->GetProperty();
   look->SetInterpolationToPhong();
   look->SetColor(palette::skin.red / 255.0, palette::skin.green / 255.0, palette::skin.blue / 255.0);
-  look->SetAmbient(0.36);
-  look->SetDiffuse(0.66);
+  look->SetAmbient(0.46);
+  look->SetDiffuse(0.56);
   look->SetSpecular(0);
   renderer->AddActor(actor_);
 }

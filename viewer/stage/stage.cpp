@@ -48,6 +48,22 @@ Box pixel_box(const Mark& m, const Sight& sight) {
   return {at.x - x, at.y - y, at.x + x, at.y + y};
 }
 
+/// Cells that hold a corner of the skin; its triangles are smaller than a cell.
+Coverage coverage(const geometry::Surface& skin, const Sight& sight) {
+  Coverage c;
+  c.cell_px = 16 * sight.scale;
+  c.columns = 1 + static_cast<int>(sight.width_px / c.cell_px);
+  c.rows = 1 + static_cast<int>(sight.height_px / c.cell_px);
+  c.covered.assign(static_cast<size_t>(c.columns) * static_cast<size_t>(c.rows), false);
+  for (const auto& v : skin.vertices()) {
+    const Pixel at = sight.project(v);
+    if (!(at.x >= 0 && at.y >= 0 && at.x < sight.width_px && at.y < sight.height_px)) continue;
+    c.covered[static_cast<size_t>(at.y / c.cell_px) * static_cast<size_t>(c.columns) +
+              static_cast<size_t>(at.x / c.cell_px)] = true;
+  }
+  return c;
+}
+
 }  // namespace
 
 struct Stage::Parts {
@@ -73,11 +89,12 @@ struct Stage::Parts {
   geometry::HeadAxes axes;
   geometry::Placement placement;
   bool with_labels = true, with_column = true, with_title = true;
-  bool changed = true;
+  bool changed = true, new_head = true;
   double pixel_ratio = 1;
   Sight sight;
   std::vector<PlacedLabel> labels;
-  std::vector<Box> taken;
+  std::vector<Caption> taken;
+  Coverage head_in_picture;
 
   /// The part of the picture that is the head's.
   [[nodiscard]] Box free_box(int width, int height, double scale) const {
@@ -113,6 +130,7 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
                  const Shown& shown) {
   Parts& p = *parts_;
   p.placement = placement_shown(plan, shown);
+  p.new_head = p.new_head || !p.head || &p.head->skin().vertices() != &head.skin().vertices();
   p.head = head;
   p.axes = plan.axes;
   p.with_labels = shown.has(Thing::labels);
@@ -194,7 +212,9 @@ void Stage::refresh() {
   const double* centre = camera->GetWindowCenter();
   s.focus_px = {0.5 * s.width_px * (1 - centre[0]), 0.5 * s.height_px * (1 + centre[1])};
   if (!p.changed && s == p.sight) return;
+  if (!(s == p.sight) || p.new_head) p.head_in_picture = coverage(p.head->skin(), s);
   p.changed = false;
+  p.new_head = false;
   p.sight = s;
 
   p.tapes.draw(*p.head, s);
@@ -230,7 +250,9 @@ void Stage::refresh() {
     std::vector<Box> boxes;
     for (const auto& m : marks())
       if (m.visible) boxes.push_back(pixel_box(m, s));
-    p.labels = place_labels(std::move(wishes), free, p.taken, boxes, s.scale);
+    std::vector<Box> taken;
+    for (const auto& c : p.taken) taken.push_back(c.box);
+    p.labels = place_labels(std::move(wishes), free, taken, boxes, p.head_in_picture, s.scale);
     for (const auto& l : p.labels) {
       if (l.leader)
         p.overlay.line(l.wish.anchor,
@@ -249,7 +271,7 @@ const Sight& Stage::sight() const {
 const std::vector<PlacedLabel>& Stage::labels() const {
   return parts_->labels;
 }
-const std::vector<Box>& Stage::captions() const {
+const std::vector<Caption>& Stage::captions() const {
   return parts_->taken;
 }
 

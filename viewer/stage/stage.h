@@ -49,7 +49,7 @@ public:
   [[nodiscard]] std::vector<Mark> marks() const;
   [[nodiscard]] const std::vector<PlacedLabel>& labels() const;
   /// What is written around the head: title, sides, caution, legend, numbers.
-  [[nodiscard]] const std::vector<Box>& captions() const;
+  [[nodiscard]] const std::vector<Caption>& captions() const;
 
   /// The visible mark nearest to a pixel, no further than `reach_px`.
   [[nodiscard]] std::optional<Mark> mark_near(const Pixel& at, double reach_px) const;

@@ -1,0 +1,152 @@
+#include "viewer/command_line.h"
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <string>
+
+namespace fs = std::filesystem;
+
+namespace {
+
+/// A folder of this test's own, gone afterwards.
+struct Folder {
+  fs::path path = fs::temp_directory_path() / ("scalpmark-viewer-test-" + std::to_string(getpid()));
+  Folder() { fs::create_directories(path); }
+  ~Folder() {
+    std::error_code error;
+    fs::remove_all(path, error);
+  }
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+  [[nodiscard]] std::string file(const std::string& name) const { return (path / name).string(); }
+};
+
+std::string slurp(const fs::path& file) {
+  std::ifstream in(file, std::ios::binary);
+  std::ostringstream text;
+  text << in.rdbuf();
+  return text.str();
+}
+
+struct Ran {
+  int exit = -1;
+  std::string out, err;
+};
+
+/// Runs the program as a shell would, without a display.
+Ran run(const Folder& folder, const std::string& arguments) {
+  const std::string out = folder.file("stdout"), err = folder.file("stderr");
+  const int status = std::system(
+      ("env -u DISPLAY '" SCALPMARK_PROGRAM "' " + arguments + " >'" + out + "' 2>'" + err + "'").c_str());
+  return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, slurp(out), slurp(err)};
+}
+
+void check_one_sentence(const std::string& text) {
+  INFO(text);
+  REQUIRE_FALSE(text.empty());
+  CHECK(std::count(text.begin(), text.end(), '\n') == 1);
+  CHECK(text.rfind("scalpmark: ", 0) == 0);
+}
+
+const std::string bench = SCALPMARK_SOURCE_DIR "/models/demo/bench-head.json";
+
+}  // namespace
+
+TEST_CASE("help and version go to the standard output and succeed") {
+  const Folder folder;
+  for (const char* arguments : {"--help", "solve --help", "picture --help", "head --help"}) {
+    const Ran r = run(folder, arguments);
+    CHECK(r.exit == 0);
+    CHECK(r.err.empty());
+    CHECK(r.out.find("--out") != std::string::npos || r.out.find("picture") != std::string::npos);
+  }
+  CHECK(run(folder, "--version").out.rfind("scalpmark ", 0) == 0);
+}
+
+TEST_CASE("a command line that cannot be understood: exit 2, one sentence, no file") {
+  const Folder folder;
+  const std::string out = folder.file("out.png");
+  for (const std::string& arguments :
+       {std::string("paint"), std::string("solve"), "solve '" + bench + "'", "picture --out '" + out + "'",
+        "picture '" + bench + "' --out '" + out + "' --from below",
+        "picture '" + bench + "' --out '" + out + "' --size huge",
+        "picture '" + bench + "' --out '" + out + "' --size 10x10",
+        "picture '" + bench + "' --out '" + out + "' --size 99999x99999",
+        "picture '" + bench + "' --out '" + out + "' --show skin,nose",
+        "picture '" + bench + "' --out '" + out + "' --coil-on 2,0",
+        "picture '" + bench + "' --out '" + out + "' --colour red",
+        "head scan.ply --out '" + out + "' --unit inch", "head a.nii --out '" + out + "' --unit mm"}) {
+    INFO(arguments);
+    const Ran r = run(folder, arguments);
+    CHECK(r.exit == 2);
+    CHECK(r.out.empty());
+    check_one_sentence(r.err);
+    CHECK_FALSE(fs::exists(out));
+  }
+}
+
+TEST_CASE("anything else that fails: exit 1, one sentence, the old file untouched") {
+  const Folder folder;
+  const std::string out = folder.file("old");
+  std::ofstream(out) << "old";
+  std::ofstream(folder.file("broken.json")) << "{ \"format\": ";
+  std::ofstream(folder.file("scan.ply")) << "ply\nformat ascii 1.0\nend_header\n";
+  for (const std::string& arguments : {"solve '" + folder.file("missing.json") + "' --out '" + out + "'",
+                                       "solve '" + folder.file("broken.json") + "' --out '" + out + "'",
+                                       "solve '" + folder.path.string() + "' --out '" + out + "'",
+                                       "picture '" + folder.file("broken.json") + "' --out '" + out + "'",
+                                       "picture '" + folder.file("missing.json") + "' --out '" + out + "'",
+                                       "head '" + folder.file("scan.ply") + "' --out '" + out + "'",
+                                       "head '" + folder.file("missing.nii.gz") + "' --out '" + out + "'"}) {
+    INFO(arguments);
+    const Ran r = run(folder, arguments);
+    CHECK(r.exit == 1);
+    CHECK(r.out.empty());
+    check_one_sentence(r.err);
+    CHECK(slurp(out) == "old");
+  }
+}
+
+TEST_CASE("solve writes the same plan to a file and to the standard output") {
+  const Folder folder;
+  const Ran to_file = run(folder, "solve '" + bench + "' --out '" + folder.file("plan.json") + "'");
+  CHECK(to_file.exit == 0);
+  CHECK(to_file.out.empty());
+  const Ran to_out = run(folder, "solve '" + bench + "' --out -");
+  CHECK(to_out.exit == 0);
+  CHECK(to_out.out == slurp(folder.file("plan.json")));
+  CHECK(to_out.out.find("\"scalpmark-plan\"") != std::string::npos);
+}
+
+TEST_CASE("picture writes a PNG of the size asked for, without a display") {
+  const Folder folder;
+  const std::string out = folder.file("a.png");
+  REQUIRE(run(folder, "picture '" + bench + "' --out '" + out + "' --from above --size 800x600").exit == 0);
+  const std::string png = slurp(out);
+  // PNG (ISO/IEC 15948): eight bytes of signature, then IHDR with width and height, most significant byte
+  // first.
+  REQUIRE(png.size() > 24);
+  CHECK(png.substr(0, 8) == "\x89PNG\r\n\x1a\n");
+  const auto number = [&](size_t at) {
+    int n = 0;
+    for (size_t i = at; i < at + 4; ++i) n = n * 256 + static_cast<unsigned char>(png[i]);
+    return n;
+  };
+  CHECK(number(16) == 800);
+  CHECK(number(20) == 600);
+}
+
+TEST_CASE("a picture that cannot be written leaves nothing behind") {
+  const Folder folder;
+  const Ran r = run(
+      folder, "picture '" + bench + "' --size 640x480 --out '" + folder.file("no/such/folder/a.png") + "'");
+  CHECK(r.exit == 1);
+  CHECK_FALSE(fs::exists(folder.path / "no"));
+}
