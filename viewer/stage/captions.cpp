@@ -75,49 +75,48 @@ void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& 
     const double top = 8 * sight.scale;
     overlay.text(title, {margin, top}, strong);
     overlay.text(second, {margin, top + a.height + 2 * sight.scale}, quiet);
-    taken.push_back({
-      title +
-          "
-          " + second, {margin, top, margin + std::max(a.width, b.width), top + a.height + b.height + 4 * sight.scale}});
+    taken.push_back(
+        {title + "; " + second,
+         {margin, top, margin + std::max(a.width, b.width), top + a.height + b.height + 4 * sight.scale}});
   }
   const TextStyle quiet{13, false, palette::quiet_text, true};
   const auto lines = wrapped(overlay, caution_text(), quiet, width);
   double y = sight.height_px - 8 * sight.scale;
   double widest = 0;
   for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
-      const TextSize size = overlay.measure(*line, quiet);
-      y -= size.height;
-      widest = std::max(widest, size.width);
-      overlay.text(*line, {margin, y}, quiet);
+    const TextSize size = overlay.measure(*line, quiet);
+    y -= size.height;
+    widest = std::max(widest, size.width);
+    overlay.text(*line, {margin, y}, quiet);
   }
   taken.push_back({caution_text(), {margin, y, margin + widest, static_cast<double>(sight.height_px)}});
-  }
+}
 
-  void SideLabels::draw(Overlay & overlay, const Sight& sight, const Box& stage, std::vector<Caption>& taken)
-      const {
-    const TextStyle style{16, true, palette::text, true};
-    const auto put = [&](const std::string& text, double x_share, double y_share) {
-      const TextSize size = overlay.measure(text, style);
-      const double x = stage.left + x_share * (stage.width() - size.width);
-      const double y = stage.top + y_share * (stage.height() - size.height);
-      overlay.text(text, {x, y}, style);
-      taken.push_back({text, {x, y, x + size.width, y + size.height}});
-    };
-    const double across = axes_.right.dot(sight.right()), along = axes_.front.dot(sight.right());
-    if (std::abs(across) > 0.4) {
-      put("Patient's left", across > 0 ? 0 : 1, 0.5);
-      put("Patient's right", across > 0 ? 1 : 0, 0.5);
-    } else {
-      put("Front", along > 0 ? 1 : 0, 0.5);
-      put("Back", along > 0 ? 0 : 1, 0.5);
-      const double facing = axes_.right.dot(sight.toward_eye);
-      if (std::abs(facing) > 0.4) put(facing > 0 ? "Patient's right side" : "Patient's left side", 0.5, 0);
-    }
-    const double upward = axes_.front.dot(sight.up);
-    if (std::abs(upward) > 0.6) {
-      put("Front", 0.5, upward > 0 ? 0 : 1);
-      put("Back", 0.5, upward > 0 ? 1 : 0);
-    }
+void SideLabels::draw(Overlay& overlay, const Sight& sight, const Box& stage,
+                      std::vector<Caption>& taken) const {
+  const TextStyle style{16, true, palette::text, true};
+  const auto put = [&](const std::string& text, double x_share, double y_share) {
+    const TextSize size = overlay.measure(text, style);
+    const double x = stage.left + x_share * (stage.width() - size.width);
+    const double y = stage.top + y_share * (stage.height() - size.height);
+    overlay.text(text, {x, y}, style);
+    taken.push_back({text, {x, y, x + size.width, y + size.height}});
+  };
+  const double across = axes_.right.dot(sight.right()), along = axes_.front.dot(sight.right());
+  if (std::abs(across) > 0.4) {
+    put("Patient's left", across > 0 ? 0 : 1, 0.5);
+    put("Patient's right", across > 0 ? 1 : 0, 0.5);
+  } else {
+    put("Front", along > 0 ? 1 : 0, 0.5);
+    put("Back", along > 0 ? 0 : 1, 0.5);
+    const double facing = axes_.right.dot(sight.toward_eye);
+    if (std::abs(facing) > 0.4) put(facing > 0 ? "Patient's right side" : "Patient's left side", 0.5, 0);
   }
+  const double upward = axes_.front.dot(sight.up);
+  if (std::abs(upward) > 0.6) {
+    put("Front", 0.5, upward > 0 ? 0 : 1);
+    put("Back", 0.5, upward > 0 ? 1 : 0);
+  }
+}
 
 }  // namespace scalpmark::viewer

@@ -111,7 +111,7 @@ void NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_le
     put(rows_[i].pulse, top_left.x + 165 * s, style, true);
     y += put(rows_[i].edge, top_left.x + 245 * s, style, true) + 2 * s;
   }
-  taken.push_back({where_ + "\n" + angle_, {top_left.x, top_left.y, right, y}});
+  taken.push_back({where_ + "; " + angle_, {top_left.x, top_left.y, right, y}});
 }
 
 }  // namespace scalpmark::viewer
