@@ -145,11 +145,12 @@ struct Solved {
   geometry::Plan plan;
 };
 
-Solved solve_case(const std::string& file, const models::Progress& progress) {
+Solved solve_case(const std::string& file, const models::Progress& progress,
+                  geometry::TapeDistances tapes = geometry::TapeDistances::worked_out) {
   auto kept = models::read_case(file);
   auto loaded = models::load_head(kept, progress);
   progress("Working out the plan", 0);
-  auto plan = geometry::solve(loaded.head, kept.entered);
+  auto plan = geometry::solve(loaded.head, kept.entered, tapes);
   say(loaded.notes);
   say(plan.warnings);
   return {std::move(kept), std::move(loaded), std::move(plan)};
@@ -181,7 +182,9 @@ void picture_command(const Options& o) {
   std::optional<View> view;
   if (!o.from.empty()) view = view_from(o.from);
   const models::Progress progress = SlowProgress();
-  const Solved solved = solve_case(o.in, progress);
+  const Solved solved = solve_case(
+      o.in, progress,
+      shown.has(Thing::numbers) ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out);
   if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = solved.loaded.description;
   progress("Drawing", 0);

@@ -1,6 +1,7 @@
 #include "viewer/stage/legend.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "viewer/stage/numbers.h"
 
@@ -72,6 +73,7 @@ void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left
 void NumberTable::show(const geometry::Case& entered, const geometry::Placement& placement,
                        const Shown& shown) {
   rows_.clear();
+  where_.clear();
   if (!shown.has(Thing::numbers)) return;
   where_ = "Coil " + where_shown(shown);
   angle_ =
@@ -82,6 +84,7 @@ void NumberTable::show(const geometry::Case& entered, const geometry::Placement&
     return e ? cm((*e).*what) : std::string("none");
   };
   using From = geometry::TapeFrom;
+  if (!std::isfinite(p.vertex_mm)) return;  // left out of the plan
   rows_ = {{"cm of tape from", "pulse", "edge mark"},
            {"vertex", cm(p.vertex_mm), edge(&From::vertex_mm)},
            {"nasion", cm(p.nasion_mm), edge(&From::nasion_mm)},
@@ -91,7 +94,7 @@ void NumberTable::show(const geometry::Case& entered, const geometry::Placement&
 
 void NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left,
                        std::vector<Caption>& taken) const {
-  if (rows_.empty()) return;
+  if (where_.empty()) return;
   const double s = sight.scale;
   const TextStyle strong{14, true, palette::text, false}, plain{14, false, palette::text, false},
       quiet{13, false, palette::quiet_text, false};

@@ -13,6 +13,8 @@ namespace {
 constexpr double calm_patch_mm = 8;
 /// Rays to the eye start this far off the skin, so that its own roughness does not hide a mark.
 constexpr double clear_of_roughness_mm = 2;
+/// That lets marks a little past the horizon see the eye too; they turn away by more than this (a sine).
+constexpr double past_horizon = 0.05;
 
 }  // namespace
 
@@ -52,7 +54,8 @@ Mark make_mark(const geometry::Head& head, Thing thing, std::string name, Shape 
 }
 
 bool in_sight(const geometry::Surface& skin, const Vector3d& at, const Vector3d& normal, const Sight& sight) {
-  return !skin.ray_hit(at + clear_of_roughness_mm * normal, sight.toward_eye);
+  return normal.dot(sight.toward_eye) > -past_horizon &&
+         !skin.ray_hit(at + clear_of_roughness_mm * normal, sight.toward_eye);
 }
 
 }  // namespace scalpmark::viewer
