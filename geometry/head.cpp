@@ -1,8 +1,13 @@
 #include "geometry/head.h"
 
+#include <algorithm>
+#include <array>
+#include <atomic>
 #include <future>
 #include <mutex>
 #include <optional>
+#include <thread>
+#include <vector>
 
 #include "geometry/error.h"
 #include "geometry/vertex.h"
@@ -76,14 +81,21 @@ const TapeMeasures& Head::tapes() const {
 const Head::Fields& Head::fields() const {
   std::call_once(data_->fields_once, [this] {
     const Data& d = *data_;
-    const auto field = [&d](const SurfacePoint& source) {
-      return std::async(std::launch::async, [&d, source] { return DistanceField(d.skin, source); });
+    const std::array<SurfacePoint, 4> sources{d.tapes.vertex, d.fiducials.nasion, d.fiducials.left_tragus,
+                                              d.fiducials.right_tragus};
+    std::array<std::optional<DistanceField>, 4> fields;
+    // No more at a time than there are cores: each holds about 100 MB while it is worked out.
+    std::atomic<size_t> next{0};
+    const auto work = [&] {
+      for (size_t i = next++; i < sources.size(); i = next++) fields[i].emplace(d.skin, sources[i]);
     };
-    auto nasion = field(d.fiducials.nasion);
-    auto left = field(d.fiducials.left_tragus);
-    auto right = field(d.fiducials.right_tragus);
-    DistanceField vertex(d.skin, d.tapes.vertex);
-    d.fields.emplace(Fields{std::move(vertex), nasion.get(), left.get(), right.get()});
+    const unsigned helpers = std::min(3U, std::max(1U, std::thread::hardware_concurrency()) - 1);
+    std::vector<std::future<void>> others;
+    for (unsigned i = 0; i < helpers; ++i) others.push_back(std::async(std::launch::async, work));
+    work();
+    for (auto& other : others) other.get();
+    d.fields.emplace(
+        Fields{std::move(*fields[0]), std::move(*fields[1]), std::move(*fields[2]), std::move(*fields[3])});
   });
   return *data_->fields;
 }
