@@ -1,0 +1,201 @@
+#include "viewer/teach/lesson.h"
+
+#include <cmath>
+
+#include "geometry/check.h"
+#include "geometry/landmarks.h"
+#include "viewer/stage/numbers.h"
+
+namespace scalpmark::viewer {
+
+using geometry::MarkRule;
+using geometry::Side;
+
+namespace {
+
+const char* ear_of(Side side) {
+  return side == Side::left ? "left" : "right";
+}
+
+View side_view(Side side) {
+  return side == Side::left ? View::left : View::right;
+}
+
+/// Toward the forehead, where the treated side is still seen.
+View forehead_view(Side side) {
+  return side == Side::left ? View::front_left : View::right;
+}
+
+LessonStep measure(const geometry::Plan& plan) {
+  LessonStep s;
+  s.topic = LessonTopic::measure;
+  s.title = "Measure the head";
+  s.caption = "Run a tape over the top from nasion to inion: " + in_cm(plan.tapes.nasion_inion_mm) +
+              ". Run another from the front of one ear canal over the top to the other: " +
+              in_cm(plan.tapes.tragus_tragus_mm) + ".";
+  s.view = View::front_left;
+  s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
+  s.lines = {"midline", "coronal"};
+  s.landmarks = {"Nz", "Iz"};
+  return s;
+}
+
+LessonStep halve(const geometry::Plan& plan) {
+  LessonStep s;
+  s.topic = LessonTopic::halve;
+  s.title = "Halve the first tape";
+  s.caption = "Half of " + in_cm(plan.tapes.nasion_inion_mm) + " is " +
+              in_cm(plan.tapes.nasion_inion_mm / 2) + ". Make a short line across the midline there.";
+  s.view = View::above;
+  s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
+  s.lines = {"midline"};
+  s.landmarks = {"Nz", "Iz", "Cz"};
+  return s;
+}
+
+LessonStep cross(const geometry::Plan& plan) {
+  LessonStep s;
+  s.topic = LessonTopic::cross;
+  s.title = "Cross at the vertex";
+  s.caption =
+      "Half of " + in_cm(plan.tapes.tragus_tragus_mm) + " is " + in_cm(plan.tapes.tragus_tragus_mm / 2) +
+      ". Where both halves cross is the vertex. If the two tapes do not agree, move the mark and measure "
+      "again until they do.";
+  s.view = View::above;
+  s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
+  s.lines = {"midline", "coronal"};
+  s.landmarks = {"Nz", "Iz", "Cz"};
+  return s;
+}
+
+LessonStep offset(const geometry::Case& c) {
+  LessonStep s;
+  s.topic = LessonTopic::offset;
+  s.title = "Go toward the ear";
+  s.caption = "From the vertex go " + in_cm(c.search.lateral_mm) + " along the tape toward the " +
+              ear_of(c.side) + " ear.";
+  s.view = View::above;
+  s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
+  s.lines = {"coronal", "lateral"};
+  s.landmarks = {"Cz"};
+  return s;
+}
+
+LessonStep forward(const geometry::Case& c) {
+  LessonStep s;
+  s.topic = LessonTopic::forward;
+  s.title = "Go forward, lay the coil";
+  const double mm = c.search.anterior_mm;
+  s.caption = std::string("Then go ") + in_cm(std::abs(mm)) + (mm < 0 ? " backward" : " forward") +
+              ", along the midline's direction. The search starts here. Lay the coil flat on it, its front "
+              "edge turned " +
+              in_degrees(c.coil.angle_deg) + " toward the midline.";
+  s.view = side_view(c.side);
+  s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::start,
+                    Thing::coil, Thing::angle,     Thing::labels};
+  s.shown.coil_on = CoilOn::start;
+  s.lines = {"lateral", "anterior"};
+  s.landmarks = {"Cz"};
+  return s;
+}
+
+LessonStep grid(const geometry::Case& c) {
+  LessonStep s;
+  s.topic = LessonTopic::grid;
+  s.title = "Draw the search grid";
+  const bool marks = c.search.grid_on == geometry::GridOn::edge_marks;
+  s.caption = std::string("Mark the ") + (marks ? "coil's edge" : "pulse point") +
+              ", and around it eight more points, " + in_cm(c.search.pitch_mm) +
+              " apart: nine places to try, one after the other.";
+  s.view = View::square_on;
+  s.shown.things = {Thing::skin, Thing::grid, Thing::start, Thing::coil, Thing::edge_marks, Thing::labels};
+  s.shown.coil_on = CoilOn::start;
+  return s;
+}
+
+LessonStep twitch(const geometry::Case& c) {
+  LessonStep s;
+  s.topic = LessonTopic::twitch;
+  s.title = "Find the hotspot";
+  const char* hand = c.side == Side::left ? "right" : "left";
+  s.caption =
+      std::string("One pulse at a time, the clinician watches the thumb and index finger of the relaxed ") +
+      hand + " hand. The place that twitches steadily is the hotspot.";
+  s.view = View::square_on;
+  s.shown.things = {Thing::skin, Thing::grid, Thing::hotspot, Thing::coil, Thing::angle, Thing::labels};
+  s.shown.coil_on = CoilOn::hotspot;
+  return s;
+}
+
+LessonStep treat(const geometry::Case& c, Side treated) {
+  LessonStep s;
+  s.topic = LessonTopic::treat;
+  s.view = side_view(treated);
+  s.shown.things = {Thing::skin,      Thing::landmarks, Thing::tapes, Thing::hotspot,
+                    Thing::treatment, Thing::coil,      Thing::labels};
+  s.landmarks = {"Cz", treated == Side::left ? "F3" : "F4"};
+  if (c.treatment.rule == geometry::TreatmentRule::forward) {
+    s.title = "Go forward to the site";
+    s.caption = "From the hotspot go " + in_cm(c.treatment.distance_mm) +
+                " forward, side by side with the midline. This is the treatment site.";
+    s.lines = {"treatment"};
+  } else {
+    const std::string label = geometry::canonical_label(c.treatment.label).value_or(c.treatment.label);
+    s.title = "Find the site";
+    s.caption = "The treatment site is the landmark " + label + ", measured out with tapes.";
+    s.shown.things.erase(Thing::tapes);
+    s.landmarks.insert(label);
+  }
+  return s;
+}
+
+LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
+  LessonStep s;
+  s.topic = LessonTopic::mark_edge;
+  s.title = "Mark the coil's edge";
+  const std::string reach = in_cm(c.coil.centre_to_edge_mm);
+  switch (c.coil.mark_rule) {
+    case MarkRule::tape:
+      s.caption = "From the site run a tape " + reach +
+                  " along the skin, in the direction of the coil's front, and mark.";
+      break;
+    case MarkRule::drop:
+      s.caption =
+          "The edge is " + reach + " from the coil's centre. Look straight down past it and mark the skin.";
+      break;
+    case MarkRule::nearest:
+      s.caption = "The edge is " + reach + " from the coil's centre. Mark the skin nearest to it.";
+      break;
+  }
+  if (const auto& mark = plan.treatment.edge_mark.by(c.coil.mark_rule))
+    s.caption += " The edge stands " + in_cm((*mark - plan.treatment.edge).norm()) +
+                 " off the skin there, so do it the same way at every visit.";
+  s.view = forehead_view(treated);
+  s.shown.things = {Thing::skin,  Thing::treatment,  Thing::coil,
+                    Thing::angle, Thing::edge_marks, Thing::labels};
+  return s;
+}
+
+}  // namespace
+
+std::vector<LessonStep> lesson(const geometry::Case& entered, const geometry::Plan& plan) {
+  const Side treated = geometry::side_of(plan.treatment);
+  return {measure(plan),
+          halve(plan),
+          cross(plan),
+          offset(entered),
+          forward(entered),
+          grid(entered),
+          twitch(entered),
+          treat(entered, treated),
+          mark_edge(entered, plan, treated)};
+}
+
+geometry::Plan for_step(geometry::Plan plan, const LessonStep& step) {
+  std::erase_if(plan.lines, [&](const geometry::PlanLine& l) { return !step.lines.contains(l.name); });
+  std::erase_if(plan.landmarks,
+                [&](const geometry::Landmark& l) { return !step.landmarks.contains(l.name); });
+  return plan;
+}
+
+}  // namespace scalpmark::viewer
