@@ -16,6 +16,7 @@
 #include "models/plan_file.h"
 #include "viewer/error.h"
 #include "viewer/picture.h"
+#include "viewer/sheet/sheet.h"
 #include "viewer/slow_progress.h"
 
 namespace scalpmark::viewer {
@@ -163,7 +164,7 @@ void write_to_stdout(const std::string& text) {
 }
 
 struct Options {
-  std::string in, out, from, size = "1600x1200", show, coil_on = "treatment", unit;
+  std::string in, out, from, size = "1600x1200", show, coil_on = "treatment", unit, paper = "a4";
 };
 
 void solve_command(const Options& o) {
@@ -189,6 +190,15 @@ void picture_command(const Options& o) {
   shown.head_description = solved.loaded.description;
   progress("Drawing", 0);
   write_picture(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view, size);
+}
+
+void sheet_command(const Options& o) {
+  const auto paper = paper_named(o.paper);
+  if (!paper) throw UsageError("--paper is \"" + o.paper + "\"; choose a4 or letter.");
+  const models::Progress progress = SlowProgress();
+  const Solved solved = solve_case(o.in, progress);
+  progress("Drawing the sheet", 0);
+  write_sheet(o.out, solved.kept, solved.loaded, solved.plan, *paper);
 }
 
 void head_command(const Options& o) {
@@ -246,6 +256,13 @@ int run(int argc, const char* const* argv) {
           "treatment")
       ->type_name("PLACE");
 
+  auto* sheet = app.add_subcommand("sheet", "Write the placement sheet of a case, as a PDF file to print");
+  sheet->add_option("CASE", o.in, "The case file (JSON): what was measured and chosen")
+      ->required()
+      ->type_name("FILE");
+  sheet->add_option("--out", o.out, "Where the sheet goes")->required()->type_name("FILE.pdf");
+  sheet->add_option("--paper", o.paper, "a4 or letter; without it, a4")->type_name("PAPER");
+
   auto* head =
       app.add_subcommand("head", "Read a mesh or an MRI and write the skin found in it, as a PLY mesh in mm");
   head->add_option("FILE", o.in, "OBJ, PLY, STL, glTF or GLB mesh, or NIfTI volume (.nii, .nii.gz)")
@@ -268,11 +285,13 @@ int run(int argc, const char* const* argv) {
     solve_command(o);
   else if (picture->parsed())
     picture_command(o);
+  else if (sheet->parsed())
+    sheet_command(o);
   else if (head->parsed())
     head_command(o);
   else
     throw UsageError(
-        "Say what to do: scalpmark solve, picture or head; write scalpmark --help for how to call them.");
+        "Say what to do: scalpmark solve, picture, sheet or head; write scalpmark --help for how to call them.");
   return done;
 }
 

@@ -54,6 +54,7 @@ const std::string& caution_text() {
 
 void Captions::show(const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown) {
   shown_ = shown.has(Thing::title);
+  with_caution_ = shown.caution;
   title_ = entered.label.empty() ? "Unnamed case" : entered.label;
   head_ = shown.head_description;
   if (!head_.empty() && head_.front() >= 'a' && head_.front() <= 'z')
@@ -79,6 +80,7 @@ void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& 
         {title + "; " + second,
          {margin, top, margin + std::max(a.width, b.width), top + a.height + b.height + 4 * sight.scale}});
   }
+  if (!with_caution_) return;
   const TextStyle quiet{13, false, palette::quiet_text, true};
   const auto lines = wrapped(overlay, caution_text(), quiet, width);
   double y = sight.height_px - 8 * sight.scale;

@@ -24,7 +24,7 @@ public:
 private:
   std::string title_, head_, side_;
   geometry::HeadAxes axes_;
-  bool shown_ = false;
+  bool shown_ = false, with_caution_ = true;
 };
 
 /// The patient's left and right (or front and back, seen from the side) at the rims of the head's part of the

@@ -88,7 +88,7 @@ struct Stage::Parts {
   std::optional<geometry::Head> head;
   geometry::HeadAxes axes;
   geometry::Placement placement;
-  bool with_labels = true, with_column = true, with_title = true;
+  bool with_labels = true, with_column = true, with_title = true, with_caution = true;
   bool changed = true, new_head = true;
   double pixel_ratio = 1;
   Sight sight;
@@ -100,7 +100,7 @@ struct Stage::Parts {
   [[nodiscard]] Box free_box(int width, int height, double scale) const {
     return {with_column ? column_px * scale : margin_px * scale,
             (with_title ? Captions::top_px : margin_px) * scale, width - margin_px * scale,
-            height - Captions::bottom_px * scale};
+            height - (with_caution ? Captions::bottom_px : margin_px) * scale};
   }
 };
 
@@ -136,6 +136,7 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
   p.with_labels = shown.has(Thing::labels);
   p.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers);
   p.with_title = shown.has(Thing::title);
+  p.with_caution = shown.caution;
   p.skin.show(head, shown);
   p.tapes.show(head, plan, shown);
   p.landmarks.show(head, plan, shown);

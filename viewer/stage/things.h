@@ -47,6 +47,7 @@ struct Shown {
   std::optional<geometry::Placement> placement;  ///< for CoilOn::elsewhere: while the coil is dragged
   std::string head_description;                  ///< for the title: "generic head, scaled to the tapes"
   double skin_opacity = 1;                       ///< 0 to 1
+  bool caution = true;  ///< left out only where it stands in print beside the picture
 
   [[nodiscard]] bool has(Thing thing) const { return things.contains(thing); }
 };

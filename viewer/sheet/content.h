@@ -1,0 +1,49 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "geometry/case.h"
+#include "geometry/head.h"
+#include "geometry/plan.h"
+#include "models/case_file.h"
+
+namespace scalpmark::viewer {
+
+/// A small table of the printed sheet, all text.
+struct SheetTable {
+  struct Column {
+    std::string heading;  ///< empty in all columns: the table has no heading row
+    double share = 1;     ///< of the table's width
+    bool number = false;  ///< stands to the right
+  };
+  std::string title;
+  std::vector<Column> columns;
+  std::vector<std::vector<std::string>> rows;
+  std::string note;  ///< a sentence below; may be empty
+};
+
+/// Everything the printed sheet says, in the order in which it is said. Lengths in cm with one decimal, as on
+/// a tape; angles in whole degrees.
+struct SheetContent {
+  std::string label, date;
+  std::string head;       ///< which head was used
+  std::string head_note;  ///< what that means for trust in the numbers
+  SheetTable measures, search, coil, treatment;
+  SheetTable tapes;         ///< tape distances of pulse points and edge marks
+  SheetTable rules;         ///< how far the other rules' marks lie
+  SheetTable alternatives;  ///< other treatment sites and how far they are
+  std::vector<std::string> warnings, cautions;
+  std::string not_this;  ///< what the sheet is not
+};
+
+/// The sheet of a solved case. `description` is that of the loaded head ("generic head, scaled to the
+/// tapes"); `date` as it is to be printed.
+[[nodiscard]] SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& head,
+                                         const std::string& description, const geometry::Plan& plan,
+                                         const std::string& date);
+
+/// "25 November 2026", the computer's date today.
+[[nodiscard]] std::string date_today();
+
+}  // namespace scalpmark::viewer

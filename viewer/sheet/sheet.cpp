@@ -1,0 +1,267 @@
+#include "viewer/sheet/sheet.h"
+
+#include <QBuffer>
+#include <QByteArray>
+#include <QGuiApplication>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPainterPath>
+#include <QPdfWriter>
+#include <QPolygonF>
+#include <algorithm>
+#include <array>
+#include <clocale>
+#include <memory>
+
+#include "models/safe_file.h"
+#include "viewer/display.h"
+#include "viewer/error.h"
+#include "viewer/palette.h"
+#include "viewer/sheet/page.h"
+#include "viewer/stage/shapes.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+constexpr double margin_mm = 15, column_gap_mm = 6, block_gap_mm = 4.5;
+constexpr int dots_per_inch = 600;
+
+/// Qt draws text only with an application; where there is none, one that needs no display.
+class Application {
+public:
+  Application() {
+    if (QCoreApplication::instance() != nullptr) return;
+    // What goes wrong is said in our own sentences.
+    former_ = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+    own_ = std::make_unique<QGuiApplication>(count_, arguments_.data());
+    // Qt has switched to the user's language; numbers keep their point.
+    std::setlocale(LC_NUMERIC, "C");
+  }
+  ~Application() {
+    if (!own_) return;
+    own_.reset();
+    qInstallMessageHandler(former_);
+  }
+  Application(const Application&) = delete;
+  Application& operator=(const Application&) = delete;
+
+private:
+  // Qt keeps pointers to these.
+  std::array<char, 10> name_{"scalpmark"}, option_{"-platform"}, platform_{"offscreen"};
+  std::array<char*, 4> arguments_{name_.data(), option_.data(), platform_.data(), nullptr};
+  int count_ = 3;
+  QtMessageHandler former_ = nullptr;
+  std::unique_ptr<QGuiApplication> own_;
+};
+
+QImage image_of(const SheetView& view) {
+  return QImage(reinterpret_cast<const uchar*>(view.rgb.data()), view.width, view.height, 3 * view.width,
+                QImage::Format_RGB888)
+      .copy();
+}
+
+/// What each shape in the views means.
+double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
+  struct Entry {
+    Shape shape;
+    Colour colour;
+    const char* text;
+  };
+  static constexpr std::array entries{
+      Entry{Shape::dot, palette::landmark, "Landmark"}, Entry{Shape::disc, palette::pulse, "Pulse point"},
+      Entry{Shape::bar, palette::edge_mark, "Edge mark"}, Entry{Shape::ring, palette::hotspot, "Hotspot"},
+      Entry{Shape::diamond, palette::treatment, "Treatment site"}};
+  constexpr double row_mm = 5.2, sample_mm = 9, mm_per_px = 0.2;
+  QPainter& painter = pages.painter();
+  double y = y_mm;
+  y += pages.text("In the pictures", x_mm, y, width_mm, {10.5, true, false, false}) + 1;
+  pages.rule(x_mm, y, width_mm, 0.3, 60);
+  y += 1;
+  const double column = width_mm / 2;
+  for (size_t i = 0; i < entries.size(); ++i) {
+    const Entry& e = entries[i];
+    const double x = x_mm + (i % 2 == 0 ? 0 : column);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QColor(e.colour.red, e.colour.green, e.colour.blue));
+    const auto corners = triangles_px(e.shape);
+    QPainterPath path;
+    path.setFillRule(Qt::WindingFill);
+    for (size_t k = 0; k + 2 < corners.size(); k += 3) {
+      QPolygonF triangle;
+      for (size_t j = 0; j < 3; ++j)
+        triangle << QPointF(pages.dots(x + sample_mm / 2 + mm_per_px * corners[k + j].x()),
+                            pages.dots(y + row_mm / 2 - mm_per_px * corners[k + j].y()));
+      path.addPolygon(triangle);
+      path.closeSubpath();
+    }
+    painter.drawPath(path.simplified());
+    pages.text(e.text, x + sample_mm + 1, y + 0.6, column - sample_mm - 1, {});
+    if (i % 2 == 1 || i + 1 == entries.size()) y += row_mm;
+  }
+  return y - y_mm;
+}
+
+void heading(Pages& pages, const SheetContent& content) {
+  const double wide = pages.width_mm();
+  pages.text("Placement sheet", 0, 0, wide * 0.6, {16, true, false, false});
+  pages.text(printable(content.date), wide * 0.6, 1.6, wide * 0.4, {10.5, false, false, true});
+  double y = 8.5;
+  y += pages.line_of_text(printable(content.label), 0, y, wide, {11, true, false, false}) + 1.5;
+  y += pages.text(printable(content.head + " " + content.head_note), 0, y, wide, {}) + 6;
+  // Room for initials: lines to write on.
+  const std::array<const char*, 3> who{"Set up by", "Checked by", "Prescriber"};
+  const double each = wide / 3;
+  for (size_t i = 0; i < who.size(); ++i) {
+    const double x = each * static_cast<double>(i);
+    pages.text(who[i], x, y - 3.6, 22, {9, false, true, false});
+    pages.rule(x + 22, y, each - 26, 0.2, 60);
+  }
+  pages.go_to(y + 3.5);
+}
+
+/// Sentences with a dash before each, over the whole width.
+void sentences(Pages& pages, const QString& title, const std::vector<std::string>& all) {
+  if (all.empty()) return;
+  constexpr double indent_mm = 4, between_mm = 0.8;
+  const double wide = pages.width_mm();
+  const double first = pages.text_height_mm(printable(all.front()), wide - indent_mm, {});
+  pages.need(8 + first);
+  pages.move_down(pages.text(title, 0, pages.y_mm(), wide, {10.5, true, false, false}) + 1);
+  pages.rule(0, pages.y_mm(), wide, 0.3, 60);
+  pages.move_down(1);
+  for (const auto& sentence : all) {
+    const QString text = printable(sentence);
+    pages.need(pages.text_height_mm(text, wide - indent_mm, {}));
+    pages.text(QString(QChar(0x2013)), 0, pages.y_mm(), indent_mm, {});
+    pages.move_down(pages.text(text, indent_mm, pages.y_mm(), wide - indent_mm, {}) + between_mm);
+  }
+  pages.move_down(block_gap_mm - between_mm);
+}
+
+void block(Pages& pages, const SheetTable& table) {
+  pages.need(pages.table_height_mm(table, pages.width_mm()));
+  pages.move_down(pages.table(table, 0, pages.y_mm(), pages.width_mm()) + block_gap_mm);
+}
+
+/// Lines to fill in at each visit, as many as there is room for.
+void visits(Pages& pages) {
+  constexpr double head_mm = 12, row_mm = 8;
+  constexpr int most = 8, fewest = 3;
+  const int rows = std::min(most, static_cast<int>((pages.left_mm() - head_mm) / row_mm));
+  if (rows < fewest) return;
+  const double wide = pages.width_mm();
+  pages.move_down(pages.text("Visits", 0, pages.y_mm(), wide, {10.5, true, false, false}) + 1);
+  pages.rule(0, pages.y_mm(), wide, 0.3, 60);
+  const std::array<std::pair<const char*, double>, 4> columns{
+      {{"Date", 0}, {"Initials", 0.2}, {"Marks found again by", 0.35}, {"Remarks", 0.72}}};
+  for (const auto& [text, share] : columns)
+    pages.text(text, share * wide, pages.y_mm() + 1, 0.36 * wide, {9, false, true, false});
+  pages.move_down(6);
+  for (int i = 0; i < rows; ++i) {
+    pages.rule(0, pages.y_mm(), wide);
+    pages.move_down(row_mm);
+  }
+  pages.rule(0, pages.y_mm(), wide);
+}
+
+/// Draws the whole sheet; returns its number of pages.
+int draw(const SheetContent& content, const std::vector<SheetView>& views, Paper paper, int total,
+         QBuffer& out) {
+  QPdfWriter writer(&out);
+  writer.setPageSize(QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
+  writer.setPageMargins(QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm), QPageLayout::Millimeter);
+  writer.setResolution(dots_per_inch);
+  writer.setTitle("Placement sheet");
+  writer.setCreator("Scalpmark");
+  Pages pages(writer, content.not_this, total);
+  heading(pages, content);
+
+  const double half = (pages.width_mm() - column_gap_mm) / 2, right = half + column_gap_mm;
+  constexpr double caption_mm = 5;
+  const auto view_height = [&](const SheetView& v) { return half * v.height / v.width; };
+  const auto put_view = [&](const SheetView& v, double x) {
+    pages.image(image_of(v), x, pages.y_mm(), half, view_height(v));
+    pages.text(printable(v.caption), x, pages.y_mm() + view_height(v) + 0.5, half, {9, false, true, false});
+  };
+  for (size_t i = 0; i + 1 < views.size(); i += 2) {
+    const double high = std::max(view_height(views[i]), view_height(views[i + 1])) + caption_mm;
+    pages.need(high);
+    put_view(views[i], 0);
+    put_view(views[i + 1], right);
+    pages.move_down(high + 2);
+  }
+  // Beside the odd view, and below it: legend, measures, search; coil and treatment.
+  double left_y = pages.y_mm(), right_y = pages.y_mm();
+  if (views.size() % 2 == 1) {
+    const SheetView& v = views.back();
+    pages.need(view_height(v) + caption_mm);
+    left_y = right_y = pages.y_mm();
+    put_view(v, 0);
+    left_y += view_height(v) + caption_mm + 2;
+  }
+  right_y += legend(pages, right, right_y, half) + block_gap_mm;
+  // A table too high for its column goes below, over the whole width.
+  std::vector<const SheetTable*> below;
+  const auto in_column = [&](const SheetTable& table, double x, double& y) {
+    if (y + pages.table_height_mm(table, half) > pages.y_mm() + pages.left_mm()) {
+      below.push_back(&table);
+      return;
+    }
+    y += pages.table(table, x, y, half) + block_gap_mm;
+  };
+  in_column(content.treatment, right, right_y);
+  in_column(content.search, right, right_y);
+  in_column(content.measures, right, right_y);
+  in_column(content.coil, 0, left_y);
+  pages.go_to(std::max(left_y, right_y));
+  for (const SheetTable* table : below) block(pages, *table);
+
+  block(pages, content.tapes);
+  block(pages, content.rules);
+  block(pages, content.alternatives);
+  sentences(pages, "Warnings of this plan", content.warnings);
+  sentences(pages, "Cautions", content.cautions);
+  visits(pages);
+  pages.finish();
+  return pages.count();
+}
+
+}  // namespace
+
+std::optional<Paper> paper_named(std::string_view name) {
+  std::string lower(name);
+  std::transform(lower.begin(), lower.end(), lower.begin(),
+                 [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+  if (lower == "a4") return Paper::a4;
+  if (lower == "letter") return Paper::letter;
+  return {};
+}
+
+std::string sheet_pdf(const SheetContent& content, const std::vector<SheetView>& views, Paper paper) {
+  const Application application;
+  // Once to count the pages, once to keep.
+  int pages = 0;
+  QByteArray bytes;
+  for (int round = 0; round < 2; ++round) {
+    bytes.clear();
+    QBuffer out(&bytes);
+    out.open(QIODevice::WriteOnly);
+    pages = draw(content, views, paper, pages, out);
+  }
+  if (bytes.isEmpty()) throw ViewerError("The sheet could not be drawn; close other programs and try again.");
+  return bytes.toStdString();
+}
+
+void write_sheet(const std::filesystem::path& file, const models::CaseFile& kept,
+                 const models::LoadedHead& loaded, const geometry::Plan& plan, Paper paper) {
+  const SheetContent content = sheet_content(kept, loaded.head, loaded.description, plan, date_today());
+  std::vector<SheetView> views;
+  {
+    const Display display;
+    views = sheet_views(loaded.head, kept.entered, plan);
+  }
+  models::write_whole(file, sheet_pdf(content, views, paper));
+}
+
+}  // namespace scalpmark::viewer

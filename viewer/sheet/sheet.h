@@ -1,0 +1,33 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "geometry/plan.h"
+#include "models/case_file.h"
+#include "models/load_head.h"
+#include "viewer/sheet/content.h"
+#include "viewer/sheet/views.h"
+
+namespace scalpmark::viewer {
+
+enum class Paper { a4, letter };
+
+/// "a4" or "letter", in capitals or not.
+[[nodiscard]] std::optional<Paper> paper_named(std::string_view name);
+
+/// The printed placement sheet as the bytes of a PDF file: text stays text, pictures are in it. Margins 15
+/// mm, no text below 9 points. Uses the QGuiApplication there is, or one of its own that needs no display.
+/// Refuses (ViewerError) a sheet that cannot be drawn.
+[[nodiscard]] std::string sheet_pdf(const SheetContent& content, const std::vector<SheetView>& views,
+                                    Paper paper);
+
+/// Draws the views and writes the sheet, whole or not at all (models/safe_file.h). Needs Xvfb or a display
+/// for the views (display.h).
+void write_sheet(const std::filesystem::path& file, const models::CaseFile& kept,
+                 const models::LoadedHead& loaded, const geometry::Plan& plan, Paper paper);
+
+}  // namespace scalpmark::viewer
