@@ -240,9 +240,9 @@ Placement place_coil(const Head& head, const Case& entered, Side side, const Sur
   return lay_coil(head, entered, side, pulse, tapes).placement;
 }
 
-Placement place_by_mark(const Head& head, const Case& entered, Side side, const SurfacePoint& mark) {
-  return lay_coil(head, entered, side, pulse_for_mark(head, entered, side, mark), TapeDistances::worked_out)
-      .placement;
+Placement place_by_mark(const Head& head, const Case& entered, Side side, const SurfacePoint& mark,
+                        TapeDistances tapes) {
+  return lay_coil(head, entered, side, pulse_for_mark(head, entered, side, mark), tapes).placement;
 }
 
 }  // namespace scalpmark::geometry

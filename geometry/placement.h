@@ -20,7 +20,8 @@ namespace scalpmark::geometry {
 /// The reverse: the placement whose mark by the case's rule falls on `mark`. Refuses (GeometryError) a mark
 /// that no pulse point reaches.
 [[nodiscard]] Placement place_by_mark(const Head& head, const Case& entered, Side side,
-                                      const SurfacePoint& mark);
+                                      const SurfacePoint& mark,
+                                      TapeDistances tapes = TapeDistances::worked_out);
 
 /// A placement with its points as skin points, for going on from them.
 struct LaidCoil {

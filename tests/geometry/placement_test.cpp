@@ -27,6 +27,11 @@ Case plain_case() {
   return c;
 }
 
+/// Where tape distances are not the question, they need not be worked out.
+Placement lay(const Head& head, const Case& c, Side side, const SurfacePoint& pulse) {
+  return place_coil(head, c, side, pulse, TapeDistances::left_out);
+}
+
 double arc_mm(const Vector3d& a, const Vector3d& b) {
   return 90 * std::atan2(a.cross(b).norm(), a.dot(b));
 }
@@ -48,7 +53,7 @@ TEST_CASE("the three marks on a sphere lie where the closed forms say") {
       Case c = plain_case();
       c.coil.angle_deg = angle;
       c.coil.centre_to_edge_mm = d;
-      const Placement p = place_coil(ball(), c, Side::left, where);
+      const Placement p = lay(ball(), c, Side::left, where);
       REQUIRE(p.edge_mark.tape);
       REQUIRE(p.edge_mark.drop);
       REQUIRE(p.edge_mark.nearest);
@@ -70,8 +75,8 @@ TEST_CASE("the three marks on a sphere lie where the closed forms say") {
 TEST_CASE("the coil's angle is measured from forward, positive toward the midline, on both sides") {
   Case c = plain_case();
   c.coil.angle_deg = 45;
-  const Placement left = place_coil(ball(), c, Side::left, at(ball(), -0.5, 0.1, 0.85));
-  const Placement right = place_coil(ball(), c, Side::right, at(ball(), 0.5, 0.1, 0.85));
+  const Placement left = lay(ball(), c, Side::left, at(ball(), -0.5, 0.1, 0.85));
+  const Placement right = lay(ball(), c, Side::right, at(ball(), 0.5, 0.1, 0.85));
   CHECK(left.front.y() > 0.5);  // front edge forward
   CHECK(left.front.x() > 0.3);  // and toward the midline
   CHECK(right.front.y() > 0.5);
@@ -112,7 +117,7 @@ TEST_CASE("the inverse returns: mark to pulse to mark, for each rule, within 0.0
       const Side side = i % 2 ? Side::left : Side::right;
       const double x = (side == Side::left ? -1 : 1) * (0.1 + 0.5 * u(random));
       const SurfacePoint mark = lop.skin().closest(lopsided(Vector3d(x, -0.4 + 0.9 * u(random), 0.8)));
-      const Placement p = place_by_mark(lop, c, side, mark);
+      const Placement p = place_by_mark(lop, c, side, mark, TapeDistances::left_out);
       REQUIRE(p.edge_mark.by(rule));
       INFO("rule " << static_cast<int>(rule) << ", angle " << c.coil.angle_deg << ", d "
                    << c.coil.centre_to_edge_mm);
@@ -123,9 +128,9 @@ TEST_CASE("the inverse returns: mark to pulse to mark, for each rule, within 0.0
 TEST_CASE("lift for cap and hair raises the face and nothing else of the tape mark") {
   Case c = plain_case();
   const auto where = at(ball(), -0.5, 0.1, 0.85);
-  const Placement bare = place_coil(ball(), c, Side::left, where);
+  const Placement bare = lay(ball(), c, Side::left, where);
   c.coil.lift_mm = 6;
-  const Placement capped = place_coil(ball(), c, Side::left, where);
+  const Placement capped = lay(ball(), c, Side::left, where);
   CHECK(capped.lift_mm == Approx(bare.lift_mm + 6));
   CHECK((*capped.edge_mark.tape - *bare.edge_mark.tape).norm() < 1e-9);
   CHECK((*capped.edge_mark.drop - *bare.edge_mark.drop).norm() < 1e-6);
@@ -186,7 +191,7 @@ TEST_CASE("a mark over the face or past the skin's end is left empty, never inve
   Case c = plain_case();
   c.coil.angle_deg = 0;
   const Head head(sphere(1, 6, {76, 97, 92}), {{0, 93, 24}, {0, -95, 10}, {-75, 0, -10}, {75, 0, -10}});
-  const Placement p = place_coil(head, c, Side::left, head.skin().closest({-20, 90, 45}));
+  const Placement p = lay(head, c, Side::left, head.skin().closest({-20, 90, 45}));
   CHECK_FALSE(p.edge_mark.tape);
   CHECK_FALSE(p.edge_mark.drop);
   CHECK_FALSE(p.edge_mark_tape);

@@ -30,11 +30,12 @@ TEST_CASE("on the template head the inverse returns for every rule, at every nod
         c.coil.angle_deg = angle;
         c.side = side;
         c.search.grid_on = GridOn::pulse_points;
-        const Plan plan = solve(head, c);
+        const Plan plan = solve(head, c, TapeDistances::left_out);
         for (const auto& node : plan.grid) {
           const auto& mark = node.placement.edge_mark.by(rule);
           REQUIRE(mark);
-          const Placement back = place_by_mark(head, c, side, head.skin().closest(*mark));
+          const Placement back =
+              place_by_mark(head, c, side, head.skin().closest(*mark), TapeDistances::left_out);
           REQUIRE(back.edge_mark.by(rule));
           INFO("rule " << static_cast<int>(rule) << " angle " << angle << " node " << node.row << ","
                        << node.column);
@@ -46,7 +47,7 @@ TEST_CASE("on the template head the inverse returns for every rule, at every nod
 // The bounds below are what a prototype measured on two real head surfaces before this program was written:
 // the edge hovers 16 to 25 mm over the skin along the normal, marks of two rules lie 3 to 15 mm apart.
 TEST_CASE("on the template head the edge hovers, and the rules disagree, by as much as was measured before") {
-  const Plan plan = solve(tests::template_head(), template_case());
+  const Plan plan = solve(tests::template_head(), template_case(), TapeDistances::left_out);
   for (const Placement* p : {&plan.start, &plan.treatment}) {
     CHECK(*p->drop_gap_mm > 16);
     CHECK(*p->drop_gap_mm < 25);
@@ -64,7 +65,7 @@ TEST_CASE("on the template head the edge hovers, and the rules disagree, by as m
 // PubMed 20633422: in 12 adults a prefrontal site half way between F3 and AF3 lay well in front of the 5 cm
 // point. The 5 cm site of the default start lies about 22 mm from F3 on this head (a prototype's measure).
 TEST_CASE("on the template head the 5 cm site lies behind F3-AF3 and about 2 cm from F3") {
-  const Plan plan = solve(tests::template_head(), template_case());
+  const Plan plan = solve(tests::template_head(), template_case(), TapeDistances::left_out);
   double to_f3 = 0, to_between = 0;
   Eigen::Vector3d between;
   for (const auto& a : plan.treatment_alternatives) {
@@ -85,7 +86,8 @@ TEST_CASE("no part of the coil is inside the template head, wherever it is laid 
   const Case c = template_case();
   const Tape& coronal = head.vertex_tapes().coronal;
   for (const double f : {0.3, 0.36, 0.42, 0.5, 0.64}) {
-    const Placement p = place_coil(head, c, f < 0.5 ? Side::left : Side::right, coronal.at(f).on_skin);
+    const Placement p = place_coil(head, c, f < 0.5 ? Side::left : Side::right, coronal.at(f).on_skin,
+                                   TapeDistances::left_out);
     const Eigen::Vector3d right = p.front.cross(p.normal);
     double deepest = 0;
     // Brute force: every vertex and edge middle of the skin, in the coil's frame.
