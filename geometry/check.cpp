@@ -38,7 +38,7 @@ Turned turned_to(const Head& head, Case entered, Side side, double angle_deg, co
   entered.coil.angle_deg = wrapped(angle_deg);
   Turned t;
   t.pulse = pulse_for_mark(head, entered, side, edge_mark, &near);
-  const Placement p = place_coil(head, entered, side, t.pulse);
+  const Placement p = place_coil(head, entered, side, t.pulse, TapeDistances::left_out);
   const double a = entered.coil.angle_deg * M_PI / 180;
   const Vector3d greater = -std::sin(a) * p.forward + std::cos(a) * p.inward;
   t.sideways_mm = (site - p.pulse).dot(greater);
