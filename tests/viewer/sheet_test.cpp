@@ -184,7 +184,12 @@ TEST_CASE("the sheet of the demo case: two A4 pages whose text holds the plan's 
   same("Hotspot, edge mark", *plan.hotspot.edge_mark_tape);
   same("Treatment site, pulse point", plan.treatment.pulse_tape);
   same("Treatment site, edge mark", *plan.treatment.edge_mark_tape);
-  check_layout(words_of(folder, pdf), 595, 842);
+  const auto words = words_of(folder, pdf);
+  check_layout(words, 595, 842);
+  // Lines break between words: the footer's are all whole.
+  for (const auto& page : words)
+    for (const char* whole : {"instructions,", "local", "codes", "licensed", "clinician."})
+      CHECK(std::any_of(page.begin(), page.end(), [&](const Word& w) { return w.text == whole; }));
   // Three head views, as pictures of at least 250 dots to the inch.
   const std::string out = folder.file("images");
   REQUIRE(shell("pdfimages -list '" + pdf + "' >'" + out + "'") == 0);

@@ -207,7 +207,7 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
   s.search = pairs(
       "Search",
       {{"Side", left ? "left" : "right"},
-       {"From vertex toward ear", in_cm(c.search.lateral_mm)},
+       {"Vertex toward ear", in_cm(c.search.lateral_mm)},
        {c.search.anterior_mm < 0 ? "Then backward" : "Then forward", in_cm(std::abs(c.search.anterior_mm))},
        {"Grid step",
         in_cm(c.search.pitch_mm) +
@@ -224,8 +224,8 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
                                                how(c.coil.mark_rule, c.coil.centre_to_edge_mm)},
                           {"Lift for cap and hair", in_cm(c.coil.lift_mm)}});
   s.treatment = pairs("Treatment", {{"Site", site_in_words(c.treatment)},
-                                    {"Gap, edge to its mark", gap(plan.treatment)},
-                                    {"The same at the hotspot", gap(plan.hotspot)}});
+                                    {"Gap, edge to mark", gap(plan.treatment)},
+                                    {"Gap at the hotspot", gap(plan.hotspot)}});
   s.tapes = tape_distances(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);

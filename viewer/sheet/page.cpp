@@ -3,6 +3,7 @@
 #include <QColor>
 #include <QFontMetricsF>
 #include <QPen>
+#include <QStringList>
 #include <algorithm>
 
 #include "viewer/error.h"
@@ -14,8 +15,7 @@ namespace {
 constexpr double footer_mm = 13;
 constexpr double cell_gap_mm = 2;
 constexpr double row_gap_mm = 0.9;
-constexpr int text_flags = int{Qt::TextWordWrap} | int{Qt::TextWrapAnywhere} |
-                           int{Qt::AlignTop};  // inside a word only where it alone is too wide
+constexpr int text_flags = int{Qt::TextWordWrap} | int{Qt::AlignTop};
 constexpr int quiet_grey = 70;
 
 }  // namespace
@@ -68,9 +68,23 @@ QFont Pages::font(const Style& style) const {
   return f;
 }
 
+QString Pages::breakable(const QString& text, double width_mm, const Style& style) const {
+  const QFontMetricsF metrics(font(style), const_cast<QPdfWriter*>(&writer_));
+  if (metrics.horizontalAdvance(text) <= dots(width_mm)) return text;
+  QStringList words = text.split(' ');
+  for (QString& word : words) {
+    if (metrics.horizontalAdvance(word) <= dots(width_mm)) continue;
+    // A place to break after every letter, without width of its own.
+    for (int at = word.size() - 1; at > 0; --at)
+      if (!word.at(at).isLowSurrogate()) word.insert(at, QChar(0x200b));
+  }
+  return words.join(' ');
+}
+
 QRectF Pages::bounds(const QString& text, double width_mm, const Style& style) const {
   const QFontMetricsF metrics(font(style), const_cast<QPdfWriter*>(&writer_));
-  return metrics.boundingRect(QRectF(0, 0, dots(width_mm), 1e6), text_flags, text);
+  return metrics.boundingRect(QRectF(0, 0, dots(width_mm), 1e6), text_flags,
+                              breakable(text, width_mm, style));
 }
 
 double Pages::text_height_mm(const QString& text, double width_mm, const Style& style) const {
@@ -83,7 +97,8 @@ double Pages::text(const QString& text, double x_mm, double y_mm, double width_m
   painter_.setFont(font(style));
   painter_.setPen(style.grey ? QColor(quiet_grey, quiet_grey, quiet_grey) : QColor(Qt::black));
   painter_.drawText(QRectF(dots(x_mm), dots(y_mm), dots(width_mm), dots(high) + 1),
-                    text_flags | int{style.to_the_right ? Qt::AlignRight : Qt::AlignLeft}, text);
+                    text_flags | int{style.to_the_right ? Qt::AlignRight : Qt::AlignLeft},
+                    breakable(text, width_mm, style));
   return high;
 }
 

@@ -57,6 +57,8 @@ public:
 
 private:
   [[nodiscard]] QFont font(const Style& style) const;
+  /// The text, with places to break in words that are wider than the line.
+  [[nodiscard]] QString breakable(const QString& text, double width_mm, const Style& style) const;
   [[nodiscard]] QRectF bounds(const QString& text, double width_mm, const Style& style) const;
   [[nodiscard]] double row_height_mm(const std::vector<std::string>& row, const SheetTable& table,
                                      double width_mm, bool heading) const;

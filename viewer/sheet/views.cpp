@@ -48,22 +48,26 @@ std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::C
   Picture picture(printed);
   picture.stage().set_pixel_ratio(text_ratio * Picture::pixel_ratio());
   std::vector<SheetView> views;
-  const auto draw = [&](std::string caption, const Gaze& gaze, std::set<Thing> things) {
+  const auto draw = [&](std::string caption, const Gaze& gaze, std::set<Thing> things,
+                        const geometry::Plan& drawn) {
     Shown shown;
     shown.things = std::move(things);
     shown.caution = false;  // the sheet says it in print
-    picture.stage().show(head, entered, plan, shown);
+    picture.stage().show(head, entered, drawn, shown);
     picture.stage().look(gaze);
     views.push_back({std::move(caption), printed.width, printed.height, picture.draw()});
   };
+  // From the side the vertex lies on the skyline, among the hotspot's and the site's labels.
+  geometry::Plan aside = plan;
+  std::erase_if(aside.landmarks, [](const geometry::Landmark& l) { return l.name == "Cz"; });
   using enum Thing;
   draw(left ? "The patient's left side" : "The patient's right side",
        gaze(left ? View::left : View::right, plan.axes, plan.treatment),
-       {skin, landmarks, tapes, start, hotspot, treatment, coil, edge_marks, labels});
+       {skin, landmarks, tapes, hotspot, treatment, coil, edge_marks, labels}, aside);
   draw("From above", gaze(View::above, plan.axes, plan.treatment),
-       {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, labels});
+       {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, labels}, plan);
   draw(left ? "From the front and the left" : "From the front and the right", front_and_side(plan.axes, side),
-       {skin, hotspot, treatment, coil, angle, edge_marks, labels});
+       {skin, hotspot, treatment, coil, angle, edge_marks, labels}, plan);
   return views;
 }
 
