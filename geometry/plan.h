@@ -15,8 +15,8 @@ struct TapeFrom {
   double vertex_mm = 0, nasion_mm = 0, left_tragus_mm = 0, right_tragus_mm = 0;
 };
 
-/// Tape distances need the head's distance fields, which take seconds the first time; a picture or the first look at a
-/// new head can do without. Left out, every TapeFrom is not-a-number.
+/// Tape distances need the head's distance fields, which take seconds the first time; a picture or the first
+/// look at a new head can do without. Left out, every TapeFrom is not-a-number.
 enum class TapeDistances { worked_out, left_out };
 
 /// One mark per rule; empty where the mark would fall off the head (over the face, past the skin's border).

@@ -27,13 +27,15 @@ struct CaseFile {
   std::filesystem::path folder;  ///< relative paths start here
 };
 
-/// The case everyone starts from: generic head, default protocol (models/data/protocols/default.json, compiled in).
+/// The case everyone starts from: generic head, default protocol (models/data/protocols/default.json,
+/// compiled in).
 [[nodiscard]] CaseFile default_case();
 
-/// Refuses (ModelError, naming file and key): missing, a folder, over 1 MB, not JSON, nested deeper than 16, wrong
-/// format or version, unknown key, wrong type, a number that is not finite, a setting out of range.
+/// Refuses (ModelError, naming file and key): missing, a folder, over 1 MB, not JSON, nested deeper than 16,
+/// wrong format or version, unknown key, wrong type, a number that is not finite, a setting out of range.
 [[nodiscard]] CaseFile read_case(const std::filesystem::path& file);
-[[nodiscard]] CaseFile parse_case(const std::string& json, const std::filesystem::path& folder, const std::string& name);
+[[nodiscard]] CaseFile parse_case(const std::string& json, const std::filesystem::path& folder,
+                                  const std::string& name);
 
 [[nodiscard]] std::string case_json(const CaseFile& kept);
 /// Whole or not at all; mode 0600.

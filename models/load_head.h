@@ -15,8 +15,8 @@ struct LoadedHead {
   std::vector<std::string> notes;  ///< of the import, one sentence each
 };
 
-/// The head of a case: generic and scaled to the case's tapes, or read from its file with the case's fiducials.
-/// Passes on the refusals of what it uses (ModelError, geometry::GeometryError).
+/// The head of a case: generic and scaled to the case's tapes, or read from its file with the case's
+/// fiducials. Passes on the refusals of what it uses (ModelError, geometry::GeometryError).
 [[nodiscard]] LoadedHead load_head(const CaseFile& kept, const Progress& progress = {});
 
 }  // namespace scalpmark::models

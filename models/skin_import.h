@@ -8,7 +8,8 @@
 
 namespace scalpmark::models {
 
-/// A skin read from a file, and what had to be done to it, one sentence each ("kept the largest of 3 pieces").
+/// A skin read from a file, and what had to be done to it, one sentence each ("kept the largest of 3
+/// pieces").
 struct SkinImport {
   geometry::Surface skin;
   std::vector<std::string> notes;

@@ -291,7 +291,8 @@ int run(int argc, const char* const* argv) {
     head_command(o);
   else
     throw UsageError(
-        "Say what to do: scalpmark solve, picture, sheet or head; write scalpmark --help for how to call them.");
+        "Say what to do: scalpmark solve, picture, sheet or head; write scalpmark --help for how to call "
+        "them.");
   return done;
 }
 

@@ -2,7 +2,9 @@
 
 #include <catch2/catch.hpp>
 
+#include "geometry/solve.h"
 #include "models/error.h"
+#include "models/generic_head.h"
 #include "tests/support/mesh_writers.h"
 #include "tests/support/sentence.h"
 #include "tests/support/shapes.h"
@@ -54,4 +56,36 @@ TEST_CASE("a head whose file is missing or whose points are not placed is refuse
   kept.head.fiducials.reset();
   CHECK(tests::is_sentence(refused()));
   CHECK(refused().find("place the four points first") != std::string::npos);
+}
+
+TEST_CASE("the same head as OBJ, PLY, STL and GLB gives the same plan") {
+  const TemporaryFolder folder;
+  const geometry::Head& generic = models::generic_head();
+  const tests::RawMesh head(generic.skin());
+  const std::vector<std::pair<std::string, std::string>> files{{"head.obj", tests::obj_text(head)},
+                                                               {"head.ply", tests::ply_text(head)},
+                                                               {"head.stl", tests::stl_bytes(head)},
+                                                               {"head.glb", tests::glb_bytes(head)}};
+  std::optional<geometry::Plan> first;
+  for (const auto& [name, bytes] : files) {
+    CAPTURE(name);
+    tests::write_bytes(folder / name, bytes);
+    models::CaseFile kept = mesh_case(folder);
+    kept.head.file = name;
+    kept.head.unit = models::Unit::millimetre;
+    kept.head.fiducials = generic.fiducials().at;
+    const geometry::Plan plan =
+        geometry::solve(models::load_head(kept).head, kept.entered, geometry::TapeDistances::left_out);
+    if (!first) first = plan;
+    // Files hold single floats, or nine digits: a hundredth of a micron on a head.
+    for (size_t i = 0; i < plan.landmarks.size(); ++i)
+      CHECK((plan.landmarks[i].at - first->landmarks[i].at).norm() < 1e-3);
+    for (size_t i = 0; i < plan.grid.size(); ++i) {
+      CHECK((plan.grid[i].placement.pulse - first->grid[i].placement.pulse).norm() < 5e-3);
+      CHECK((*plan.grid[i].placement.edge_mark.tape - *first->grid[i].placement.edge_mark.tape).norm() <
+            5e-3);
+    }
+    CHECK((plan.treatment.pulse - first->treatment.pulse).norm() < 5e-3);
+    CHECK((plan.treatment.edge - first->treatment.edge).norm() < 5e-3);
+  }
 }

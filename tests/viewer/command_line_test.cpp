@@ -115,6 +115,52 @@ TEST_CASE("anything else that fails: exit 1, one sentence, the old file untouche
   }
 }
 
+TEST_CASE("every kind of bad case: exit 1, one sentence, no plan, the old plan untouched") {
+  const Folder folder;
+  const std::string out = folder.file("old.json"), fresh = folder.file("fresh.json"),
+                    bad = folder.file("bad.json");
+  std::ofstream(out) << "old";
+  const std::string start = R"({"format": "scalpmark-case", "version": 1, "head": {"kind": "generic"})";
+  const std::vector<std::string> texts{
+      "",
+      "{",
+      "[]",
+      "not JSON at all",
+      R"({"format": "scalpmark-plan", "version": 1, "head": {"kind": "generic"}})",
+      R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}})",
+      R"({"format": "scalpmark-case", "version": 1})",
+      start + R"(, "colour": "red"})",
+      start + R"(, "search": {"pitch_mm": "ten"}})",
+      start + R"(, "search": {"pitch_mm": 1e999}})",
+      start + R"(, "search": {"pitch_mm": NaN}})",
+      start + R"(, "search": {"pitch_mm": 2000}})",
+      start + R"(, "search": {"pitch": 10}})",
+      start + R"(, "side": "middle"})",
+      start + R"(, "coil": {"model": "no-such-coil"}})",
+      start + R"(, "hotspot": {"row": 0.5}})",
+      start + R"(, "treatment": {"rule": "landmark", "label": "Q7"}})",
+      start + R"(, "tape_mm": {"nasion_inion": 100}})",
+      start + R"(, "tape_mm": {"nasion_inion": 440, "tragus_tragus": 290}})",
+      start + R"(, "side": "left", "side": "right"})",
+      R"({"format": "scalpmark-case", "version": 1, "head": {"kind": "mesh", "file": "missing.ply", "nasion": [0, 95, 0],)"
+      R"( "inion": [0, -95, 0], "left_tragus": [-75, 0, 0], "right_tragus": [75, 0, 0]}})",
+      R"({"format": "scalpmark-case", "version": 1, "head": {"kind": "mri", "file": "x.nii", "nasion": [0, 95]}})",
+      std::string(400000, '['),
+      start + ", \"label\": " + std::string(30, '{') + std::string(30, '}') + "}",
+  };
+  for (const auto& text : texts) {
+    INFO(text.substr(0, 120));
+    std::ofstream(bad, std::ios::trunc) << text;
+    const Ran r = run(folder, "solve '" + bad + "' --out '" + out + "'");
+    CHECK(r.exit == 1);
+    CHECK(r.out.empty());
+    check_one_sentence(r.err);
+    CHECK(slurp(out) == "old");
+    CHECK(run(folder, "solve '" + bad + "' --out '" + fresh + "'").exit == 1);
+    CHECK_FALSE(fs::exists(fresh));
+  }
+}
+
 TEST_CASE("solve writes the same plan to a file and to the standard output") {
   const Folder folder;
   const Ran to_file = run(folder, "solve '" + bench + "' --out '" + folder.file("plan.json") + "'");
