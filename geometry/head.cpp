@@ -15,7 +15,7 @@
 namespace scalpmark::geometry {
 
 struct Head::Data {
-  Data(Surface s, SkinFiducials f, HeadAxes a, VertexTapes t)
+  Data(Surface s, SkinFiducials f, const HeadAxes& a, VertexTapes t)
       : skin(std::move(s)),
         fiducials(std::move(f)),
         axes(a),

@@ -62,7 +62,7 @@ double angle_at(const Surface& skin, int face, int k) {
 
 /// A direction on a face laid flat over `edge`, in space.
 Vector3d in_space(const Surface& skin, int face, int edge, const Vector2d& direction) {
-  const Vector3d a = skin.corner(face, edge);
+  const Vector3d& a = skin.corner(face, edge);
   const Vector3d x = (skin.corner(face, (edge + 1) % 3) - a).normalized();
   Vector3d y = skin.corner(face, (edge + 2) % 3) - a;
   y -= y.dot(x) * x;
@@ -261,7 +261,8 @@ Walk Walker::from_inside(const SurfacePoint& start, const Vector3d& heading) {
       edge = k;
     }
   }
-  const Vector2d from = corners[at(edge)], to = corners[at((edge + 1) % 3)];
+  const Vector2d& from = corners[at(edge)];
+  const Vector2d& to = corners[at((edge + 1) % 3)];
   const double from_side = cross(d, from - p), to_side = cross(d, to - p);
   const double part = to_side > from_side ? std::clamp(-from_side / (to_side - from_side), 0.0, 1.0) : 0.5;
   const double mm = (from + part * (to - from) - p).norm();

@@ -114,7 +114,7 @@ fs::path target_of(const fs::path& file) {
   if (!fs::is_regular_file(status))
     throw ModelError(file.string() + " is not a plain file; choose another name.");
   if (::access(file.c_str(), W_OK) != 0) cannot_write(file, errno);
-  const fs::path target = fs::canonical(file, error);
+  fs::path target = fs::canonical(file, error);
   if (error) cannot_write(file, error.value());
   return target;
 }
