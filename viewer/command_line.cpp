@@ -211,7 +211,7 @@ void head_command(const Options& o) {
   models::write_ply(o.out, found.skin);
 }
 
-int run(int argc, const char* const* argv) {
+int run(int argc, const char* const* argv, OpenWindow open_window) {
   CLI::App app(
       "Scalpmark: from tape measures and a head to pulse points and edge marks.\n"
       "Training and illustration only; not a navigation or treatment device.",
@@ -225,7 +225,8 @@ int run(int argc, const char* const* argv) {
       "understood, 1 anything else. Write a command's name and --help for its options.");
   Options o;
   std::string window_case;
-  app.add_option("CASE", window_case, "A case file, for the window")->type_name("FILE");
+  app.add_option("CASE", window_case, "A case file to open the window on; without it, the demo case")
+      ->type_name("FILE");
 
   auto* solve = app.add_subcommand("solve", "Compute the plan of a case and write it as JSON");
   solve->add_option("CASE", o.in, "The case file (JSON): what was measured and chosen")
@@ -290,9 +291,7 @@ int run(int argc, const char* const* argv) {
   else if (head->parsed())
     head_command(o);
   else
-    throw UsageError(
-        "Say what to do: scalpmark solve, picture, sheet or head; write scalpmark --help for how to call "
-        "them.");
+    return open_window(window_case);
   return done;
 }
 
@@ -303,9 +302,9 @@ int report(const char* sentence, int code) {
 
 }  // namespace
 
-int run_command_line(int argc, const char* const* argv) noexcept {
+int run_command_line(int argc, const char* const* argv, OpenWindow open_window) noexcept {
   try {
-    return run(argc, argv);
+    return run(argc, argv, open_window);
   } catch (const UsageError& e) {
     return report(e.what(), misunderstood);
   } catch (const std::bad_alloc&) {

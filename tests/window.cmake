@@ -1,0 +1,16 @@
+# Tests that drive the real window with real mouse and key events, on a display of their own where there is none; and
+# the tour, which saves every screen into build/tour/ to be looked at.
+find_package(Qt5 REQUIRED COMPONENTS Widgets Test)
+
+add_library(scalpmark_window_support STATIC window/bench.cpp)
+target_link_libraries(scalpmark_window_support PUBLIC scalpmark::window Qt5::Test Catch2::Catch2 PRIVATE scalpmark_flags)
+target_include_directories(scalpmark_window_support SYSTEM PUBLIC ${Qt5Test_INCLUDE_DIRS})
+
+file(GLOB window_tests CONFIGURE_DEPENDS window/*_test.cpp)
+add_executable(test_window window/main.cpp ${window_tests})
+target_link_libraries(test_window PRIVATE scalpmark_flags scalpmark_window_support)
+catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
+  PROPERTIES TIMEOUT 300 RESOURCE_LOCK window_display)
+
+add_executable(window_tour window/tour.cpp)
+target_link_libraries(window_tour PRIVATE scalpmark_flags scalpmark_window_support)

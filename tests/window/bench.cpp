@@ -1,0 +1,71 @@
+#include "bench.h"
+
+#include <vtkObject.h>
+
+#include <QApplication>
+#include <QSurfaceFormat>
+#include <catch2/catch.hpp>
+
+#include "viewer/display.h"
+#include "viewer/window/theme.h"
+
+namespace scalpmark::window {
+
+namespace {
+
+constexpr int patience_ms = 120'000;  // a busy machine may take long; a hang is still told apart
+
+}  // namespace
+
+struct Bench::Parts {
+  QTemporaryDir home;
+  viewer::Display display;
+  int count = 1;
+  std::unique_ptr<QApplication> app;
+};
+
+Bench::Bench(int argc, char** argv) : parts_(std::make_unique<Parts>()) {
+  qputenv("XDG_CONFIG_HOME", parts_->home.filePath("config").toUtf8());
+  qputenv("XDG_DATA_HOME", parts_->home.filePath("data").toUtf8());
+  qputenv("QT_QPA_PLATFORM", "xcb");
+  QSurfaceFormat format = QVTKOpenGLNativeWidget::defaultFormat();
+  format.setSamples(0);
+  QSurfaceFormat::setDefaultFormat(format);
+  vtkObject::GlobalWarningDisplayOff();
+  parts_->count = std::min(argc, 1);
+  parts_->app = std::make_unique<QApplication>(parts_->count, argv);
+  QCoreApplication::setApplicationName(QStringLiteral("scalpmark"));
+  apply_theme(*parts_->app, false);
+}
+
+Bench::~Bench() = default;
+
+OpenedWindow::OpenedWindow() : OpenedWindow(demo_case()) {}
+
+OpenedWindow::OpenedWindow(const models::CaseFile& kept) {
+  window.ask_unsaved = [] { return MainWindow::Answer::discard; };
+  window.stage().set_animated(false);
+  window.show();
+  if (!QTest::qWaitForWindowExposed(&window)) FAIL("The window did not come up.");
+  window.activateWindow();
+  window.session().start(kept);
+  settle();
+  REQUIRE(window.session().is_ready());
+}
+
+void OpenedWindow::settle() {
+  if (!QTest::qWaitFor([this] { return !window.session().is_working(); }, patience_ms))
+    FAIL("The window did not come to rest.");
+  QTest::qWait(1);
+}
+
+void OpenedWindow::type(QLineEdit* edit, const QString& text) {
+  edit->setFocus();
+  QTest::mouseClick(edit, Qt::LeftButton);
+  edit->selectAll();
+  QTest::keyClick(edit, Qt::Key_Delete);
+  QTest::keyClicks(edit, text);
+  QTest::keyClick(edit, Qt::Key_Return);
+}
+
+}  // namespace scalpmark::window

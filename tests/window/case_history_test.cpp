@@ -1,0 +1,62 @@
+#include "viewer/window/case_history.h"
+
+#include <catch2/catch.hpp>
+
+using namespace scalpmark;
+using window::CaseHistory;
+
+namespace {
+
+models::CaseFile labelled(const char* label) {
+  models::CaseFile kept;
+  kept.entered.label = label;
+  return kept;
+}
+
+}  // namespace
+
+TEST_CASE("undo goes back case by case, redo forward, and a new edit forgets what was undone") {
+  CaseHistory history(labelled("a"));
+  history.add(labelled("b"), "Label");
+  history.add(labelled("c"), "Label");
+  history.undo();
+  CHECK(history.now().entered.label == "b");
+  history.undo();
+  CHECK(history.now().entered.label == "a");
+  CHECK_FALSE(history.can_undo());
+  history.redo();
+  CHECK(history.now().entered.label == "b");
+  history.add(labelled("d"), "Label");
+  CHECK_FALSE(history.can_redo());
+  history.undo();
+  CHECK(history.now().entered.label == "b");
+}
+
+TEST_CASE("edits of one burst are one step") {
+  CaseHistory history(labelled("a"));
+  history.add(labelled("b"), "Angle", "wheel");
+  history.add(labelled("c"), "Angle", "wheel");
+  history.end_burst();
+  history.add(labelled("d"), "Angle", "wheel");
+  history.undo();
+  CHECK(history.now().entered.label == "c");
+  history.undo();
+  CHECK(history.now().entered.label == "a");
+}
+
+TEST_CASE("a case counts as saved exactly where it was saved") {
+  CaseHistory history(labelled("a"));
+  CHECK(history.is_saved());
+  history.add(labelled("b"), "Label");
+  CHECK_FALSE(history.is_saved());
+  history.mark_saved();
+  CHECK(history.is_saved());
+  history.undo();
+  CHECK_FALSE(history.is_saved());
+  history.redo();
+  CHECK(history.is_saved());
+  history.undo();
+  history.add(labelled("c"), "Label");  // the saved case is out of reach now
+  history.undo();
+  CHECK_FALSE(history.is_saved());
+}

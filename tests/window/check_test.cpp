@@ -1,0 +1,76 @@
+#include "geometry/check.h"
+
+#include <catch2/catch.hpp>
+
+#include "bench.h"
+
+using namespace scalpmark;
+using namespace scalpmark::window;
+
+namespace {
+
+void click_at(MainWindow& w, const Eigen::Vector3d& at) {
+  QTest::mouseClick(&w.stage(), Qt::LeftButton, Qt::NoModifier, w.stage().position_of(at).toPoint());
+}
+
+}  // namespace
+
+TEST_CASE("today's marks clicked where the plan has them pass; the site clicked 2 cm back does not") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::check_index);
+  QTest::qWait(50);
+  const geometry::Placement& treatment = w.session().plan().treatment;
+  QTest::mouseClick(w.worksheet().check()->click_button(TodaysMark::site), Qt::LeftButton);
+  CHECK(w.stage().is_pointing());
+  click_at(w, treatment.pulse);
+  REQUIRE(w.visit().mark(TodaysMark::site));
+  // The edge mark is asked for next.
+  CHECK(w.worksheet().check()->wanted() == TodaysMark::edge);
+  click_at(w, *treatment.edge_mark.tape);
+  REQUIRE(w.visit().check());
+  CHECK_FALSE(w.stage().is_pointing());
+  CHECK(w.visit().check()->verdict == geometry::Verdict::good);
+
+  // Both marks 2 cm further back than planned: the pulse goes about 2 cm too far back.
+  const auto& skin = w.session().head().head.skin();
+  const Eigen::Vector3d back = -20 * treatment.forward;
+  w.visit().set(TodaysMark::site, skin.closest(treatment.pulse + back));
+  w.visit().set(TodaysMark::edge, skin.closest(*treatment.edge_mark.tape + back));
+  REQUIRE(w.visit().check());
+  CHECK(w.visit().check()->verdict != geometry::Verdict::good);
+  CHECK(w.visit().check()->pulse_off_mm == Approx(20).margin(6));
+  // The limits are the user's.
+  opened.type(w.worksheet().check()->pulse_limit()->edit(), "4");
+  opened.type(w.worksheet().check()->angle_limit()->edit(), "45");
+  CHECK(w.visit().check()->verdict == geometry::Verdict::good);
+}
+
+TEST_CASE("today's marks are found by the tape distances the plan gives") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::check_index);
+  const geometry::Placement& treatment = w.session().plan().treatment;
+  const auto enter = [&](TodaysMark which, const geometry::TapeFrom& from) {
+    QTest::mouseClick(w.worksheet().check()->tape_button(which), Qt::LeftButton);
+    const double lengths[]{from.vertex_mm, from.nasion_mm, from.left_tragus_mm};
+    for (std::size_t i = 0; i < 3; ++i)
+      opened.type(w.worksheet().check()->tape(which, i)->edit(),
+                  length_text(lengths[i], LengthUnit::centimetre));
+  };
+  enter(TodaysMark::site, treatment.pulse_tape);
+  enter(TodaysMark::edge, *treatment.edge_mark_tape);
+  REQUIRE(w.visit().check());
+  // Tapes are typed to a millimetre.
+  CHECK(w.visit().check()->pulse_off_mm < 3);
+  CHECK(w.visit().check()->verdict == geometry::Verdict::good);
+}
+
+TEST_CASE("another head starts without marks") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.visit().set(TodaysMark::site, w.session().head().head.vertex());
+  opened.type(w.worksheet().measure()->nasion_inion()->edit(), "37");
+  opened.settle();
+  CHECK_FALSE(w.visit().mark(TodaysMark::site));
+}

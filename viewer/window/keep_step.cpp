@@ -1,0 +1,60 @@
+#include "viewer/window/keep_step.h"
+
+#include <QDir>
+#include <QHBoxLayout>
+
+namespace scalpmark::window {
+
+namespace {
+
+constexpr int longest_label = 200;  // letters; more does not fit on a sheet
+
+}  // namespace
+
+KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), parent), session_(session) {
+  set_hint(tr("Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again."));
+  auto* name = new QLabel(tr("Label of the case"));
+  label_ = new QLineEdit;
+  label_->setMaxLength(longest_label);
+  label_->setToolTip(tr("Printed on pictures and sheets. No names: use your own code for the person."));
+  label_->setAccessibleName(tr("Label of the case"));
+  label_->setAccessibleDescription(label_->toolTip());
+  name->setBuddy(label_);
+  fields()->addWidget(name);
+  fields()->addWidget(label_);
+  save_ = new QPushButton(tr("Save the case"));
+  auto* picture = new QPushButton(tr("Save a picture\u2026"));
+  auto* row = new QHBoxLayout;
+  row->addWidget(save_);
+  row->addWidget(picture);
+  row->addStretch(1);
+  fields()->addLayout(row);
+  where_ = new QLabel;
+  where_->setObjectName("quiet");
+  where_->setWordWrap(true);
+  fields()->addWidget(where_);
+
+  connect(label_, &QLineEdit::editingFinished, this, [this] {
+    if (!label_->isModified()) return;
+    label_->setModified(false);
+    set_problem(session_.change(tr("Label"), [this](models::CaseFile& kept) {
+      kept.entered.label = label_->text().trimmed().toStdString();
+    }));
+  });
+  connect(save_, &QPushButton::clicked, this, &KeepStep::save_wanted);
+  connect(picture, &QPushButton::clicked, this, &KeepStep::picture_wanted);
+}
+
+void KeepStep::show_case() {
+  if (!label_->isModified()) label_->setText(QString::fromStdString(session_.kept().entered.label));
+  where_->setText(
+      session_.file().isEmpty() ? tr("Not saved yet.")
+      : session_.is_saved()
+          ? tr("Saved in %1.").arg(QDir::toNativeSeparators(session_.file()))
+          : tr("Changed since it was saved in %1.").arg(QDir::toNativeSeparators(session_.file())));
+  set_summary(session_.file().isEmpty() ? tr("not saved yet")
+              : session_.is_saved()     ? tr("saved")
+                                        : tr("changed"));
+}
+
+}  // namespace scalpmark::window

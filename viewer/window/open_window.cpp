@@ -1,0 +1,57 @@
+#include "viewer/window/open_window.h"
+
+#include <QVTKOpenGLNativeWidget.h>
+#include <X11/Xlib.h>
+#include <vtkObject.h>
+
+#include <QApplication>
+#include <QSurfaceFormat>
+
+#include "viewer/error.h"
+#include "viewer/window/main_window.h"
+#include "viewer/window/theme.h"
+
+// X11 defines words of ours as macros.
+#undef None
+#undef Bool
+
+namespace scalpmark::window {
+
+namespace {
+
+bool display_answers() {
+  ::Display* display = XOpenDisplay(nullptr);
+  if (!display) return false;
+  XCloseDisplay(display);
+  return true;
+}
+
+}  // namespace
+
+int open_window(const std::string& case_file) {
+  // Qt would end the program without a word of ours.
+  if (!display_answers())
+    throw viewer::ViewerError(
+        "There is no display to open the window on; set DISPLAY, or use scalpmark solve or scalpmark "
+        "picture.");
+  qputenv("QT_QPA_PLATFORM", "xcb");  // what VTK draws on
+  QSurfaceFormat format = QVTKOpenGLNativeWidget::defaultFormat();
+  format.setSamples(0);
+  QSurfaceFormat::setDefaultFormat(format);
+  QCoreApplication::setAttribute(Qt::AA_EnableHighDpiScaling);
+  QCoreApplication::setAttribute(Qt::AA_UseHighDpiPixmaps);
+  vtkObject::GlobalWarningDisplayOff();  // what goes wrong is said in our own sentences
+
+  int count = 1;
+  char name[] = "scalpmark";
+  char* arguments[] = {name, nullptr};
+  QApplication app(count, arguments);
+  QCoreApplication::setApplicationName(QStringLiteral("scalpmark"));
+  apply_theme(app, Settings::read().dark);
+  MainWindow window;
+  window.show();
+  window.begin(QString::fromStdString(case_file));
+  return QApplication::exec();
+}
+
+}  // namespace scalpmark::window

@@ -1,0 +1,523 @@
+#include "viewer/window/stage_view.h"
+
+#include <vtkCamera.h>
+#include <vtkCommand.h>
+#include <vtkGenericOpenGLRenderWindow.h>
+#include <vtkRenderWindowInteractor.h>
+
+#include <QApplication>
+#include <QGestureEvent>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QNativeGestureEvent>
+#include <QPainter>
+#include <QPinchGesture>
+#include <QPolygonF>
+#include <QSurfaceFormat>
+#include <QWheelEvent>
+#include <algorithm>
+#include <cmath>
+
+#include "viewer/stage/coil.h"
+#include "viewer/window/turntable.h"
+
+namespace scalpmark::window {
+
+using Eigen::Vector3d;
+using viewer::Gaze;
+using viewer::Pixel;
+
+namespace {
+
+constexpr int glide_ms = 350;
+constexpr int frame_ms = 16;
+constexpr double eye_distance_mm = 1000;
+constexpr double turn_deg_per_px = 0.4;
+constexpr double node_reach_px = 16;   // of a click from a node's mark
+constexpr double point_reach_px = 14;  // of a grip from a placed point
+constexpr double wheel_notch = 120;
+constexpr double zoom_per_notch = 1.15;
+constexpr double closest_scale_mm = 8, widest_scale_mm = 400;  // half the picture's height
+constexpr int focus_frame_px = 2;
+
+Vector3d vector_of(const double* v) {
+  return {v[0], v[1], v[2]};
+}
+
+double ease(double t) {
+  return t * t * (3 - 2 * t);
+}
+
+}  // namespace
+
+StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
+  setFocusPolicy(Qt::StrongFocus);
+  setMouseTracking(true);
+  setEnableHiDPI(true);
+  grabGesture(Qt::PinchGesture);
+  setAccessibleName(tr("Stage"));
+  setAccessibleDescription(
+      tr("The head with tapes, marks and coil. Arrow keys turn the coil, with Ctrl they move it; 1 to 6 "
+         "choose a "
+         "view."));
+  setMinimumSize(360, 300);
+
+  vtkNew<vtkGenericOpenGLRenderWindow> window;
+  window->SetMultiSamples(0);
+  window->SetDPI(72);  // sizes of text are in pixels here
+  setRenderWindow(window);
+  // The hand is read from Qt's events below.
+  interactor()->SetInteractorStyle(nullptr);
+  window->AddRenderer(plan_renderer_);
+  for (vtkRenderer* r : {plan_renderer_.Get(), bare_renderer_.Get()}) r->UseFXAAOn();
+  stage_ = std::make_unique<viewer::Stage>(plan_renderer_);
+  bare_ = std::make_unique<BareSkin>(bare_renderer_);
+  note_ink_ = std::make_unique<viewer::Ink>(plan_renderer_);
+  note_text_ = std::make_unique<viewer::Overlay>(plan_renderer_);
+  note_observer_ = plan_renderer_->AddObserver(vtkCommand::StartEvent, this, &StageView::draw_notes);
+
+  animation_.setInterval(frame_ms);
+  connect(&animation_, &QTimer::timeout, this, [this] {
+    const double t = std::min(1.0, static_cast<double>(since_.elapsed()) / glide_ms);
+    const double share = ease(t);
+    Eye eye;
+    eye.gaze = between(from_.gaze, to_.gaze, share);
+    eye.focus = from_.focus + share * (to_.focus - from_.focus);
+    eye.scale = from_.scale * std::pow(to_.scale / from_.scale, share);
+    eye.centre_x = from_.centre_x + share * (to_.centre_x - from_.centre_x);
+    eye.centre_y = from_.centre_y + share * (to_.centre_y - from_.centre_y);
+    if (t >= 1) {
+      animation_.stop();
+      eye = to_;
+    }
+    set_eye(eye);
+  });
+}
+
+StageView::~StageView() {
+  plan_renderer_->RemoveObserver(note_observer_);
+}
+
+// --- what is shown
+
+void StageView::show_plan(const geometry::Head& head, const geometry::Case& entered,
+                          const geometry::Plan& plan, const viewer::Shown& shown,
+                          std::vector<StageNote> notes) {
+  if (bare_shown_) {
+    renderWindow()->RemoveRenderer(bare_renderer_);
+    renderWindow()->AddRenderer(plan_renderer_);
+    bare_shown_ = false;
+  }
+  head_ = head;
+  plan_ = plan;
+  entered_ = entered;
+  placement_ = viewer::placement_shown(plan, shown);
+  coil_shown_ = shown.has(viewer::Thing::coil);
+  notes_ = std::move(notes);
+  stage_->set_pixel_ratio(devicePixelRatioF());
+  stage_->show(head, entered, plan, shown);
+  was_shown_ = true;
+  redraw();
+}
+
+void StageView::show_bare(const UnplacedHead& head) {
+  const bool first = !bare_shown_;
+  if (first) {
+    renderWindow()->RemoveRenderer(plan_renderer_);
+    renderWindow()->AddRenderer(bare_renderer_);
+    bare_shown_ = true;
+  }
+  bare_->show(head);
+  redraw();
+}
+
+void StageView::draw_notes() {
+  note_ink_->begin(stage_->sight());
+  note_text_->begin(stage_->sight());
+  if (head_) {
+    stage_->refresh();
+    note_ink_->begin(stage_->sight());
+    note_text_->begin(stage_->sight());
+    const viewer::Sight& s = stage_->sight();
+    for (const StageNote& note : notes_) {
+      const viewer::Mark mark =
+          viewer::make_mark(*head_, viewer::Thing::labels, {}, note.shape, note.colour, note.at, note.along);
+      if (!viewer::in_sight(head_->skin(), mark.at, mark.normal, s)) continue;
+      note_ink_->mark(mark);
+      const Pixel at = s.project(mark.at);
+      const double clear = (viewer::reach_px(note.shape) + 4) * s.scale;
+      note_text_->text(note.text.toStdString(), {at.x + clear, at.y + clear},
+                       {15, true, viewer::palette::text, true});
+    }
+  }
+  note_ink_->done();
+  note_text_->done();
+}
+
+void StageView::redraw() {
+  update();
+  renderWindow()->Render();
+}
+
+// --- camera
+
+const viewer::Sight& StageView::sight() const {
+  return bare_shown_ ? bare_->sight() : stage_->sight();
+}
+
+StageView::Eye StageView::eye() const {
+  vtkCamera* camera = renderer()->GetActiveCamera();
+  Eye eye;
+  eye.gaze.toward_eye = -vector_of(camera->GetDirectionOfProjection()).normalized();
+  const Vector3d up = vector_of(camera->GetViewUp());
+  eye.gaze.up = (up - up.dot(eye.gaze.toward_eye) * eye.gaze.toward_eye).normalized();
+  eye.focus = vector_of(camera->GetFocalPoint());
+  eye.scale = camera->GetParallelScale();
+  eye.centre_x = camera->GetWindowCenter()[0];
+  eye.centre_y = camera->GetWindowCenter()[1];
+  return eye;
+}
+
+void StageView::set_eye(const Eye& eye) {
+  vtkCamera* camera = renderer()->GetActiveCamera();
+  const Vector3d at = eye.focus + eye_distance_mm * eye.gaze.toward_eye;
+  camera->ParallelProjectionOn();
+  camera->SetFocalPoint(eye.focus.data());
+  camera->SetPosition(at.data());
+  camera->SetViewUp(eye.gaze.up.data());
+  camera->SetParallelScale(eye.scale);
+  camera->SetWindowCenter(eye.centre_x, eye.centre_y);
+  redraw();
+  emit camera_moved();
+}
+
+Gaze StageView::gaze() const {
+  return eye().gaze;
+}
+
+void StageView::glide_to(const Eye& to) {
+  animation_.stop();
+  if (!animated_ || !isVisible()) {
+    set_eye(to);
+    return;
+  }
+  from_ = eye();
+  to_ = to;
+  since_.start();
+  animation_.start();
+}
+
+void StageView::look(viewer::View view) {
+  if (bare_shown_ || !head_) return;
+  view_ = view;
+  const Eye before = animation_.isActive() ? eye() : eye();
+  stage_->look(view);
+  const Eye to = eye();
+  set_eye(before);
+  glide_to(to);
+}
+
+void StageView::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, double across_mm) {
+  view_.reset();
+  const Eye before = eye();
+  if (bare_shown_) {
+    bare_->look(gaze, at, across_mm);
+  } else {
+    stage_->look(gaze);
+    if (at && across_mm > 0) {
+      Eye close = eye();
+      close.focus = *at;
+      close.scale = across_mm / 2;
+      set_eye(close);
+    }
+  }
+  const Eye to = eye();
+  set_eye(before);
+  glide_to(to);
+}
+
+Vector3d StageView::head_up() const {
+  return bare_shown_ || !head_ ? eye().gaze.up : head_->axes().up;
+}
+
+void StageView::turn(double around_deg, double over_deg) {
+  animation_.stop();
+  view_.reset();
+  Eye eye = this->eye();
+  const Vector3d focus = eye.focus;
+  eye.gaze = turned(eye.gaze, head_up(), around_deg, over_deg);
+  // The head turns about its own middle, not about what happens to be in the middle of the picture.
+  if (head_ && !bare_shown_) {
+    const Gaze before = this->eye().gaze;
+    const Vector3d middle = head_->axes().origin + 40 * head_->axes().up;
+    const Vector3d off = focus - middle;
+    eye.focus = middle +
+                off.dot(before.up.cross(before.toward_eye)) * eye.gaze.up.cross(eye.gaze.toward_eye) +
+                off.dot(before.up) * eye.gaze.up;
+  }
+  set_eye(eye);
+}
+
+void StageView::shift(const QPointF& by) {
+  animation_.stop();
+  view_.reset();
+  Eye eye = this->eye();
+  const double mm = sight().mm_per_px * devicePixelRatioF();
+  eye.focus += -by.x() * mm * sight().right() + by.y() * mm * sight().up;
+  set_eye(eye);
+}
+
+void StageView::zoom(double factor, const QPointF& about) {
+  animation_.stop();
+  view_.reset();
+  Eye eye = this->eye();
+  const double scale = std::clamp(eye.scale / factor, closest_scale_mm, widest_scale_mm);
+  // What is under the pointer stays there.
+  const Vector3d held = sight().unproject(pixel_of(about));
+  eye.focus = held + (eye.focus - held) * (scale / eye.scale);
+  eye.scale = scale;
+  set_eye(eye);
+}
+
+// --- the hand
+
+Pixel StageView::pixel_of(const QPointF& at) const {
+  const double ratio = devicePixelRatioF();
+  return {at.x() * ratio, at.y() * ratio};
+}
+
+QPointF StageView::position_of(const Vector3d& point) const {
+  const Pixel at = sight().project(point);
+  const double ratio = devicePixelRatioF();
+  return {at.x / ratio, at.y / ratio};
+}
+
+bool StageView::on_coil(const QPointF& at) const {
+  if (bare_shown_ || !coil_shown_ || !coil_movable_) return false;
+  // A coil behind the head is not taken hold of through it.
+  if (placement_.normal.dot(sight().toward_eye) < -0.2) return false;
+  const Vector3d origin = placement_.pulse + placement_.lift_mm * placement_.normal;
+  const Vector3d x = placement_.front.cross(placement_.normal);
+  for (const auto& part : entered_.coil_model.parts) {
+    QPolygonF outline;
+    for (const auto& p : part.outline)
+      outline << position_of(origin + p.x() * x + p.y() * placement_.front + part.top_mm * placement_.normal);
+    if (outline.containsPoint(at, Qt::OddEvenFill)) return true;
+  }
+  return false;
+}
+
+void StageView::set_pointing(bool pointing) {
+  pointing_ = pointing;
+  setCursor(pointing ? Qt::CrossCursor : Qt::ArrowCursor);
+}
+
+void StageView::mousePressEvent(QMouseEvent* event) {
+  animation_.stop();
+  pressed_at_ = last_at_ = event->localPos();
+  dragged_ = false;
+  if (event->button() == Qt::LeftButton && !(event->modifiers() & Qt::ShiftModifier)) {
+    if (bare_shown_) {
+      if (const auto point = bare_->point_near(pixel_of(pressed_at_), point_reach_px * devicePixelRatioF())) {
+        dragged_point_ = *point;
+        hand_ = Hand::moving_point;
+        return;
+      }
+    }
+    if (!pointing_ && on_coil(pressed_at_)) {
+      hand_ = Hand::moving_coil;
+      coil_from_hand_ = position_of(placement_.pulse) - pressed_at_;
+      setCursor(Qt::ClosedHandCursor);
+      return;
+    }
+    hand_ = Hand::turning;
+  } else {
+    hand_ = Hand::shifting;
+  }
+  event->accept();
+}
+
+void StageView::mouseMoveEvent(QMouseEvent* event) {
+  const QPointF at = event->localPos(), by = at - last_at_;
+  if (hand_ == Hand::none) {
+    if (!pointing_) setCursor(on_coil(at) ? Qt::OpenHandCursor : Qt::ArrowCursor);
+    return;
+  }
+  if (!dragged_ && (at - pressed_at_).manhattanLength() < QApplication::startDragDistance() / 2.0) return;
+  dragged_ = true;
+  last_at_ = at;
+  switch (hand_) {
+    case Hand::turning:
+      turn(-by.x() * turn_deg_per_px, by.y() * turn_deg_per_px);
+      break;
+    case Hand::shifting:
+      shift(by);
+      break;
+    case Hand::moving_coil:
+      if (const auto point = stage_->skin_at(pixel_of(at + coil_from_hand_))) emit coil_moved(*point);
+      break;
+    case Hand::moving_point:
+      if (const auto point = bare_->skin_at(pixel_of(at)))
+        emit fiducial_dragged(dragged_point_, bare_->position(*point));
+      break;
+    case Hand::none:
+      break;
+  }
+}
+
+void StageView::mouseReleaseEvent(QMouseEvent* event) {
+  const Hand hand = std::exchange(hand_, Hand::none);
+  setCursor(pointing_ ? Qt::CrossCursor : Qt::ArrowCursor);
+  if (dragged_) {
+    if (hand == Hand::moving_coil) emit coil_put_down();
+    return;
+  }
+  if (event->button() != Qt::LeftButton) return;
+  const Pixel at = pixel_of(event->localPos());
+  if (bare_shown_) {
+    if (hand == Hand::moving_point) return;
+    if (const auto point = bare_->skin_at(at)) emit skin_pointed(bare_->position(*point));
+    return;
+  }
+  if (!head_) return;
+  if (pointing_) {
+    if (const auto point = stage_->skin_at(at)) emit skin_pointed(head_->skin().position(*point));
+    return;
+  }
+  if (const auto mark = stage_->mark_near(at, node_reach_px * devicePixelRatioF());
+      mark && mark->thing == viewer::Thing::grid) {
+    const geometry::GridNode* best = nullptr;
+    double best_mm = std::numeric_limits<double>::infinity();
+    for (const auto& node : plan_.grid) {
+      for (const Vector3d& place :
+           {node.placement.pulse,
+            node.placement.edge_mark.by(entered_.coil.mark_rule).value_or(node.placement.pulse)})
+        if (const double mm = (place - mark->at).norm(); mm < best_mm) {
+          best_mm = mm;
+          best = &node;
+        }
+    }
+    if (best) emit node_clicked(best->row, best->column);
+  }
+}
+
+void StageView::mouseDoubleClickEvent(QMouseEvent* event) {
+  mousePressEvent(event);
+}
+
+void StageView::wheelEvent(QWheelEvent* event) {
+  const double notches =
+      (event->angleDelta().y() != 0 ? event->angleDelta().y() : event->angleDelta().x()) / wheel_notch;
+  if (event->modifiers() & Qt::ControlModifier) {
+    if (coil_shown_ && coil_movable_)
+      emit coil_turned(notches * (event->modifiers() & Qt::ShiftModifier ? 5 : 1));
+  } else {
+    zoom(std::pow(zoom_per_notch, notches), event->position());
+  }
+  event->accept();
+}
+
+void StageView::keyPressEvent(QKeyEvent* event) {
+  const bool ctrl = event->modifiers() & Qt::ControlModifier, alt = event->modifiers() & Qt::AltModifier;
+  const double much = event->modifiers() & Qt::ShiftModifier ? 5 : 1;
+  const bool coil = coil_shown_ && coil_movable_ && !bare_shown_;
+  constexpr double turn_step_deg = 3;
+  const auto arrow = [&](double x, double y) {
+    if (alt || !coil)
+      turn(-x * turn_step_deg * much, y * turn_step_deg * much);
+    else if (ctrl)
+      emit coil_nudged(y * much, (entered_.side == geometry::Side::left ? -x : x) * much);
+    else if (x != 0)
+      emit coil_turned(x * much);
+    else
+      turn(0, y * turn_step_deg * much);
+  };
+  switch (event->key()) {
+    case Qt::Key_Left:
+      arrow(-1, 0);
+      break;
+    case Qt::Key_Right:
+      arrow(1, 0);
+      break;
+    case Qt::Key_Up:
+      arrow(0, 1);
+      break;
+    case Qt::Key_Down:
+      arrow(0, -1);
+      break;
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+      zoom(zoom_per_notch, QPointF(width() / 2.0, height() / 2.0));
+      break;
+    case Qt::Key_Minus:
+      zoom(1 / zoom_per_notch, QPointF(width() / 2.0, height() / 2.0));
+      break;
+    default:
+      QWidget::keyPressEvent(event);
+      return;
+  }
+  event->accept();
+}
+
+bool StageView::event(QEvent* event) {
+  if (event->type() == QEvent::Gesture) {
+    if (const auto* pinch =
+            static_cast<QPinchGesture*>(static_cast<QGestureEvent*>(event)->gesture(Qt::PinchGesture))) {
+      zoom(pinch->scaleFactor(), mapFromGlobal(pinch->centerPoint().toPoint()));
+      return true;
+    }
+  }
+  if (event->type() == QEvent::NativeGesture) {
+    const auto* gesture = static_cast<QNativeGestureEvent*>(event);
+    if (gesture->gestureType() == Qt::ZoomNativeGesture) {
+      zoom(1 + gesture->value(), gesture->localPos());
+      return true;
+    }
+  }
+  // Mouse, wheel and keys are ours; the base class would hand them to VTK, which has no part in this.
+  switch (event->type()) {
+    case QEvent::MouseButtonPress:
+    case QEvent::MouseButtonRelease:
+    case QEvent::MouseButtonDblClick:
+    case QEvent::MouseMove:
+    case QEvent::Wheel:
+    case QEvent::KeyPress:
+    case QEvent::FocusIn:
+    case QEvent::FocusOut:
+      return QOpenGLWidget::event(event);
+    default:
+      return QVTKOpenGLNativeWidget::event(event);
+  }
+}
+
+void StageView::resizeEvent(QResizeEvent* event) {
+  QVTKOpenGLNativeWidget::resizeEvent(event);
+  if (!was_shown_ || bare_shown_) return;
+  animation_.stop();
+  if (view_) stage_->look(*view_);
+}
+
+void StageView::focusInEvent(QFocusEvent* event) {
+  QVTKOpenGLNativeWidget::focusInEvent(event);
+  update();
+}
+
+void StageView::focusOutEvent(QFocusEvent* event) {
+  QVTKOpenGLNativeWidget::focusOutEvent(event);
+  update();
+}
+
+void StageView::paintGL() {
+  QVTKOpenGLNativeWidget::paintGL();
+  if (!hasFocus()) return;
+  QPainter painter(this);
+  painter.setPen(QPen(palette().color(QPalette::Highlight), focus_frame_px));
+  painter.drawRect(rect().adjusted(1, 1, -1, -1));
+}
+
+QImage StageView::picture() {
+  renderWindow()->Render();
+  return grabFramebuffer();
+}
+
+}  // namespace scalpmark::window

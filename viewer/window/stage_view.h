@@ -1,0 +1,146 @@
+#pragma once
+
+#include <QVTKOpenGLNativeWidget.h>
+#include <vtkNew.h>
+#include <vtkRenderer.h>
+
+#include <QElapsedTimer>
+#include <QTimer>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "viewer/stage/stage.h"
+#include "viewer/window/bare_skin.h"
+#include "viewer/window/held_coil.h"
+#include "viewer/window/session.h"
+
+namespace scalpmark::window {
+
+/// A mark of today's visit, or a landmark that was asked for: drawn on the stage besides the plan.
+struct StageNote {
+  viewer::Shape shape = viewer::Shape::disc;
+  viewer::Colour colour;
+  Eigen::Vector3d at = Eigen::Vector3d::Zero();
+  Eigen::Vector3d along = Eigen::Vector3d::UnitX();
+  QString text;
+};
+
+/// The stage in the window, and the hand that moves coil and camera on it.
+///   drag the coil            moves it over the skin; it stays tangent
+///   Ctrl and wheel, arrows   turn the coil (Left, Right; one degree, with Shift five)
+///   Ctrl and arrows          move the coil by a millimetre (with Shift five)
+///   drag elsewhere           turns the head; wheel zooms; right or middle drag, or Shift and drag, shifts
+///   click a node             lays the coil on it
+/// What is computed is asked of geometry/ by whoever listens; this widget only says what the hand did.
+class StageView : public QVTKOpenGLNativeWidget {
+  Q_OBJECT
+public:
+  explicit StageView(QWidget* parent = nullptr);
+  ~StageView() override;
+
+  /// Shows a plan; the coil where `shown` says.
+  void show_plan(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+                 const viewer::Shown& shown, std::vector<StageNote> notes);
+  /// Shows a skin whose four points are being placed.
+  void show_bare(const UnplacedHead& head);
+  [[nodiscard]] bool is_bare() const { return bare_shown_; }
+
+  /// Turns to a view, in a short movement.
+  void look(viewer::View view);
+  /// Looks straight at a point of the plan's head, or of the bare skin, `across_mm` of it filling the
+  /// picture.
+  void look_at(const viewer::Gaze& gaze, const std::optional<Eigen::Vector3d>& at = {}, double across_mm = 0);
+  [[nodiscard]] viewer::Gaze gaze() const;
+  /// Movements may be switched off (for pictures and tests, and for people they make dizzy).
+  void set_animated(bool animated) { animated_ = animated; }
+  [[nodiscard]] bool is_moving() const { return animation_.isActive(); }
+
+  /// The next clicks on the skin are wanted as points (fiducials, today's marks) instead of moving the coil.
+  void set_pointing(bool pointing);
+  [[nodiscard]] bool is_pointing() const { return pointing_; }
+  /// The coil follows the hand only where there is one to see.
+  void set_coil_movable(bool movable) { coil_movable_ = movable; }
+
+  [[nodiscard]] const viewer::Stage& stage() const { return *stage_; }
+  [[nodiscard]] const BareSkin& bare() const { return *bare_; }
+  /// The picture as it is now.
+  [[nodiscard]] QImage picture();
+  /// Stage pixel (device pixels) of a widget position.
+  [[nodiscard]] viewer::Pixel pixel_of(const QPointF& at) const;
+  /// Widget position of a point in space.
+  [[nodiscard]] QPointF position_of(const Eigen::Vector3d& point) const;
+
+signals:
+  void coil_moved(const geometry::SurfacePoint& to);
+  void coil_turned(double by_deg);
+  /// Along the skin, mm: forward (toward the nose) and outward.
+  void coil_nudged(double forward_mm, double outward_mm);
+  void coil_put_down();
+  void node_clicked(int row, int column);
+  void skin_pointed(const Eigen::Vector3d& at);
+  void fiducial_dragged(Fiducial which, const Eigen::Vector3d& to);
+  void camera_moved();
+
+protected:
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  bool event(QEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+  void paintGL() override;
+
+private:
+  enum class Hand { none, turning, shifting, moving_coil, moving_point };
+  struct Eye {
+    viewer::Gaze gaze;
+    Eigen::Vector3d focus = Eigen::Vector3d::Zero();
+    double scale = 100, centre_x = 0, centre_y = 0;
+  };
+
+  [[nodiscard]] vtkRenderer* renderer() const { return bare_shown_ ? bare_renderer_ : plan_renderer_; }
+  [[nodiscard]] const viewer::Sight& sight() const;
+  [[nodiscard]] Eye eye() const;
+  void set_eye(const Eye& eye);
+  void glide_to(const Eye& to);
+  void turn(double around_deg, double over_deg);
+  void shift(const QPointF& by);
+  void zoom(double factor, const QPointF& about);
+  [[nodiscard]] bool on_coil(const QPointF& at) const;
+  void draw_notes();
+  void redraw();
+  [[nodiscard]] Eigen::Vector3d head_up() const;
+
+  vtkNew<vtkRenderer> plan_renderer_, bare_renderer_;
+  std::unique_ptr<viewer::Stage> stage_;
+  std::unique_ptr<BareSkin> bare_;
+  std::unique_ptr<viewer::Ink> note_ink_;
+  std::unique_ptr<viewer::Overlay> note_text_;
+  unsigned long note_observer_ = 0;
+  bool bare_shown_ = false, was_shown_ = false;
+
+  std::optional<geometry::Head> head_;
+  geometry::Plan plan_;
+  geometry::Case entered_;
+  geometry::Placement placement_;
+  bool coil_shown_ = false;
+  std::vector<StageNote> notes_;
+
+  Hand hand_ = Hand::none;
+  QPointF pressed_at_, last_at_, coil_from_hand_;
+  bool dragged_ = false;
+  bool pointing_ = false, coil_movable_ = true, animated_ = true;
+  Fiducial dragged_point_ = Fiducial::nasion;
+  QTimer animation_;
+  QElapsedTimer since_;
+  Eye from_, to_;
+  std::optional<viewer::View>
+      view_;  // re-fitted when the window is resized, until the camera is moved by hand
+};
+
+}  // namespace scalpmark::window

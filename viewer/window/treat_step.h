@@ -1,0 +1,42 @@
+#pragma once
+
+#include <QLineEdit>
+#include <QTableWidget>
+
+#include "viewer/window/choice.h"
+#include "viewer/window/node_pad.h"
+#include "viewer/window/number_field.h"
+#include "viewer/window/session.h"
+#include "viewer/window/step.h"
+
+namespace scalpmark::window {
+
+/// Step 4: the node that answered, and where from there the treatment goes; other sites with their distances.
+class TreatStep : public Step {
+  Q_OBJECT
+public:
+  explicit TreatStep(Session& session, QWidget* parent = nullptr);
+
+  void show_case();
+  void set_unit(LengthUnit unit);
+
+  [[nodiscard]] NodePad* hotspot() const { return hotspot_; }
+  [[nodiscard]] Choice* rule() const { return rule_; }
+  [[nodiscard]] LengthField* distance() const { return distance_; }
+  [[nodiscard]] QLineEdit* label() const { return label_; }
+  [[nodiscard]] QTableWidget* alternatives() const { return alternatives_; }
+
+private:
+  void take_label();
+
+  Session& session_;
+  LengthUnit unit_ = LengthUnit::centimetre;
+  NodePad* hotspot_;
+  Choice* rule_;
+  LengthField* distance_;
+  QWidget* label_row_;
+  QLineEdit* label_;
+  QTableWidget* alternatives_;
+};
+
+}  // namespace scalpmark::window
