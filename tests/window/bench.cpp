@@ -4,7 +4,7 @@
 
 #include <QApplication>
 #include <QSurfaceFormat>
-#include <catch2/catch.hpp>
+#include <stdexcept>
 
 #include "viewer/display.h"
 #include "viewer/window/theme.h"
@@ -46,16 +46,16 @@ OpenedWindow::OpenedWindow(const models::CaseFile& kept) {
   window.ask_unsaved = [] { return MainWindow::Answer::discard; };
   window.stage().set_animated(false);
   window.show();
-  if (!QTest::qWaitForWindowExposed(&window)) FAIL("The window did not come up.");
+  if (!QTest::qWaitForWindowExposed(&window)) throw std::runtime_error("The window did not come up.");
   window.activateWindow();
   window.session().start(kept);
   settle();
-  REQUIRE(window.session().is_ready());
+  if (!window.session().is_ready()) throw std::runtime_error("The case did not load.");
 }
 
 void OpenedWindow::settle() {
   if (!QTest::qWaitFor([this] { return !window.session().is_working(); }, patience_ms))
-    FAIL("The window did not come to rest.");
+    throw std::runtime_error("The window did not come to rest.");
   QTest::qWait(1);
 }
 

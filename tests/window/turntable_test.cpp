@@ -1,5 +1,6 @@
 #include "viewer/window/turntable.h"
 
+#include <Eigen/Geometry>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <random>

@@ -1,6 +1,7 @@
 #include "viewer/window/check_step.h"
 
 #include <QHBoxLayout>
+#include <QStyle>
 
 #include "viewer/window/verdict.h"
 
@@ -130,6 +131,8 @@ void CheckStep::show_case() {
                                    : QString());
   verdict_->setVisible(visit_.check().has_value());
   verdict_->setProperty("good", text.good);
+  verdict_->style()->unpolish(verdict_);
+  verdict_->style()->polish(verdict_);
   set_summary(visit_.check() ? text.headline : QString());
   if (wanted_)
     set_note(*wanted_ == TodaysMark::site ? tr("Now click today's site mark on the head.")

@@ -543,6 +543,7 @@ std::vector<StageNote> MainWindow::notes_now() const {
 
 void MainWindow::refresh_stage() {
   if (session_.unplaced()) {
+    status_->clear();
     stage_->show_bare(*session_.unplaced());
     return;
   }

@@ -39,6 +39,7 @@ constexpr double wheel_notch = 120;
 constexpr double zoom_per_notch = 1.15;
 constexpr double closest_scale_mm = 8, widest_scale_mm = 400;  // half the picture's height
 constexpr int focus_frame_px = 2;
+const viewer::TextStyle note_style{15, true, viewer::palette::text, true};
 
 Vector3d vector_of(const double* v) {
   return {v[0], v[1], v[2]};
@@ -131,7 +132,40 @@ void StageView::show_bare(const UnplacedHead& head) {
   redraw();
 }
 
+viewer::Pixel StageView::place_for(const Pixel& at, const StageNote& note) {
+  const double scale = stage_->sight().scale, clear = (viewer::reach_px(note.shape) + 4) * scale;
+  const viewer::TextSize size = note_text_->measure(note.text.toStdString(), note_style);
+  const auto box_at = [&](const Pixel& p) {
+    return viewer::Box{p.x, p.y, p.x + size.width, p.y + size.height};
+  };
+  const Pixel usual{at.x + clear, at.y + clear};
+  // Outward in rings until the plan's own labels and captions are clear.
+  for (double away = clear; away < 160 * scale; away += 0.7 * size.height)
+    for (const Pixel& p :
+         {Pixel{at.x + away, at.y - size.height / 2}, Pixel{at.x - away - size.width, at.y - size.height / 2},
+          Pixel{at.x + clear, at.y + away}, Pixel{at.x - clear - size.width, at.y + away},
+          Pixel{at.x + clear, at.y - away - size.height},
+          Pixel{at.x - clear - size.width, at.y - away - size.height}}) {
+      const viewer::Box box = box_at(p);
+      if (!box.inside({0, 0, static_cast<double>(stage_->sight().width_px),
+                       static_cast<double>(stage_->sight().height_px)}))
+        continue;
+      const auto hits = [&](const viewer::Box& other) { return other.overlaps(box); };
+      const auto& captions = stage_->captions();
+      const auto& labels = stage_->labels();
+      if (std::none_of(captions.begin(), captions.end(),
+                       [&](const auto& caption) { return hits(caption.box); }) &&
+          std::none_of(noted_.begin(), noted_.end(), hits) &&
+          std::none_of(labels.begin(), labels.end(), [&](const auto& label) { return hits(label.box); })) {
+        noted_.push_back(box);
+        return p;
+      }
+    }
+  return usual;
+}
+
 void StageView::draw_notes() {
+  noted_.clear();
   note_ink_->begin(stage_->sight());
   note_text_->begin(stage_->sight());
   if (head_) {
@@ -145,9 +179,7 @@ void StageView::draw_notes() {
       if (!viewer::in_sight(head_->skin(), mark.at, mark.normal, s)) continue;
       note_ink_->mark(mark);
       const Pixel at = s.project(mark.at);
-      const double clear = (viewer::reach_px(note.shape) + 4) * s.scale;
-      note_text_->text(note.text.toStdString(), {at.x + clear, at.y + clear},
-                       {15, true, viewer::palette::text, true});
+      note_text_->text(note.text.toStdString(), place_for(at, note), note_style);
     }
   }
   note_ink_->done();
@@ -509,7 +541,7 @@ void StageView::focusOutEvent(QFocusEvent* event) {
 
 void StageView::paintGL() {
   QVTKOpenGLNativeWidget::paintGL();
-  if (!hasFocus()) return;
+  if (!hasFocus() || !coil_movable_) return;  // nothing to do by keys in a picture for patients
   QPainter painter(this);
   painter.setPen(QPen(palette().color(QPalette::Highlight), focus_frame_px));
   painter.drawRect(rect().adjusted(1, 1, -1, -1));

@@ -113,6 +113,7 @@ private:
   void zoom(double factor, const QPointF& about);
   [[nodiscard]] bool on_coil(const QPointF& at) const;
   void draw_notes();
+  [[nodiscard]] viewer::Pixel place_for(const viewer::Pixel& at, const StageNote& note);
   void redraw();
   [[nodiscard]] Eigen::Vector3d head_up() const;
 
@@ -130,6 +131,7 @@ private:
   geometry::Placement placement_;
   bool coil_shown_ = false;
   std::vector<StageNote> notes_;
+  std::vector<viewer::Box> noted_;  // where their texts stand
 
   Hand hand_ = Hand::none;
   QPointF pressed_at_, last_at_, coil_from_hand_;

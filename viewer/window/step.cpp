@@ -7,9 +7,8 @@ namespace scalpmark::window {
 Step::Step(int number, const QString& title, QWidget* parent)
     : QFrame(parent), title_(title), number_(number) {
   setObjectName("step");
-  heading_ = new QToolButton;
+  heading_ = new QPushButton;
   heading_->setObjectName("heading");
-  heading_->setToolButtonStyle(Qt::ToolButtonTextOnly);
   heading_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   heading_->setCursor(Qt::PointingHandCursor);
   heading_->setFocusPolicy(Qt::StrongFocus);
@@ -44,7 +43,7 @@ Step::Step(int number, const QString& title, QWidget* parent)
   all->addWidget(body_);
   label_heading();
 
-  connect(heading_, &QToolButton::clicked, this, [this] {
+  connect(heading_, &QPushButton::clicked, this, [this] {
     set_open(!open_);
     if (open_) emit entered();
   });

@@ -2,7 +2,7 @@
 
 #include <QFrame>
 #include <QLabel>
-#include <QToolButton>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace scalpmark::window {
@@ -25,7 +25,7 @@ public:
   void set_note(const QString& sentence);
   /// The step the stage shows is set off from the others.
   void set_current(bool current);
-  [[nodiscard]] QToolButton* heading() const { return heading_; }
+  [[nodiscard]] QPushButton* heading() const { return heading_; }
   [[nodiscard]] QString title() const { return title_; }
 
 signals:
@@ -43,7 +43,7 @@ private:
   QString title_, summary_;
   int number_;
   bool open_ = false;
-  QToolButton* heading_;
+  QPushButton* heading_;
   QLabel *hint_, *note_, *problem_;
   QWidget* body_;
   QVBoxLayout* fields_;

@@ -48,10 +48,11 @@ void apply_theme(QApplication& app, bool dark) {
     QFrame#step { background: STEP; border: 1px solid LINE; border-radius: 6px; }
     QFrame#step[current="true"] { border: 2px solid ACCENT; }
     QFrame#step QLabel, QFrame#step QRadioButton { background: transparent; }
-    QToolButton#heading { text-align: left; border: 2px solid transparent; border-radius: 5px; padding: 8px 10px;
+    QPushButton#heading { text-align: left; border: 2px solid transparent; border-radius: 5px; padding: 8px 10px;
       font-size: 15px; font-weight: 600; background: transparent; }
-    QToolButton#heading:hover { background: PAGE; }
-    QToolButton#heading:focus { border-color: ACCENT; }
+    QPushButton#heading:hover { background: PAGE; }
+    QPushButton#heading:focus { border-color: ACCENT; padding: 8px 10px; }
+    QPushButton#heading:pressed { background: PAGE; color: TEXT; }
     QLabel#hint { color: QUIET; }
     QLabel#quiet { color: QUIET; }
     QLabel#strong { font-weight: 600; }

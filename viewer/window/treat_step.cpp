@@ -63,7 +63,9 @@ TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), p
   row->addWidget(label_);
   fields()->addWidget(label_row_);
 
-  fields()->addWidget(new QLabel(tr("Other sites, and how far they lie from this one")));
+  auto* others = new QLabel(tr("Other sites, and how far they lie from this one"));
+  others->setWordWrap(true);
+  fields()->addWidget(others);
   alternatives_ = new QTableWidget(0, 2);
   alternatives_->setAccessibleName(tr("Other sites; Enter chooses one"));
   alternatives_->setHorizontalHeaderLabels({tr("Site"), tr("Away")});

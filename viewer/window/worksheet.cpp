@@ -9,7 +9,7 @@ namespace scalpmark::window {
 
 namespace {
 
-constexpr int width_px = 352;
+constexpr int width_px = 364;
 
 }  // namespace
 
@@ -67,7 +67,10 @@ void Worksheet::go_to(StepIndex step, bool alone) {
   }
   if (step == current_) steps_[step]->set_current(true);
   set_current(step);
-  QTimer::singleShot(0, this, [this, step] { ensureWidgetVisible(steps_[step], 0, 0); });
+  QTimer::singleShot(0, this, [this, step] {
+    ensureWidgetVisible(steps_[step], 0, 0);
+    horizontalScrollBar()->setValue(0);
+  });
 }
 
 void Worksheet::show_case() {
