@@ -88,9 +88,13 @@ TEST_CASE("work of a program that was killed is found again, work of one that ru
   const pid_t child = fork();
   REQUIRE(child >= 0);
   if (child == 0) {
-    auto* recovery = new Recovery(folder.path());
-    recovery->keep(kept, "/somewhere/kept.json");
-    ::kill(::getpid(), SIGKILL);
+    try {
+      auto* recovery = new Recovery(folder.path());
+      recovery->keep(kept, "/somewhere/kept.json");
+      ::kill(::getpid(), SIGKILL);
+    } catch (...) {
+      ::_exit(1);  // this process must not go on as a second run of the tests
+    }
   }
   int status = 0;
   REQUIRE(::waitpid(child, &status, 0) == child);
@@ -130,10 +134,13 @@ TEST_CASE("a case killed in the middle of saving is the old one or the new one, 
   for (int round = 0; round < 12; ++round) {
     const pid_t child = fork();
     REQUIRE(child >= 0);
-    if (child == 0)
-      for (int i = 0;; ++i) {
-        kept.entered.label = std::string(150, i % 2 ? 'a' : 'b');
-        models::write_case(file, kept);
+    if (child == 0) try {
+        for (int i = 0;; ++i) {
+          kept.entered.label = std::string(150, i % 2 ? 'a' : 'b');
+          models::write_case(file, kept);
+        }
+      } catch (...) {
+        ::_exit(1);
       }
     ::usleep(static_cast<useconds_t>(3000 + 1700 * round));
     ::kill(child, SIGKILL);

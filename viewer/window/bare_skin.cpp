@@ -177,7 +177,9 @@ std::optional<Fiducial> BareSkin::point_near(const Pixel& at, double reach_px) c
   double best_px = reach_px;
   for (const Fiducial which : all_fiducials) {
     const auto& point = placed_[static_cast<std::size_t>(which)];
-    if (!point) continue;
+    // A point on the far side is not taken hold of through the head.
+    if (!point || !viewer::in_sight(*drawn_, *point, drawn_->smooth_normal(drawn_->closest(*point)), sight_))
+      continue;
     const Pixel there = sight_.project(*point);
     const double away = std::hypot(there.x - at.x, there.y - at.y);
     if (away <= best_px) {

@@ -22,12 +22,15 @@ KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), pare
   name->setBuddy(label_);
   fields()->addWidget(name);
   fields()->addWidget(label_);
-  save_ = new QPushButton(tr("Save the case"));
-  auto* picture = new QPushButton(tr("Save a picture\u2026"));
+  save_ = new QPushButton(tr("Save case"));
+  auto* picture = new QPushButton(tr("Picture\u2026"));
   auto* row = new QHBoxLayout;
   row->addWidget(save_);
   row->addWidget(picture);
+  auto* sheet = new QPushButton(tr("Sheet\u2026"));
+  row->addWidget(sheet);
   row->addStretch(1);
+  connect(sheet, &QPushButton::clicked, this, &KeepStep::sheet_wanted);
   fields()->addLayout(row);
   where_ = new QLabel;
   where_->setObjectName("quiet");

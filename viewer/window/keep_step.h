@@ -20,6 +20,7 @@ public:
 signals:
   void save_wanted();
   void picture_wanted();
+  void sheet_wanted();
 
 private:
   Session& session_;

@@ -74,7 +74,7 @@ LandmarksStep::LandmarksStep(Session& session, QWidget* parent)
   placing->addWidget(place_text_);
   auto* grid = new QGridLayout;
   for (const Fiducial which : all_fiducials) {
-    auto* button = new QPushButton;
+    auto* button = new QPushButton(capital(name_of(which)));
     button->setCheckable(true);
     const auto i = static_cast<int>(which);
     grid->addWidget(button, i / 2, i % 2);

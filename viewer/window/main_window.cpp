@@ -17,6 +17,7 @@
 #include "geometry/walk.h"
 #include "models/embedded_data.h"
 #include "viewer/palette.h"
+#include "viewer/sheet/sheet.h"
 #include "viewer/window/cautions.h"
 #include "viewer/window/status_line.h"
 #include "viewer/window/theme.h"
@@ -138,6 +139,11 @@ void MainWindow::build_bar(QVBoxLayout* into) {
   picture->setObjectName("mode");
   picture->setToolTip(tr("Save what the stage shows as a picture"));
   row->addWidget(picture);
+  auto* sheet = new QPushButton(tr("Sheet\u2026"));
+  sheet->setObjectName("mode");
+  sheet->setToolTip(tr("Save the printed placement sheet as PDF, A4 or Letter"));
+  row->addWidget(sheet);
+  connect(sheet, &QPushButton::clicked, this, &MainWindow::save_sheet);
   into->addWidget(bar_);
   connect(modes_, &QButtonGroup::idClicked, this, [this](int id) { set_mode(static_cast<Mode>(id)); });
   connect(picture, &QPushButton::clicked, this, &MainWindow::save_picture);
@@ -251,7 +257,8 @@ void MainWindow::build_menus() {
   file->addSeparator();
   save_action_ = add(file, tr("&Save"), QKeySequence::Save, [this] { save(); });
   add(file, tr("Save &as\u2026"), QKeySequence("Ctrl+Shift+S"), [this] { save_as(); });
-  add(file, tr("Save a &picture\u2026"), QKeySequence("Ctrl+P"), [this] { save_picture(); });
+  add(file, tr("Save a &picture\u2026"), QKeySequence("Ctrl+Shift+P"), [this] { save_picture(); });
+  add(file, tr("Save a s&heet\u2026"), QKeySequence("Ctrl+P"), [this] { save_sheet(); });
   file->addSeparator();
   add(file, tr("&Quit"), QKeySequence("Ctrl+Q"), [this] { close(); });
 
@@ -422,6 +429,7 @@ void MainWindow::connect_all() {
   connect(worksheet_->check(), &CheckStep::point_wanted, this,
           [this] { stage_->set_pointing(worksheet_->check()->wanted().has_value()); });
   connect(worksheet_->keep(), &KeepStep::save_wanted, this, [this] { save(); });
+  connect(worksheet_->keep(), &KeepStep::sheet_wanted, this, &MainWindow::save_sheet);
   connect(worksheet_->keep(), &KeepStep::picture_wanted, this, &MainWindow::save_picture);
 
   connect(stage_, &StageView::coil_moved, this, [this](const geometry::SurfacePoint& to) {
@@ -883,6 +891,25 @@ void MainWindow::save_picture() {
   if (!stage_->picture().save(path, "PNG"))
     show_notice(tr("The picture could not be written to %1; choose another folder.")
                     .arg(QDir::toNativeSeparators(path)));
+}
+
+void MainWindow::save_sheet() {
+  if (!session_.is_ready()) return;
+  const QString a4 = tr("Sheet on A4 (*.pdf)"), letter = tr("Sheet on Letter (*.pdf)");
+  QString chosen = a4;
+  QString path = QFileDialog::getSaveFileName(this, tr("Save a sheet"), {}, a4 + ";;" + letter, &chosen);
+  if (path.isEmpty()) return;
+  if (!path.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive)) path += QStringLiteral(".pdf");
+  QApplication::setOverrideCursor(Qt::WaitCursor);
+  QString problem;
+  try {
+    viewer::write_sheet(path.toStdString(), session_.kept(), session_.head(), session_.plan(),
+                        chosen == letter ? viewer::Paper::letter : viewer::Paper::a4);
+  } catch (const std::exception& error) {
+    problem = QString::fromUtf8(error.what());
+  }
+  QApplication::restoreOverrideCursor();
+  show_notice(problem);
 }
 
 void MainWindow::copy_picture() {

@@ -96,6 +96,7 @@ private:
   bool save();
   bool save_as();
   void save_picture();
+  void save_sheet();
   void copy_picture();
   void show_about();
   void show_keys();

@@ -76,6 +76,8 @@ void apply_theme(QApplication& app, bool dark) {
     QPushButton#mode:focus { padding: 5px 15px; }
     QTableWidget { background: FIELD; border: 1px solid LINE; border-radius: 4px; }
     QTableWidget:focus { border: 2px solid ACCENT; }
+    QRadioButton::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 8px; background: FIELD; }
+    QRadioButton::indicator:checked { width: 6px; height: 6px; border: 5px solid ACCENT; border-radius: 8px; }
     QRadioButton:focus { color: ACCENT; text-decoration: underline; }
     QWidget#topBar, QWidget#foot { background: GROUND; }
     QLabel#status { font-size: 15px; font-weight: 600; }
