@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <exception>
+#include <filesystem>
 #include <iostream>
 #include <new>
 #include <sstream>
@@ -290,6 +291,9 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
     sheet_command(o);
   else if (head->parsed())
     head_command(o);
+  else if (!window_case.empty() && !std::filesystem::exists(window_case))
+    throw UsageError("\"" + window_case +
+                     "\" is neither a command nor a file; write scalpmark --help for how to call them.");
   else
     return open_window(window_case);
   return done;
