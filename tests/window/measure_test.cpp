@@ -63,10 +63,13 @@ TEST_CASE("undo goes back to the start over edits of head, search and treatment,
   opened.type(sheet.measure()->tragus_tragus()->edit(), "37.5");
   opened.settle();
   sheet.go_to(Worksheet::search_index);
+  QTest::qWait(50);  // an opened step is laid out first
   opened.type(sheet.search()->lateral()->edit(), "4.5");
   opened.type(sheet.search()->angle()->edit(), "40");
-  QTest::mouseClick(sheet.search()->side()->button(1), Qt::LeftButton);
+  QRadioButton* right = sheet.search()->side()->button(1);
+  QTest::mouseClick(right, Qt::LeftButton);
   sheet.go_to(Worksheet::treat_index);
+  QTest::qWait(50);
   QTest::mouseClick(sheet.treat()->hotspot()->button(1, 0), Qt::LeftButton);
   opened.type(sheet.treat()->distance()->edit(), "5.5");
   opened.settle();
@@ -131,6 +134,7 @@ TEST_CASE("every field of the search refuses what is out of its range and keeps 
   refuses(opened.window.worksheet().treat()->distance(), "11");
   TreatStep* treat = opened.window.worksheet().treat();
   opened.window.worksheet().go_to(Worksheet::treat_index);
+  QTest::qWait(50);
   QTest::mouseClick(treat->rule()->button(1), Qt::LeftButton);
   const std::string with_landmark = opened.case_text();
   opened.type(treat->label(), "Q9");

@@ -61,7 +61,9 @@ public:
     w.visit().set(TodaysMark::site, skin.closest(treatment.pulse + Eigen::Vector3d(2, 1, 0)));
     w.visit().set(TodaysMark::edge, skin.closest(*treatment.edge_mark.tape + Eigen::Vector3d(2, 1, 0)));
     snap("14-check-good");
-    w.visit().set(TodaysMark::site, skin.closest(treatment.pulse + Eigen::Vector3d(-9, -9, 0)));
+    for (const auto& [which, at] : {std::pair(TodaysMark::site, treatment.pulse),
+                                    std::pair(TodaysMark::edge, *treatment.edge_mark.tape)})
+      w.visit().set(which, skin.closest(at - 15 * treatment.forward));
     snap("15-check-off");
     w.set_mode(Mode::check);
     snap("16-check-mode");
