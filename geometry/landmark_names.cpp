@@ -110,4 +110,19 @@ std::optional<std::string> canonical_label(std::string_view label) {
   return {};
 }
 
+std::string label_on_side(const std::string& label, Side side) {
+  const auto canonical = canonical_label(label);
+  if (!canonical) return label;
+  // Names of a row run left to right, so mirror images stand as far from its midline in the list.
+  const auto& all = lattice_names();
+  size_t at = 0;
+  while (all[at].name != *canonical) ++at;
+  const bool on_side = side == Side::left ? all[at].column <= middle : all[at].column >= middle;
+  if (on_side) return *canonical;
+  size_t first = at, last = at;
+  while (first > 0 && all[first - 1].row == all[at].row) --first;
+  while (last + 1 < all.size() && all[last + 1].row == all[at].row) ++last;
+  return all[first + (last - at)].name;
+}
+
 }  // namespace scalpmark::geometry

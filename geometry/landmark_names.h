@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/case.h"
 #include "geometry/landmarks.h"
 
 namespace scalpmark::geometry {
@@ -20,5 +21,9 @@ struct LatticeName {
 
 /// All 345 labels of the 10-5 system (Oostenveld and Praamstra 2001), front to back, left to right.
 [[nodiscard]] const std::vector<LatticeName>& lattice_names();
+
+/// The label's mirror image if it stands on the other side (F3 and F4 for the right: F4), itself if it stands
+/// on this side or on the midline. A label the 10-5 system does not have is given back as it is.
+[[nodiscard]] std::string label_on_side(const std::string& label, Side side);
 
 }  // namespace scalpmark::geometry

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "geometry/error.h"
+#include "geometry/landmark_names.h"
 #include "geometry/vertex.h"
 #include "tests/support/heads.h"
 
@@ -119,6 +120,17 @@ TEST_CASE("labels are understood in any case, and the older temporal labels too"
   const auto at = by_name(landmarks(head, LandmarkSystem::ten_five));
   for (const char* name : {"F3", "AF3", "NFpz", "POO4h", "Cz", "T9", "O1"})
     CHECK((landmark(head, name)->at - at.at(name)).norm() < 1e-9);
+}
+
+TEST_CASE("a label changes to its partner when the side changes, and only then") {
+  CHECK(label_on_side("F3", Side::right) == "F4");
+  CHECK(label_on_side("f4", Side::left) == "F3");
+  CHECK(label_on_side("F3", Side::left) == "F3");
+  CHECK(label_on_side("Fz", Side::right) == "Fz");
+  CHECK(label_on_side("T5", Side::right) == "P8");
+  CHECK(label_on_side("AFp9h", Side::right) == "AFp10h");
+  CHECK(label_on_side("O1h", Side::right) == "O2h");
+  CHECK(label_on_side("nonsense", Side::right) == "nonsense");
 }
 
 // Klem et al. 1999: the vertex is half way on both tapes at once.

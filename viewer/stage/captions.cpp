@@ -42,6 +42,9 @@ std::vector<std::string> wrapped(Overlay& overlay, const std::string& text, cons
   return lines;
 }
 
+const TextStyle caution_style{13, false, palette::quiet_text, true};
+constexpr double caution_rim_px = 8;  ///< between the caution and the rim of the picture
+
 }  // namespace
 
 const std::string& caution_text() {
@@ -63,6 +66,13 @@ void Captions::show(const geometry::Case& entered, const geometry::Plan& plan, c
   axes_ = plan.axes;
 }
 
+double Captions::bottom(Overlay& overlay, double width_px, double scale) {
+  double height = 2 * caution_rim_px * scale;
+  for (const auto& line : wrapped(overlay, caution_text(), caution_style, width_px - 2 * margin_px * scale))
+    height += overlay.measure(line, caution_style).height;
+  return height;
+}
+
 void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& taken) const {
   const double margin = margin_px * sight.scale, width = sight.width_px - 2 * margin;
   if (shown_) {
@@ -81,15 +91,14 @@ void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& 
          {margin, top, margin + std::max(a.width, b.width), top + a.height + b.height + 4 * sight.scale}});
   }
   if (!with_caution_) return;
-  const TextStyle quiet{13, false, palette::quiet_text, true};
-  const auto lines = wrapped(overlay, caution_text(), quiet, width);
-  double y = sight.height_px - 8 * sight.scale;
+  const auto lines = wrapped(overlay, caution_text(), caution_style, width);
+  double y = sight.height_px - caution_rim_px * sight.scale;
   double widest = 0;
   for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
-    const TextSize size = overlay.measure(*line, quiet);
+    const TextSize size = overlay.measure(*line, caution_style);
     y -= size.height;
     widest = std::max(widest, size.width);
-    overlay.text(*line, {margin, y}, quiet);
+    overlay.text(*line, {margin, y}, caution_style);
   }
   taken.push_back({caution_text(), {margin, y, margin + widest, static_cast<double>(sight.height_px)}});
 }

@@ -18,8 +18,10 @@ public:
   void show(const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown);
   /// Draws them and adds the boxes they take.
   void draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& taken) const;
-  /// What the caption lines take from the top and the bottom, pixels of a picture 800 high.
-  static constexpr double top_px = 64, bottom_px = 36;
+  /// What the title takes from the top, pixels of a picture 800 high.
+  static constexpr double top_px = 64;
+  /// What the caution takes from the bottom of a picture so wide, pixels: more where it needs two lines.
+  [[nodiscard]] static double bottom(Overlay& overlay, double width_px, double scale);
 
 private:
   std::string title_, head_, side_;

@@ -97,10 +97,10 @@ struct Stage::Parts {
   Coverage head_in_picture;
 
   /// The part of the picture that is the head's.
-  [[nodiscard]] Box free_box(int width, int height, double scale) const {
+  [[nodiscard]] Box free_box(int width, int height, double scale) {
     return {with_column ? column_px * scale : margin_px * scale,
             (with_title ? Captions::top_px : margin_px) * scale, width - margin_px * scale,
-            height - (with_caution ? Captions::bottom_px : margin_px) * scale};
+            height - (with_caution ? Captions::bottom(overlay, width, scale) : margin_px * scale)};
   }
 };
 

@@ -195,9 +195,8 @@ void MainWindow::build_centre(QVBoxLayout* into) {
   explain_text_ =
       new QLabel(tr("The flat coil rests gently on your head, and you hear it click. Each click sends a "
                     "short magnetic pulse "
-                    "through the skin to the small spot under the green diamond, where it wakes up the part "
-                    "of the brain that we "
-                    "want to reach."));
+                    "through the skin to the part of the brain under the green diamond, which is the place "
+                    "your clinician has chosen."));
   explain_text_->setObjectName("explain");
   explain_text_->setWordWrap(true);
   auto* done = new QPushButton(tr("Done"));

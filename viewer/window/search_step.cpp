@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <cmath>
 
+#include "geometry/landmark_names.h"
 #include "geometry/ranges.h"
 
 namespace scalpmark::window {
@@ -53,7 +54,10 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
   connect(side_, &Choice::picked, this, [this](int index) {
     change(tr("Side"), [index](models::CaseFile& kept) {
       kept.entered.side = index == 0 ? geometry::Side::left : geometry::Side::right;
-      // A landmark of one side becomes its mirror image on the other (F3, F4), as the whole case does.
+      // The site moves to the other side with the rest of the case: F3 becomes F4.
+      auto& treatment = kept.entered.treatment;
+      if (treatment.rule == geometry::TreatmentRule::landmark)
+        treatment.label = geometry::label_on_side(treatment.label, kept.entered.side);
     });
   });
   connect(grid_on_, &Choice::picked, this, [this](int index) {
