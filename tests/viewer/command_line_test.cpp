@@ -11,29 +11,13 @@
 #include <sstream>
 #include <string>
 
+#include "tests/support/own_folder.h"
+
 namespace fs = std::filesystem;
+using scalpmark::tests::slurp;
+using Folder = scalpmark::tests::OwnFolder;
 
 namespace {
-
-/// A folder of this test's own, gone afterwards.
-struct Folder {
-  fs::path path = fs::temp_directory_path() / ("scalpmark-viewer-test-" + std::to_string(getpid()));
-  Folder() { fs::create_directories(path); }
-  ~Folder() {
-    std::error_code error;
-    fs::remove_all(path, error);
-  }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  [[nodiscard]] std::string file(const std::string& name) const { return (path / name).string(); }
-};
-
-std::string slurp(const fs::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  std::ostringstream text;
-  text << in.rdbuf();
-  return text.str();
-}
 
 struct Ran {
   int exit = -1;

@@ -16,33 +16,16 @@
 #include "geometry/solve.h"
 #include "models/case_file.h"
 #include "models/load_head.h"
+#include "tests/support/own_folder.h"
 #include "viewer/sheet/content.h"
 
 namespace fs = std::filesystem;
 using namespace scalpmark;
+using tests::slurp;
 using viewer::Paper;
+using Folder = tests::OwnFolder;
 
 namespace {
-
-/// A folder of this test's own, gone afterwards.
-struct Folder {
-  fs::path path = fs::temp_directory_path() / ("scalpmark-sheet-test-" + std::to_string(getpid()));
-  Folder() { fs::create_directories(path); }
-  ~Folder() {
-    std::error_code error;
-    fs::remove_all(path, error);
-  }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  [[nodiscard]] std::string file(const std::string& name) const { return (path / name).string(); }
-};
-
-std::string slurp(const fs::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  std::ostringstream text;
-  text << in.rdbuf();
-  return text.str();
-}
 
 void spill(const fs::path& file, const std::string& bytes) {
   std::ofstream(file, std::ios::binary) << bytes;

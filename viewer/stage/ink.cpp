@@ -12,6 +12,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "viewer/stage/triangles.h"
+
 namespace scalpmark::viewer {
 
 using Eigen::Vector3d;
@@ -122,27 +124,8 @@ void Ink::spot(const Vector3d& at, double radius_px, Colour colour, double lift_
 }
 
 void Ink::done() {
-  const auto count = static_cast<vtkIdType>(points_.size() / 3);
-  vtkNew<vtkFloatArray> coordinates;
-  coordinates->SetNumberOfComponents(3);
-  coordinates->SetNumberOfTuples(count);
-  std::copy(points_.begin(), points_.end(), coordinates->GetPointer(0));
-  vtkNew<vtkUnsignedCharArray> colours;
-  colours->SetNumberOfComponents(3);
-  colours->SetNumberOfTuples(count);
-  std::copy(colours_.begin(), colours_.end(), colours->GetPointer(0));
-  vtkNew<vtkPoints> points;
-  points->SetData(coordinates);
-  vtkNew<vtkIdTypeArray> corners;
-  corners->SetNumberOfValues(count);
-  for (vtkIdType i = 0; i < count; ++i) corners->SetValue(i, i);
-  vtkNew<vtkCellArray> cells;
-  cells->SetData(3, corners);
-  data_->SetPoints(points);
-  data_->SetPolys(cells);
-  data_->GetPointData()->SetScalars(colours);
-  data_->Modified();
-  actor_->SetVisibility(count > 0);
+  set_triangles(*data_, points_, colours_, 3);
+  actor_->SetVisibility(!points_.empty());
 }
 
 }  // namespace scalpmark::viewer

@@ -14,6 +14,8 @@
 #include <cmath>
 #include <filesystem>
 
+#include "viewer/stage/triangles.h"
+
 namespace scalpmark::viewer {
 
 namespace {
@@ -144,26 +146,7 @@ void Overlay::shape(Shape shape, const Pixel& centre, Colour colour) {
 
 void Overlay::done() {
   for (size_t i = used_; i < texts_.size(); ++i) texts_[i]->VisibilityOff();
-  const auto count = static_cast<vtkIdType>(points_.size() / 3);
-  vtkNew<vtkFloatArray> coordinates;
-  coordinates->SetNumberOfComponents(3);
-  coordinates->SetNumberOfTuples(count);
-  std::copy(points_.begin(), points_.end(), coordinates->GetPointer(0));
-  vtkNew<vtkUnsignedCharArray> colours;
-  colours->SetNumberOfComponents(4);
-  colours->SetNumberOfTuples(count);
-  std::copy(colours_.begin(), colours_.end(), colours->GetPointer(0));
-  vtkNew<vtkPoints> points;
-  points->SetData(coordinates);
-  vtkNew<vtkIdTypeArray> corners;
-  corners->SetNumberOfValues(count);
-  for (vtkIdType i = 0; i < count; ++i) corners->SetValue(i, i);
-  vtkNew<vtkCellArray> cells;
-  cells->SetData(3, corners);
-  data_->SetPoints(points);
-  data_->SetPolys(cells);
-  data_->GetPointData()->SetScalars(colours);
-  data_->Modified();
+  set_triangles(*data_, points_, colours_, 4);
 }
 
 }  // namespace scalpmark::viewer
