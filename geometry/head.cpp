@@ -1,14 +1,10 @@
 #include "geometry/head.h"
 
-#include <algorithm>
 #include <array>
-#include <atomic>
-#include <future>
 #include <mutex>
 #include <optional>
-#include <thread>
-#include <vector>
 
+#include "geometry/all_cores.h"
 #include "geometry/error.h"
 #include "geometry/vertex.h"
 
@@ -85,15 +81,7 @@ const Head::Fields& Head::fields() const {
                                               d.fiducials.right_tragus};
     std::array<std::optional<DistanceField>, 4> fields;
     // No more at a time than there are cores: each holds about 100 MB while it is worked out.
-    std::atomic<size_t> next{0};
-    const auto work = [&] {
-      for (size_t i = next++; i < sources.size(); i = next++) fields[i].emplace(d.skin, sources[i]);
-    };
-    const unsigned helpers = std::min(3U, std::max(1U, std::thread::hardware_concurrency()) - 1);
-    std::vector<std::future<void>> others;
-    for (unsigned i = 0; i < helpers; ++i) others.push_back(std::async(std::launch::async, work));
-    work();
-    for (auto& other : others) other.get();
+    on_all_cores(sources.size(), [&](size_t i) { fields[i].emplace(d.skin, sources[i]); });
     d.fields.emplace(
         Fields{std::move(*fields[0]), std::move(*fields[1]), std::move(*fields[2]), std::move(*fields[3])});
   });

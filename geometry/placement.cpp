@@ -1,13 +1,16 @@
 #include "geometry/placement.h"
 
 #include <Eigen/Dense>
+#include <array>
 #include <cmath>
 #include <limits>
 
+#include "geometry/all_cores.h"
 #include "geometry/error.h"
 #include "geometry/face_region.h"
 #include "geometry/laid_tape.h"
 #include "geometry/pose.h"
+#include "geometry/shortest_path.h"
 #include "geometry/text.h"
 #include "geometry/triangle_math.h"
 #include "geometry/walk.h"
@@ -103,7 +106,7 @@ Mark mark_by_rule(const Head& head, const Case& entered, const Laid& laid, const
 }
 
 TapeFrom tape_from(const Head& head, const SurfacePoint& p, TapeDistances wanted) {
-  if (wanted == TapeDistances::left_out) {
+  if (wanted != TapeDistances::worked_out) {
     constexpr double none = std::numeric_limits<double>::quiet_NaN();
     return {none, none, none, none};
   }
@@ -111,6 +114,12 @@ TapeFrom tape_from(const Head& head, const SurfacePoint& p, TapeDistances wanted
   const Surface& skin = head.skin();
   return {fields.vertex.at(skin, p), fields.nasion.at(skin, p), fields.left_tragus.at(skin, p),
           fields.right_tragus.at(skin, p)};
+}
+
+/// The four points that tapes run from.
+std::array<SurfacePoint, 4> tape_sources(const Head& head) {
+  const SkinFiducials& f = head.fiducials();
+  return {head.vertex(), f.nasion, f.left_tragus, f.right_tragus};
 }
 
 }  // namespace
@@ -233,6 +242,28 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
     throw GeometryError("No pulse point puts the coil's edge over this mark (the nearest misses it by " +
                         to_text(best_mm, 2) + " mm); move the mark or choose another marking rule.");
   return best;
+}
+
+void measure_tapes(const Head& head, const std::vector<LaidCoil*>& coils) {
+  std::vector<SurfacePoint> points;
+  for (const LaidCoil* coil : coils) {
+    points.push_back(coil->pulse);
+    if (coil->mark) points.push_back(*coil->mark);
+  }
+  const std::array<SurfacePoint, 4> sources = tape_sources(head);
+  std::array<std::vector<double>, 4> mm;
+  on_all_cores(sources.size(),
+               [&](size_t i) { mm[i] = shortest_distances(head.skin(), sources[i], points); });
+  size_t i = 0;
+  const auto next = [&] {
+    const TapeFrom from{mm[0][i], mm[1][i], mm[2][i], mm[3][i]};
+    ++i;
+    return from;
+  };
+  for (LaidCoil* coil : coils) {
+    coil->placement.pulse_tape = next();
+    if (coil->mark) coil->placement.edge_mark_tape = next();
+  }
 }
 
 Placement place_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse,

@@ -2,6 +2,7 @@
 
 #include <Eigen/Core>
 #include <optional>
+#include <vector>
 
 #include "geometry/case.h"
 #include "geometry/head.h"
@@ -31,6 +32,10 @@ struct LaidCoil {
 };
 [[nodiscard]] LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse,
                                 TapeDistances tapes = TapeDistances::worked_out);
+
+/// The same placements' tape distances, each by its own shortest path (TapeDistances::each_path), all in one
+/// go on as many threads as there are cores. Points on a separate piece of skin get infinity.
+void measure_tapes(const Head& head, const std::vector<LaidCoil*>& coils);
 
 /// The pulse point alone whose mark by the case's rule falls on `mark` (to 0.02 mm at worst), looked for from
 /// `near` where given. Refuses (GeometryError) a mark that no pulse point reaches.

@@ -15,9 +15,13 @@ struct TapeFrom {
   double vertex_mm = 0, nasion_mm = 0, left_tragus_mm = 0, right_tragus_mm = 0;
 };
 
-/// Tape distances need the head's distance fields, which take seconds the first time; a picture or the first
-/// look at a new head can do without. Left out, every TapeFrom is not-a-number.
-enum class TapeDistances { worked_out, left_out };
+/// How a plan gets its tape distances. The two ways agree to a fiftieth of a millimetre.
+enum class TapeDistances {
+  worked_out,  ///< looked up in the head's distance fields: at once, after the first time, which takes
+               ///< seconds
+  each_path,   ///< each by its own shortest path: a second or less a plan, with nothing to wait for first
+  left_out,    ///< not at all (a picture, a coil in motion): every TapeFrom is not-a-number
+};
 
 /// One mark per rule; empty where the mark would fall off the head (over the face, past the skin's border).
 struct EdgeMarks {

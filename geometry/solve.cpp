@@ -103,7 +103,10 @@ void check_settings(const Case& entered) {
         "\", which is not a position of the 10-20, 10-10 or 10-5 system; write one such as F3.");
 }
 
-Plan solve(const Head& head, const Case& entered, TapeDistances wanted) {
+Plan solve(const Head& head, const Case& entered, TapeDistances tapes_wanted) {
+  // Paths are measured in one go at the end.
+  const TapeDistances wanted =
+      tapes_wanted == TapeDistances::each_path ? TapeDistances::left_out : tapes_wanted;
   check_settings(entered);
   const Surface& skin = head.skin();
   const VertexTapes& tapes = head.vertex_tapes();
@@ -123,9 +126,8 @@ Plan solve(const Head& head, const Case& entered, TapeDistances wanted) {
   if (on_face(head, start_point.at))
     throw GeometryError(
         "The search start falls on the face; shorten search.lateral_mm or search.anterior_mm.");
-  const LaidCoil start = lay_coil(head, entered, entered.side, start_point.on_skin, wanted);
-  plan.start = start.placement;
-  warn_of_missing_marks(plan.warnings, "the start", plan.start);
+  LaidCoil start = lay_coil(head, entered, entered.side, start_point.on_skin, wanted);
+  warn_of_missing_marks(plan.warnings, "the start", start.placement);
 
   // The grid, as drawn with a pencil on edge marks, or laid out on pulse points.
   const bool on_marks = entered.search.grid_on == GridOn::edge_marks;
@@ -146,7 +148,8 @@ Plan solve(const Head& head, const Case& entered, TapeDistances wanted) {
     }
     return row == 0 ? at : forward_tape(head, at, row * pitch).at(1).on_skin;
   };
-  LaidCoil hotspot = start;
+  std::vector<LaidCoil> nodes;
+  SurfacePoint hotspot = start.pulse;
   for (int row = -1; row <= 1; ++row)
     for (int column = -1; column <= 1; ++column) {
       LaidCoil node = start;
@@ -156,16 +159,16 @@ Plan solve(const Head& head, const Case& entered, TapeDistances wanted) {
             lay_coil(head, entered, entered.side,
                      on_marks ? pulse_for_mark(head, entered, entered.side, at, &start.pulse) : at, wanted);
       }
-      if (row == entered.hotspot.row && column == entered.hotspot.column) hotspot = node;
-      plan.grid.push_back({row, column, std::move(node.placement)});
+      if (row == entered.hotspot.row && column == entered.hotspot.column) hotspot = node.pulse;
+      plan.grid.push_back({row, column, {}});
+      nodes.push_back(std::move(node));
     }
-  plan.hotspot = hotspot.placement;
 
   // The treatment site and what else it might have been.
   std::optional<Landmark> label;
   if (entered.treatment.rule == TreatmentRule::landmark) label = landmark(head, entered.treatment.label);
   const Side treated = label ? side_of(label->name, entered.side) : entered.side;
-  const auto forward_site = [&](double mm) { return forward_tape(head, hotspot.pulse, mm); };
+  const auto forward_site = [&](double mm) { return forward_tape(head, hotspot, mm); };
   SurfacePoint site;
   if (label) {
     site = label->on_skin;
@@ -179,8 +182,22 @@ Plan solve(const Head& head, const Case& entered, TapeDistances wanted) {
         label ? "The position " + label->name + " lies on the face of this head; choose another."
               : "The treatment site, " + to_text(entered.treatment.distance_mm / 10) +
                     " cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.");
-  plan.treatment = lay_coil(head, entered, treated, site, wanted).placement;
-  warn_of_missing_marks(plan.warnings, "the treatment site", plan.treatment);
+  LaidCoil treatment = lay_coil(head, entered, treated, site, wanted);
+  warn_of_missing_marks(plan.warnings, "the treatment site", treatment.placement);
+
+  if (tapes_wanted == TapeDistances::each_path) {
+    std::vector<LaidCoil*> coils{&start, &treatment};
+    for (LaidCoil& node : nodes) coils.push_back(&node);
+    measure_tapes(head, coils);
+  }
+  plan.start = std::move(start.placement);
+  plan.treatment = std::move(treatment.placement);
+  for (size_t i = 0; i < nodes.size(); ++i) {
+    GridNode& node = plan.grid[i];
+    node.placement = std::move(nodes[i].placement);
+    if (node.row == entered.hotspot.row && node.column == entered.hotspot.column)
+      plan.hotspot = node.placement;
+  }
 
   std::vector<SurfacePoint> others;
   const auto alternative = [&](TreatmentAlternative a, const SurfacePoint& at) {

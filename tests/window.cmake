@@ -3,12 +3,14 @@
 find_package(Qt5 REQUIRED COMPONENTS Widgets Test)
 
 add_library(scalpmark_window_support STATIC window/bench.cpp)
-target_link_libraries(scalpmark_window_support PUBLIC scalpmark::window Qt5::Test Catch2::Catch2 PRIVATE scalpmark_flags)
+target_link_libraries(scalpmark_window_support PUBLIC scalpmark::window Qt5::Test scalpmark_test_program PRIVATE scalpmark_flags)
 target_include_directories(scalpmark_window_support SYSTEM PUBLIC ${Qt5Test_INCLUDE_DIRS})
 
 file(GLOB window_tests CONFIGURE_DEPENDS window/*_test.cpp)
 add_executable(test_window window/main.cpp ${window_tests})
 target_link_libraries(test_window PRIVATE scalpmark_flags scalpmark_window_support)
+target_precompile_headers(test_window PRIVATE <QtWidgets> <QtTest> <catch2/catch.hpp> <Eigen/Geometry> <functional> <memory>
+  <optional> <string> <vector>)
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
   PROPERTIES TIMEOUT 300 RESOURCE_LOCK window_display)
 

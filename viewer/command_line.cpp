@@ -148,7 +148,7 @@ struct Solved {
 };
 
 Solved solve_case(const std::string& file, const models::Progress& progress,
-                  geometry::TapeDistances tapes = geometry::TapeDistances::worked_out) {
+                  geometry::TapeDistances tapes = geometry::TapeDistances::each_path) {
   auto kept = models::read_case(file);
   auto loaded = models::load_head(kept, progress);
   progress("Working out the plan", 0);
@@ -186,7 +186,7 @@ void picture_command(const Options& o) {
   const models::Progress progress = SlowProgress();
   const Solved solved = solve_case(
       o.in, progress,
-      shown.has(Thing::numbers) ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out);
+      shown.has(Thing::numbers) ? geometry::TapeDistances::each_path : geometry::TapeDistances::left_out);
   if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = solved.loaded.description;
   progress("Drawing", 0);

@@ -108,15 +108,53 @@ void landmarks_vtk(benchmark::State& state) {
 }
 BENCHMARK(landmarks_vtk)->Unit(benchmark::kMillisecond);
 
+/// All but the tape distances (the fields they are looked up in take minutes on a smooth head of a million
+/// triangles; see fields_by_size and each_path_by_size).
 void solve_by_size(benchmark::State& state) {
   const auto c = plain_case();
   const geometry::Head head = head_of(static_cast<int>(state.range(0)));
   head.skin().prepare();
-  (void)head.fields();
-  for (auto _ : state) benchmark::DoNotOptimize(geometry::solve(head, c));
+  for (auto _ : state) benchmark::DoNotOptimize(geometry::solve(head, c, geometry::TapeDistances::left_out));
   state.counters["triangles"] = static_cast<double>(head.skin().triangles().size());
 }
-BENCHMARK(solve_by_size)->Arg(10000)->Arg(100000)->Arg(1000000)->Unit(benchmark::kMillisecond);
+BENCHMARK(solve_by_size)->Arg(10000)->Arg(100000)->Arg(1000000)->Arg(2000000)->Unit(benchmark::kMillisecond);
+
+/// The same with every tape distance by its own shortest path, as the command line does.
+void each_path_by_size(benchmark::State& state) {
+  const auto c = plain_case();
+  const geometry::Head head = head_of(static_cast<int>(state.range(0)));
+  head.skin().prepare();
+  for (auto _ : state) benchmark::DoNotOptimize(geometry::solve(head, c, geometry::TapeDistances::each_path));
+  state.counters["triangles"] = static_cast<double>(head.skin().triangles().size());
+}
+BENCHMARK(each_path_by_size)
+    ->Arg(10000)
+    ->Arg(100000)
+    ->Arg(1000000)
+    ->Unit(benchmark::kMillisecond)
+    ->UseRealTime()
+    ->Iterations(1);
+
+void fields_by_size(benchmark::State& state) {
+  const geometry::Head head = head_of(static_cast<int>(state.range(0)));
+  for (auto _ : state) {
+    const geometry::Head fresh(head.skin(), head.fiducials(), head.vertex());
+    benchmark::DoNotOptimize(&fresh.fields());
+  }
+}
+BENCHMARK(fields_by_size)
+    ->Arg(10000)
+    ->Arg(100000)
+    ->Unit(benchmark::kMillisecond)
+    ->UseRealTime()
+    ->Iterations(1);
+
+void each_path_template(benchmark::State& state) {
+  const auto c = plain_case();
+  const auto& head = template_head();
+  for (auto _ : state) benchmark::DoNotOptimize(geometry::solve(head, c, geometry::TapeDistances::each_path));
+}
+BENCHMARK(each_path_template)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 void fields_template(benchmark::State& state) {
   const auto& head = template_head();

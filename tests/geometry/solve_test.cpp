@@ -258,3 +258,25 @@ TEST_CASE("a plan without tape distances is the same plan otherwise") {
     CHECK((whole.grid[i].placement.pulse - without.grid[i].placement.pulse).norm() == 0);
   CHECK((whole.treatment.edge - without.treatment.edge).norm() == 0);
 }
+
+TEST_CASE("tape distances measured path by path are those looked up") {
+  const Head head = egg(5);
+  const Plan looked_up = solve(head, plain_case());
+  const Plan measured = solve(head, plain_case(), TapeDistances::each_path);
+  // The plan file rounds to a thousandth; the lookup interpolates between four views of each triangle's edge.
+  constexpr double alike_mm = 0.02;
+  const auto compare = [&](const TapeFrom& a, const TapeFrom& b) {
+    CHECK(a.vertex_mm == Approx(b.vertex_mm).margin(alike_mm));
+    CHECK(a.nasion_mm == Approx(b.nasion_mm).margin(alike_mm));
+    CHECK(a.left_tragus_mm == Approx(b.left_tragus_mm).margin(alike_mm));
+    CHECK(a.right_tragus_mm == Approx(b.right_tragus_mm).margin(alike_mm));
+  };
+  const auto compare_coils = [&](const Placement& a, const Placement& b) {
+    compare(a.pulse_tape, b.pulse_tape);
+    compare(a.edge_mark_tape.value(), b.edge_mark_tape.value());
+  };
+  compare_coils(looked_up.start, measured.start);
+  compare_coils(looked_up.hotspot, measured.hotspot);
+  compare_coils(looked_up.treatment, measured.treatment);
+  for (size_t i = 0; i < 9; ++i) compare_coils(looked_up.grid[i].placement, measured.grid[i].placement);
+}

@@ -5,12 +5,14 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <filesystem>
+#include <nlohmann/json.hpp>
 
 #include "geometry/ranges.h"
 #include "models/error.h"
 #include "models/strict_json.h"
 #include "tests/support/json_schema.h"
 #include "tests/support/sentence.h"
+#include "tests/support/temporary_folder.h"
 
 using namespace scalpmark;
 using models::ModelError;

@@ -10,6 +10,7 @@
 #include "models/error.h"
 #include "tests/support/json_schema.h"
 #include "tests/support/sentence.h"
+#include "tests/support/temporary_folder.h"
 
 using namespace scalpmark;
 using Eigen::Vector2d;

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <limits>
+#include <nlohmann/json.hpp>
 
 #include "geometry/solve.h"
 #include "models/coil_library.h"
@@ -9,6 +10,7 @@
 #include "tests/support/heads.h"
 #include "tests/support/json_schema.h"
 #include "tests/support/sentence.h"
+#include "tests/support/temporary_folder.h"
 
 using namespace scalpmark;
 using nlohmann::ordered_json;

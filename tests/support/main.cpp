@@ -1,2 +1,5 @@
-#define CATCH_CONFIG_MAIN
-#include <catch2/catch.hpp>
+#include "tests/support/test_program.h"
+
+int main(int argc, char** argv) {
+  return scalpmark::tests::run_tests(argc, argv);
+}

@@ -87,7 +87,7 @@ TEST_CASE("each kind of mark is drawn where the plan says, and only when the hea
         // The head is convex, so what faces the eye is seen and what faces away is not.
         const double facing = m.normal.dot(stage.sight().toward_eye);
         if (std::abs(facing) < 0.15) continue;
-        CHECK(m.visible == facing > 0);
+        CHECK(m.visible == (facing > 0));
         const Pixel there = in_picture(stage.project(m.at));
         const double reach = reach_px(m.shape) + 2;
         const auto middle = middle_of(pixels, m.colour, there, reach);

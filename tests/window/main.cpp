@@ -1,15 +1,7 @@
-#define CATCH_CONFIG_RUNNER
-#include <catch2/catch.hpp>
-
 #include "bench.h"
+#include "tests/support/test_program.h"
 
 int main(int argc, char** argv) {
-  Catch::Session session;
-  if (const int wrong = session.applyCommandLine(argc, argv)) return wrong;
-  // Listing needs no display.
-  if (session.configData().listTests || session.configData().listTestNamesOnly ||
-      session.configData().listTags || session.configData().listReporters)
-    return session.run();
-  const scalpmark::window::Bench bench(argc, argv);
-  return session.run();
+  return scalpmark::tests::run_tests(argc, argv,
+                                     [&] { return std::make_shared<scalpmark::window::Bench>(argc, argv); });
 }
