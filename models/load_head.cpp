@@ -17,7 +17,7 @@ LoadedHead generic(const geometry::MeasuredTapes& tapes) {
 
 }  // namespace
 
-LoadedHead load_head(const CaseFile& kept, const Progress& progress) {
+LoadedHead load_head(const CaseFile& kept, const Progress& progress, const SkinReading& reading) {
   const HeadSource& source = kept.head;
   if (source.kind == HeadKind::generic) return generic(kept.entered.tape_mm);
   if (!source.fiducials)
@@ -27,7 +27,7 @@ LoadedHead load_head(const CaseFile& kept, const Progress& progress) {
                                          ? source.file
                                          : kept.folder / source.file;  // an empty folder is the current one
   const bool mesh = source.kind == HeadKind::mesh;
-  SkinImport read = mesh ? read_mesh(file, source.unit, progress) : read_mri(file, progress);
+  SkinImport read = reading({source.kind, file, source.unit}, progress);
   return {geometry::Head(std::move(read.skin), *source.fiducials),
           (mesh ? "mesh " : "MRI ") + file.filename().string(), std::move(read.notes)};
 }

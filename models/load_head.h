@@ -6,6 +6,7 @@
 #include "geometry/head.h"
 #include "models/case_file.h"
 #include "models/skin_import.h"
+#include "models/skin_reading.h"
 
 namespace scalpmark::models {
 
@@ -15,8 +16,9 @@ struct LoadedHead {
   std::vector<std::string> notes;  ///< of the import, one sentence each
 };
 
-/// The head of a case: generic and scaled to the case's tapes, or read from its file with the case's
-/// fiducials. Passes on the refusals of what it uses (ModelError, geometry::GeometryError).
-[[nodiscard]] LoadedHead load_head(const CaseFile& kept, const Progress& progress = {});
+/// The head of a case: generic and scaled to the case's tapes, or read from its file (by `read`) with the
+/// case's fiducials. Passes on the refusals of what it uses (ModelError, geometry::GeometryError).
+[[nodiscard]] LoadedHead load_head(const CaseFile& kept, const Progress& progress = {},
+                                   const SkinReading& read = read_skin);
 
 }  // namespace scalpmark::models

@@ -1,5 +1,8 @@
 #include "viewer/command_line.h"
 
+#include <fcntl.h>
+#include <unistd.h>
+
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <exception>
@@ -13,9 +16,9 @@
 #include "models/case_file.h"
 #include "models/load_head.h"
 #include "models/mesh_file.h"
-#include "models/mri_file.h"
 #include "models/plan_file.h"
 #include "viewer/error.h"
+#include "viewer/own_program.h"
 #include "viewer/picture.h"
 #include "viewer/sheet/sheet.h"
 #include "viewer/slow_progress.h"
@@ -150,7 +153,7 @@ struct Solved {
 Solved solve_case(const std::string& file, const models::Progress& progress,
                   geometry::TapeDistances tapes = geometry::TapeDistances::each_path) {
   auto kept = models::read_case(file);
-  auto loaded = models::load_head(kept, progress);
+  auto loaded = models::load_head(kept, progress, models::read_apart(own_program()));
   progress("Working out the plan", 0);
   auto plan = geometry::solve(loaded.head, kept.entered, tapes);
   say(loaded.notes);
@@ -206,13 +209,30 @@ void head_command(const Options& o) {
   const auto unit = unit_from(o.unit);
   if (unit && is_mri(o.in))
     throw UsageError("--unit is for meshes; a NIfTI file says itself what its unit is.");
-  const auto found =
-      is_mri(o.in) ? models::read_mri(o.in, SlowProgress()) : models::read_mesh(o.in, unit, SlowProgress());
+  const auto kind = is_mri(o.in) ? models::HeadKind::mri : models::HeadKind::mesh;
+  const auto found = models::read_apart(own_program())({kind, o.in, unit}, SlowProgress());
   say(found.notes);
   models::write_ply(o.out, found.skin);
 }
 
+/// `scalpmark read-skin KIND UNIT MEMORY_MB CPU_SECONDS FILE`: how the program calls itself to read a file
+/// apart (models/skin_reading.h). Not for people, so it is not in the help.
+int answer_reading(const std::vector<std::string>& words) {
+  if (words.size() != 7) throw UsageError("read-skin is for the program's own use; use head.");
+  models::ReadingLimits limits;
+  limits.memory_mb = std::stoul(words[4]);
+  limits.cpu_seconds = static_cast<unsigned>(std::stoul(words[5]));
+  const models::SkinRequest request{words[2] == "mri" ? models::HeadKind::mri : models::HeadKind::mesh,
+                                    words[6], words[3] == "any" ? std::nullopt : unit_from(words[3])};
+  // What libraries print must not get between the answers.
+  const int answers_to = ::dup(STDOUT_FILENO);
+  const int nowhere = ::open("/dev/null", O_WRONLY);
+  if (answers_to < 0 || nowhere < 0 || ::dup2(nowhere, STDOUT_FILENO) < 0) return failed;
+  return models::answer_skin_request(request, limits, answers_to) ? done : failed;
+}
+
 int run(int argc, const char* const* argv, OpenWindow open_window) {
+  if (argc > 1 && std::string_view(argv[1]) == "read-skin") return answer_reading({argv, argv + argc});
   CLI::App app(
       "Scalpmark: from tape measures and a head to pulse points and edge marks.\n"
       "Training and illustration only; not a navigation or treatment device.",
