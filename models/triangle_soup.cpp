@@ -208,6 +208,9 @@ Mesh read_triangle_soup(const fs::path& file) {
   const std::string kind = kind_of(file);
   std::string bytes = read_whole(file, largest_file);
   if (bytes.empty()) throw ModelError(name + " is empty; export it again.");
+  // Assimp looks for the end of a header that has none for ever.
+  if (kind == "ply" && bytes.find("\nend_header") == std::string::npos)
+    throw ModelError(name + " is damaged: its header has no end; export it again.");
 
   std::vector<std::unique_ptr<Assimp::BaseImporter>> not_used;
   Assimp::Importer importer;

@@ -388,3 +388,10 @@ TEST_CASE("a glTF that points elsewhere is refused") {
     CHECK(contains(said, "points at"));
   }
 }
+
+TEST_CASE("a PLY whose header has no end is refused") {
+  const TemporaryFolder folder;
+  const std::string whole = tests::ply_text(egg(2));
+  const auto file = tests::write_bytes(folder / "cut.ply", whole.substr(0, whole.find("end_header")));
+  CHECK(is_sentence(tests::sentence_of<ModelError>([&] { (void)models::read_mesh(file); })));
+}

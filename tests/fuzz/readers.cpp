@@ -1,0 +1,96 @@
+#include "tests/fuzz/readers.h"
+
+#include <unistd.h>
+
+#include <filesystem>
+#include <new>
+
+#include "geometry/error.h"
+#include "models/case_file.h"
+#include "models/error.h"
+#include "tests/support/mesh_writers.h"
+#include "tests/support/nifti_writer.h"
+#include "tests/support/shapes.h"
+#include "tests/support/temporary_folder.h"
+
+namespace scalpmark::fuzz {
+
+namespace {
+
+/// What a refusal must be: a sentence.
+void check_sentence(const std::string& sentence) {
+  if (sentence.empty() || sentence.back() != '.' || sentence.find('\n') != std::string::npos) std::abort();
+}
+
+template <class Work>
+void refuse_or_read(const Work& work) {
+  try {
+    work();
+  } catch (const models::ModelError& error) {
+    check_sentence(error.what());
+  } catch (const geometry::GeometryError& error) {
+    check_sentence(error.what());
+  } catch (const std::bad_alloc&) {
+  }
+}
+
+void read_case(const Reader&, const std::string& text, const models::SkinReading&) {
+  refuse_or_read([&] {
+    const models::CaseFile kept = models::parse_case(text, "/cases", "fuzzed.json");
+    // What was taken must come back as it was.
+    const std::string written = models::case_json(kept);
+    if (models::case_json(models::parse_case(written, "/cases", "again.json")) != written) std::abort();
+  });
+}
+
+void read_file(const Reader& reader, const std::string& bytes, const models::SkinReading& reading) {
+  static const tests::TemporaryFolder folder;
+  const auto file = folder / ("fuzzed." + reader.name);
+  tests::write_bytes(file, bytes);
+  const auto kind = reader.name.starts_with("nii") ? models::HeadKind::mri : models::HeadKind::mesh;
+  refuse_or_read([&] { (void)reading({kind, file, {}}, {}); });
+}
+
+tests::NiftiFile small_scan() {
+  tests::NiftiFile scan;
+  Eigen::Matrix4d to_world = Eigen::Matrix4d::Identity();
+  to_world.topLeftCorner<3, 3>() *= 10;
+  to_world.topRightCorner<3, 1>().setConstant(-110);
+  scan.set_sform(to_world);
+  scan.kind = tests::NiftiFile::Kind::u8;
+  scan.fill(23, 23, 23, [](int i, int j, int k) {
+    return Eigen::Vector3d(i - 11, j - 11, k - 11).norm() < 9 ? 200.0 : 3.0;
+  });
+  return scan;
+}
+
+}  // namespace
+
+const std::vector<Reader>& readers() {
+  static const std::vector<Reader> all = [] {
+    const tests::RawMesh mesh(tests::sphere(90, 2));
+    const std::string data = "data:application/octet-stream;base64,";
+    models::CaseFile mri = models::default_case();
+    mri.head.kind = models::HeadKind::mri;
+    mri.head.file = "t1.nii.gz";
+    mri.head.fiducials = geometry::Fiducials{{0, 90, 0}, {0, -90, 0}, {-80, 0, 0}, {80, 0, 0}};
+    const tests::TemporaryFolder folder;
+    const auto zipped = folder / "seed.nii.gz";
+    small_scan().write(zipped);
+    return std::vector<Reader>{
+        {"case", {models::case_json(models::default_case()), models::case_json(mri)}, read_case},
+        {"obj", {tests::obj_text(mesh)}, read_file},
+        {"ply", {tests::ply_text(mesh)}, read_file},
+        {"stl", {tests::stl_text(mesh), tests::stl_bytes(mesh)}, read_file},
+        {"gltf",
+         {tests::gltf_json(mesh, "mesh.bin", tests::no_transform, tests::no_transform).dump(),
+          tests::gltf_json(mesh, data, tests::no_transform, tests::no_transform).dump()},
+         read_file},
+        {"glb", {tests::glb_bytes(mesh)}, read_file},
+        {"nii", {small_scan().bytes()}, read_file},
+        {"nii.gz", {tests::read_bytes(zipped)}, read_file}};
+  }();
+  return all;
+}
+
+}  // namespace scalpmark::fuzz
