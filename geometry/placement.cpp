@@ -1,6 +1,7 @@
 #include "geometry/placement.h"
 
 #include <Eigen/Dense>
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <limits>
@@ -34,7 +35,7 @@ struct Laid {
   Vector3d forward, inward;
 };
 
-Laid lay(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse) {
+Laid lay(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse, const Tilt& tilt = {}) {
   const Surface& skin = head.skin();
   Laid laid;
   laid.pose.pulse = skin.position(pulse);
@@ -48,6 +49,7 @@ Laid lay(const Head& head, const Case& entered, Side side, const SurfacePoint& p
   if (side == Side::right) laid.inward = -laid.inward;
   const double angle = entered.coil.angle_deg * M_PI / 180;
   laid.pose.front = std::cos(angle) * laid.forward + std::sin(angle) * laid.inward;
+  if (tilt.roll_deg != 0 || tilt.pitch_deg != 0) laid.pose = tilted(laid.pose, tilt);
   return laid;
 }
 
@@ -171,8 +173,20 @@ LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const Surfac
   return result;
 }
 
+std::optional<SurfacePoint> edge_mark(const Head& head, const Case& entered, Side side,
+                                      const SurfacePoint& pulse) {
+  return mark_by_rule(head, entered, lay(head, entered, side, pulse), pulse);
+}
+
 SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, const SurfacePoint& mark,
                             const SurfacePoint* near) {
+  MarkSearch search;
+  search.near = near;
+  return pulse_for_mark(head, entered, side, mark, search);
+}
+
+SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, const SurfacePoint& mark,
+                            const MarkSearch& search) {
   const Surface& skin = head.skin();
   const Vector3d target = skin.position(mark);
   // Distances in a plane laid at the mark; the pulse point is moved by the same numbers in its own plane.
@@ -194,8 +208,8 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
   };
 
   SurfacePoint pulse;
-  if (near) {
-    pulse = *near;
+  if (search.near) {
+    pulse = *search.near;
   } else {
     const double angle = entered.coil.angle_deg * M_PI / 180;
     const auto back =
@@ -204,20 +218,21 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
       throw GeometryError("The skin ends between this edge mark and the pulse point; move the mark.");
     pulse = *back;
   }
-  constexpr double wanted_mm = 1e-3, accepted_mm = 0.02, longest_step_mm = 25;
+  constexpr double longest_step_mm = 25;
+  const double accepted_mm = std::max(0.02, search.wanted_mm);
   constexpr int most_rounds = 60;
-  Laid laid = lay(head, entered, side, pulse);
+  Laid laid = lay(head, entered, side, pulse, search.tilt);
   auto off = off_by(laid, pulse);
   SurfacePoint best = pulse;
   double best_mm = off ? off->norm() : 1e300;
   Matrix2d inverse = Matrix2d::Identity();  // of how the mark follows the pulse (Broyden's secant update)
   double damping = 1;
-  for (int round = 0; round < most_rounds && off && best_mm > wanted_mm; ++round) {
+  for (int round = 0; round < most_rounds && off && best_mm > search.wanted_mm; ++round) {
     Vector2d step = damping * (inverse * *off);
     if (step.norm() > longest_step_mm) step *= longest_step_mm / step.norm();
     const auto next = step_from(pulse, step);
     if (!next) break;
-    const Laid next_laid = lay(head, entered, side, *next);
+    const Laid next_laid = lay(head, entered, side, *next, search.tilt);
     const auto next_off = off_by(next_laid, *next);
     if (!next_off) {
       damping *= 0.5;

@@ -7,6 +7,7 @@
 #include "geometry/case.h"
 #include "geometry/head.h"
 #include "geometry/plan.h"
+#include "geometry/tilt.h"
 
 namespace scalpmark::geometry {
 
@@ -37,10 +38,24 @@ struct LaidCoil {
 /// go on as many threads as there are cores. Points on a separate piece of skin get infinity.
 void measure_tapes(const Head& head, const std::vector<LaidCoil*>& coils);
 
+/// The mark by the case's rule alone; empty where it falls off the head.
+[[nodiscard]] std::optional<SurfacePoint> edge_mark(const Head& head, const Case& entered, Side side,
+                                                    const SurfacePoint& pulse);
+
 /// The pulse point alone whose mark by the case's rule falls on `mark` (to 0.02 mm at worst), looked for from
 /// `near` where given. Refuses (GeometryError) a mark that no pulse point reaches.
 [[nodiscard]] SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side,
                                           const SurfacePoint& mark, const SurfacePoint* near = nullptr);
+
+/// How a coil is laid on a mark when it is not laid as it should be.
+struct MarkSearch {
+  const SurfacePoint* near = nullptr;  ///< look from here; by default from where a tape would lead
+  double wanted_mm = 1e-3;             ///< stop when the mark is met this closely
+  Tilt tilt;                           ///< out of tangent, about the pulse point
+};
+/// The same for a coil held askew: where its axis then meets the skin.
+[[nodiscard]] SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side,
+                                          const SurfacePoint& mark, const MarkSearch& search);
 
 /// Forward (along the parasagittal section, towards the nose) and outward (square to it, away from the
 /// midline) in the tangent plane of the skin. Unit.

@@ -73,6 +73,13 @@ double highest_within(const std::array<Vector3d, 3>& corners, const std::vector<
 
 }  // namespace
 
+CoilPose tilted(const CoilPose& pose, const Tilt& tilt) {
+  constexpr double radians = M_PI / 180;
+  const Eigen::Quaterniond turn(Eigen::AngleAxisd(tilt.roll_deg * radians, pose.front) *
+                                Eigen::AngleAxisd(tilt.pitch_deg * radians, pose.right()));
+  return {pose.pulse, turn * pose.normal, turn * pose.front};
+}
+
 Vector3d contact_normal(const Surface& skin, const SurfacePoint& at, double patch_mm) {
   const Vector3d centre = skin.position(at), facing = skin.smooth_normal(at);
   const double patch2 = patch_mm * patch_mm;

@@ -4,6 +4,7 @@
 
 #include "geometry/coil.h"
 #include "geometry/surface.h"
+#include "geometry/tilt.h"
 
 namespace scalpmark::geometry {
 
@@ -14,6 +15,10 @@ struct CoilPose {
   Eigen::Vector3d front = Eigen::Vector3d::UnitY();   ///< front axis
   [[nodiscard]] Eigen::Vector3d right() const { return front.cross(normal); }
 };
+
+/// The pose turned about its pulse point: pitched about its own left-right axis, then rolled about the front
+/// axis it had. The coil's axis goes through the pulse point still.
+[[nodiscard]] CoilPose tilted(const CoilPose& pose, const Tilt& tilt);
 
 /// The skin's direction under a coil: the normals within `patch_mm` of the point, weighted by area and by
 /// (1 - r2 / patch2)^2, which fades to nothing at the rim so that the direction changes smoothly as the coil

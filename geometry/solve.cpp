@@ -5,6 +5,7 @@
 
 #include "geometry/error.h"
 #include "geometry/face_region.h"
+#include "geometry/forward_tape.h"
 #include "geometry/laid_tape.h"
 #include "geometry/ranges.h"
 #include "geometry/shortest_path.h"
@@ -39,13 +40,6 @@ const Landmark* find(const std::vector<Landmark>& all, const std::string& name) 
   for (const auto& l : all)
     if (l.name == name) return &l;
   return nullptr;
-}
-
-/// Goes `mm` forward (backward if negative) along the parasagittal tape line.
-Tape forward_tape(const Head& head, const SurfacePoint& from, double mm) {
-  const Directions d = directions_at(head, Side::left, from);
-  return Tape::along(head.skin(), from, head.axes().right, mm < 0 ? Vector3d(-d.forward) : d.forward,
-                     std::abs(mm));
 }
 
 PlanLine line_of(const char* name, const Tape& tape) {

@@ -5,6 +5,7 @@
 #include "geometry/check.h"
 #include "geometry/error.h"
 #include "geometry/face_region.h"
+#include "geometry/forward_tape.h"
 #include "geometry/placement.h"
 #include "geometry/shortest_path.h"
 #include "geometry/solve.h"
@@ -92,12 +93,7 @@ WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, do
   const double from_mm = coronal.fraction_of(skin.position(wrong)) * coronal.length_mm();
   const double way = entered.side == Side::left ? -1 : 1;
   const SurfacePoint lateral = coronal.at_mm(from_mm + way * entered.search.lateral_mm).on_skin;
-  const double anterior = entered.search.anterior_mm;
-  const Directions d = directions_at(head, entered.side, lateral);
-  const SurfacePoint start = Tape::along(skin, lateral, head.axes().right,
-                                         anterior < 0 ? Vector3d(-d.forward) : d.forward, std::abs(anterior))
-                                 .at(1)
-                                 .on_skin;
+  const SurfacePoint start = forward_tape(head, lateral, entered.search.anterior_mm).at(1).on_skin;
   if (on_face(head, skin.position(start)))
     throw GeometryError("From so wrong a vertex the search start falls on the face; choose less.");
   WhatIf w = outcome(head, plan.start.pulse, place_coil(head, entered, entered.side, start));

@@ -5,7 +5,10 @@
 #include <map>
 
 #include "geometry/solve.h"
+#include "geometry/tolerance.h"
 #include "geometry/vertex.h"
+#include "models/coil_library.h"
+#include "models/generic_head.h"
 #include "models/mri_file.h"
 #include "tests/bench/vtk_landmarks.h"
 #include "tests/support/coils.h"
@@ -164,6 +167,21 @@ void fields_template(benchmark::State& state) {
   }
 }
 BENCHMARK(fields_template)->Unit(benchmark::kMillisecond)->Iterations(2)->UseRealTime();
+
+/// 10 000 placements by hand on the generic head, on all cores.
+void tolerance_generic(benchmark::State& state) {
+  geometry::Case c;
+  c.coil_model = models::coil("figure-8-70");
+  const geometry::Head& head = models::generic_head();
+  const geometry::Plan plan = geometry::solve(head, c, geometry::TapeDistances::left_out);
+  for (auto _ : state) {
+    const auto t = geometry::tolerance(head, c, plan, {});
+    state.counters["mean_mm"] = t.sampled.mean_mm;
+    state.counters["lost"] = t.lost;
+  }
+  state.counters["triangles"] = static_cast<double>(head.skin().triangles().size());
+}
+BENCHMARK(tolerance_generic)->Unit(benchmark::kMillisecond)->Iterations(3)->UseRealTime();
 
 void mri_to_skin(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(models::read_mri(tests::reference_file("ch2.nii.gz")));
