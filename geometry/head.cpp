@@ -12,16 +12,13 @@ namespace scalpmark::geometry {
 
 struct Head::Data {
   Data(Surface s, SkinFiducials f, const HeadAxes& a, VertexTapes t)
-      : skin(std::move(s)),
-        fiducials(std::move(f)),
-        axes(a),
-        tapes(std::move(t)),
-        measures(measure(skin, tapes)) {}
+      : skin(std::move(s)), fiducials(std::move(f)), axes(a), tapes(std::move(t)) {}
   Surface skin;
   SkinFiducials fiducials;
   HeadAxes axes;
   VertexTapes tapes;
-  TapeMeasures measures;
+  mutable std::once_flag measures_once;
+  mutable TapeMeasures measures;
   mutable std::once_flag fields_once;
   mutable std::optional<Fields> fields;
 };
@@ -46,12 +43,12 @@ Head::Head(Surface skin, const Fiducials& fiducials) {
   data_ = std::make_shared<const Data>(std::move(skin), placed, axes, std::move(tapes));
 }
 
-Head::Head(Surface skin, const SkinFiducials& fiducials, const SurfacePoint& near_vertex) {
+Head::Head(Surface skin, const SkinFiducials& fiducials, const SurfacePoint& near_vertex, double settled_mm) {
   SkinFiducials placed = fiducials;
   placed.at = {skin.position(fiducials.nasion), skin.position(fiducials.inion),
                skin.position(fiducials.left_tragus), skin.position(fiducials.right_tragus)};
   const HeadAxes axes = head_axes(placed.at);
-  VertexTapes tapes = find_vertex(skin, placed, near_vertex);
+  VertexTapes tapes = find_vertex(skin, placed, near_vertex, settled_mm);
   data_ = std::make_shared<const Data>(std::move(skin), placed, axes, std::move(tapes));
 }
 
@@ -71,7 +68,9 @@ const VertexTapes& Head::vertex_tapes() const {
   return data_->tapes;
 }
 const TapeMeasures& Head::tapes() const {
-  return data_->measures;
+  const Data& d = *data_;
+  std::call_once(d.measures_once, [&] { d.measures = measure(d.skin, d.tapes); });
+  return d.measures;
 }
 
 const Head::Fields& Head::fields() const {

@@ -27,7 +27,9 @@ public:
   Head(Surface skin, const Fiducials& fiducials);
   /// The same from fiducials already on this skin and a skin point near the top, without a search (for a head
   /// that was moved or scaled).
-  Head(Surface skin, const SkinFiducials& fiducials, const SurfacePoint& near_vertex);
+  /// `settled_mm`: how closely the vertex halves both tapes.
+  Head(Surface skin, const SkinFiducials& fiducials, const SurfacePoint& near_vertex,
+       double settled_mm = 1e-5);
 
   [[nodiscard]] const Surface& skin() const;
   [[nodiscard]] const SkinFiducials& fiducials() const;

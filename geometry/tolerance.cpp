@@ -150,10 +150,12 @@ public:
     step_ = local(frame_at(head, start_), plan.hotspot.pulse - plan.start.pulse);
   }
 
-  /// Where the pulse goes; nothing when it falls off the head. `wanted_mm`: how closely the mark is met.
-  [[nodiscard]] std::optional<SurfacePoint> pulse(const Slips& s, double wanted_mm) const {
+  /// Where the pulse goes; nothing when it falls off the head. `exact_mm`: how closely the vertex halves its
+  /// tapes and the mark is met. `expected`: the offset from the planned pulse, nearly.
+  [[nodiscard]] std::optional<SurfacePoint> pulse(const Slips& s, double exact_mm,
+                                                  const Vector2d& expected = {0, 0}) const {
     try {
-      const Head felt = felt_head(s);
+      const Head felt = felt_head(s, exact_mm);
       const SurfacePoint site = nudged(felt, site_with(felt, s), s.site_mark);
       // The mark is made...
       Case made = entered_;
@@ -165,10 +167,10 @@ public:
       Case laid = entered_;
       laid.coil.angle_deg = std::remainder(laid.coil.angle_deg + s.angle_deg, 360);
       if (s.laid_by) laid.coil.mark_rule = *s.laid_by;
-      const SurfacePoint near = nudged(felt, site, s.edge_mark + s.cap + swing(s.angle_deg));
+      const SurfacePoint near = skin().closest(in_space(expected));
       MarkSearch search;
       search.near = &near;
-      search.wanted_mm = wanted_mm;
+      search.wanted_mm = exact_mm;
       search.tilt = s.tilt;
       return pulse_for_mark(felt, laid, side_, marked, search);
     } catch (const GeometryError&) {
@@ -185,14 +187,19 @@ public:
 
   [[nodiscard]] const Surface& skin() const { return head_.skin(); }
 
+  /// An offset laid out with a tape on the skin.
   [[nodiscard]] Vector3d on_skin(const Vector2d& offset) const {
-    const Vector3d way = offset[0] * aim_.forward - offset[1] * aim_.inward;
+    const Vector3d way = in_space(offset) - aim_.pulse;
     if (!(way.norm() > 0)) return aim_.pulse;
-    if (const auto tape = lay_tape(head_.skin(), site_, way.normalized(), way.norm())) return tape->at;
-    return head_.skin().position(head_.skin().closest(aim_.pulse + way));
+    if (const auto tape = lay_tape(skin(), site_, way.normalized(), way.norm())) return tape->at;
+    return skin().position(skin().closest(aim_.pulse + way));
   }
 
 private:
+  [[nodiscard]] Vector3d in_space(const Vector2d& offset) const {
+    return aim_.pulse + offset[0] * aim_.forward - offset[1] * aim_.inward;
+  }
+
   using Frame = Eigen::Matrix3d;  ///< columns: forward, outward, away from the head
 
   [[nodiscard]] Frame frame_at(const Head& head, const SurfacePoint& at) const {
@@ -211,7 +218,7 @@ private:
   }
 
   /// The head as the four points felt for make it.
-  [[nodiscard]] Head felt_head(const Slips& s) const {
+  [[nodiscard]] Head felt_head(const Slips& s, double exact_mm) const {
     if (s.nasion.isZero(0) && s.inion.isZero(0) && s.left_tragus.isZero(0) && s.right_tragus.isZero(0))
       return head_;
     const HeadAxes& axes = head_.axes();
@@ -226,7 +233,11 @@ private:
     move(felt.inion, s.inion, axes.right);
     move(felt.left_tragus, s.left_tragus, axes.front);
     move(felt.right_tragus, s.right_tragus, axes.front);
-    return {skin, felt, head_.vertex()};
+    // Where the vertex then is, nearly: half way.
+    const SurfacePoint guess =
+        skin.closest(skin.position(head_.vertex()) + 0.5 * (s.inion[0] - s.nasion[0]) * axes.front +
+                     0.5 * (s.left_tragus[0] - s.right_tragus[0]) * axes.right);
+    return {skin, felt, guess, std::max(1e-5, 2 * exact_mm)};
   }
 
   [[nodiscard]] SurfacePoint site_with(const Head& felt, const Slips& s) const {
@@ -246,26 +257,15 @@ private:
     const Surface& skin = felt.skin();
     const double way = entered_.side == Side::left ? -1 : 1;
     const double lateral = way * (entered_.search.lateral_mm + s.lateral_read);
-    const Vector2d vertex_slip = s.vertex_read + s.vertex_mark;
-    SurfacePoint side_point;
-    if (vertex_slip.isZero(0)) {
-      const Tape& coronal = felt.vertex_tapes().coronal;
-      side_point = coronal.at_mm(0.5 * coronal.length_mm() + lateral).on_skin;
-    } else {
-      const SurfacePoint vertex = nudged(felt, felt.vertex(), vertex_slip);
-      const SkinFiducials& f = felt.fiducials();
-      const Tape coronal = Tape::over(skin, f.left_tragus, vertex, f.right_tragus);
-      const double from = coronal.fraction_of(skin.position(vertex)) * coronal.length_mm();
-      side_point = coronal.at_mm(from + lateral).on_skin;
-    }
+    const SurfacePoint vertex = nudged(felt, felt.vertex(), s.vertex_read + s.vertex_mark);
+    // Along the tape from tragus to tragus over the marked vertex; on the top of a head it lies on the skin.
+    const SkinFiducials& f = felt.fiducials();
+    const Vector3d at = skin.position(vertex);
+    const Vector3d normal = (f.at.right_tragus - at).cross(f.at.left_tragus - at).normalized();
+    const Vector3d heading = lateral < 0 ? Vector3d(-felt.axes().right) : felt.axes().right;
+    const SurfacePoint side_point =
+        Tape::along(skin, vertex, normal, heading, std::abs(lateral)).at(1).on_skin;
     return forward_tape(felt, side_point, entered_.search.anterior_mm + s.anterior_read).at(1).on_skin;
-  }
-
-  /// How turning the coil about its edge swings its centre, nearly: where to look first.
-  [[nodiscard]] Vector2d swing(double by_deg) const {
-    const double a = entered_.coil.angle_deg * M_PI / 180, b = a + by_deg * M_PI / 180;
-    return -entered_.coil.centre_to_edge_mm *
-           Vector2d(std::cos(b) - std::cos(a), -(std::sin(b) - std::sin(a)));
   }
 
   Head head_;
@@ -341,21 +341,80 @@ double quantile(std::vector<double> values, double share) {
   return values[static_cast<size_t>(at)];
 }
 
-void sample(Tolerance& t, const Placing& placing, const std::vector<Slip>& slips, const HandErrors& errors,
-            MarkRule rule, const ToleranceOptions& options) {
+// To first order.
+
+/// How the pulse follows each slip of its own size, and the two other rules: forward, outward, mm.
+struct Derivatives {
+  std::vector<Vector2d> by_slip;
+  std::array<Vector2d, 2> by_rule{Vector2d::Zero(), Vector2d::Zero()};
+};
+
+Derivatives derivatives(const Placing& placing, const std::vector<Slip>& slips, MarkRule rule, int threads) {
+  constexpr double exact_mm = 1e-3;
+  const std::array<MarkRule, 2> others = other_rules(rule);
+  Derivatives d;
+  d.by_slip.assign(slips.size(), Vector2d::Zero());
+  const auto off = [&](const Slips& s) -> std::optional<Vector2d> {
+    const auto p = placing.pulse(s, exact_mm);
+    if (!p) return {};
+    return placing.offset(placing.skin().position(*p));
+  };
+  for_each_index(static_cast<int>(slips.size() + others.size()), threads, [&](int i) {
+    const auto k = static_cast<size_t>(i);
+    if (k >= slips.size()) {
+      Slips s;
+      s.laid_by = others[k - slips.size()];
+      // A rule whose mark would fall off the head is one that nobody can use here.
+      d.by_rule[k - slips.size()] = off(s).value_or(Vector2d::Zero());
+      return;
+    }
+    if (!(slips[k].deviation > 0)) return;
+    Slips more, less;
+    slips[k].place(more) = slips[k].deviation;
+    slips[k].place(less) = -slips[k].deviation;
+    const auto up = off(more), down = off(less);
+    if (up || down) d.by_slip[k] = up && down ? Vector2d(0.5 * (*up - *down)) : up ? *up : Vector2d(-*down);
+  });
+  return d;
+}
+
+/// Mean squares of the offset, by cause.
+using Squares = std::array<Matrix2d, all_causes.size()>;
+
+Squares squares_by_cause(const Derivatives& d, const std::vector<Slip>& slips, const HandErrors& errors) {
+  Squares squares;
+  squares.fill(Matrix2d::Zero());
+  for (size_t k = 0; k < slips.size(); ++k)
+    squares[static_cast<size_t>(slips[k].cause)] += d.by_slip[k] * d.by_slip[k].transpose();
+  for (const auto& o : d.by_rule)
+    squares[static_cast<size_t>(Cause::rule)] += errors.other_rule_percent / 100 / 2 * o * o.transpose();
+  return squares;
+}
+
+void sample(Tolerance& t, const Placing& placing, const std::vector<Slip>& slips,
+            const Derivatives& derivatives, const HandErrors& errors, MarkRule rule,
+            const ToleranceOptions& options) {
   // Marks are met closely enough that what remains is nothing beside the errors.
-  constexpr double wanted_mm = 0.1;
+  constexpr double exact_mm = 0.1;
   const std::array<MarkRule, 2> others = other_rules(rule);
   constexpr int rule_stream = 1000;  // past those of the slips
   std::vector<std::optional<SurfacePoint>> found(static_cast<size_t>(options.placements));
   for_each_index(options.placements, options.threads, [&](int i) {
     const Draws draws(options.seed, i);
     Slips s;
-    for (size_t k = 0; k < slips.size(); ++k)
-      slips[k].place(s) = slips[k].deviation * draws.normal(static_cast<int>(k));
-    const double slip = draws.uniform(rule_stream) * 100;
-    if (slip <= errors.other_rule_percent) s.laid_by = others[slip <= errors.other_rule_percent / 2 ? 0 : 1];
-    found[static_cast<size_t>(i)] = placing.pulse(s, wanted_mm);
+    Vector2d expected(0, 0);
+    for (size_t k = 0; k < slips.size(); ++k) {
+      const double drawn = draws.normal(static_cast<int>(k));
+      slips[k].place(s) = slips[k].deviation * drawn;
+      expected += drawn * derivatives.by_slip[k];
+    }
+    const double chance = 100 * draws.uniform(rule_stream);
+    if (chance <= errors.other_rule_percent) {
+      const size_t which = chance <= errors.other_rule_percent / 2 ? 0 : 1;
+      s.laid_by = others[which];
+      expected += derivatives.by_rule[which];
+    }
+    found[static_cast<size_t>(i)] = placing.pulse(s, exact_mm, expected);
   });
   t.placements = options.placements;
   std::vector<Vector2d> offsets;
@@ -391,47 +450,6 @@ void sample(Tolerance& t, const Placing& placing, const std::vector<Slip>& slips
     spread.half = ellipse(spread.mean, c, normal_quantile(half_share), placing);
     spread.most = ellipse(spread.mean, c, normal_quantile(most_share), placing);
   }
-}
-
-// To first order.
-
-/// Mean squares of the offset by each cause: forward, outward.
-using Squares = std::array<Matrix2d, all_causes.size()>;
-
-Squares squares_by_cause(const Placing& placing, const std::vector<Slip>& slips, const HandErrors& errors,
-                         MarkRule rule, int threads) {
-  constexpr double wanted_mm = 1e-3;
-  const std::array<MarkRule, 2> others = other_rules(rule);
-  std::vector<Matrix2d> each(slips.size() + others.size(), Matrix2d::Zero());
-  const auto off = [&](const Slips& s) -> std::optional<Vector2d> {
-    const auto p = placing.pulse(s, wanted_mm);
-    if (!p) return {};
-    return placing.offset(placing.skin().position(*p));
-  };
-  for_each_index(static_cast<int>(each.size()), threads, [&](int i) {
-    const auto k = static_cast<size_t>(i);
-    if (k >= slips.size()) {
-      if (!(errors.other_rule_percent > 0)) return;
-      Slips s;
-      s.laid_by = others[k - slips.size()];
-      if (const auto there = off(s))
-        each[k] = errors.other_rule_percent / 100 / 2 * *there * there->transpose();
-      return;
-    }
-    if (!(slips[k].deviation > 0)) return;
-    Slips more, less;
-    slips[k].place(more) = slips[k].deviation;
-    slips[k].place(less) = -slips[k].deviation;
-    const auto up = off(more), down = off(less);
-    if (!up && !down) return;
-    const Vector2d d = up && down ? Vector2d(0.5 * (*up - *down)) : up ? *up : Vector2d(-*down);
-    each[k] = d * d.transpose();
-  });
-  Squares squares;
-  squares.fill(Matrix2d::Zero());
-  for (size_t k = 0; k < each.size(); ++k)
-    squares[static_cast<size_t>(k < slips.size() ? slips[k].cause : Cause::rule)] += each[k];
-  return squares;
 }
 
 std::string in_cm(double mm) {
@@ -502,7 +520,8 @@ Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, con
   head.skin().prepare();
 
   Tolerance t;
-  const Squares squares = squares_by_cause(placing, slips, errors, entered.coil.mark_rule, options.threads);
+  const Derivatives d = derivatives(placing, slips, entered.coil.mark_rule, options.threads);
+  const Squares squares = squares_by_cause(d, slips, errors);
   Matrix2d all = Matrix2d::Zero();
   for (const auto& s : squares) all += s;
   t.first_order.covariance = all;
@@ -527,7 +546,7 @@ Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, con
           : "The habit that would shrink it most: " + habit_against(best->cause, entered.coil.mark_rule) +
                 " (half that error, and " + in_cm(t.first_order.mean_mm) + " on average become " +
                 in_cm(best->halved_mm) + ").";
-  if (options.placements > 0) sample(t, placing, slips, errors, entered.coil.mark_rule, options);
+  if (options.placements > 0) sample(t, placing, slips, d, errors, entered.coil.mark_rule, options);
   return t;
 }
 

@@ -5,11 +5,11 @@
 namespace scalpmark::geometry {
 
 namespace {
-constexpr double settled_mm = 1e-5;  // far under a micron on the tape, reached in a handful of rounds
 constexpr int most_rounds = 60;
 }  // namespace
 
-VertexTapes find_vertex(const Surface& skin, const SkinFiducials& fiducials, const SurfacePoint& guess) {
+VertexTapes find_vertex(const Surface& skin, const SkinFiducials& fiducials, const SurfacePoint& guess,
+                        double settled_mm) {
   SurfacePoint vertex = guess;
   for (int round = 0; round < most_rounds; ++round) {
     Tape midline = Tape::over(skin, fiducials.nasion, vertex, fiducials.inion);

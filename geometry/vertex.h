@@ -16,10 +16,10 @@ struct VertexTapes {
 };
 
 /// Finds the vertex: half way along nasion-inion and half way along tragus-tragus at once (Klem et al. 1999),
-/// by halving the two tapes in turn until both hold within 1e-5 mm. `guess` is any skin point near the top of
-/// the head. Refuses (GeometryError) a skin on which the tapes cannot be laid or do not settle.
+/// by halving the two tapes in turn until both hold within `settled_mm`. `guess` is any skin point near the
+/// top of the head. Refuses (GeometryError) a skin on which the tapes cannot be laid or do not settle.
 [[nodiscard]] VertexTapes find_vertex(const Surface& skin, const SkinFiducials& fiducials,
-                                      const SurfacePoint& guess);
+                                      const SurfacePoint& guess, double settled_mm = 1e-5);
 
 /// The side tape from Fpz to Oz through T7 (left) or T8 (right), on the tapes given.
 [[nodiscard]] Tape side_tape(const Surface& skin, const VertexTapes& tapes, bool left);
