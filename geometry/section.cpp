@@ -136,15 +136,22 @@ Section follow_section(const Surface& skin, const SurfacePoint& start, const Vec
         "The skin is flat where a tape line should start, so the line has no direction; move the point "
         "a little.");
   const int first_face = exit.face;
+  bool there = false;
   const auto append = [&](const SectionPoint& p) {
-    section.length_mm += (p.at - section.points.back().at).norm();
+    const Vector3d last = section.points.back().at, along = p.at - last;
+    section.length_mm += along.norm();
     section.points.push_back(p);
+    if (!options.until) return;
+    const Vector3d to_end = *options.until - last;
+    const double length2 = along.squaredNorm();
+    const double t = length2 > 0 ? std::clamp(to_end.dot(along) / length2, 0.0, 1.0) : 0.0;
+    there = (to_end - t * along).squaredNorm() < same_place_mm * same_place_mm;
   };
   append(exit.point);
   int face = exit.face, edge = exit.edge;
   // A section visits a face once; holes add a rim crossing each.
   const size_t most = 2 * skin.triangles().size() + 2;
-  while (section.length_mm < options.reach_mm && section.points.size() < most) {
+  while (!there && section.length_mm < options.reach_mm && section.points.size() < most) {
     const Neighbour n = skin.neighbour(face, edge);
     if (n.face < 0) {
       const auto& points = section.points;

@@ -3,6 +3,7 @@
 #include <Eigen/Core>
 #include <algorithm>
 #include <limits>
+#include <optional>
 #include <vector>
 
 #include "geometry/surface.h"
@@ -36,6 +37,8 @@ struct SectionOptions {
   /// Where the line meets a hole in the skin, go straight on to the hole's other rim, if it is no wider than
   /// this.
   double bridge_mm = 60;
+  /// Stop once the line has come through here (within a millionth of a millimetre).
+  std::optional<Eigen::Vector3d> until = {};
 };
 
 /// Follows the section of the skin by the plane through `start` with unit `normal`, from `start` in the

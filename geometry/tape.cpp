@@ -130,7 +130,7 @@ Tape Tape::over(const Surface& skin, const SurfacePoint& a, const SurfacePoint& 
   std::vector<SectionPoint> best;
   double best_distance = std::numeric_limits<double>::infinity();
   for (const double way : {1.0, -1.0}) {
-    const Section section = follow_section(skin, a, normal, way * (middle - from));
+    const Section section = follow_section(skin, a, normal, way * (middle - from), {.until = to});
     auto cut = cut_section(skin, section, b);
     if (cut.empty()) continue;
     const double distance = distance_to(cut, middle);
