@@ -3,6 +3,7 @@
 #include <string>
 
 #include "geometry/coil.h"
+#include "geometry/hand_errors.h"
 #include "geometry/scale.h"
 
 namespace scalpmark::geometry {
@@ -50,7 +51,8 @@ struct Case {
   CoilSettings coil;
   HotspotNode hotspot;
   TreatmentSettings treatment;
-  Coil coil_model;  ///< looked up from the case's coil.model
+  HandErrors errors;  ///< for tolerance() alone; the plan does not depend on them
+  Coil coil_model;    ///< looked up from the case's coil.model
 };
 
 }  // namespace scalpmark::geometry

@@ -80,6 +80,11 @@ struct ToleranceOptions {
 /// (JCGM 101:2008) and the whole chain done anew on the skin. Distances are straight (over 30 mm of head 0.5
 /// % less than along the skin). An ellipse's outline lies on the skin as far as a tape would reach.
 ///
+/// With the default errors the average on the generic head is 9.2 mm. The published 10.66 mm of cap and marks
+/// without tracking (Caulfield et al. 2022, Brain Stimul 15:1192-1205) take a further assumption: a cap that
+/// sits off by 5.4 mm instead of 3 (or by 6.9 mm, if only laying the coil again counted). The angle's and
+/// tilt's defaults come from that same paper. tests/reference/published_errors_test.cpp holds these figures.
+///
 /// The same seed gives the same result whatever the number of threads; each error has its own sequence, so
 /// that changing one leaves the others' draws as they were. `plan` is solve(head, entered). Refuses
 /// (GeometryError): an error below 0 or out of its range (ranges.h), placements out of range; a plan whose

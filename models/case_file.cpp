@@ -129,9 +129,9 @@ CaseFile parse_case(const std::string& text, const fs::path& folder, const std::
   const JsonSource source{name, "case"};
   const nlohmann::json parsed = parse_strict(text, source);
   require_format(parsed, source, "scalpmark-case", 1);
-  const JsonGroup top(
-      parsed, source,
-      {"format", "version", "label", "head", "tape_mm", "side", "search", "coil", "hotspot", "treatment"});
+  const JsonGroup top(parsed, source,
+                      {"format", "version", "label", "head", "tape_mm", "side", "search", "coil", "hotspot",
+                       "treatment", "errors"});
   top.require({"head"});
   CaseFile kept = default_case();
   kept.folder = folder;

@@ -1,8 +1,6 @@
 #include "models/plan_file.h"
 
-#include <cmath>
-#include <nlohmann/json.hpp>
-
+#include "models/json_numbers.h"
 #include "models/safe_file.h"
 #include "models/strict_json.h"
 
@@ -12,33 +10,6 @@ using Eigen::Vector3d;
 using nlohmann::ordered_json;
 
 namespace {
-
-constexpr double length_steps = 1e3;     // per mm or degree
-constexpr double direction_steps = 1e6;  // of a unit vector
-
-double rounded(double value, double steps) {
-  return std::round(value * steps) / steps + 0.0;  // adding zero turns -0 into 0
-}
-
-ordered_json number(double value) {
-  return rounded(value, length_steps);
-}
-
-ordered_json number(const std::optional<double>& value) {
-  return value ? number(*value) : ordered_json(nullptr);
-}
-
-ordered_json vector(const Vector3d& v, double steps) {
-  return {rounded(v.x(), steps), rounded(v.y(), steps), rounded(v.z(), steps)};
-}
-
-ordered_json point(const Vector3d& at) {
-  return vector(at, length_steps);
-}
-
-ordered_json point(const std::optional<Vector3d>& at) {
-  return at ? point(*at) : ordered_json(nullptr);
-}
 
 ordered_json tape_json(const geometry::TapeFrom& from) {
   return {{"vertex", number(from.vertex_mm)},

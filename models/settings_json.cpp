@@ -65,7 +65,29 @@ void read_treatment(const JsonGroup& top, g::Case& entered) {
   treatment.label = *label;
 }
 
+void read_errors(const JsonGroup& top, g::HandErrors& errors) {
+  const JsonGroup group = top.group("errors", {"fiducial_mm", "tape_mm", "mark_mm", "angle_deg", "tilt_deg",
+                                               "cap_shift_mm", "other_rule_percent"});
+  group.number("fiducial_mm", g::ranges::error_mm, "mm", errors.fiducial_mm);
+  group.number("tape_mm", g::ranges::error_mm, "mm", errors.tape_mm);
+  group.number("mark_mm", g::ranges::error_mm, "mm", errors.mark_mm);
+  group.number("angle_deg", g::ranges::error_deg, "degrees", errors.angle_deg);
+  group.number("tilt_deg", g::ranges::error_deg, "degrees", errors.tilt_deg);
+  group.number("cap_shift_mm", g::ranges::error_mm, "mm", errors.cap_shift_mm);
+  group.number("other_rule_percent", g::ranges::percent, "percent", errors.other_rule_percent);
+}
+
 }  // namespace
+
+nlohmann::ordered_json errors_json(const g::HandErrors& errors) {
+  return {{"fiducial_mm", errors.fiducial_mm},
+          {"tape_mm", errors.tape_mm},
+          {"mark_mm", errors.mark_mm},
+          {"angle_deg", errors.angle_deg},
+          {"tilt_deg", errors.tilt_deg},
+          {"cap_shift_mm", errors.cap_shift_mm},
+          {"other_rule_percent", errors.other_rule_percent}};
+}
 
 void read_settings(const JsonGroup& top, g::Case& entered) {
   top.choice("side", sides, entered.side);
@@ -83,6 +105,7 @@ void read_settings(const JsonGroup& top, g::Case& entered) {
     group.whole_number("column", g::ranges::node, entered.hotspot.column);
   }
   if (top.has("treatment")) read_treatment(top, entered);
+  if (top.has("errors")) read_errors(top, entered.errors);
 }
 
 void write_settings(const g::Case& entered, nlohmann::ordered_json& top) {
@@ -103,6 +126,8 @@ void write_settings(const g::Case& entered, nlohmann::ordered_json& top) {
     treatment["distance_mm"] = entered.treatment.distance_mm;
   else
     treatment["label"] = entered.treatment.label;
+  // Defaults that come from the literature may be bettered; a case keeps only what its user changed.
+  if (!(entered.errors == g::HandErrors{})) top["errors"] = errors_json(entered.errors);
 }
 
 }  // namespace scalpmark::models

@@ -15,4 +15,7 @@ void read_settings(const JsonGroup& top, geometry::Case& entered);
 /// The same, written; in the order a case has them.
 void write_settings(const geometry::Case& entered, nlohmann::ordered_json& top);
 
+/// The errors of the hand alone.
+[[nodiscard]] nlohmann::ordered_json errors_json(const geometry::HandErrors& errors);
+
 }  // namespace scalpmark::models
