@@ -18,6 +18,7 @@ constexpr Range height_mm{0, 200};
 constexpr Range diameter_mm{1, 500};
 constexpr Range patch_mm{1, 50};
 constexpr Range turn_count{1, 1000};
+constexpr Range bend_deg{-60, 60};
 constexpr std::size_t longest_source = 2000;  // characters
 
 double cross(const Vector2d& a, const Vector2d& b) {
@@ -67,6 +68,7 @@ geometry::CoilPart read_part(const JsonGroup& group) {
   group.number("bottom_mm", height_mm, "mm over the flat face", part.bottom_mm);
   group.number("top_mm", height_mm, "mm over the flat face", part.top_mm);
   if (!(part.top_mm > part.bottom_mm)) group.refuse("top_mm", "must be more than bottom_mm");
+  group.number("bend_deg", bend_deg, "degrees", part.bend_deg);
   group.pairs("outline", place_mm, part.outline);
   if (part.outline.size() < 3) group.refuse("outline", "must have at least three points");
   if (crosses_itself(part.outline)) group.refuse("outline", "must not cross or touch itself");
@@ -84,6 +86,7 @@ geometry::Winding read_winding(const JsonGroup& group) {
   group.number("outer_mm", diameter_mm, "mm", winding.outer_mm);
   if (!(winding.outer_mm > winding.inner_mm)) group.refuse("outer_mm", "must be more than inner_mm");
   group.whole_number("turns", turn_count, winding.turns);
+  group.number("bend_deg", bend_deg, "degrees", winding.bend_deg);
   return winding;
 }
 
@@ -94,21 +97,30 @@ geometry::Coil parse_coil(std::string_view text, const std::string& name) {
   const nlohmann::json parsed = parse_strict(text, source);
   require_format(parsed, source, "scalpmark-coil", 1);
   const JsonGroup top(parsed, source,
-                      {"format", "version", "model", "title", "source", "contact_patch_mm",
-                       "centre_to_edge_mm", "parts", "windings"});
-  top.require({"model", "title", "source", "contact_patch_mm", "centre_to_edge_mm", "parts", "windings"});
+                      {"format", "version", "model", "title", "note", "source", "contact_patch_mm",
+                       "centre_to_edge_mm", "front_mark", "parts", "windings"});
+  top.require({"model", "title", "source", "contact_patch_mm", "centre_to_edge_mm", "front_mark", "parts",
+               "windings"});
   geometry::Coil coil;
   std::string from;
   top.text("model", coil.model);
   top.text("title", coil.title);
+  top.text("note", coil.note);
   top.text("source", from, longest_source);
   top.number("contact_patch_mm", patch_mm, "mm", coil.contact_patch_mm);
   top.number("centre_to_edge_mm", geometry::ranges::centre_to_edge_mm, "mm", coil.centre_to_edge_mm);
-  for (const JsonGroup& part : top.groups("parts", {"name", "source", "bottom_mm", "top_mm", "outline"}))
+  const JsonGroup mark = top.group("front_mark", {"source", "centre", "length_mm"});
+  mark.require({"centre", "length_mm"});
+  mark.text("source", from, longest_source);
+  coil.front_mark.emplace();
+  mark.pair("centre", place_mm, coil.front_mark->centre);
+  mark.number("length_mm", diameter_mm, "mm", coil.front_mark->length_mm);
+  for (const JsonGroup& part :
+       top.groups("parts", {"name", "source", "bottom_mm", "top_mm", "bend_deg", "outline"}))
     coil.parts.push_back(read_part(part));
   if (coil.parts.empty()) top.refuse("parts", "must list at least one part");
   for (const JsonGroup& winding :
-       top.groups("windings", {"source", "centre", "inner_mm", "outer_mm", "turns"}))
+       top.groups("windings", {"source", "centre", "inner_mm", "outer_mm", "turns", "bend_deg"}))
     coil.windings.push_back(read_winding(winding));
   return coil;
 }
