@@ -13,15 +13,18 @@
 #include <string>
 
 #include "geometry/solve.h"
+#include "geometry/tolerance.h"
 #include "models/case_file.h"
 #include "models/load_head.h"
 #include "models/mesh_file.h"
 #include "models/plan_file.h"
+#include "models/tolerance_file.h"
 #include "viewer/error.h"
 #include "viewer/own_program.h"
 #include "viewer/picture.h"
 #include "viewer/sheet/sheet.h"
 #include "viewer/slow_progress.h"
+#include "viewer/tolerance_text.h"
 
 namespace scalpmark::viewer {
 
@@ -164,11 +167,13 @@ Solved solve_case(const std::string& file, const models::Progress& progress,
 void write_to_stdout(const std::string& text) {
   std::cout << text << std::flush;
   if (!std::cout)
-    throw ViewerError("The plan could not be written to the standard output; check where it leads.");
+    throw ViewerError("The result could not be written to the standard output; check where it leads.");
 }
 
 struct Options {
   std::string in, out, from, size = "1600x1200", show, coil_on = "treatment", unit, paper = "a4";
+  int placements = 10000;
+  unsigned seed = 1;
 };
 
 void solve_command(const Options& o) {
@@ -192,6 +197,11 @@ void picture_command(const Options& o) {
       shown.has(Thing::numbers) ? geometry::TapeDistances::each_path : geometry::TapeDistances::left_out);
   if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = solved.loaded.description;
+  if (shown.has(Thing::tolerance)) {
+    progress("Trying placements by hand", 0);
+    shown.tolerance = std::make_shared<const geometry::Tolerance>(geometry::tolerance(
+        solved.loaded.head, solved.kept.entered, solved.plan, solved.kept.entered.errors));
+  }
   progress("Drawing", 0);
   write_picture(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view, size);
 }
@@ -203,6 +213,24 @@ void sheet_command(const Options& o) {
   const Solved solved = solve_case(o.in, progress);
   progress("Drawing the sheet", 0);
   write_sheet(o.out, solved.kept, solved.loaded, solved.plan, *paper);
+}
+
+void tolerance_command(const Options& o) {
+  const models::Progress progress = SlowProgress();
+  const Solved solved = solve_case(o.in, progress, geometry::TapeDistances::left_out);
+  progress("Trying placements by hand", 0);
+  geometry::ToleranceOptions options;
+  options.placements = o.placements;
+  options.seed = o.seed;
+  const geometry::HandErrors& errors = solved.kept.entered.errors;
+  const auto found =
+      geometry::tolerance(solved.loaded.head, solved.kept.entered, solved.plan, errors, options);
+  if (o.out == "-") {
+    write_to_stdout(models::tolerance_json(found, solved.plan, errors, options));
+    return;
+  }
+  if (!o.out.empty()) models::write_tolerance(o.out, found, solved.plan, errors, options);
+  write_to_stdout(tolerance_text(found, errors));
 }
 
 void head_command(const Options& o) {
@@ -285,6 +313,21 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   sheet->add_option("--out", o.out, "Where the sheet goes")->required()->type_name("FILE.pdf");
   sheet->add_option("--paper", o.paper, "a4 or letter; without it, a4")->type_name("PAPER");
 
+  auto* tolerance = app.add_subcommand(
+      "tolerance", "Say how far off the pulse could be when a case is measured, marked and laid by hand");
+  tolerance->add_option("CASE", o.in, "The case file (JSON); its \"errors\" say how far off hands are")
+      ->required()
+      ->type_name("FILE");
+  tolerance
+      ->add_option("--out", o.out,
+                   "Where the regions and shares go as JSON as well; - for the standard output")
+      ->type_name("FILE.json");
+  tolerance->add_option("--placements", o.placements, "How many placements to try; without it, 10000")
+      ->check(CLI::Range(0, 1'000'000))
+      ->type_name("N");
+  tolerance->add_option("--seed", o.seed, "The same number gives the same placements; without it, 1")
+      ->type_name("N");
+
   auto* head =
       app.add_subcommand("head", "Read a mesh or an MRI and write the skin found in it, as a PLY mesh in mm");
   head->add_option("FILE", o.in, "OBJ, PLY, STL, glTF or GLB mesh, or NIfTI volume (.nii, .nii.gz)")
@@ -309,6 +352,8 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
     picture_command(o);
   else if (sheet->parsed())
     sheet_command(o);
+  else if (tolerance->parsed())
+    tolerance_command(o);
   else if (head->parsed())
     head_command(o);
   else if (!window_case.empty() && !std::filesystem::exists(window_case))

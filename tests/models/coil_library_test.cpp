@@ -45,6 +45,7 @@ std::string with_outline(const std::string& outline,
                          const std::string& heights = R"("bottom_mm": 0, "top_mm": 20)") {
   return R"({"format": "scalpmark-coil", "version": 1, "model": "m", "title": "t", "source": "s",
     "contact_patch_mm": 15, "centre_to_edge_mm": 60, "windings": [],
+    "front_mark": {"centre": [0, 60], "length_mm": 10},
     "parts": [{"name": "casing", )" +
          heights + R"(, "outline": )" + outline + "}]}";
 }
@@ -69,6 +70,52 @@ TEST_CASE("the figure-of-eight coil has the published windings") {
   const double apart = std::abs(coil.windings[0].centre.x() - coil.windings[1].centre.x());
   CHECK(apart >= 87);
   CHECK(apart < 92);
+}
+
+TEST_CASE("every coil's casing holds its windings, and its front mark lies on its front edge") {
+  for (const geometry::Coil& coil : models::coils()) {
+    CAPTURE(coil.model);
+    REQUIRE_FALSE(coil.windings.empty());
+    for (const geometry::Winding& winding : coil.windings)
+      for (int i = 0; i < 72; ++i) {
+        const Vector2d at = winding.centre +
+                            winding.outer_mm / 2 * Vector2d(std::cos(i * M_PI / 36), std::sin(i * M_PI / 36));
+        CHECK(std::any_of(coil.parts.begin(), coil.parts.end(), [&](const geometry::CoilPart& p) {
+          return p.name != "handle" && p.bend_deg == winding.bend_deg && inside(p.outline, at);
+        }));
+      }
+    REQUIRE(coil.front_mark);
+    CHECK(coil.front_mark->centre == Vector2d(0, coil.centre_to_edge_mm));
+    // On the edge: some part of the casing ends there, and none reaches past it.
+    const auto reaches = [&](double y) {
+      return std::any_of(coil.parts.begin(), coil.parts.end(), [&](const geometry::CoilPart& p) {
+        return inside(p.outline, {0, y});
+      });
+    };
+    CHECK(reaches(coil.centre_to_edge_mm - 0.1));
+    CHECK_FALSE(reaches(coil.centre_to_edge_mm + 0.1));
+  }
+}
+
+TEST_CASE(
+    "the coils that ship: two flat figures of eight, an angled one bent alike on both sides, a round one") {
+  std::set<std::string> known;
+  for (const auto& coil : models::coils()) known.insert(coil.model);
+  CHECK(known == std::set<std::string>{"figure-8-70", "figure-8-90", "angled-8-150", "round-100"});
+  const geometry::Coil& angled = models::coil("angled-8-150");
+  const auto& right = part(angled, "right wing");
+  const auto& left = part(angled, "left wing");
+  CHECK(right.bend_deg == 15);  // lowers the right side: toward the head
+  CHECK(left.bend_deg == -15);
+  REQUIRE(left.outline.size() == right.outline.size());
+  for (const Vector2d& corner : right.outline)
+    CHECK(std::any_of(left.outline.begin(), left.outline.end(), [&](const Vector2d& other) {
+      return (other - Vector2d(-corner.x(), corner.y())).norm() < 0.11;  // written to a tenth
+    }));
+  CHECK(models::coil("figure-8-90").windings.front().outer_mm >
+        models::coil("figure-8-70").windings.front().outer_mm);
+  CHECK(models::coil("round-100").windings.size() == 1);
+  CHECK_FALSE(models::coil("round-100").note.empty());
 }
 
 TEST_CASE("the casing holds the windings, its front edge lies 6 cm from the centre, the handle behind") {
@@ -132,6 +179,8 @@ TEST_CASE("a coil file with a bad outline or height is refused") {
       {with_outline("7"), "outline must be a list"},
       {with_outline(square, R"("bottom_mm": 5, "top_mm": 5)"), "parts[0].top_mm must be more than bottom_mm"},
       {with_outline(square, R"("bottom_mm": -1, "top_mm": 5)"), "parts[0].bottom_mm must be a number from 0"},
+      {with_outline(square, R"("bottom_mm": 0, "top_mm": 5, "bend_deg": 61)"),
+       "parts[0].bend_deg must be a number from -60"},
       {with_outline(square, R"("bottom_mm": 0)"), "parts[0].top_mm is missing"},
   };
   for (const auto& [json, expected] : bad) {

@@ -5,10 +5,13 @@
 #include <ctime>
 #include <optional>
 
+#include "geometry/error.h"
 #include "geometry/landmarks.h"
 #include "geometry/shortest_path.h"
+#include "geometry/tolerance.h"
 #include "viewer/stage/captions.h"
 #include "viewer/stage/numbers.h"
+#include "viewer/tolerance_text.h"
 
 namespace scalpmark::viewer {
 
@@ -177,6 +180,16 @@ SheetTable alternatives(const geometry::Plan& plan) {
   return t;
 }
 
+/// How far off hands could put the pulse, and what would help; empty where that cannot be worked out.
+std::string by_hand(const geometry::Head& head, const geometry::Case& c, const geometry::Plan& plan) {
+  try {
+    const auto t = geometry::tolerance(head, c, plan, c.errors, {.placements = 1000});
+    return "By hand: " + tolerance_sentence(t) + " " + t.habit;
+  } catch (const geometry::GeometryError&) {
+    return "";  // no edge mark to lay a coil on: the warnings say so
+  }
+}
+
 /// What the user is to know before any pulse: Rossi et al. 2021, Clin Neurophysiol 132:269-306 (memory).
 std::vector<std::string> caution_sentences() {
   return {
@@ -226,6 +239,7 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
   s.treatment = pairs("Treatment", {{"Site", site_in_words(c.treatment)},
                                     {"Gap, edge to mark", gap(plan.treatment)},
                                     {"Gap at the hotspot", gap(plan.hotspot)}});
+  s.treatment.note = by_hand(head, c, plan);
   s.tapes = tape_distances(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);

@@ -27,7 +27,10 @@ struct Solid {
   vtkNew<vtkPoints> points;
   vtkNew<vtkCellArray> faces;
 
-  vtkIdType point(const Vector2d& p, double z) { return points->InsertNextPoint(p.x(), p.y(), z); }
+  vtkIdType point(const Vector2d& p, double z, double bend_deg) {
+    const Vector3d at = geometry::bent({p.x(), p.y(), z}, bend_deg);
+    return points->InsertNextPoint(at.data());
+  }
   void quad(vtkIdType a, vtkIdType b, vtkIdType c, vtkIdType d) { faces->InsertNextCell({a, b, c, d}); }
 
   vtkNew<vtkPolyData> data() const {
@@ -54,8 +57,8 @@ void add_part(Solid& solid, const geometry::CoilPart& part) {
   const auto n = static_cast<vtkIdType>(part.outline.size());
   if (n < 3) return;
   const vtkIdType first = solid.points->GetNumberOfPoints();
-  for (const auto& p : part.outline) solid.point(p, part.bottom_mm);
-  for (const auto& p : part.outline) solid.point(p, part.top_mm);
+  for (const auto& p : part.outline) solid.point(p, part.bottom_mm, part.bend_deg);
+  for (const auto& p : part.outline) solid.point(p, part.top_mm, part.bend_deg);
   const auto caps = fill(part.outline);
   for (size_t i = 0; i + 2 < caps.size(); i += 3) {
     solid.faces->InsertNextCell({first + n + caps[i], first + n + caps[i + 1], first + n + caps[i + 2]});
@@ -77,8 +80,8 @@ void add_windings(Solid& solid, const geometry::Winding& winding) {
     for (int i = 0; i < corners; ++i) {
       const double a = 2 * std::numbers::pi * i / corners;
       const Vector2d way(std::cos(a), std::sin(a));
-      solid.point(winding.centre + inner * way, windings_height_mm);
-      solid.point(winding.centre + outer * way, windings_height_mm);
+      solid.point(winding.centre + inner * way, windings_height_mm, winding.bend_deg);
+      solid.point(winding.centre + outer * way, windings_height_mm, winding.bend_deg);
     }
     for (vtkIdType i = 0; i < corners; ++i) {
       const vtkIdType j = (i + 1) % corners;
@@ -96,10 +99,11 @@ bool same(const geometry::Coil& a, const geometry::Coil& b) {
   if (a.parts.size() != b.parts.size() || a.windings.size() != b.windings.size()) return false;
   for (size_t i = 0; i < a.parts.size(); ++i)
     if (a.parts[i].outline != b.parts[i].outline || a.parts[i].bottom_mm != b.parts[i].bottom_mm ||
-        a.parts[i].top_mm != b.parts[i].top_mm)
+        a.parts[i].bend_deg != b.parts[i].bend_deg || a.parts[i].top_mm != b.parts[i].top_mm)
       return false;
   for (size_t i = 0; i < a.windings.size(); ++i)
     if (a.windings[i].centre != b.windings[i].centre || a.windings[i].inner_mm != b.windings[i].inner_mm ||
+        a.windings[i].bend_deg != b.windings[i].bend_deg ||
         a.windings[i].outer_mm != b.windings[i].outer_mm || a.windings[i].turns != b.windings[i].turns)
       return false;
   return true;
@@ -134,7 +138,7 @@ void CoilBody::build(const geometry::Coil& coil) {
     add_part(casing, part);
     for (const double z : {part.bottom_mm, part.top_mm}) {
       std::vector<Vector3d> rim;
-      for (const auto& p : part.outline) rim.emplace_back(p.x(), p.y(), z);
+      for (const auto& p : part.outline) rim.push_back(geometry::bent({p.x(), p.y(), z}, part.bend_deg));
       if (!rim.empty()) rim.push_back(rim.front());
       rims_.push_back(std::move(rim));
     }

@@ -20,6 +20,8 @@ void Legend::show(const Shown& shown) {
   if (shown.has(Thing::treatment)) shape(Shape::diamond, palette::treatment, "Treatment site");
   if (shown.has(Thing::alternatives))
     shape(Shape::small_diamond, paler(palette::treatment, 0.6), "Other sites in use");
+  if (shown.has(Thing::tolerance) && shown.tolerance)
+    line(palette::pulse, "Placed by hand: half, and 95 of 100");
   if (shown.has(Thing::edge_marks)) {
     shape(Shape::disc, palette::pulse, "Pulse point");
     shape(Shape::bar, palette::edge_mark, "Edge mark, chosen rule");

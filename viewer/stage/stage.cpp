@@ -22,6 +22,7 @@
 #include "viewer/stage/sites.h"
 #include "viewer/stage/skin.h"
 #include "viewer/stage/tapes.h"
+#include "viewer/stage/tolerance.h"
 
 namespace scalpmark::viewer {
 
@@ -68,13 +69,23 @@ Coverage coverage(const geometry::Surface& skin, const Sight& sight) {
 
 struct Stage::Parts {
   explicit Parts(vtkRenderer* r)
-      : skin(r), tapes(r), landmarks(r), grid(r), sites(r), angle(r), edge_marks(r), coil(r), overlay(r) {}
+      : skin(r),
+        tapes(r),
+        landmarks(r),
+        grid(r),
+        tolerance(r),
+        sites(r),
+        angle(r),
+        edge_marks(r),
+        coil(r),
+        overlay(r) {}
 
   // In the order of drawing.
   Skin skin;
   Tapes tapes;
   Landmarks landmarks;
   Grid grid;
+  ToleranceEllipses tolerance;
   Sites sites;
   Angle angle;
   EdgeMarkBars edge_marks;
@@ -141,6 +152,7 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
   p.tapes.show(head, plan, shown);
   p.landmarks.show(head, plan, shown);
   p.grid.show(head, entered, plan, shown);
+  p.tolerance.show(head, shown);
   p.sites.show(head, entered, plan, shown);
   p.angle.show(head, p.placement, shown);
   p.edge_marks.show(head, entered, p.placement, shown);
@@ -221,6 +233,7 @@ void Stage::refresh() {
   p.tapes.draw(*p.head, s);
   p.landmarks.draw(*p.head, s);
   p.grid.draw(*p.head, s);
+  p.tolerance.draw(*p.head, s);
   p.sites.draw(*p.head, s);
   p.angle.draw(*p.head, s);
   p.edge_marks.draw(*p.head, s);
@@ -239,6 +252,7 @@ void Stage::refresh() {
     std::vector<LabelWish> wishes;
     p.tapes.wish(wishes, s);
     p.landmarks.wish(wishes, s);
+    p.tolerance.wish(wishes, s);
     p.sites.wish(wishes, s);
     p.angle.wish(wishes, s);
     p.edge_marks.wish(wishes, s);
@@ -304,10 +318,11 @@ std::optional<Thing> Stage::pick(const Pixel& at) const {
   vtkNew<vtkCellPicker> picker;
   picker->SetTolerance(0);
   if (picker->Pick(at.x, p.sight.height_px - 1 - at.y, 0, renderer_) == 0) return {};
-  const std::array<std::pair<const vtkActor*, Thing>, 7> known{{{p.skin.actor(), Thing::skin},
+  const std::array<std::pair<const vtkActor*, Thing>, 8> known{{{p.skin.actor(), Thing::skin},
                                                                 {p.tapes.actor(), Thing::tapes},
                                                                 {p.landmarks.actor(), Thing::landmarks},
                                                                 {p.grid.actor(), Thing::grid},
+                                                                {p.tolerance.actor(), Thing::tolerance},
                                                                 {p.sites.actor(), Thing::treatment},
                                                                 {p.angle.actor(), Thing::angle},
                                                                 {p.edge_marks.actor(), Thing::edge_marks}}};

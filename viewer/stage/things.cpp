@@ -9,7 +9,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 15> names{{{Thing::skin, "skin"},
+constexpr std::array<std::pair<Thing, std::string_view>, 16> names{{{Thing::skin, "skin"},
                                                                     {Thing::landmarks, "landmarks"},
                                                                     {Thing::tapes, "tapes"},
                                                                     {Thing::grid, "grid"},
@@ -17,6 +17,7 @@ constexpr std::array<std::pair<Thing, std::string_view>, 15> names{{{Thing::skin
                                                                     {Thing::hotspot, "hotspot"},
                                                                     {Thing::treatment, "treatment"},
                                                                     {Thing::alternatives, "alternatives"},
+                                                                    {Thing::tolerance, "tolerance"},
                                                                     {Thing::coil, "coil"},
                                                                     {Thing::angle, "angle"},
                                                                     {Thing::edge_marks, "edge-marks"},

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <set>
 #include <string>
@@ -7,6 +8,7 @@
 #include <vector>
 
 #include "geometry/plan.h"
+#include "geometry/tolerance.h"
 
 namespace scalpmark::viewer {
 
@@ -20,6 +22,7 @@ enum class Thing {
   hotspot,
   treatment,
   alternatives,
+  tolerance,
   coil,
   angle,
   edge_marks,
@@ -43,11 +46,12 @@ struct Shown {
                          Thing::hotspot, Thing::treatment, Thing::coil,    Thing::angle, Thing::edge_marks,
                          Thing::labels,  Thing::legend,    Thing::numbers, Thing::title};
   CoilOn coil_on = CoilOn::treatment;
-  int row = 0, column = 0;                       ///< for CoilOn::node
-  std::optional<geometry::Placement> placement;  ///< for CoilOn::elsewhere: while the coil is dragged
-  std::string head_description;                  ///< for the title: "generic head, scaled to the tapes"
-  double skin_opacity = 1;                       ///< 0 to 1
-  bool caution = true;  ///< left out only where it stands in print beside the picture
+  int row = 0, column = 0;                               ///< for CoilOn::node
+  std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
+  std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
+  std::string head_description;  ///< for the title: "generic head, scaled to the tapes"
+  double skin_opacity = 1;       ///< 0 to 1
+  bool caution = true;           ///< left out only where it stands in print beside the picture
 
   [[nodiscard]] bool has(Thing thing) const { return things.contains(thing); }
 };
