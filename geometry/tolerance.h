@@ -53,7 +53,7 @@ struct Tolerance {
   Spread sampled;                       ///< from all placements that were tried
   double half_mm = 0, most_mm = 0;      ///< 50 and 95 % of the tried placements lie no further off
   int placements = 0;                   ///< tried
-  int lost = 0;                         ///< of them fell off the head, and are left out
+  int lost = 0;                         ///< of them fell off the head or could not be laid, and are left out
   std::vector<CauseShare> causes;       ///< the largest first
   std::string habit;                    ///< the one habit that would shrink it most, a sentence
   std::vector<Eigen::Vector3d> pulses;  ///< on the skin, of the placements tried

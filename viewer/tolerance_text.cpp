@@ -103,7 +103,7 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
       "An error is one standard deviation in each direction. The case's \"errors\" change them. ";
   if (sampled) {
     rests += std::to_string(t.placements) + " placements were tried on this head";
-    rests += t.lost > 0 ? "; " + std::to_string(t.lost) + " fell off it and are left out. " : ". ";
+    rests += t.lost > 0 ? "; " + std::to_string(t.lost) + " could not be laid and are left out. " : ". ";
   }
   rests +=
       "Only measuring, marking and laying are counted, not whether the site is the right one. Training and "

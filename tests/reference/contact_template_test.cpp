@@ -1,4 +1,5 @@
 // No part of a coil inside a real head: against a sampler that knows nothing of the contact's own method.
+#include <Eigen/Geometry>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <random>

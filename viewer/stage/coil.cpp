@@ -181,6 +181,14 @@ void CoilBody::draw(const Sight& sight) {
       first += rim.size();
       ink_.line({from, corners_.begin() + static_cast<std::ptrdiff_t>(first)}, 1.3, palette::casing, 0);
     }
+    if (built_.front_mark) {
+      const auto& mark = *built_.front_mark;
+      const Vector3d x = placement_.front.cross(placement_.normal);
+      const Vector3d middle = placement_.pulse + placement_.lift_mm * placement_.normal +
+                              mark.centre.x() * x + mark.centre.y() * placement_.front;
+      ink_.line({middle - mark.length_mm / 2 * x, middle + mark.length_mm / 2 * x}, 2.4, palette::front_axis,
+                1);
+    }
     ink_.spot(placement_.edge, 3.2, palette::front_axis, 1);
   }
   ink_.done();
