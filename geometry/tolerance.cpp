@@ -4,12 +4,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geometry/all_cores.h"
 #include "geometry/check.h"
 #include "geometry/error.h"
 #include "geometry/forward_tape.h"
 #include "geometry/laid_tape.h"
 #include "geometry/landmarks.h"
-#include "geometry/parallel.h"
 #include "geometry/placement.h"
 #include "geometry/ranges.h"
 #include "geometry/text.h"
@@ -359,22 +359,25 @@ Derivatives derivatives(const Placing& placing, const std::vector<Slip>& slips, 
     if (!p) return {};
     return placing.offset(placing.skin().position(*p));
   };
-  for_each_index(static_cast<int>(slips.size() + others.size()), threads, [&](int i) {
-    const auto k = static_cast<size_t>(i);
-    if (k >= slips.size()) {
-      Slips s;
-      s.laid_by = others[k - slips.size()];
-      // A rule whose mark would fall off the head is one that nobody can use here.
-      d.by_rule[k - slips.size()] = off(s).value_or(Vector2d::Zero());
-      return;
-    }
-    if (!(slips[k].deviation > 0)) return;
-    Slips more, less;
-    slips[k].place(more) = slips[k].deviation;
-    slips[k].place(less) = -slips[k].deviation;
-    const auto up = off(more), down = off(less);
-    if (up || down) d.by_slip[k] = up && down ? Vector2d(0.5 * (*up - *down)) : up ? *up : Vector2d(-*down);
-  });
+  on_all_cores(
+      slips.size() + others.size(),
+      [&](size_t k) {
+        if (k >= slips.size()) {
+          Slips s;
+          s.laid_by = others[k - slips.size()];
+          // A rule whose mark would fall off the head is one that nobody can use here.
+          d.by_rule[k - slips.size()] = off(s).value_or(Vector2d::Zero());
+          return;
+        }
+        if (!(slips[k].deviation > 0)) return;
+        Slips more, less;
+        slips[k].place(more) = slips[k].deviation;
+        slips[k].place(less) = -slips[k].deviation;
+        const auto up = off(more), down = off(less);
+        if (up || down)
+          d.by_slip[k] = up && down ? Vector2d(0.5 * (*up - *down)) : up ? *up : Vector2d(-*down);
+      },
+      threads);
   return d;
 }
 
@@ -399,23 +402,26 @@ void sample(Tolerance& t, const Placing& placing, const std::vector<Slip>& slips
   const std::array<MarkRule, 2> others = other_rules(rule);
   constexpr int rule_stream = 1000;  // past those of the slips
   std::vector<std::optional<SurfacePoint>> found(static_cast<size_t>(options.placements));
-  for_each_index(options.placements, options.threads, [&](int i) {
-    const Draws draws(options.seed, i);
-    Slips s;
-    Vector2d expected(0, 0);
-    for (size_t k = 0; k < slips.size(); ++k) {
-      const double drawn = draws.normal(static_cast<int>(k));
-      slips[k].place(s) = slips[k].deviation * drawn;
-      expected += drawn * derivatives.by_slip[k];
-    }
-    const double chance = 100 * draws.uniform(rule_stream);
-    if (chance <= errors.other_rule_percent) {
-      const size_t which = chance <= errors.other_rule_percent / 2 ? 0 : 1;
-      s.laid_by = others[which];
-      expected += derivatives.by_rule[which];
-    }
-    found[static_cast<size_t>(i)] = placing.pulse(s, exact_mm, expected);
-  });
+  on_all_cores(
+      found.size(),
+      [&](size_t i) {
+        const Draws draws(options.seed, static_cast<int>(i));
+        Slips s;
+        Vector2d expected(0, 0);
+        for (size_t k = 0; k < slips.size(); ++k) {
+          const double drawn = draws.normal(static_cast<int>(k));
+          slips[k].place(s) = slips[k].deviation * drawn;
+          expected += drawn * derivatives.by_slip[k];
+        }
+        const double chance = 100 * draws.uniform(rule_stream);
+        if (chance <= errors.other_rule_percent) {
+          const size_t which = chance <= errors.other_rule_percent / 2 ? 0 : 1;
+          s.laid_by = others[which];
+          expected += derivatives.by_rule[which];
+        }
+        found[i] = placing.pulse(s, exact_mm, expected);
+      },
+      options.threads);
   t.placements = options.placements;
   std::vector<Vector2d> offsets;
   std::vector<double> distances;
