@@ -13,6 +13,7 @@
 #include <string>
 
 #include "geometry/solve.h"
+#include "models/add_cortex.h"
 #include "models/case_file.h"
 #include "models/load_head.h"
 #include "models/mesh_file.h"
@@ -28,6 +29,8 @@ namespace scalpmark::viewer {
 namespace {
 
 constexpr int done = 0, failed = 1, misunderstood = 2;
+/// How much of the skin is left where the cortex is to be seen through it.
+constexpr double skin_over_cortex = 0.35;
 
 /// A command line that cannot be understood.
 class UsageError : public ViewerError {
@@ -150,10 +153,13 @@ struct Solved {
   geometry::Plan plan;
 };
 
-Solved solve_case(const std::string& file, const models::Progress& progress,
+enum class Brain { wanted, left_out };
+
+Solved solve_case(const std::string& file, const models::Progress& progress, Brain brain = Brain::left_out,
                   geometry::TapeDistances tapes = geometry::TapeDistances::each_path) {
   auto kept = models::read_case(file);
   auto loaded = models::load_head(kept, progress, models::read_apart(own_program()));
+  if (brain == Brain::wanted) models::add_cortex(loaded, {}, progress);
   progress("Working out the plan", 0);
   auto plan = geometry::solve(loaded.head, kept.entered, tapes);
   say(loaded.notes);
@@ -172,7 +178,7 @@ struct Options {
 };
 
 void solve_command(const Options& o) {
-  const Solved solved = solve_case(o.in, SlowProgress());
+  const Solved solved = solve_case(o.in, SlowProgress(), Brain::wanted);
   if (o.out == "-")
     write_to_stdout(models::plan_json(solved.plan));
   else
@@ -188,10 +194,11 @@ void picture_command(const Options& o) {
   if (!o.from.empty()) view = view_from(o.from);
   const models::Progress progress = SlowProgress();
   const Solved solved = solve_case(
-      o.in, progress,
+      o.in, progress, shown.has(Thing::cortex) ? Brain::wanted : Brain::left_out,
       shown.has(Thing::numbers) ? geometry::TapeDistances::each_path : geometry::TapeDistances::left_out);
   if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = solved.loaded.description;
+  if (solved.loaded.head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
   progress("Drawing", 0);
   write_picture(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view, size);
 }
