@@ -7,14 +7,17 @@
 #include <algorithm>
 #include <exception>
 #include <filesystem>
+#include <iomanip>
 #include <iostream>
 #include <new>
 #include <sstream>
 #include <string>
 
+#include "geometry/guess_fiducials.h"
 #include "geometry/solve.h"
 #include "models/add_cortex.h"
 #include "models/case_file.h"
+#include "models/generic_head.h"
 #include "models/load_head.h"
 #include "models/mesh_file.h"
 #include "models/plan_file.h"
@@ -170,10 +173,11 @@ Solved solve_case(const std::string& file, const models::Progress& progress, Bra
 void write_to_stdout(const std::string& text) {
   std::cout << text << std::flush;
   if (!std::cout)
-    throw ViewerError("The plan could not be written to the standard output; check where it leads.");
+    throw ViewerError("The text could not be written to the standard output; check where it leads.");
 }
 
 struct Options {
+  bool guess = false;
   std::string in, out, from, size = "1600x1200", show, coil_on = "treatment", unit, paper = "a4";
 };
 
@@ -212,14 +216,37 @@ void sheet_command(const Options& o) {
   write_sheet(o.out, solved.kept, solved.loaded, solved.plan, *paper);
 }
 
+/// The guess as lines that can be copied into a case once they are confirmed.
+std::string guess_text(const geometry::FiducialGuess& guess) {
+  std::ostringstream text;
+  text << std::fixed << std::setprecision(1) << geometry::guess_caution
+       << "\nThe generic head was fitted to this skin and lies " << guess.misfit_mm
+       << " mm from it, root mean square.\n";
+  const auto line = [&](const char* name, const Eigen::Vector3d& p) {
+    text << "\"" << name << "\": [" << p.x() << ", " << p.y() << ", " << p.z() << "]\n";
+  };
+  line("nasion", guess.at.nasion);
+  line("inion", guess.at.inion);
+  line("left_tragus", guess.at.left_tragus);
+  line("right_tragus", guess.at.right_tragus);
+  return text.str();
+}
+
 void head_command(const Options& o) {
   const auto unit = unit_from(o.unit);
   if (unit && is_mri(o.in))
     throw UsageError("--unit is for meshes; a NIfTI file says itself what its unit is.");
+  if (o.out.empty() && !o.guess)
+    throw UsageError("head needs --out for the skin, --guess for a first guess of the four points, or both.");
+  const models::Progress progress = SlowProgress();
   const auto kind = is_mri(o.in) ? models::HeadKind::mri : models::HeadKind::mesh;
-  const auto found = models::read_apart(own_program())({kind, o.in, unit}, SlowProgress());
+  const auto found = models::read_apart(own_program())({kind, o.in, unit}, progress);
   say(found.notes);
-  models::write_ply(o.out, found.skin);
+  if (o.guess) {
+    progress("Looking for the four points", 0);
+    write_to_stdout(guess_text(geometry::guess_fiducials(models::generic_head(), found.skin)));
+  }
+  if (!o.out.empty()) models::write_ply(o.out, found.skin);
 }
 
 /// `scalpmark read-skin KIND UNIT MEMORY_MB CPU_SECONDS FILE`: how the program calls itself to read a file
@@ -297,7 +324,9 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   head->add_option("FILE", o.in, "OBJ, PLY, STL, glTF or GLB mesh, or NIfTI volume (.nii, .nii.gz)")
       ->required()
       ->type_name("FILE");
-  head->add_option("--out", o.out, "Where the skin goes")->required()->type_name("HEAD.ply");
+  head->add_option("--out", o.out, "Where the skin goes")->type_name("HEAD.ply");
+  head->add_flag("--guess", o.guess,
+                 "Print a first guess of nasion, inion and tragi, to be confirmed on the head before use");
   head->add_option("--unit", o.unit, "Unit of a mesh: mm, cm or m; without it, told from its size")
       ->type_name("UNIT");
 

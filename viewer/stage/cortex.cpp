@@ -18,7 +18,7 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double lit_radius_mm = 9;
+constexpr double lit_radius_mm = 12;
 
 Colour mixed(Colour a, Colour b, double share_of_b) {
   const auto mix = [&](std::uint8_t x, std::uint8_t y) {
@@ -69,7 +69,8 @@ void CortexBody::light(const std::optional<geometry::CortexHit>& hit) {
   colours->SetNumberOfTuples(static_cast<vtkIdType>(drawn_->vertices().size()));
   for (size_t i = 0; i < drawn_->vertices().size(); ++i) {
     const double away = hit ? (drawn_->vertices()[i] - hit->point).norm() / lit_radius_mm : 1;
-    const Colour c = away < 1 ? mixed(palette::cortex, palette::lit, 1 - away * away) : palette::cortex;
+    const Colour c = away < 1 ? mixed(palette::cortex, palette::lit, std::min(1.0, 1.6 * (1 - away * away)))
+                              : palette::cortex;
     colours->SetTypedComponent(static_cast<vtkIdType>(i), 0, c.red);
     colours->SetTypedComponent(static_cast<vtkIdType>(i), 1, c.green);
     colours->SetTypedComponent(static_cast<vtkIdType>(i), 2, c.blue);
@@ -82,9 +83,9 @@ void CortexBody::draw(const Sight& sight) {
   ink_.begin(sight);
   if (shown_ && placement_.cortex) {
     const Vector3d& point = placement_.cortex->point;
-    ink_.dashes(placement_.pulse, point, 2, palette::construction, 0.5);
-    ink_.spot(point, 6, palette::construction, 1);
-    ink_.spot(point, 4.5, palette::lit, 1.2);
+    ink_.line({placement_.pulse, point}, 2.5, palette::construction, 0.5);
+    ink_.spot(point, 8, palette::construction, 1.5);
+    ink_.spot(point, 6, palette::lit, 2);
   }
   ink_.done();
 }

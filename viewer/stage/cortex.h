@@ -16,7 +16,7 @@
 
 namespace scalpmark::viewer {
 
-/// The template's brain under the skin, with the place under the coil lit and a dashed line down to it from
+/// The template's brain under the skin, with the place under the coil lit and a line down to it from
 /// the pulse point. Seen only where the skin is let through (Shown::skin_opacity) or left out. Its triangles
 /// go to the renderer once per head.
 class CortexBody {
