@@ -52,9 +52,10 @@ ThinPlate ThinPlate::fit(const std::vector<Vector3d>& from, const std::vector<Ve
   system.topRightCorner(n, 4) = homogeneous;
   system.bottomLeftCorner(4, n) = homogeneous.transpose();
   right.topRows(n) = target - homogeneous * affine;
-  const MatrixXd solved = system.fullPivLu().solve(right);
-  if (!solved.allFinite())
+  const Eigen::FullPivLU<MatrixXd> factors(system);
+  if (!factors.isInvertible())
     throw GeometryError("Two points of a smooth map lie in one place; place them apart.");
+  const MatrixXd solved = factors.solve(right);
   map.weights_ = solved.topRows(n).transpose();
   map.whole_ = map.affine_;
   map.whole_.matrix().topRows<3>() += solved.bottomRows(4).transpose();

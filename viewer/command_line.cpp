@@ -135,7 +135,8 @@ std::optional<models::Unit> unit_from(const std::string& text) {
   if (text == "mm") return models::Unit::millimetre;
   if (text == "cm") return models::Unit::centimetre;
   if (text == "m") return models::Unit::metre;
-  throw UsageError("--unit is \"" + text + "\"; choose mm, cm or m.");
+  if (text == "in") return models::Unit::inch;
+  throw UsageError("--unit is \"" + text + "\"; choose mm, cm, m or in.");
 }
 
 /// Whether the name is that of a NIfTI file, in capitals or not.
@@ -202,6 +203,8 @@ void picture_command(const Options& o) {
       shown.has(Thing::numbers) ? geometry::TapeDistances::each_path : geometry::TapeDistances::left_out);
   if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = solved.loaded.description;
+  if (solved.kept.head.kind == models::HeadKind::generic)
+    shown.head_description += ": a drawing, not the patient";
   if (solved.loaded.head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
   progress("Drawing", 0);
   write_picture(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view, size);
@@ -327,7 +330,7 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   head->add_option("--out", o.out, "Where the skin goes")->type_name("HEAD.ply");
   head->add_flag("--guess", o.guess,
                  "Print a first guess of nasion, inion and tragi, to be confirmed on the head before use");
-  head->add_option("--unit", o.unit, "Unit of a mesh: mm, cm or m; without it, told from its size")
+  head->add_option("--unit", o.unit, "Unit of a mesh: mm, cm, m or in; without it, told from its size")
       ->type_name("UNIT");
 
   try {
