@@ -73,6 +73,12 @@ const TapeMeasures& Head::tapes() const {
   return d.measures;
 }
 
+Head Head::with_cortex(std::shared_ptr<const Cortex> cortex) const {
+  Head with = *this;
+  with.cortex_ = std::move(cortex);
+  return with;
+}
+
 const Head::Fields& Head::fields() const {
   std::call_once(data_->fields_once, [this] {
     const Data& d = *data_;

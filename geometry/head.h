@@ -3,6 +3,7 @@
 #include <memory>
 #include <string>
 
+#include "geometry/cortex.h"
 #include "geometry/distance_field.h"
 #include "geometry/fiducials.h"
 #include "geometry/surface.h"
@@ -44,9 +45,15 @@ public:
   /// Worked out on first use, on as many threads as there are cores.
   [[nodiscard]] const Fields& fields() const;
 
+  /// The same head with a brain under its skin (everything else is shared).
+  [[nodiscard]] Head with_cortex(std::shared_ptr<const Cortex> cortex) const;
+  /// Null for a head without.
+  [[nodiscard]] const Cortex* cortex() const { return cortex_.get(); }
+
 private:
   struct Data;
   std::shared_ptr<const Data> data_;
+  std::shared_ptr<const Cortex> cortex_;
 };
 
 }  // namespace scalpmark::geometry

@@ -169,6 +169,7 @@ LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const Surfac
                 : entered.coil.mark_rule == MarkRule::drop ? drop.mark
                                                            : nearest.mark;
   p.pulse_tape = tape_from(head, pulse, tapes);
+  if (head.cortex() != nullptr) p.cortex = head.cortex()->under(p.pulse, -p.normal);
   if (result.mark) p.edge_mark_tape = tape_from(head, *result.mark, tapes);
   return result;
 }

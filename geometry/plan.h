@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "geometry/case.h"
+#include "geometry/cortex.h"
 #include "geometry/landmarks.h"
 
 namespace scalpmark::geometry {
@@ -46,6 +47,8 @@ struct Placement {
   TapeFrom pulse_tape;
   std::optional<TapeFrom> edge_mark_tape;  ///< of the mark by the case's rule
   std::vector<Eigen::Vector3d> tape_line;  ///< from pulse point to tape mark, for drawing
+  /// Straight under the coil; empty for a head without a cortex, and where there is none under the coil.
+  std::optional<CortexHit> cortex;
 };
 
 struct GridNode {

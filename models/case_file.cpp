@@ -20,8 +20,8 @@ constexpr std::size_t longest_path = 4096;       // characters
 
 constexpr std::array<Choice<HeadKind>, 3> head_kinds{
     {{"generic", HeadKind::generic}, {"mesh", HeadKind::mesh}, {"mri", HeadKind::mri}}};
-constexpr std::array<Choice<Unit>, 3> units{
-    {{"mm", Unit::millimetre}, {"cm", Unit::centimetre}, {"m", Unit::metre}}};
+constexpr std::array<Choice<Unit>, 4> units{
+    {{"mm", Unit::millimetre}, {"cm", Unit::centimetre}, {"m", Unit::metre}, {"in", Unit::inch}}};
 
 template <class Value, std::size_t count>
 std::string name_of(Value value, const std::array<Choice<Value>, count>& choices) {

@@ -29,7 +29,7 @@ LoadedHead load_head(const CaseFile& kept, const Progress& progress, const SkinR
   const bool mesh = source.kind == HeadKind::mesh;
   SkinImport read = reading({source.kind, file, source.unit}, progress);
   return {geometry::Head(std::move(read.skin), *source.fiducials),
-          (mesh ? "mesh " : "MRI ") + file.filename().string(), std::move(read.notes)};
+          (mesh ? "scan " : "MRI ") + file.filename().string(), std::move(read.notes)};
 }
 
 }  // namespace scalpmark::models

@@ -11,6 +11,7 @@
 #include "models/error.h"
 #include "models/mesh_repair.h"
 #include "models/safe_file.h"
+#include "models/scan_repair.h"
 #include "models/triangle_soup.h"
 
 namespace scalpmark::models {
@@ -32,9 +33,11 @@ struct UnitName {
   double mm;
   const char* name;
 };
-constexpr std::array<UnitName, 3> unit_names{{{Unit::millimetre, 1, "millimetres"},
+// In the order in which they are tried.
+constexpr std::array<UnitName, 4> unit_names{{{Unit::millimetre, 1, "millimetres"},
                                               {Unit::centimetre, 10, "centimetres"},
-                                              {Unit::metre, 1000, "metres"}}};
+                                              {Unit::metre, 1000, "metres"},
+                                              {Unit::inch, 25.4, "inches"}}};
 
 Vector3d extent_of(const std::vector<Vector3d>& points) {
   Vector3d low = points.front(), high = points.front();
@@ -73,10 +76,11 @@ double scale_of(const std::string& name, double extent, std::optional<Unit> give
   const UnitName* fits = fitting_unit(extent);
   if (!given) {
     if (fits == nullptr)
-      throw ModelError(name +
-                       " is not the size of a head in millimetres, centimetres or metres (its largest "
-                       "extent is " +
-                       to_text(extent, 4) + "); choose a mesh of a head, or say the unit.");
+      throw ModelError(
+          name +
+          " is not the size of a head in millimetres, centimetres, metres or inches (its largest "
+          "extent is " +
+          to_text(extent, 4) + "); choose a mesh of a head, or say the unit.");
     notes.push_back("Took the numbers in the file for " + std::string(fits->name) + ", in which it is " +
                     to_text(extent * fits->mm / 10) + " cm at its largest extent.");
     return fits->mm;
@@ -133,9 +137,15 @@ SkinImport read_mesh(const fs::path& file, std::optional<Unit> unit, const Progr
   tell("checking the mesh", 0.6);
   mesh = repair_mesh(std::move(mesh), name, notes);
   check_size(name, mesh.vertices);
-  tell("checking the mesh", 0.9);
+  tell("checking the mesh", 0.7);
   try {
     geometry::Surface skin(std::move(mesh.vertices), std::move(mesh.triangles));
+    constexpr double small_hole_mm = 60;  // around; about 2 cm across
+    skin = close_small_holes(skin, small_hole_mm, notes);
+    tell("thinning out the triangles", 0.75);
+    skin = thin_to_size(skin, name, notes);
+    tell("looking for shoulders", 0.9);
+    skin = cut_shoulders(skin, notes);
     note_holes(skin, notes);
     tell("checking the mesh", 1);
     return {std::move(skin), std::move(notes)};

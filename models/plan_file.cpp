@@ -18,6 +18,20 @@ ordered_json tape_json(const geometry::TapeFrom& from) {
           {"right_tragus", number(from.right_tragus_mm)}};
 }
 
+ordered_json shares_json(const std::vector<geometry::RegionShare>& shares) {
+  ordered_json out = ordered_json::array();
+  for (const auto& s : shares) out.push_back({{"name", s.name}, {"share", number(s.share)}});
+  return out;
+}
+
+ordered_json cortex_json(const geometry::CortexHit& hit) {
+  return {{"depth_mm", number(hit.depth_mm)},
+          {"point", point(hit.point)},
+          {"areas", shares_json(hit.areas)},
+          {"gyri", shares_json(hit.gyri)},
+          {"note", geometry::cortex_caution}};
+}
+
 ordered_json placement_json(const geometry::Placement& p) {
   ordered_json out;
   out["pulse"] = point(p.pulse);
@@ -33,6 +47,7 @@ ordered_json placement_json(const geometry::Placement& p) {
   out["tape_from_mm"] = {
       {"pulse", tape_json(p.pulse_tape)},
       {"edge_mark", p.edge_mark_tape ? tape_json(*p.edge_mark_tape) : ordered_json(nullptr)}};
+  if (p.cortex) out["cortex"] = cortex_json(*p.cortex);
   return out;
 }
 

@@ -96,6 +96,7 @@ public:
                                    !request.unit                       ? "any"
                                    : *request.unit == Unit::millimetre ? "mm"
                                    : *request.unit == Unit::centimetre ? "cm"
+                                   : *request.unit == Unit::inch       ? "in"
                                                                        : "m",
                                    std::to_string(limits.memory_mb),
                                    std::to_string(limits.cpu_seconds),

@@ -7,14 +7,18 @@
 #include <algorithm>
 #include <exception>
 #include <filesystem>
+#include <iomanip>
 #include <iostream>
 #include <new>
 #include <sstream>
 #include <string>
 
+#include "geometry/guess_fiducials.h"
 #include "geometry/solve.h"
 #include "geometry/tolerance.h"
+#include "models/add_cortex.h"
 #include "models/case_file.h"
+#include "models/generic_head.h"
 #include "models/load_head.h"
 #include "models/mesh_file.h"
 #include "models/plan_file.h"
@@ -31,6 +35,8 @@ namespace scalpmark::viewer {
 namespace {
 
 constexpr int done = 0, failed = 1, misunderstood = 2;
+/// How much of the skin is left where the cortex is to be seen through it.
+constexpr double skin_over_cortex = 0.35;
 
 /// A command line that cannot be understood.
 class UsageError : public ViewerError {
@@ -132,7 +138,8 @@ std::optional<models::Unit> unit_from(const std::string& text) {
   if (text == "mm") return models::Unit::millimetre;
   if (text == "cm") return models::Unit::centimetre;
   if (text == "m") return models::Unit::metre;
-  throw UsageError("--unit is \"" + text + "\"; choose mm, cm or m.");
+  if (text == "in") return models::Unit::inch;
+  throw UsageError("--unit is \"" + text + "\"; choose mm, cm, m or in.");
 }
 
 /// Whether the name is that of a NIfTI file, in capitals or not.
@@ -153,10 +160,13 @@ struct Solved {
   geometry::Plan plan;
 };
 
-Solved solve_case(const std::string& file, const models::Progress& progress,
+enum class Brain { wanted, left_out };
+
+Solved solve_case(const std::string& file, const models::Progress& progress, Brain brain = Brain::left_out,
                   geometry::TapeDistances tapes = geometry::TapeDistances::each_path) {
   auto kept = models::read_case(file);
   auto loaded = models::load_head(kept, progress, models::read_apart(own_program()));
+  if (brain == Brain::wanted) models::add_cortex(loaded, {}, progress);
   progress("Working out the plan", 0);
   auto plan = geometry::solve(loaded.head, kept.entered, tapes);
   say(loaded.notes);
@@ -171,13 +181,14 @@ void write_to_stdout(const std::string& text) {
 }
 
 struct Options {
+  bool guess = false;
   std::string in, out, from, size = "1600x1200", show, coil_on = "treatment", unit, paper = "a4";
   int placements = 10000;
   unsigned seed = 1;
 };
 
 void solve_command(const Options& o) {
-  const Solved solved = solve_case(o.in, SlowProgress());
+  const Solved solved = solve_case(o.in, SlowProgress(), Brain::wanted);
   if (o.out == "-")
     write_to_stdout(models::plan_json(solved.plan));
   else
@@ -193,7 +204,7 @@ void picture_command(const Options& o) {
   if (!o.from.empty()) view = view_from(o.from);
   const models::Progress progress = SlowProgress();
   const Solved solved = solve_case(
-      o.in, progress,
+      o.in, progress, shown.has(Thing::cortex) ? Brain::wanted : Brain::left_out,
       shown.has(Thing::numbers) ? geometry::TapeDistances::each_path : geometry::TapeDistances::left_out);
   if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = solved.loaded.description;
@@ -202,6 +213,9 @@ void picture_command(const Options& o) {
     shown.tolerance = std::make_shared<const geometry::Tolerance>(geometry::tolerance(
         solved.loaded.head, solved.kept.entered, solved.plan, solved.kept.entered.errors));
   }
+  if (solved.kept.head.kind == models::HeadKind::generic)
+    shown.head_description += ": a drawing, not the patient";
+  if (solved.loaded.head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
   progress("Drawing", 0);
   write_picture(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view, size);
 }
@@ -217,7 +231,7 @@ void sheet_command(const Options& o) {
 
 void tolerance_command(const Options& o) {
   const models::Progress progress = SlowProgress();
-  const Solved solved = solve_case(o.in, progress, geometry::TapeDistances::left_out);
+  const Solved solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
   progress("Trying placements by hand", 0);
   geometry::ToleranceOptions options;
   options.placements = o.placements;
@@ -233,14 +247,37 @@ void tolerance_command(const Options& o) {
   write_to_stdout(tolerance_text(found, errors));
 }
 
+/// The guess as lines that can be copied into a case once they are confirmed.
+std::string guess_text(const geometry::FiducialGuess& guess) {
+  std::ostringstream text;
+  text << std::fixed << std::setprecision(1) << geometry::guess_caution
+       << "\nThe generic head was fitted to this skin and lies " << guess.misfit_mm
+       << " mm from it, root mean square.\n";
+  const auto line = [&](const char* name, const Eigen::Vector3d& p) {
+    text << "\"" << name << "\": [" << p.x() << ", " << p.y() << ", " << p.z() << "]\n";
+  };
+  line("nasion", guess.at.nasion);
+  line("inion", guess.at.inion);
+  line("left_tragus", guess.at.left_tragus);
+  line("right_tragus", guess.at.right_tragus);
+  return text.str();
+}
+
 void head_command(const Options& o) {
   const auto unit = unit_from(o.unit);
   if (unit && is_mri(o.in))
     throw UsageError("--unit is for meshes; a NIfTI file says itself what its unit is.");
+  if (o.out.empty() && !o.guess)
+    throw UsageError("head needs --out for the skin, --guess for a first guess of the four points, or both.");
+  const models::Progress progress = SlowProgress();
   const auto kind = is_mri(o.in) ? models::HeadKind::mri : models::HeadKind::mesh;
-  const auto found = models::read_apart(own_program())({kind, o.in, unit}, SlowProgress());
+  const auto found = models::read_apart(own_program())({kind, o.in, unit}, progress);
   say(found.notes);
-  models::write_ply(o.out, found.skin);
+  if (o.guess) {
+    progress("Looking for the four points", 0);
+    write_to_stdout(guess_text(geometry::guess_fiducials(models::generic_head(), found.skin)));
+  }
+  if (!o.out.empty()) models::write_ply(o.out, found.skin);
 }
 
 /// `scalpmark read-skin KIND UNIT MEMORY_MB CPU_SECONDS FILE`: how the program calls itself to read a file
@@ -333,8 +370,10 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   head->add_option("FILE", o.in, "OBJ, PLY, STL, glTF or GLB mesh, or NIfTI volume (.nii, .nii.gz)")
       ->required()
       ->type_name("FILE");
-  head->add_option("--out", o.out, "Where the skin goes")->required()->type_name("HEAD.ply");
-  head->add_option("--unit", o.unit, "Unit of a mesh: mm, cm or m; without it, told from its size")
+  head->add_option("--out", o.out, "Where the skin goes")->type_name("HEAD.ply");
+  head->add_flag("--guess", o.guess,
+                 "Print a first guess of nasion, inion and tragi, to be confirmed on the head before use");
+  head->add_option("--unit", o.unit, "Unit of a mesh: mm, cm, m or in; without it, told from its size")
       ->type_name("UNIT");
 
   try {

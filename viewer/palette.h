@@ -34,11 +34,12 @@ inline constexpr Colour treatment = okabe_ito::green;
 inline constexpr Colour windings = okabe_ito::orange;
 inline constexpr Colour angle = okabe_ito::black;
 inline constexpr Colour front_axis = okabe_ito::vermillion;
+inline constexpr Colour lit = okabe_ito::yellow;  // the cortex under the coil
 
 // Neither marks nor text: calm greys and a skin that no patient's looks like.
 inline constexpr Colour skin{219, 207, 196}, casing{96, 112, 128}, tape{112, 104, 98},
-    construction{70, 70, 78}, background{250, 250, 248}, text{24, 24, 28}, quiet_text{84, 84, 90},
-    halo{255, 255, 255};
+    construction{70, 70, 78}, cortex{196, 165, 160}, background{250, 250, 248}, text{24, 24, 28},
+    quiet_text{84, 84, 90}, halo{255, 255, 255};
 }  // namespace palette
 
 }  // namespace scalpmark::viewer

@@ -111,7 +111,7 @@ const std::vector<Bad> bad_by_both{
     {with_head("{\"kind\": \"mesh\", \"file\": \"\", " + four + "}"), "head.file must be the name of a file"},
     {with_head("{\"kind\": \"mesh\", \"file\": 3, " + four + "}"), "head.file must be text"},
     {with_head("{\"kind\": \"mesh\", \"file\": \"a.ply\", \"unit\": \"inch\", " + four + "}"),
-     "head.unit must be mm, cm or m, but is \"inch\""},
+     "head.unit must be mm, cm, m or in, but is \"inch\""},
     {with_head("{\"kind\": \"mri\", \"file\": \"a.nii\", \"unit\": \"mm\", " + four + "}"),
      "head.unit does not go with an mri head"},
     {with_head("{\"kind\": \"mri\", \"file\": \"a.nii\", \"ear\": 1, " + four + "}"), "head.\"ear\""},

@@ -40,7 +40,7 @@ TEST_CASE("a mesh is found from the folder of its case, with the unit inferred a
   const tests::RawMesh head(tests::sphere(100, 5, {0.75, 0.95, 0.85}));
   tests::write_bytes(folder / "head.stl", tests::stl_bytes(head.times(0.1)));
   const auto loaded = models::load_head(mesh_case(folder));
-  CHECK(loaded.description == "mesh head.stl");
+  CHECK(loaded.description == "scan head.stl");
   CHECK(loaded.notes.size() == 1);
   CHECK(loaded.head.skin().triangles().size() == head.triangles.size());
   CHECK(loaded.head.fiducials().at.nasion.y() == Approx(95).margin(0.01));

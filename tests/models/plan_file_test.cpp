@@ -102,6 +102,23 @@ TEST_CASE("a mark that falls off the head is null, and so are its gap and its ta
   CHECK(ordered_json::parse(text)["warnings"][0] == plan.warnings[0]);
 }
 
+TEST_CASE("what lies under the coil is written with its caution, and the plan stays valid by its schema") {
+  geometry::Plan plan = solved();
+  CHECK_FALSE(ordered_json::parse(models::plan_json(plan))["treatment"].contains("cortex"));
+  plan.treatment.cortex = geometry::CortexHit{16.54321,
+                                              {-38, 44, 34},
+                                              {{"Brodmann area 46", 0.77}, {"Brodmann area 9", 0.23}},
+                                              {{"left middle frontal gyrus", 1}}};
+  const std::string text = models::plan_json(plan);
+  CHECK(JsonSchema("plan.schema.json").objection(text).empty());
+  const auto cortex = ordered_json::parse(text)["treatment"]["cortex"];
+  CHECK(keys(cortex) == Names{"depth_mm", "point", "areas", "gyri", "note"});
+  CHECK(cortex["depth_mm"] == 16.543);
+  CHECK(cortex["areas"][1]["name"] == "Brodmann area 9");
+  CHECK(cortex["gyri"][0]["share"] == 1);
+  CHECK(cortex["note"] == "on the template; a person's own brain differs");
+}
+
 TEST_CASE("lengths are written to a thousandth, directions to a millionth, and zero has no sign") {
   geometry::Plan plan = solved();
   plan.tapes.nasion_inion_mm = 361.23456;

@@ -27,8 +27,10 @@ struct Ran {
 /// Runs the program as a shell would, without a display.
 Ran run(const Folder& folder, const std::string& arguments) {
   const std::string out = folder.file("stdout"), err = folder.file("stderr");
-  const int status = std::system(
-      ("env -u DISPLAY '" SCALPMARK_PROGRAM "' " + arguments + " >'" + out + "' 2>'" + err + "'").c_str());
+  const int status = std::system(("env -u DISPLAY XDG_CACHE_HOME='" SCALPMARK_BINARY_DIR
+                                  "/test-cache' '" SCALPMARK_PROGRAM "' " +
+                                  arguments + " >'" + out + "' 2>'" + err + "'")
+                                     .c_str());
   return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, slurp(out), slurp(err)};
 }
 
@@ -180,4 +182,30 @@ TEST_CASE("a picture that cannot be written leaves nothing behind") {
       folder, "picture '" + bench + "' --size 640x480 --out '" + folder.file("no/such/folder/a.png") + "'");
   CHECK(r.exit == 1);
   CHECK_FALSE(fs::exists(folder.path / "no"));
+}
+
+TEST_CASE("a plan says what lies under the coil, always as the template's") {
+  const Folder folder;
+  const Ran r = run(folder, "solve '" + bench + "' --out '" + folder.file("plan.json") + "'");
+  REQUIRE(r.exit == 0);
+  const std::string plan = slurp(folder.file("plan.json"));
+  // Start, nine nodes, hotspot, treatment site.
+  size_t found = 0, noted = 0;
+  for (size_t at = 0; (at = plan.find("\"cortex\"", at)) != std::string::npos; ++at) ++found;
+  for (size_t at = 0;
+       (at = plan.find("on the template; a person's own brain differs", at)) != std::string::npos; ++at)
+    ++noted;
+  CHECK(found == 12);
+  CHECK(noted == 12);
+}
+
+TEST_CASE("a guess of the four points is printed with the words that it must be confirmed") {
+  const Folder folder;
+  CHECK(run(folder, "head /usr/share/mricron/templates/ch2.nii.gz").exit == 2);
+  const Ran r = run(folder, "head /usr/share/mricron/templates/ch2.nii.gz --guess");
+  REQUIRE(r.exit == 0);
+  CHECK(r.out.find("not placed by hand") != std::string::npos);
+  CHECK(r.out.find("confirm or move it before it is used") != std::string::npos);
+  for (const char* point : {"\"nasion\": [", "\"inion\": [", "\"left_tragus\": [", "\"right_tragus\": ["})
+    CHECK(r.out.find(point) != std::string::npos);
 }

@@ -25,6 +25,11 @@ std::string fitted(Overlay& overlay, const std::string& text, const TextStyle& s
   return "";
 }
 
+const TextStyle caution_style{13, false, palette::quiet_text, true};
+constexpr double caution_rim_px = 8;  ///< between the caution and the rim of the picture
+
+}  // namespace
+
 std::vector<std::string> wrapped(Overlay& overlay, const std::string& text, const TextStyle& style,
                                  double width) {
   std::vector<std::string> lines{""};
@@ -41,11 +46,6 @@ std::vector<std::string> wrapped(Overlay& overlay, const std::string& text, cons
   }
   return lines;
 }
-
-const TextStyle caution_style{13, false, palette::quiet_text, true};
-constexpr double caution_rim_px = 8;  ///< between the caution and the rim of the picture
-
-}  // namespace
 
 const std::string& caution_text() {
   static const std::string text =

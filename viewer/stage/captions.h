@@ -12,6 +12,10 @@ namespace scalpmark::viewer {
 /// The line that is on every picture.
 [[nodiscard]] const std::string& caution_text();
 
+/// The text as lines no wider than that, broken between words.
+[[nodiscard]] std::vector<std::string> wrapped(Overlay& overlay, const std::string& text,
+                                               const TextStyle& style, double width);
+
 /// Title, the way one looks, and the caution.
 class Captions {
 public:

@@ -38,6 +38,8 @@ void Legend::show(const Shown& shown) {
   if (shown.has(Thing::tapes)) line(palette::tape, "Tape, a tick each cm");
   if (shown.has(Thing::coil))
     rows_.push_back({Sample::coil, Shape::dot, palette::windings, "Coil and windings"});
+  if (shown.has(Thing::cortex))
+    rows_.push_back({Sample::lit, Shape::disc, palette::lit, "Cortex under the coil (template)"});
 }
 
 void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left,
@@ -56,6 +58,11 @@ void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left
     switch (r.sample) {
       case Sample::shape:
         overlay.shape(r.shape, {x, y}, r.colour);
+        break;
+      case Sample::lit:
+        overlay.box({x - 13 * s, y - 7 * s, x + 13 * s, y + 7 * s}, palette::cortex, 1);
+        overlay.shape(Shape::disc, {x, y}, palette::construction);
+        overlay.shape(Shape::small_disc, {x, y}, r.colour);
         break;
       case Sample::line:
         overlay.line({x - 13 * s, y}, {x + 13 * s, y}, 2, r.colour);
@@ -94,9 +101,9 @@ void NumberTable::show(const geometry::Case& entered, const geometry::Placement&
            {"right tragus", cm(p.right_tragus_mm), edge(&From::right_tragus_mm)}};
 }
 
-void NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left,
-                       std::vector<Caption>& taken) const {
-  if (where_.empty()) return;
+double NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left,
+                         std::vector<Caption>& taken) const {
+  if (where_.empty()) return top_left.y;
   const double s = sight.scale;
   const TextStyle strong{14, true, palette::text, false}, plain{14, false, palette::text, false},
       quiet{13, false, palette::quiet_text, false};
@@ -117,6 +124,7 @@ void NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_le
     y += put(rows_[i].edge, top_left.x + 245 * s, style, true) + 2 * s;
   }
   taken.push_back({where_ + "; " + angle_, {top_left.x, top_left.y, right, y}});
+  return y;
 }
 
 }  // namespace scalpmark::viewer

@@ -19,7 +19,7 @@ public:
   [[nodiscard]] bool empty() const { return rows_.empty(); }
 
 private:
-  enum class Sample { shape, line, coil };
+  enum class Sample { shape, line, coil, lit };
   struct Row {
     Sample sample = Sample::shape;
     Shape shape = Shape::dot;
@@ -34,8 +34,9 @@ private:
 class NumberTable {
 public:
   void show(const geometry::Case& entered, const geometry::Placement& placement, const Shown& shown);
-  /// Draws it with its top left corner there, and adds the box it takes.
-  void draw(Overlay& overlay, const Sight& sight, const Pixel& top_left, std::vector<Caption>& taken) const;
+  /// Draws it with its top left corner there, adds the box it takes, and says where it ends (y of its
+  /// bottom).
+  double draw(Overlay& overlay, const Sight& sight, const Pixel& top_left, std::vector<Caption>& taken) const;
 
 private:
   struct Row {

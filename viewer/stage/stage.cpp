@@ -14,6 +14,7 @@
 #include "viewer/stage/angle.h"
 #include "viewer/stage/captions.h"
 #include "viewer/stage/coil.h"
+#include "viewer/stage/cortex.h"
 #include "viewer/stage/edge_marks.h"
 #include "viewer/stage/grid.h"
 #include "viewer/stage/landmarks.h"
@@ -69,7 +70,8 @@ Coverage coverage(const geometry::Surface& skin, const Sight& sight) {
 
 struct Stage::Parts {
   explicit Parts(vtkRenderer* r)
-      : skin(r),
+      : cortex(r),
+        skin(r),
         tapes(r),
         landmarks(r),
         grid(r),
@@ -81,6 +83,7 @@ struct Stage::Parts {
         overlay(r) {}
 
   // In the order of drawing.
+  CortexBody cortex;
   Skin skin;
   Tapes tapes;
   Landmarks landmarks;
@@ -95,6 +98,7 @@ struct Stage::Parts {
   SideLabels sides;
   Legend legend;
   NumberTable numbers;
+  CortexWords cortex_words;
 
   std::optional<geometry::Head> head;
   geometry::HeadAxes axes;
@@ -145,9 +149,10 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
   p.head = head;
   p.axes = plan.axes;
   p.with_labels = shown.has(Thing::labels);
-  p.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers);
+  p.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers) || shown.has(Thing::cortex);
   p.with_title = shown.has(Thing::title);
   p.with_caution = shown.caution;
+  p.cortex.show(head, p.placement, shown);
   p.skin.show(head, shown);
   p.tapes.show(head, plan, shown);
   p.landmarks.show(head, plan, shown);
@@ -161,6 +166,7 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
   p.sides.show(plan);
   p.legend.show(shown);
   p.numbers.show(entered, p.placement, shown);
+  p.cortex_words.show(head, p.placement, shown);
   p.changed = true;
 }
 
@@ -238,12 +244,16 @@ void Stage::refresh() {
   p.angle.draw(*p.head, s);
   p.edge_marks.draw(*p.head, s);
   p.coil.draw(s);
+  p.cortex.draw(s);
 
   p.overlay.begin(s);
   p.taken.clear();
   const Box free = p.free_box(s.width_px, s.height_px, s.scale);
   p.captions.draw(p.overlay, s, p.taken);
-  p.numbers.draw(p.overlay, s, {margin_px * s.scale, free.top + 4 * s.scale}, p.taken);
+  const Pixel column{margin_px * s.scale, free.top + 4 * s.scale};
+  const double numbers_end = p.numbers.draw(p.overlay, s, column, p.taken);
+  p.cortex_words.draw(p.overlay, s, {column.x, numbers_end + 10 * s.scale},
+                      (column_px - 2 * margin_px) * s.scale, p.taken);
   p.legend.draw(p.overlay, s, {margin_px * s.scale, free.bottom - 4 * s.scale}, p.taken);
   p.sides.draw(p.overlay, s, free, p.taken);
 

@@ -9,7 +9,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 16> names{{{Thing::skin, "skin"},
+constexpr std::array<std::pair<Thing, std::string_view>, 17> names{{{Thing::skin, "skin"},
                                                                     {Thing::landmarks, "landmarks"},
                                                                     {Thing::tapes, "tapes"},
                                                                     {Thing::grid, "grid"},
@@ -24,7 +24,8 @@ constexpr std::array<std::pair<Thing, std::string_view>, 16> names{{{Thing::skin
                                                                     {Thing::labels, "labels"},
                                                                     {Thing::legend, "legend"},
                                                                     {Thing::numbers, "numbers"},
-                                                                    {Thing::title, "title"}}};
+                                                                    {Thing::title, "title"},
+                                                                    {Thing::cortex, "cortex"}}};
 
 }  // namespace
 

@@ -29,7 +29,8 @@ enum class Thing {
   labels,
   legend,
   numbers,
-  title
+  title,
+  cortex
 };
 
 /// "edge-marks", as written on the command line.

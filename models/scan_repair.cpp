@@ -1,0 +1,185 @@
+#include "models/scan_repair.h"
+
+#include <vtkCellArray.h>
+#include <vtkDecimatePro.h>
+#include <vtkNew.h>
+#include <vtkPoints.h>
+#include <vtkPolyData.h>
+
+#include <Eigen/Eigenvalues>
+#include <algorithm>
+#include <unordered_map>
+
+#include "geometry/error.h"
+#include "geometry/guess_fiducials.h"
+#include "geometry/text.h"
+#include "models/error.h"
+#include "models/generic_head.h"
+#include "models/mesh_repair.h"
+
+namespace scalpmark::models {
+
+using Eigen::Vector3d;
+using geometry::Surface;
+using geometry::to_text;
+using geometry::Triangle;
+
+namespace {
+
+constexpr std::size_t many_triangles = 250'000, wanted_triangles = 150'000;
+constexpr double most_error_mm = 0.3;
+
+std::size_t at(int i) {
+  return static_cast<std::size_t>(i);
+}
+
+double around_mm(const Surface& skin, const std::vector<int>& loop) {
+  double sum = 0;
+  for (std::size_t i = 0; i < loop.size(); ++i)
+    sum += (skin.vertex(loop[(i + 1) % loop.size()]) - skin.vertex(loop[i])).norm();
+  return sum;
+}
+
+/// The extents of a skin along its own main directions, smallest first.
+Vector3d main_extents(const std::vector<Vector3d>& points) {
+  Vector3d middle = Vector3d::Zero();
+  for (const auto& p : points) middle += p / static_cast<double>(points.size());
+  Eigen::Matrix3d spread = Eigen::Matrix3d::Zero();
+  for (const auto& p : points) spread += (p - middle) * (p - middle).transpose();
+  const Eigen::Matrix3d axes = Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d>(spread).eigenvectors();
+  Vector3d low = Vector3d::Constant(1e300), high = -low;
+  for (const auto& p : points) {
+    const Vector3d turned = axes.transpose() * p;
+    low = low.cwiseMin(turned);
+    high = high.cwiseMax(turned);
+  }
+  Vector3d extents = high - low;
+  std::sort(extents.data(), extents.data() + 3);
+  return extents;
+}
+
+}  // namespace
+
+Surface close_small_holes(const Surface& skin, double most_around_mm, std::vector<std::string>& notes) {
+  if (skin.is_closed()) return skin;
+  // Where the skin itself runs along a border; the patch runs the other way.
+  std::unordered_map<int, int> next;
+  for (int f = 0; f < static_cast<int>(skin.triangles().size()); ++f)
+    for (int k = 0; k < 3; ++k)
+      if (skin.neighbour(f, k).face < 0) next[skin.triangle(f)[at(k)]] = skin.triangle(f)[at((k + 1) % 3)];
+  std::vector<Vector3d> vertices = skin.vertices();
+  std::vector<Triangle> triangles = skin.triangles();
+  std::size_t closed = 0;
+  double longest_mm = 0;
+  for (const auto& loop : skin.borders()) {
+    const double mm = around_mm(skin, loop);
+    if (mm > most_around_mm) continue;
+    ++closed;
+    longest_mm = std::max(longest_mm, mm);
+    const bool along = next[loop[0]] == loop[1 % loop.size()];
+    Vector3d middle = Vector3d::Zero();
+    for (const int v : loop) middle += skin.vertex(v) / static_cast<double>(loop.size());
+    const int centre = static_cast<int>(vertices.size());
+    vertices.push_back(middle);
+    for (std::size_t i = 0; i < loop.size(); ++i) {
+      const int a = loop[i], b = loop[(i + 1) % loop.size()];
+      if (along)
+        triangles.push_back({b, a, centre});
+      else
+        triangles.push_back({a, b, centre});
+    }
+  }
+  if (closed == 0) return skin;
+  notes.push_back("Closed " +
+                  std::string(closed == 1 ? "a small hole" : std::to_string(closed) + " small holes") +
+                  ", up to " + to_text(longest_mm) + " mm around.");
+  return {std::move(vertices), std::move(triangles)};
+}
+
+Surface thin_to_size(const Surface& skin, const std::string& name, std::vector<std::string>& notes) {
+  const std::size_t count = skin.triangles().size();
+  if (count <= many_triangles) return skin;
+  vtkNew<vtkPoints> points;
+  points->SetDataTypeToDouble();
+  points->SetNumberOfPoints(static_cast<vtkIdType>(skin.vertices().size()));
+  for (std::size_t i = 0; i < skin.vertices().size(); ++i)
+    points->SetPoint(static_cast<vtkIdType>(i), skin.vertices()[i].data());
+  vtkNew<vtkCellArray> cells;
+  for (const auto& [a, b, c] : skin.triangles())
+    cells->InsertNextCell({vtkIdType{a}, vtkIdType{b}, vtkIdType{c}});
+  vtkNew<vtkPolyData> data;
+  data->SetPoints(points);
+  data->SetPolys(cells);
+  vtkNew<vtkDecimatePro> thin;
+  thin->SetInputData(data);
+  thin->SetTargetReduction(1 - static_cast<double>(wanted_triangles) / static_cast<double>(count));
+  thin->PreserveTopologyOn();
+  thin->SplittingOff();
+  thin->BoundaryVertexDeletionOff();
+  thin->AccumulateErrorOn();
+  thin->SetErrorIsAbsolute(1);
+  thin->SetAbsoluteError(most_error_mm);
+  thin->Update();
+  vtkPolyData* thinned = thin->GetOutput();
+  Mesh mesh;
+  mesh.vertices.resize(static_cast<std::size_t>(thinned->GetNumberOfPoints()));
+  for (std::size_t i = 0; i < mesh.vertices.size(); ++i)
+    thinned->GetPoint(static_cast<vtkIdType>(i), mesh.vertices[i].data());
+  vtkCellArray* faces = thinned->GetPolys();
+  vtkIdType size = 0;
+  const vtkIdType* corners = nullptr;
+  for (faces->InitTraversal(); faces->GetNextCell(size, corners) != 0;)
+    mesh.triangles.push_back(
+        {static_cast<int>(corners[0]), static_cast<int>(corners[1]), static_cast<int>(corners[2])});
+  const auto cannot = [&](const std::string& why) {
+    return ModelError(name + " has " + std::to_string(count) + " triangles and cannot be thinned (" + why +
+                      "); thin it to 150 000 in the program that made it.");
+  };
+  if (mesh.triangles.size() > many_triangles) throw cannot("it is too rough to stay within 0.3 mm");
+  try {
+    Surface thinner(std::move(mesh.vertices), std::move(mesh.triangles));
+    double farthest_mm = 0;
+    const std::size_t step = std::max<std::size_t>(1, skin.vertices().size() / 20'000);
+    for (std::size_t i = 0; i < skin.vertices().size(); i += step) {
+      const Vector3d& p = skin.vertices()[i];
+      farthest_mm = std::max(farthest_mm, (p - thinner.position(thinner.closest(p))).norm());
+    }
+    if (farthest_mm > most_error_mm)
+      throw cannot("the skin would move by " + to_text(farthest_mm, 2) + " mm");
+    notes.push_back("Thinned the skin from " + std::to_string(count) + " to " +
+                    std::to_string(thinner.triangles().size()) +
+                    " triangles; no corner looked at moved by more than " + to_text(farthest_mm, 2) + " mm.");
+    return thinner;
+  } catch (const geometry::GeometryError& error) {
+    throw cannot(error.what());
+  }
+}
+
+Surface cut_shoulders(const Surface& skin, std::vector<std::string>& notes) {
+  // Heads with their neck are at most about 260 mm from nose to nape and 340 from crown to neck (generic
+  // head, scaled to the largest tapes); shoulders are broader than the first and a chest goes with them.
+  constexpr double broad_mm = 300;
+  constexpr double neck_mm = 125;  // below the tragi of the generic head, which ends at 132
+  if (main_extents(skin.vertices())[1] < broad_mm) return skin;
+  try {
+    const geometry::Head& generic = generic_head();
+    const auto guess = geometry::guess_fiducials(generic, skin);
+    const Eigen::Affine3d back = guess.fit.inverse();
+    std::vector<char> above(skin.vertices().size());
+    for (std::size_t v = 0; v < above.size(); ++v)
+      above[v] = (back * skin.vertices()[v] - generic.axes().origin).dot(generic.axes().up) > -neck_mm;
+    Mesh kept{skin.vertices(), {}};
+    for (const auto& t : skin.triangles())
+      if (above[at(t[0])] && above[at(t[1])] && above[at(t[2])]) kept.triangles.push_back(t);
+    if (kept.triangles.size() == skin.triangles().size() || kept.triangles.empty()) return skin;
+    std::vector<std::string> own_notes;
+    Mesh head = repair_mesh(std::move(kept), "The head above the shoulders", own_notes);
+    Surface cut(std::move(head.vertices), std::move(head.triangles));
+    notes.emplace_back("Cut the shoulders off below the neck.");
+    return cut;
+  } catch (const geometry::GeometryError&) {
+    return skin;
+  }
+}
+
+}  // namespace scalpmark::models

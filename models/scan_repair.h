@@ -1,0 +1,27 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "geometry/surface.h"
+
+namespace scalpmark::models {
+
+/// A skin closed at holes up to so long around, each by a fan of triangles about its middle; the others stay.
+/// Appends a sentence to `notes` when there were any.
+[[nodiscard]] geometry::Surface close_small_holes(const geometry::Surface& skin, double most_around_mm,
+                                                  std::vector<std::string>& notes);
+
+/// A skin of more than 250 000 triangles thinned towards 150 000 (VTK's decimation, Schroeder et al. 1992,
+/// which keeps the topology and a bound on the error), smaller ones as they are. Appends a sentence with the
+/// farthest distance found from the old corners to the new skin, which is at most 0.3 mm. Refuses
+/// (ModelError, `name` says where) a skin that cannot be thinned so.
+[[nodiscard]] geometry::Surface thin_to_size(const geometry::Surface& skin, const std::string& name,
+                                             std::vector<std::string>& notes);
+
+/// A skin with shoulders (broader than any head in two directions) cut off below the neck, where the generic
+/// head fitted to it ends; others, and one in which no head can be made out, as they are. Appends a sentence
+/// to `notes`.
+[[nodiscard]] geometry::Surface cut_shoulders(const geometry::Surface& skin, std::vector<std::string>& notes);
+
+}  // namespace scalpmark::models

@@ -1,0 +1,132 @@
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <iostream>
+#include <set>
+
+#include "geometry/placement.h"
+#include "geometry/solve.h"
+#include "models/coil_library.h"
+#include "models/generic_head.h"
+#include "tests/support/template_cortex.h"
+
+using namespace scalpmark;
+using namespace scalpmark::geometry;
+
+// The brain, its Brodmann areas and its gyri: ch2bet.nii.gz, brodmann.nii.gz and aal.nii.gz of the Debian
+// package mricron-data; the head is ch2.nii.gz of the same person. Positions are constructed by this program.
+
+namespace {
+
+Case plain_case() {
+  Case c;
+  c.coil_model = models::coil("figure-8-70");
+  return c;
+}
+
+CortexHit under(const Head& head, const char* label) {
+  const auto at = landmark(head, label);
+  REQUIRE(at);
+  const Placement p = place_coil(head, plain_case(), Side::left, at->on_skin, TapeDistances::left_out);
+  REQUIRE(p.cortex);
+  return *p.cortex;
+}
+
+double share_of(const std::vector<RegionShare>& shares, const std::set<std::string>& names) {
+  double sum = 0;
+  for (const auto& s : shares)
+    if (names.contains(s.name)) sum += s.share;
+  return sum;
+}
+
+std::set<std::string> areas(std::initializer_list<int> numbers) {
+  std::set<std::string> names;
+  for (const int n : numbers) names.insert("Brodmann area " + std::to_string(n));
+  return names;
+}
+
+/// The generic head with the same brain under it.
+Head generic_with_cortex() {
+  const auto brain = models::load_template_brain(tests::template_files());
+  const Head& generic = models::generic_head();
+  return generic.with_cortex(std::make_shared<const Cortex>(brain, generic));
+}
+
+}  // namespace
+
+// Okamoto et al. 2004, NeuroImage 21:99-111: 10-20 positions projected onto the brains of 17 adults. C3 and
+// C4 fall on the gyri either side of the central sulcus (areas 1 to 4 and 6), F3 and F4 on the middle frontal
+// gyrus (areas 8, 9 and 46).
+TEST_CASE("C3 and C4 lie over the central region, F3 and F4 over areas 8, 9 and 46, as published") {
+  for (const Head& head : {tests::template_head_with_cortex(), generic_with_cortex()}) {
+    for (const char* label : {"C3", "C4"}) {
+      const CortexHit hit = under(head, label);
+      INFO(label);
+      CHECK(share_of(hit.areas, areas({1, 2, 3, 4, 6})) > 0.8);
+      CHECK(share_of(hit.areas, areas({1, 2, 3, 4})) > 0.3);
+      CHECK(share_of(hit.gyri, {"left precentral gyrus", "left postcentral gyrus", "right precentral gyrus",
+                                "right postcentral gyrus"}) > 0.8);
+    }
+    for (const char* label : {"F3", "F4"}) {
+      const CortexHit hit = under(head, label);
+      INFO(label);
+      CHECK(share_of(hit.areas, areas({8, 9, 46})) > 0.8);
+      CHECK(share_of(hit.gyri, {"left middle frontal gyrus", "right middle frontal gyrus"}) > 0.8);
+    }
+    // Left positions lie over the left half of the brain.
+    CHECK(under(head, "F3").gyri.front().name.starts_with("left"));
+    CHECK(under(head, "F4").gyri.front().name.starts_with("right"));
+  }
+}
+
+// Scalp to cortex over the motor and the prefrontal cortex of adults: about 14 to 20 mm, single persons 10 to
+// 25 (Kozel et al. 2000, J Neuropsychiatry Clin Neurosci 12:376-384; McConnell et al. 2001, Biol Psychiatry
+// 49:454-459; Stokes et al. 2005, J Neurophysiol 94:4520-4527; all from memory, so the bounds are wide).
+TEST_CASE("from skin to cortex it is as far at C3, C4, F3 and F4 as published") {
+  for (const Head& head : {tests::template_head_with_cortex(), generic_with_cortex()})
+    for (const char* label : {"C3", "C4", "F3", "F4"}) {
+      const double mm = under(head, label).depth_mm;
+      INFO(label << " " << mm << " mm");
+      CHECK(mm > 10);
+      CHECK(mm < 25);
+    }
+}
+
+TEST_CASE("the template's brain under the template's own head stays where its volume has it") {
+  const Head& head = tests::template_head_with_cortex();
+  const auto brain = models::load_template_brain(tests::template_files());
+  const Cortex& cortex = *head.cortex();
+  double worst = 0;
+  for (size_t i = 0; i < brain->surface.vertices().size(); ++i) {
+    worst = std::max(worst, (cortex.surface().vertices()[i] - brain->surface.vertices()[i]).norm());
+  }
+  std::cout << "template brain under its own head: moved by " << worst << " mm at most, pushed by "
+            << cortex.pushed_mm() << " mm over " << 100 * cortex.pushed_share() << " %\n";
+  CHECK(worst < 3);
+  CHECK(cortex.pushed_mm() < 3);
+  CHECK(cortex.pushed_share() < 0.05);
+}
+
+TEST_CASE("the brain stays 6 mm under the skin of the template head and of the generic head") {
+  for (const Head& head : {tests::template_head_with_cortex(), generic_with_cortex()})
+    for (const auto& v : head.cortex()->surface().vertices()) {
+      const SurfacePoint nearest = head.skin().closest(v);
+      const Eigen::Vector3d away = v - head.skin().position(nearest);
+      if (away.norm() < Cortex::nearest_to_skin_mm) FAIL("only " << away.norm() << " mm");
+      if (away.dot(head.skin().smooth_normal(nearest)) > 0) FAIL("outside by " << away.norm() << " mm");
+    }
+}
+
+// PubMed 20633422: in 12 adults the prefrontal site half way between F3 and AF3 lay in front of the 5 cm
+// point.
+TEST_CASE("on the template's cortex the 5 cm site lies behind the point half way between F3 and AF3") {
+  const Head& head = tests::template_head_with_cortex();
+  const Plan plan = solve(head, plain_case(), TapeDistances::left_out);
+  REQUIRE(plan.treatment.cortex);
+  const auto between = std::find_if(plan.treatment_alternatives.begin(), plan.treatment_alternatives.end(),
+                                    [](const auto& a) { return a.label == "F3-AF3"; });
+  REQUIRE(between != plan.treatment_alternatives.end());
+  const Placement there = place_coil(head, plain_case(), Side::left, head.skin().closest(between->pulse),
+                                     TapeDistances::left_out);
+  REQUIRE(there.cortex);
+  CHECK((there.cortex->point - plan.treatment.cortex->point).dot(plan.axes.front) > 15);
+}
