@@ -1,6 +1,7 @@
 #include "models/tolerance_file.h"
 
 #include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
 
 #include "geometry/solve.h"
 #include "models/case_file.h"
