@@ -4,11 +4,11 @@
 #include <QButtonGroup>
 #include <QLabel>
 #include <QMainWindow>
-#include <QProgressBar>
 #include <QPushButton>
-#include <QSlider>
 #include <QVBoxLayout>
 
+#include "viewer/window/bars.h"
+#include "viewer/window/dialogs.h"
 #include "viewer/window/held_coil.h"
 #include "viewer/window/session.h"
 #include "viewer/window/settings.h"
@@ -34,7 +34,7 @@ public:
   [[nodiscard]] StageView& stage() { return *stage_; }
   [[nodiscard]] const HeldCoil& coil() const { return coil_; }
   [[nodiscard]] QString status_text() const { return status_->text(); }
-  [[nodiscard]] QString notice_text() const { return notice_bar_->isHidden() ? QString() : notice_->text(); }
+  [[nodiscard]] QString notice_text() const { return notice_->text(); }
   [[nodiscard]] Mode mode() const { return mode_; }
   void set_mode(Mode mode);
   [[nodiscard]] QPushButton* mode_button(Mode mode) const;
@@ -55,7 +55,7 @@ public:
   bool save_to(const QString& path);
 
   /// Questions to the user; tests answer them in their own way.
-  enum class Answer { save, discard, cancel };
+  using Answer = UnsavedAnswer;
   std::function<Answer()> ask_unsaved;
   std::function<bool(const Leftover&)> ask_recover;
 
@@ -98,8 +98,6 @@ private:
   void save_picture();
   void save_sheet();
   void copy_picture();
-  void show_about();
-  void show_keys();
   void set_unit(LengthUnit unit);
 
   Settings settings_;
@@ -115,10 +113,11 @@ private:
   Worksheet* worksheet_;
   StageView* stage_;
   VerdictPanel* verdict_;
-  QWidget *bar_, *notice_bar_, *work_bar_, *foot_, *explain_bar_;
-  QLabel *notice_, *work_text_, *status_, *explain_text_;
-  QProgressBar* work_progress_;
-  QPushButton* cancel_;
+  NoticeBar* notice_;
+  WorkBar* work_;
+  ExplainPanel* explain_;
+  QWidget *bar_, *foot_;
+  QLabel* status_;
   QVBoxLayout* stage_column_;
   QButtonGroup* modes_;
   QWidget* lesson_ = nullptr;
