@@ -1,41 +1,11 @@
 #include "viewer/stage/skin.h"
 
-#include <vtkCellArray.h>
-#include <vtkFloatArray.h>
-#include <vtkPointData.h>
-#include <vtkPoints.h>
-#include <vtkPolyData.h>
 #include <vtkProperty.h>
 
 #include "viewer/palette.h"
+#include "viewer/stage/skin_mesh.h"
 
 namespace scalpmark::viewer {
-
-namespace {
-
-vtkNew<vtkPolyData> triangles_of(const geometry::Surface& skin) {
-  vtkNew<vtkPolyData> data;
-  vtkNew<vtkPoints> points;
-  vtkNew<vtkFloatArray> normals;
-  normals->SetNumberOfComponents(3);
-  points->SetNumberOfPoints(static_cast<vtkIdType>(skin.vertices().size()));
-  normals->SetNumberOfTuples(static_cast<vtkIdType>(skin.vertices().size()));
-  for (size_t i = 0; i < skin.vertices().size(); ++i) {
-    points->SetPoint(static_cast<vtkIdType>(i), skin.vertices()[i].data());
-    normals->SetTuple(static_cast<vtkIdType>(i), skin.vertex_normals()[i].data());
-  }
-  vtkNew<vtkCellArray> faces;
-  faces->AllocateExact(static_cast<vtkIdType>(skin.triangles().size()),
-                       3 * static_cast<vtkIdType>(skin.triangles().size()));
-  for (const auto& [a, b, c] : skin.triangles())
-    faces->InsertNextCell({vtkIdType{a}, vtkIdType{b}, vtkIdType{c}});
-  data->SetPoints(points);
-  data->SetPolys(faces);
-  data->GetPointData()->SetNormals(normals);
-  return data;
-}
-
-}  // namespace
 
 Skin::Skin(vtkRenderer* renderer) {
   actor_->SetMapper(mapper_);
@@ -45,16 +15,40 @@ Skin::Skin(vtkRenderer* renderer) {
   look->SetAmbient(0.46);
   look->SetDiffuse(0.56);
   look->SetSpecular(0);
+  thin_actor_->SetMapper(thin_mapper_);
+  thin_actor_->SetProperty(look);
+  thin_actor_->PickableOff();
   renderer->AddActor(actor_);
+  renderer->AddActor(thin_actor_);
+  choose();
+}
+
+void Skin::choose() {
+  actor_->SetVisibility(shown_ && !draws_thin());
+  thin_actor_->SetVisibility(shown_ && draws_thin());
+}
+
+void Skin::set_thin(const std::optional<geometry::Surface>& thin) {
+  const bool same = thin && thin_ ? &thin->vertices() == &thin_->vertices() : !thin && !thin_;
+  if (same) return;
+  thin_ = thin;
+  if (thin_) thin_mapper_->SetInputData(skin_mesh(*thin_));
+  choose();
+}
+
+void Skin::set_moving(bool moving) {
+  moving_ = moving;
+  choose();
 }
 
 void Skin::show(const geometry::Head& head, const Shown& shown) {
-  actor_->SetVisibility(shown.has(Thing::skin));
+  shown_ = shown.has(Thing::skin);
+  choose();
   actor_->GetProperty()->SetOpacity(shown.skin_opacity);
   // Copies of a surface share their vertices, so their address tells whether this head is already drawn.
   if (drawn_ && &drawn_->vertices() == &head.skin().vertices()) return;
   drawn_ = head.skin();
-  mapper_->SetInputData(triangles_of(*drawn_));
+  mapper_->SetInputData(skin_mesh(*drawn_));
 }
 
 }  // namespace scalpmark::viewer

@@ -1,6 +1,8 @@
 #include "viewer/window/bars.h"
 
 #include <QHBoxLayout>
+#include <QStyle>
+#include <QVBoxLayout>
 
 namespace scalpmark::window {
 
@@ -19,7 +21,10 @@ NoticeBar::NoticeBar(QWidget* parent) : QWidget(parent) {
   hide();
 }
 
-void NoticeBar::say(const QString& sentence) {
+void NoticeBar::say(const QString& sentence, Kind kind) {
+  setProperty("done", kind == Kind::done);
+  style()->unpolish(this);
+  style()->polish(this);
   text_->setText(sentence);
   setVisible(!sentence.isEmpty());
 }
@@ -61,9 +66,19 @@ ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   text_->setWordWrap(true);
   auto* button = new QPushButton(tr("Done"));
   button->setToolTip(tr("Back to the worksheet (Esc)"));
-  row->addWidget(text_, 1);
+  heading_ = new QLabel;
+  heading_->setObjectName("explainHeading");
+  heading_->setWordWrap(true);
+  auto* column = new QVBoxLayout;
+  column->addWidget(heading_);
+  column->addWidget(text_);
+  row->addLayout(column, 1);
   row->addWidget(button, 0, Qt::AlignBottom);
   connect(button, &QPushButton::clicked, this, &ExplainPanel::done);
+}
+
+void ExplainPanel::set_heading(const QString& heading) {
+  heading_->setText(heading);
 }
 
 }  // namespace scalpmark::window

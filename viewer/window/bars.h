@@ -7,13 +7,14 @@
 
 namespace scalpmark::window {
 
-/// One sentence over the stage about something that went wrong, until it is closed or said anew.
+/// One sentence over the stage about something that went wrong or is done, until it is closed or said anew.
 class NoticeBar : public QWidget {
   Q_OBJECT
 public:
+  enum class Kind { problem, done };
   explicit NoticeBar(QWidget* parent = nullptr);
   /// An empty sentence takes the bar away.
-  void say(const QString& sentence);
+  void say(const QString& sentence, Kind kind = Kind::problem);
   [[nodiscard]] QString text() const { return isHidden() ? QString() : text_->text(); }
 
 private:
@@ -37,17 +38,18 @@ private:
   QPushButton* cancel_;
 };
 
-/// What a patient reads beside the stage: two sentences, no jargon, no numbers.
+/// What a patient reads beside the stage: whose head this is, and two sentences; no jargon, no numbers.
 class ExplainPanel : public QWidget {
   Q_OBJECT
 public:
   explicit ExplainPanel(QWidget* parent = nullptr);
+  void set_heading(const QString& heading);
 
 signals:
   void done();
 
 private:
-  QLabel* text_;
+  QLabel *heading_, *text_;
 };
 
 }  // namespace scalpmark::window

@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QMenuBar>
+#include <QPrinter>
 
 #include "viewer/window/dialogs.h"
 
@@ -30,6 +31,7 @@ MainWindow::MainWindow(QWidget* parent)
   connect_all();
 
   ask_unsaved = [this] { return ask_about_unsaved(this); };
+  ask_printer = [this] { return choose_printer(); };
   ask_recover = [this](const Leftover& leftover) { return ask_about_leftover(this, leftover); };
 
   set_unit(settings_.unit);
@@ -83,6 +85,10 @@ void MainWindow::build_centre(QVBoxLayout* into) {
   notice_ = new NoticeBar;
   work_ = new WorkBar;
   connect(work_, &WorkBar::cancelled, this, [this] {
+    if (output_) {
+      give_up_output();
+      return;
+    }
     session_.cancel();
     worksheet_->show_case();
   });
@@ -142,7 +148,9 @@ void MainWindow::connect_all() {
   });
   connect(&session_, &Session::working, this,
           [this](const QString& what, double fraction) { work_->show_work(what, fraction); });
-  connect(&session_, &Session::rested, work_, &QWidget::hide);
+  connect(&session_, &Session::rested, this, [this] {
+    if (!output_) work_->hide();
+  });
 
   connect(&visit_, &Visit::changed, this, [this] {
     verdict_->show_check(visit_.check(), visit_.problem());
@@ -198,10 +206,12 @@ void MainWindow::connect_all() {
           [this] { stage_->set_pointing(worksheet_->check()->wanted().has_value()); });
   connect(worksheet_->keep(), &KeepStep::save_wanted, this, [this] { save(); });
   connect(worksheet_->keep(), &KeepStep::sheet_wanted, this, &MainWindow::save_sheet);
+  connect(worksheet_->keep(), &KeepStep::print_wanted, this, &MainWindow::print_sheet);
   connect(worksheet_->keep(), &KeepStep::picture_wanted, this, &MainWindow::save_picture);
 
   connect(stage_, &StageView::coil_moved, this, [this](const geometry::SurfacePoint& to) {
-    if (const auto held = hold_coil(session_.head().head, session_.kept().entered, to, coil_.angle_deg))
+    if (const auto held =
+            hold_coil(session_.head().head, session_.kept().entered, to, coil_.angle_deg, session_.tapes()))
       lay_coil(*held);
   });
   connect(stage_, &StageView::coil_turned, this, &MainWindow::turn_coil);
@@ -224,7 +234,8 @@ void MainWindow::show_session() {
   plan_with_landmarks_.reset();
   // A coil in the hand stays where it is; what it is laid by may have changed.
   if (coil_.in_hand()) {
-    const auto held = hold_coil(session_.head().head, session_.kept().entered, coil_.at, coil_.angle_deg);
+    const auto held =
+        hold_coil(session_.head().head, session_.kept().entered, coil_.at, coil_.angle_deg, session_.tapes());
     coil_ = held.value_or(HeldCoil{});
   }
   worksheet_->show_case();
@@ -237,6 +248,7 @@ void MainWindow::show_session() {
   redo_->setText(session_.history().can_redo() ? tr("&Redo: %1").arg(session_.history().redo_name())
                                                : tr("&Redo"));
   show_title();
+  show_explain_heading();
 }
 
 void MainWindow::show_title() {
@@ -245,6 +257,14 @@ void MainWindow::show_title() {
   if (name.isEmpty()) name = tr("Unnamed case");
   setWindowTitle(tr("%1[*] - Scalpmark").arg(name));
   setWindowModified(!session_.is_saved());
+}
+
+void MainWindow::show_explain_heading() {
+  const bool generic = session_.kept().head.kind == models::HeadKind::generic;
+  const QString label = QString::fromStdString(session_.kept().entered.label);
+  explain_->set_heading(label_in_explain_ && !label.isEmpty() ? label
+                        : generic ? tr("A drawing of a head, shaped by a tape measure")
+                                  : tr("A picture of a head, made from a scan"));
 }
 
 void MainWindow::show_notice(const QString& sentence) {

@@ -1,5 +1,3 @@
-#include <QApplication>
-#include <QClipboard>
 #include <QCloseEvent>
 #include <QDir>
 #include <QDragEnterEvent>
@@ -8,11 +6,10 @@
 #include <QMimeData>
 
 #include "models/embedded_data.h"
-#include "viewer/sheet/sheet.h"
 #include "viewer/window/dialogs.h"
 #include "viewer/window/main_window.h"
 
-// Cases, heads, pictures and sheets: how they come in and go out.
+// Cases and heads: how they come in and are kept.
 
 namespace scalpmark::window {
 
@@ -117,39 +114,13 @@ bool MainWindow::save_as() {
   return save_to(path);
 }
 
-void MainWindow::save_picture() {
-  QString path = QFileDialog::getSaveFileName(this, tr("Save a picture"), {}, tr("Pictures (*.png)"));
-  if (path.isEmpty()) return;
-  if (!path.endsWith(QLatin1String(".png"), Qt::CaseInsensitive)) path += QStringLiteral(".png");
-  if (!stage_->picture().save(path, "PNG"))
-    show_notice(tr("The picture could not be written to %1; choose another folder.")
-                    .arg(QDir::toNativeSeparators(path)));
-}
-
-void MainWindow::save_sheet() {
-  if (!session_.is_ready()) return;
-  const QString a4 = tr("Sheet on A4 (*.pdf)"), letter = tr("Sheet on Letter (*.pdf)");
-  QString chosen = a4;
-  QString path = QFileDialog::getSaveFileName(this, tr("Save a sheet"), {}, a4 + ";;" + letter, &chosen);
-  if (path.isEmpty()) return;
-  if (!path.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive)) path += QStringLiteral(".pdf");
-  QApplication::setOverrideCursor(Qt::WaitCursor);
-  QString problem;
-  try {
-    viewer::write_sheet(path.toStdString(), session_.kept(), session_.head(), session_.plan(),
-                        chosen == letter ? viewer::Paper::letter : viewer::Paper::a4);
-  } catch (const std::exception& error) {
-    problem = QString::fromUtf8(error.what());
-  }
-  QApplication::restoreOverrideCursor();
-  show_notice(problem);
-}
-
-void MainWindow::copy_picture() {
-  QApplication::clipboard()->setImage(stage_->picture());
-}
-
 void MainWindow::closeEvent(QCloseEvent* event) {
+  if (output_) {
+    // A sheet that was asked for is not lost; it takes seconds.
+    close_when_written_ = true;
+    event->ignore();
+    return;
+  }
   if (!may_leave()) {
     event->ignore();
     return;

@@ -1,5 +1,9 @@
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
+#include <QSlider>
 #include <QWidgetAction>
 
 #include "viewer/window/dialogs.h"
@@ -20,12 +24,13 @@ struct ViewKey {
   const char* name;
   int digit;
 };
-constexpr ViewKey view_keys[]{{View::front, QT_TRANSLATE_NOOP("MainWindow", "From the front"), 1},
-                              {View::left, QT_TRANSLATE_NOOP("MainWindow", "From the patient's left"), 2},
-                              {View::right, QT_TRANSLATE_NOOP("MainWindow", "From the patient's right"), 3},
-                              {View::back, QT_TRANSLATE_NOOP("MainWindow", "From the back"), 4},
-                              {View::above, QT_TRANSLATE_NOOP("MainWindow", "From above"), 5},
-                              {View::square_on, QT_TRANSLATE_NOOP("MainWindow", "Square on the coil"), 6}};
+constexpr ViewKey view_keys[]{
+    {View::front, QT_TRANSLATE_NOOP("scalpmark::window::MainWindow", "From the front"), 1},
+    {View::left, QT_TRANSLATE_NOOP("scalpmark::window::MainWindow", "From the patient's left"), 2},
+    {View::right, QT_TRANSLATE_NOOP("scalpmark::window::MainWindow", "From the patient's right"), 3},
+    {View::back, QT_TRANSLATE_NOOP("scalpmark::window::MainWindow", "From the back"), 4},
+    {View::above, QT_TRANSLATE_NOOP("scalpmark::window::MainWindow", "From above"), 5},
+    {View::square_on, QT_TRANSLATE_NOOP("scalpmark::window::MainWindow", "Square on the coil"), 6}};
 
 }  // namespace
 
@@ -48,7 +53,8 @@ void MainWindow::build_menus() {
   save_action_ = add(file, tr("&Save"), QKeySequence::Save, [this] { save(); });
   add(file, tr("Save &as\u2026"), QKeySequence("Ctrl+Shift+S"), [this] { save_as(); });
   add(file, tr("Save a &picture\u2026"), QKeySequence("Ctrl+Shift+P"), [this] { save_picture(); });
-  add(file, tr("Save a s&heet\u2026"), QKeySequence("Ctrl+P"), [this] { save_sheet(); });
+  add(file, tr("Save a s&heet\u2026"), QKeySequence("Ctrl+E"), [this] { save_sheet(); });
+  add(file, tr("P&rint the sheet\u2026"), QKeySequence::Print, [this] { print_sheet(); });
   file->addSeparator();
   add(file, tr("&Quit"), QKeySequence("Ctrl+Q"), [this] { close(); });
 
@@ -115,6 +121,10 @@ void MainWindow::build_menus() {
   toggle(tr("&Numbers on the stage"), numbers_, [this](bool on) {
     numbers_ = on;
     refresh_stage();
+  });
+  toggle(tr("Case's &label in Explain"), label_in_explain_, [this](bool on) {
+    label_in_explain_ = on;
+    show_explain_heading();
   });
   view->addSeparator();
   toggle(tr("Lengths in &inches"), settings_.unit == LengthUnit::inch, [this](bool on) {

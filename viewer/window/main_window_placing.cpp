@@ -6,7 +6,8 @@ namespace scalpmark::window {
 
 namespace {
 
-constexpr double close_look_mm = 140;  // across the picture, for placing one of the four points
+constexpr double search_look_mm = 200;  // across the picture, where one of the four points is looked for
+constexpr double close_look_mm = 140;   // where it is placed already
 
 // Ways a head may stand in its file: up and front.
 struct Standing {
@@ -17,6 +18,41 @@ std::vector<Standing> standings() {
                         z = Eigen::Vector3d::UnitZ();
   return {{z, y}, {y, z},  {z, -y}, {y, -z}, {z, x}, {z, -x},
           {y, x}, {y, -x}, {-z, y}, {-y, z}, {x, y}, {-x, y}};
+}
+
+viewer::Gaze gaze_at(Fiducial which, const Standing& standing) {
+  const Eigen::Vector3d right = standing.front.cross(standing.up);
+  switch (which) {
+    case Fiducial::nasion:
+      return {standing.front, standing.up};
+    case Fiducial::inion:
+      return {-standing.front, standing.up};
+    case Fiducial::left_tragus:
+      return {-right, standing.up};
+    case Fiducial::right_tragus:
+      break;
+  }
+  return {right, standing.up};
+}
+
+/// Where a point is, or where it is to be looked for from those placed already: the inion behind the nasion,
+/// the tragi beside the middle between the two. For the camera only; nothing is placed there. Nothing where
+/// there is nothing to go by.
+std::optional<Eigen::Vector3d> expected_place(const UnplacedHead& head, Fiducial which,
+                                              const Eigen::Vector3d& toward_eye) {
+  const auto placed = [&](Fiducial f) { return head.placed[static_cast<std::size_t>(f)]; };
+  if (placed(which)) return placed(which);
+  const auto nasion = placed(Fiducial::nasion), inion = placed(Fiducial::inion);
+  std::optional<Eigen::Vector3d> through;
+  if (which == Fiducial::inion && nasion)
+    through = nasion;
+  else if (which != Fiducial::nasion && nasion && inion)
+    through = 0.5 * (*nasion + *inion);
+  if (!through) return {};
+  constexpr double outside_mm = 500;
+  const auto hit = head.skin.ray_hit(*through + outside_mm * toward_eye, -toward_eye, outside_mm);
+  if (!hit) return {};
+  return head.skin.position(hit->point);
 }
 
 }  // namespace
@@ -49,27 +85,14 @@ void MainWindow::show_unplaced() {
 
 void MainWindow::face_fiducial(Fiducial which) {
   if (!session_.unplaced()) return;
-  const UnplacedHead& head = *session_.unplaced();
+  stage_->set_wanted_point(which);
   const Standing standing = standings()[static_cast<std::size_t>(bare_up_)];
-  const Eigen::Vector3d right = standing.front.cross(standing.up);
-  viewer::Gaze gaze;
-  switch (which) {
-    case Fiducial::nasion:
-      gaze = {standing.front, standing.up};
-      break;
-    case Fiducial::inion:
-      gaze = {-standing.front, standing.up};
-      break;
-    case Fiducial::left_tragus:
-      gaze = {-right, standing.up};
-      break;
-    case Fiducial::right_tragus:
-      gaze = {right, standing.up};
-      break;
-  }
-  const auto& at = head.placed[static_cast<std::size_t>(which)];
-  if (at)
-    stage_->look_at(gaze, at, close_look_mm);
+  const viewer::Gaze gaze = gaze_at(which, standing);
+  const auto look_for = expected_place(*session_.unplaced(), which, gaze.toward_eye);
+  if (look_for)
+    stage_->look_at(
+        gaze, look_for,
+        session_.unplaced()->placed[static_cast<std::size_t>(which)] ? close_look_mm : search_look_mm);
   else
     stage_->look_at(gaze);
 }

@@ -108,6 +108,7 @@ void MainWindow::refresh_stage() {
     }
     plan = &*plan_with_landmarks_;
   }
+  stage_->set_thin_skin(session_.thin_skin());
   stage_->show_plan(session_.head().head, session_.kept().entered, *plan, shown, notes_now());
   stage_->set_coil_movable(mode_ != Mode::explain &&
                            !(shown.coil_on == CoilOn::elsewhere && !coil_.in_hand()));
@@ -157,7 +158,8 @@ void MainWindow::turn_coil(double by_deg) {
   if (angle > 180) angle -= 360;
   if (angle < -180) angle += 360;
   const geometry::SurfacePoint at = coil_.in_hand() ? coil_.at : head.skin().closest(now.pulse);
-  if (const auto held = hold_coil(head, session_.kept().entered, at, angle)) lay_coil(*held);
+  if (const auto held = hold_coil(head, session_.kept().entered, at, angle, session_.tapes()))
+    lay_coil(*held);
 }
 
 void MainWindow::nudge_coil(double forward_mm, double outward_mm) {
@@ -170,7 +172,8 @@ void MainWindow::nudge_coil(double forward_mm, double outward_mm) {
   try {
     const geometry::Walk walk = geometry::walk(head.skin(), at, way.normalized(), way.norm());
     const auto angle = coil_.in_hand() ? coil_.angle_deg : std::nullopt;
-    if (const auto held = hold_coil(head, session_.kept().entered, walk.end, angle)) lay_coil(*held);
+    if (const auto held = hold_coil(head, session_.kept().entered, walk.end, angle, session_.tapes()))
+      lay_coil(*held);
   } catch (const std::exception& error) {
     show_notice(QString::fromUtf8(error.what()));
   }
