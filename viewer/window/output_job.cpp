@@ -51,8 +51,9 @@ void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHea
   run(
       [this, sheet = sheet_] {
         tell(tr("Making the sheet"), 0.05);
-        // With tape distances, whether or not the window waited for them.
-        sheet->plan = geometry::solve(sheet->loaded.head, sheet->kept.entered);
+        // With tape distances, whether or not the window has them by now.
+        sheet->plan =
+            geometry::solve(sheet->loaded.head, sheet->kept.entered, geometry::TapeDistances::each_path);
       },
       [this] { draw_next_view(); });
 }
