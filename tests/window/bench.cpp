@@ -13,7 +13,7 @@ namespace scalpmark::window {
 
 namespace {
 
-constexpr int patience_ms = 120'000;  // a busy machine may take long; a hang is still told apart
+constexpr int patience_ms = 280'000;  // a busy machine may take long; a hang is still told apart
 
 }  // namespace
 
@@ -54,9 +54,13 @@ OpenedWindow::OpenedWindow(const models::CaseFile& kept) {
 }
 
 void OpenedWindow::settle() {
-  if (!QTest::qWaitFor([this] { return !window.session().is_working(); }, patience_ms))
-    throw std::runtime_error("The window did not come to rest.");
+  wait_until([this] { return !window.session().is_working(); });
   QTest::qWait(1);
+}
+
+void OpenedWindow::wait_until(const std::function<bool()>& comes_about) {
+  if (!QTest::qWaitFor(comes_about, patience_ms))
+    throw std::runtime_error("What was waited for did not come about.");
 }
 
 void OpenedWindow::type(QLineEdit* edit, const QString& text) {

@@ -2,6 +2,7 @@
 
 #include <QTemporaryDir>
 #include <QtTest>
+#include <functional>
 #include <memory>
 
 #include "viewer/window/main_window.h"
@@ -30,6 +31,8 @@ struct OpenedWindow {
 
   /// Waits until long work is over. Fails the test if it does not end.
   void settle();
+  /// Waits while the window goes on working. Fails the test if it never comes about.
+  static void wait_until(const std::function<bool()>& comes_about);
   /// Types into a field as a person does: click, select all, type, Enter.
   void type(QLineEdit* edit, const QString& text);
   [[nodiscard]] std::string case_text() { return models::case_json(window.session().kept()); }

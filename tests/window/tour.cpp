@@ -84,18 +84,75 @@ public:
     models::write_ply(mesh.toStdString(), skin);
     w.open_path(mesh);
     opened_.settle();
-    snap("21-place-nasion");
     const auto known = w.session().head().head.fiducials().at;
+    hover(known.nasion);
+    snap("21-place-nasion");
     w.session().place(Fiducial::nasion, known.nasion);
+    w.worksheet().landmarks()->want(Fiducial::inion);
+    hover(known.inion);
+    snap("22-place-inion");
+    w.session().place(Fiducial::inion, known.inion);
+    w.session().place(Fiducial::left_tragus, known.right_tragus);
+    w.session().place(Fiducial::right_tragus, known.left_tragus);
     w.worksheet().landmarks()->want(Fiducial::left_tragus);
-    snap("22-place-left-tragus");
+    snap("23-no-head");
     w.session().drop_unplaced();
+    w.worksheet().go_to(Worksheet::keep_index);
+    w.save_picture_to(opened_.folder.filePath("stage.png"));
+    OpenedWindow::wait_until([&] { return !w.is_writing(); });
+    snap("24-saved");
+    QTest::keyClick(&w, Qt::Key_P, Qt::ControlModifier);
+    snap("25-no-printer");
+    QTest::keyClick(&w, Qt::Key_Shift);  // Ctrl is let go
     apply_theme(*qApp, true);
-    step(Worksheet::treat_index, "23-dark");
+    step(Worksheet::search_index, "26-dark-search");
+    step(Worksheet::treat_index, "27-dark-treat");
+    w.set_mode(Mode::check);
+    snap("28-dark-check");
+    w.set_mode(Mode::worksheet);
     apply_theme(*qApp, false);
   }
 
+  /// The demo on an MRI, and its sheet; only where the template head is installed.
+  void run_mri() {
+    const QString demo = QStringLiteral(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json");
+    MainWindow& w = opened_.window;
+    w.open_path(demo);
+    QTest::qWait(100);
+    snap("30-mri-loading");
+    OpenedWindow::wait_until([&] { return w.session().kept().head.kind == models::HeadKind::mri; });
+    snap("31-mri-first-view");
+    opened_.settle();
+    if (w.session().kept().head.kind != models::HeadKind::mri) return;
+    for (const auto& [index, name] : {std::pair(Worksheet::measure_index, "32-mri-measure"),
+                                      {Worksheet::landmarks_index, "33-mri-landmarks"},
+                                      {Worksheet::search_index, "34-mri-search"},
+                                      {Worksheet::treat_index, "35-mri-treat"}}) {
+      w.worksheet().go_to(index);
+      snap(name);
+    }
+    w.set_mode(Mode::explain);
+    QTest::qWait(200);
+    snap("36-mri-explain");
+    w.set_mode(Mode::worksheet);
+    QTest::qWait(200);
+    w.resize(size_);
+    w.save_sheet_to(folder_ + "/mri-sheet.pdf", viewer::Paper::a4);
+    QTest::qWait(400);
+    snap("37-mri-sheet-in-the-making");
+    OpenedWindow::wait_until([&] { return !w.is_writing(); });
+    snap("38-mri-sheet-saved");
+  }
+
 private:
+  void hover(const Eigen::Vector3d& at) {
+    StageView& stage = opened_.window.stage();
+    const QPoint there = stage.position_of(at).toPoint();
+    QMouseEvent move(QEvent::MouseMove, there, stage.mapToGlobal(there), Qt::NoButton, Qt::NoButton,
+                     Qt::NoModifier);
+    QApplication::sendEvent(&stage, &move);
+  }
+
   void snap(const char* name) {
     QTest::qWait(30);
     QWidget& w = opened_.window;
@@ -120,5 +177,9 @@ private:
 int main(int argc, char** argv) {
   const QString folder = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("build/tour");
   const Bench bench(argc, argv);
-  for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) Tour(folder, size).run();
+  for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+    Tour tour(folder, size);
+    tour.run();
+    if (size.width() == 1280) tour.run_mri();
+  }
 }

@@ -24,20 +24,20 @@ QString printable(const std::string& text) {
   return QString::fromUtf8(text.data(), static_cast<int>(text.size())).simplified();
 }
 
-Pages::Pages(QPdfWriter& writer, std::string footer, int total)
-    : writer_(writer), footer_(printable(footer)), total_(total) {
-  if (!painter_.begin(&writer_))
+Pages::Pages(QPagedPaintDevice& device, std::string footer, int total)
+    : device_(device), footer_(printable(footer)), total_(total) {
+  if (!painter_.begin(&device_))
     throw ViewerError("The sheet could not be drawn; there may be too little memory. Close other programs.");
   painter_.setRenderHint(QPainter::LosslessImageRendering);
-  dots_per_mm_ = writer_.resolution() / 25.4;
-  width_mm_ = writer_.width() / dots_per_mm_;
-  height_mm_ = writer_.height() / dots_per_mm_;
+  dots_per_mm_ = device_.logicalDpiX() / 25.4;
+  width_mm_ = device_.width() / dots_per_mm_;
+  height_mm_ = device_.height() / dots_per_mm_;
   bottom_mm_ = height_mm_ - footer_mm;
 }
 
 void Pages::new_page() {
   footer();
-  writer_.newPage();
+  device_.newPage();
   ++count_;
   y_mm_ = 0;
 }
@@ -69,7 +69,7 @@ QFont Pages::font(const Style& style) const {
 }
 
 QString Pages::breakable(const QString& text, double width_mm, const Style& style) const {
-  const QFontMetricsF metrics(font(style), const_cast<QPdfWriter*>(&writer_));
+  const QFontMetricsF metrics(font(style), const_cast<QPagedPaintDevice*>(&device_));
   if (metrics.horizontalAdvance(text) <= dots(width_mm)) return text;
   QStringList words = text.split(' ');
   for (QString& word : words) {
@@ -82,7 +82,7 @@ QString Pages::breakable(const QString& text, double width_mm, const Style& styl
 }
 
 QRectF Pages::bounds(const QString& text, double width_mm, const Style& style) const {
-  const QFontMetricsF metrics(font(style), const_cast<QPdfWriter*>(&writer_));
+  const QFontMetricsF metrics(font(style), const_cast<QPagedPaintDevice*>(&device_));
   return metrics.boundingRect(QRectF(0, 0, dots(width_mm), 1e6), text_flags,
                               breakable(text, width_mm, style));
 }
@@ -104,7 +104,7 @@ double Pages::text(const QString& text, double x_mm, double y_mm, double width_m
 
 double Pages::line_of_text(const QString& text, double x_mm, double y_mm, double width_mm,
                            const Style& style) {
-  const QFontMetricsF metrics(font(style), &writer_);
+  const QFontMetricsF metrics(font(style), &device_);
   return this->text(metrics.elidedText(text, Qt::ElideRight, dots(width_mm)), x_mm, y_mm, width_mm, style);
 }
 

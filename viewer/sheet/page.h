@@ -2,8 +2,8 @@
 
 #include <QFont>
 #include <QImage>
+#include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPdfWriter>
 #include <QRectF>
 #include <QString>
 #include <string>
@@ -16,8 +16,8 @@ namespace scalpmark::viewer {
 /// not fit. Lengths on paper in mm.
 class Pages {
 public:
-  /// `total` pages are announced in the footers (0 while counting).
-  Pages(QPdfWriter& writer, std::string footer, int total);
+  /// On a PDF or a printer. `total` pages are announced in the footers (0 while counting).
+  Pages(QPagedPaintDevice& device, std::string footer, int total);
 
   [[nodiscard]] double width_mm() const { return width_mm_; }
   [[nodiscard]] double y_mm() const { return y_mm_; }
@@ -64,7 +64,7 @@ private:
                                      double width_mm, bool heading) const;
   void footer();
 
-  QPdfWriter& writer_;
+  QPagedPaintDevice& device_;
   QPainter painter_;
   QString footer_;
   int total_ = 0, count_ = 1;

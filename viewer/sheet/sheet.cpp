@@ -166,15 +166,9 @@ void visits(Pages& pages) {
 }
 
 /// Draws the whole sheet; returns its number of pages.
-int draw(const SheetContent& content, const std::vector<SheetView>& views, Paper paper, int total,
-         QBuffer& out) {
-  QPdfWriter writer(&out);
-  writer.setPageSize(QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
-  writer.setPageMargins(QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm), QPageLayout::Millimeter);
-  writer.setResolution(dots_per_inch);
-  writer.setTitle("Placement sheet");
-  writer.setCreator("Scalpmark");
-  Pages pages(writer, content.not_this, total);
+int draw(const SheetContent& content, const std::vector<SheetView>& views, int total,
+         QPagedPaintDevice& onto) {
+  Pages pages(onto, content.not_this, total);
   heading(pages, content);
 
   const double half = (pages.width_mm() - column_gap_mm) / 2, right = half + column_gap_mm;
@@ -247,10 +241,28 @@ std::string sheet_pdf(const SheetContent& content, const std::vector<SheetView>&
     bytes.clear();
     QBuffer out(&bytes);
     out.open(QIODevice::WriteOnly);
-    pages = draw(content, views, paper, pages, out);
+    QPdfWriter writer(&out);
+    writer.setPageSize(QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
+    writer.setPageMargins(QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm), QPageLayout::Millimeter);
+    writer.setResolution(dots_per_inch);
+    writer.setTitle("Placement sheet");
+    writer.setCreator("Scalpmark");
+    pages = draw(content, views, pages, writer);
   }
   if (bytes.isEmpty()) throw ViewerError("The sheet could not be drawn; close other programs and try again.");
   return bytes.toStdString();
+}
+
+void paint_sheet(const SheetContent& content, const std::vector<SheetView>& views, QPagedPaintDevice& onto) {
+  onto.setPageMargins(QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm), QPageLayout::Millimeter);
+  QByteArray bytes;
+  QBuffer out(&bytes);
+  out.open(QIODevice::WriteOnly);
+  QPdfWriter writer(&out);
+  writer.setPageLayout(onto.pageLayout());
+  writer.setResolution(onto.logicalDpiX());
+  const int pages = draw(content, views, 0, writer);
+  draw(content, views, pages, onto);
 }
 
 void write_sheet(const std::filesystem::path& file, const models::CaseFile& kept,

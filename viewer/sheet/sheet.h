@@ -12,6 +12,8 @@
 #include "viewer/sheet/content.h"
 #include "viewer/sheet/views.h"
 
+class QPagedPaintDevice;
+
 namespace scalpmark::viewer {
 
 enum class Paper { a4, letter };
@@ -24,6 +26,11 @@ enum class Paper { a4, letter };
 /// Refuses (ViewerError) a sheet that cannot be drawn.
 [[nodiscard]] std::string sheet_pdf(const SheetContent& content, const std::vector<SheetView>& views,
                                     Paper paper);
+
+/// The same onto a printer, or any other device with pages, on the paper it has. The pages are counted on a
+/// PDF beforehand, so that nothing is printed twice. May run in a thread of its own where there is a
+/// QGuiApplication.
+void paint_sheet(const SheetContent& content, const std::vector<SheetView>& views, QPagedPaintDevice& onto);
 
 /// Draws the views and writes the sheet, whole or not at all (models/safe_file.h). Needs Xvfb or a display
 /// for the views (display.h).

@@ -40,34 +40,58 @@ geometry::Plan with_few_marks(geometry::Plan plan, geometry::MarkRule rule) {
 
 }  // namespace
 
-std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::Case& entered,
-                                   const geometry::Plan& whole) {
-  const geometry::Plan plan = with_few_marks(whole, entered.coil.mark_rule);
-  const geometry::Side side = geometry::side_of(plan.treatment);
+struct SheetViews::Parts {
+  geometry::Head head;
+  geometry::Case entered;
+  geometry::Plan plan;
+  Picture picture{printed};
+};
+
+SheetViews::SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& whole)
+    : parts_(new Parts{head, entered, with_few_marks(whole, entered.coil.mark_rule)}) {
+  parts_->picture.stage().set_pixel_ratio(text_ratio * Picture::pixel_ratio());
+}
+
+SheetViews::~SheetViews() = default;
+
+SheetView SheetViews::draw(int which) {
+  Parts& p = *parts_;
+  const geometry::Side side = geometry::side_of(p.plan.treatment);
   const bool left = side == geometry::Side::left;
-  Picture picture(printed);
-  picture.stage().set_pixel_ratio(text_ratio * Picture::pixel_ratio());
-  std::vector<SheetView> views;
   const auto draw = [&](std::string caption, const Gaze& gaze, std::set<Thing> things,
                         const geometry::Plan& drawn) {
     Shown shown;
     shown.things = std::move(things);
     shown.caution = false;  // the sheet says it in print
-    picture.stage().show(head, entered, drawn, shown);
-    picture.stage().look(gaze);
-    views.push_back({std::move(caption), printed.width, printed.height, picture.draw()});
+    p.picture.stage().show(p.head, p.entered, drawn, shown);
+    p.picture.stage().look(gaze);
+    return SheetView{std::move(caption), printed.width, printed.height, p.picture.draw()};
   };
-  // From the side the vertex lies on the skyline, among the hotspot's and the site's labels.
-  geometry::Plan aside = plan;
-  std::erase_if(aside.landmarks, [](const geometry::Landmark& l) { return l.name == "Cz"; });
   using enum Thing;
-  draw(left ? "The patient's left side" : "The patient's right side",
-       gaze(left ? View::left : View::right, plan.axes, plan.treatment),
-       {skin, landmarks, tapes, hotspot, treatment, coil, edge_marks, labels}, aside);
-  draw("From above", gaze(View::above, plan.axes, plan.treatment),
-       {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, labels}, plan);
-  draw(left ? "From the front and the left" : "From the front and the right", front_and_side(plan.axes, side),
-       {skin, hotspot, treatment, coil, angle, edge_marks, labels}, plan);
+  switch (which) {
+    case 0: {
+      // From the side the vertex lies on the skyline, among the hotspot's and the site's labels.
+      geometry::Plan aside = p.plan;
+      std::erase_if(aside.landmarks, [](const geometry::Landmark& l) { return l.name == "Cz"; });
+      return draw(left ? "The patient's left side" : "The patient's right side",
+                  gaze(left ? View::left : View::right, p.plan.axes, p.plan.treatment),
+                  {skin, landmarks, tapes, hotspot, treatment, coil, edge_marks, labels}, aside);
+    }
+    case 1:
+      return draw("From above", gaze(View::above, p.plan.axes, p.plan.treatment),
+                  {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, labels}, p.plan);
+    default:
+      return draw(left ? "From the front and the left" : "From the front and the right",
+                  front_and_side(p.plan.axes, side),
+                  {skin, hotspot, treatment, coil, angle, edge_marks, labels}, p.plan);
+  }
+}
+
+std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::Case& entered,
+                                   const geometry::Plan& plan) {
+  SheetViews drawer(head, entered, plan);
+  std::vector<SheetView> views;
+  for (int i = 0; i < SheetViews::count; ++i) views.push_back(drawer.draw(i));
   return views;
 }
 

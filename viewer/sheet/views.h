@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -17,7 +18,25 @@ struct SheetView {
 };
 
 /// The three views of the printed sheet: the treated side, above, and from the front and the treated side.
-/// Text in them is sized to be read on paper. Needs a display (see display.h).
+/// Text in them is sized to be read on paper. Drawn one at a time, since each takes a good part of a second
+/// without a graphics card and a window wants to answer in between. Needs a display (see display.h) for as
+/// long as it lives; all calls from one thread.
+class SheetViews {
+public:
+  SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan);
+  ~SheetViews();
+  SheetViews(const SheetViews&) = delete;
+  SheetViews& operator=(const SheetViews&) = delete;
+
+  static constexpr int count = 3;
+  [[nodiscard]] SheetView draw(int which);
+
+private:
+  struct Parts;
+  std::unique_ptr<Parts> parts_;
+};
+
+/// All of them.
 [[nodiscard]] std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::Case& entered,
                                                  const geometry::Plan& plan);
 

@@ -1,7 +1,9 @@
 #include "viewer/stage/captions.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <limits>
 
 #include "viewer/stage/camera.h"
 
@@ -103,23 +105,49 @@ void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& 
   taken.push_back({caution_text(), {margin, y, margin + widest, static_cast<double>(sight.height_px)}});
 }
 
-void SideLabels::draw(Overlay& overlay, const Sight& sight, const Box& stage,
+void SideLabels::draw(Overlay& overlay, const Sight& sight, const Box& stage, const Coverage& head,
                       std::vector<Caption>& taken) const {
   const TextStyle style{16, true, palette::text, true};
-  const auto put = [&](const std::string& text, double x_share, double y_share) {
+  const auto box_of = [&](const std::string& text, double x_share, double y_share) {
     const TextSize size = overlay.measure(text, style);
     const double x = stage.left + x_share * (stage.width() - size.width);
     const double y = stage.top + y_share * (stage.height() - size.height);
-    overlay.text(text, {x, y}, style);
-    taken.push_back({text, {x, y, x + size.width, y + size.height}});
+    return Box{x, y, x + size.width, y + size.height};
+  };
+  const auto put = [&](const std::string& text, double x_share, double y_share) {
+    const Box box = box_of(text, x_share, y_share);
+    overlay.text(text, {box.left, box.top}, style);
+    taken.push_back({text, box});
+  };
+  // Both at one height.
+  const auto put_at_rims = [&](const std::string& left, const std::string& right) {
+    constexpr std::array heights{0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9};
+    double best = heights.front(), least = std::numeric_limits<double>::infinity();
+    for (const double y : heights) {
+      double covered = 0;
+      for (const Box& box : {box_of(left, 0, y), box_of(right, 1, y)}) {
+        covered += head.share(box);
+        for (const Caption& other : taken) covered += box.overlaps(other.box) ? 1 : 0;
+      }
+      if (covered < least) {
+        least = covered;
+        best = y;
+      }
+    }
+    put(left, 0, best);
+    put(right, 1, best);
   };
   const double across = axes_.right.dot(sight.right()), along = axes_.front.dot(sight.right());
   if (std::abs(across) > 0.4) {
-    put("Patient's left", across > 0 ? 0 : 1, 0.5);
-    put("Patient's right", across > 0 ? 1 : 0, 0.5);
+    if (across > 0)
+      put_at_rims("Patient's left", "Patient's right");
+    else
+      put_at_rims("Patient's right", "Patient's left");
   } else {
-    put("Front", along > 0 ? 1 : 0, 0.5);
-    put("Back", along > 0 ? 0 : 1, 0.5);
+    if (along > 0)
+      put_at_rims("Back", "Front");
+    else
+      put_at_rims("Front", "Back");
     const double facing = axes_.right.dot(sight.toward_eye);
     if (std::abs(facing) > 0.4) put(facing > 0 ? "Patient's right side" : "Patient's left side", 0.5, 0);
   }

@@ -34,11 +34,12 @@ private:
 };
 
 /// The patient's left and right (or front and back, seen from the side) at the rims of the head's part of the
-/// picture.
+/// picture, at the height nearest to the middle where the head leaves room for them.
 class SideLabels {
 public:
   void show(const geometry::Plan& plan) { axes_ = plan.axes; }
-  void draw(Overlay& overlay, const Sight& sight, const Box& stage, std::vector<Caption>& taken) const;
+  void draw(Overlay& overlay, const Sight& sight, const Box& stage, const Coverage& head,
+            std::vector<Caption>& taken) const;
 
 private:
   geometry::HeadAxes axes_;

@@ -150,6 +150,7 @@ void CoilBody::build(const geometry::Coil& coil) {
 
 void CoilBody::show(const geometry::Coil& coil, const geometry::Placement& placement, const Shown& shown) {
   shown_ = shown.has(Thing::coil);
+  with_edge_ = shown.has(Thing::angle) || shown.has(Thing::edge_marks);
   placement_ = placement;
   if (rims_.empty() || !same(coil, built_)) build(coil);
   const Vector3d origin = placement.pulse + placement.lift_mm * placement.normal;
@@ -181,7 +182,7 @@ void CoilBody::draw(const Sight& sight) {
       first += rim.size();
       ink_.line({from, corners_.begin() + static_cast<std::ptrdiff_t>(first)}, 1.3, palette::casing, 0);
     }
-    if (built_.front_mark) {
+    if (with_edge_ && built_.front_mark) {
       const auto& mark = *built_.front_mark;
       const Vector3d x = placement_.front.cross(placement_.normal);
       const Vector3d middle = placement_.pulse + placement_.lift_mm * placement_.normal +
@@ -189,7 +190,7 @@ void CoilBody::draw(const Sight& sight) {
       ink_.line({middle - mark.length_mm / 2 * x, middle + mark.length_mm / 2 * x}, 2.4, palette::front_axis,
                 1);
     }
-    ink_.spot(placement_.edge, 3.2, palette::front_axis, 1);
+    if (with_edge_) ink_.spot(placement_.edge, 3.2, palette::front_axis, 1);
   }
   ink_.done();
 }

@@ -27,7 +27,7 @@ private:
 
   geometry::Coil built_;
   geometry::Placement placement_;
-  bool shown_ = false;
+  bool shown_ = false, with_edge_ = false;
   std::vector<Eigen::Vector3d> corners_;
   vtkNew<vtkPolyDataMapper> windings_mapper_, casing_mapper_;
   vtkNew<vtkActor> windings_, casing_;

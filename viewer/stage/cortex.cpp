@@ -10,7 +10,7 @@
 
 #include "viewer/stage/captions.h"
 #include "viewer/stage/numbers.h"
-#include "viewer/stage/surface_data.h"
+#include "viewer/stage/skin_mesh.h"
 
 namespace scalpmark::viewer {
 
@@ -54,7 +54,7 @@ void CortexBody::show(const geometry::Head& head, const geometry::Placement& pla
   const bool known = drawn_ && &drawn_->vertices() == &brain.vertices();
   if (!known) {
     drawn_ = brain;
-    data_ = surface_data(brain);
+    data_ = skin_mesh(brain);
     mapper_->SetInputData(data_);
   }
   const std::optional<Vector3d> point =

@@ -175,6 +175,16 @@ void Stage::set_pixel_ratio(double ratio) {
   parts_->changed = true;
 }
 
+void Stage::set_thin_skin(const std::optional<geometry::Surface>& thin) {
+  parts_->skin.set_thin(thin);
+}
+void Stage::set_moving(bool moving) {
+  parts_->skin.set_moving(moving);
+}
+bool Stage::draws_thin_skin() const {
+  return parts_->skin.draws_thin();
+}
+
 void Stage::look(View view) {
   look(gaze(view, parts_->axes, parts_->placement));
 }
@@ -255,7 +265,7 @@ void Stage::refresh() {
   p.cortex_words.draw(p.overlay, s, {column.x, numbers_end + 10 * s.scale},
                       (column_px - 2 * margin_px) * s.scale, p.taken);
   p.legend.draw(p.overlay, s, {margin_px * s.scale, free.bottom - 4 * s.scale}, p.taken);
-  p.sides.draw(p.overlay, s, free, p.taken);
+  p.sides.draw(p.overlay, s, free, p.head_in_picture, p.taken);
 
   p.labels.clear();
   if (p.with_labels) {

@@ -1,12 +1,7 @@
 #include "viewer/window/bare_skin.h"
 
 #include <vtkCamera.h>
-#include <vtkCellArray.h>
 #include <vtkCommand.h>
-#include <vtkFloatArray.h>
-#include <vtkPointData.h>
-#include <vtkPoints.h>
-#include <vtkPolyData.h>
 #include <vtkProperty.h>
 #include <vtkRenderWindow.h>
 
@@ -14,6 +9,7 @@
 #include <cmath>
 
 #include "viewer/palette.h"
+#include "viewer/stage/skin_mesh.h"
 
 namespace scalpmark::window {
 
@@ -24,27 +20,6 @@ namespace palette = viewer::palette;
 namespace {
 
 constexpr double eye_distance_mm = 1000;
-
-vtkNew<vtkPolyData> triangles_of(const geometry::Surface& skin) {
-  vtkNew<vtkPolyData> data;
-  vtkNew<vtkPoints> points;
-  vtkNew<vtkFloatArray> normals;
-  const auto count = static_cast<vtkIdType>(skin.vertices().size());
-  normals->SetNumberOfComponents(3);
-  normals->SetNumberOfTuples(count);
-  points->SetNumberOfPoints(count);
-  for (vtkIdType i = 0; i < count; ++i) {
-    points->SetPoint(i, skin.vertices()[static_cast<std::size_t>(i)].data());
-    normals->SetTuple(i, skin.vertex_normals()[static_cast<std::size_t>(i)].data());
-  }
-  vtkNew<vtkCellArray> faces;
-  for (const auto& [a, b, c] : skin.triangles())
-    faces->InsertNextCell({vtkIdType{a}, vtkIdType{b}, vtkIdType{c}});
-  data->SetPoints(points);
-  data->SetPolys(faces);
-  data->GetPointData()->SetNormals(normals);
-  return data;
-}
 
 Vector3d vector_of(const double* v) {
   return {v[0], v[1], v[2]};
@@ -66,17 +41,21 @@ QString name_of(Fiducial which) {
   return Session::tr("right tragus");
 }
 
+void set_bare_look(vtkProperty& look) {
+  const auto share = [](std::uint8_t v) { return v / 255.0; };
+  look.SetInterpolationToPhong();
+  look.SetColor(share(palette::skin.red), share(palette::skin.green), share(palette::skin.blue));
+  look.SetAmbient(0.3);
+  look.SetDiffuse(0.7);
+  look.SetSpecular(0);
+}
+
 BareSkin::BareSkin(vtkRenderer* renderer) : renderer_(renderer), ink_(renderer), overlay_(renderer) {
   const auto share = [](std::uint8_t v) { return v / 255.0; };
   renderer->SetBackground(share(palette::background.red), share(palette::background.green),
                           share(palette::background.blue));
   actor_->SetMapper(mapper_);
-  auto* look = actor_->GetProperty();
-  look->SetInterpolationToPhong();
-  look->SetColor(share(palette::skin.red), share(palette::skin.green), share(palette::skin.blue));
-  look->SetAmbient(0.3);
-  look->SetDiffuse(0.7);
-  look->SetSpecular(0);
+  set_bare_look(*actor_->GetProperty());
   renderer->AddActor(actor_);
   observer_ = renderer->AddObserver(vtkCommand::StartEvent, this, &BareSkin::refresh);
 }
@@ -88,7 +67,7 @@ BareSkin::~BareSkin() {
 void BareSkin::show(const UnplacedHead& head) {
   if (!drawn_ || &drawn_->vertices() != &head.skin.vertices()) {
     drawn_ = head.skin;
-    mapper_->SetInputData(triangles_of(*drawn_));
+    mapper_->SetInputData(viewer::skin_mesh(*drawn_));
   }
   placed_ = head.placed;
 }

@@ -28,9 +28,13 @@ public:
   void look(const viewer::Gaze& gaze, const std::optional<Eigen::Vector3d>& at = {}, double across_mm = 0);
 
   [[nodiscard]] const viewer::Sight& sight() const { return sight_; }
+  [[nodiscard]] const std::optional<geometry::Surface>& skin() const { return drawn_; }
   [[nodiscard]] std::optional<geometry::SurfacePoint> skin_at(const viewer::Pixel& at) const;
   [[nodiscard]] Eigen::Vector3d position(const geometry::SurfacePoint& at) const {
     return drawn_->position(at);
+  }
+  [[nodiscard]] const std::optional<Eigen::Vector3d>& placed(Fiducial which) const {
+    return placed_[static_cast<std::size_t>(which)];
   }
   /// The placed point nearest to a pixel, no further than `reach_px`.
   [[nodiscard]] std::optional<Fiducial> point_near(const viewer::Pixel& at, double reach_px) const;
@@ -48,6 +52,9 @@ private:
   viewer::Overlay overlay_;
   unsigned long observer_ = 0;
 };
+
+/// How a skin without landmarks is shaded: with more shadow than the stage's, so that bumps and hollows show.
+void set_bare_look(vtkProperty& look);
 
 /// "nasion", "left tragus", ...
 [[nodiscard]] QString name_of(Fiducial which);

@@ -6,21 +6,22 @@ namespace scalpmark::window {
 
 namespace {
 
-QString tr(const char* text) {
-  return QCoreApplication::translate("Cautions", text);
-}
+// What lupdate finds these texts under.
+class Cautions {
+  Q_DECLARE_TR_FUNCTIONS(Cautions)
+};
 
 }  // namespace
 
 QString caution_line() {
-  return tr(
+  return Cautions::tr(
       "Training and illustration only; not a navigation or treatment device. Follow the device's "
       "instructions, "
       "local codes and the licensed clinician.");
 }
 
 QString cautions_text() {
-  return tr(
+  return Cautions::tr(
       "<p><b>For training and illustration only.</b> Scalpmark is not a navigation or treatment device and "
       "is "
       "not for treatment decisions.</p>"

@@ -1,25 +1,14 @@
 #pragma once
 
-#include <QObject>
-#include <QString>
-#include <atomic>
-#include <functional>
 #include <memory>
 #include <optional>
-#include <thread>
 
-#include "geometry/plan.h"
 #include "models/case_file.h"
 #include "models/load_head.h"
 #include "models/skin_import.h"
+#include "viewer/window/background_work.h"
 
 namespace scalpmark::window {
-
-/// What the worker made of a case: its head, ready for quick solving, and its first plan.
-struct SolvedCase {
-  std::shared_ptr<const models::LoadedHead> head;
-  std::shared_ptr<const geometry::Plan> plan;
-};
 
 /// A skin that was read before, so that only its fiducials have to be placed anew.
 struct KnownSkin {
@@ -28,40 +17,35 @@ struct KnownSkin {
   std::vector<std::string> notes;
 };
 
-/// Loads a head (or a bare skin) in a thread of its own, so that the window never freezes. One job per
-/// object. The signals arrive in the thread that made the object. A cancelled job falls silent at once; its
-/// thread ends at the next report of progress, and the object's end waits for that.
-class HeadJob : public QObject {
+/// Loads a head (or a bare skin). One job per object.
+class HeadJob : public BackgroundWork {
   Q_OBJECT
 public:
-  explicit HeadJob(QObject* parent = nullptr) : QObject(parent) {}
-  ~HeadJob() override;
+  using BackgroundWork::BackgroundWork;
+  ~HeadJob() override { stop(); }
 
-  /// Loads the case's head, works out what every solve needs, and solves. With a `known` skin the head's file
-  /// is not read again.
+  /// Loads the case's head and solves without tape distances: `laid`. Then works out the distances and what
+  /// quick drawing wants, which takes seconds on a large head: `finished`. With a `known` skin the head's
+  /// file is not read again.
   void load(const models::CaseFile& kept, std::optional<KnownSkin> known = {});
+  /// The second half alone, for a head that lacks them.
+  void work_out_tapes(std::shared_ptr<const models::LoadedHead> head);
   /// Reads a skin whose fiducials nobody has placed yet.
   void read_skin(const models::HeadSource& source, const std::filesystem::path& folder);
 
-  void cancel() { cancelled_ = true; }
-  [[nodiscard]] bool is_cancelled() const { return cancelled_; }
-  [[nodiscard]] bool is_over() const { return over_; }
-
-  [[nodiscard]] const SolvedCase& solved() const { return solved_; }
+  [[nodiscard]] const std::shared_ptr<const models::LoadedHead>& head() const { return head_; }
+  /// The head's skin thinned for drawing in motion, once `finished` (see viewer/stage/skin_mesh.h).
+  [[nodiscard]] const std::optional<geometry::Surface>& thin() const { return thin_; }
   [[nodiscard]] const std::optional<models::SkinImport>& skin() const { return skin_; }
 
 signals:
-  void progressed(const QString& what, double fraction);
-  void finished();
-  void failed(const QString& sentence);
+  void laid();
 
 private:
-  void run(std::function<void()> work);
-  [[nodiscard]] models::Progress progress();
+  void finish(const geometry::Head& head);
 
-  std::thread thread_;
-  std::atomic<bool> cancelled_{false}, over_{false};
-  SolvedCase solved_;
+  std::shared_ptr<const models::LoadedHead> head_;
+  std::optional<geometry::Surface> thin_;
   std::optional<models::SkinImport> skin_;
 };
 

@@ -5,7 +5,8 @@
 namespace scalpmark::window {
 
 std::optional<HeldCoil> hold_coil(const geometry::Head& head, const geometry::Case& entered,
-                                  const geometry::SurfacePoint& at, std::optional<double> angle_deg) {
+                                  const geometry::SurfacePoint& at, std::optional<double> angle_deg,
+                                  geometry::TapeDistances tapes) {
   geometry::Case turned = entered;
   if (angle_deg) turned.coil.angle_deg = *angle_deg;
   try {
@@ -13,7 +14,7 @@ std::optional<HeldCoil> hold_coil(const geometry::Head& head, const geometry::Ca
     coil.on = viewer::CoilOn::elsewhere;
     coil.at = at;
     coil.angle_deg = angle_deg;
-    coil.placement = geometry::place_coil(head, turned, turned.side, at);
+    coil.placement = geometry::place_coil(head, turned, turned.side, at, tapes);
     return coil;
   } catch (const geometry::GeometryError&) {
     return {};  // the coil stays where it last could lie

@@ -24,7 +24,8 @@ struct HeldCoil {
 /// gives nothing.
 [[nodiscard]] std::optional<HeldCoil> hold_coil(const geometry::Head& head, const geometry::Case& entered,
                                                 const geometry::SurfacePoint& at,
-                                                std::optional<double> angle_deg);
+                                                std::optional<double> angle_deg,
+                                                geometry::TapeDistances tapes);
 
 /// The placement the coil is on, in the plan or in the hand.
 [[nodiscard]] const geometry::Placement& placement_of(const geometry::Plan& plan, const HeldCoil& coil);

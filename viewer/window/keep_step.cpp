@@ -1,7 +1,7 @@
 #include "viewer/window/keep_step.h"
 
 #include <QDir>
-#include <QHBoxLayout>
+#include <QGridLayout>
 
 namespace scalpmark::window {
 
@@ -24,14 +24,20 @@ KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), pare
   fields()->addWidget(label_);
   save_ = new QPushButton(tr("Save case"));
   auto* picture = new QPushButton(tr("Picture\u2026"));
-  auto* row = new QHBoxLayout;
-  row->addWidget(save_);
-  row->addWidget(picture);
   auto* sheet = new QPushButton(tr("Sheet\u2026"));
-  row->addWidget(sheet);
-  row->addStretch(1);
+  auto* print = new QPushButton(tr("Print\u2026"));
+  auto* grid = new QGridLayout;
+  grid->addWidget(save_, 0, 0);
+  grid->addWidget(picture, 0, 1);
+  grid->addWidget(sheet, 1, 0);
+  grid->addWidget(print, 1, 1);
+  save_->setToolTip(tr("Writes the case into its file, or asks for one (Ctrl+S)"));
+  picture->setToolTip(tr("Saves what the stage shows as a picture (Ctrl+Shift+P)"));
+  sheet->setToolTip(tr("Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)"));
+  print->setToolTip(tr("Prints the placement sheet (Ctrl+P)"));
+  connect(print, &QPushButton::clicked, this, &KeepStep::print_wanted);
   connect(sheet, &QPushButton::clicked, this, &KeepStep::sheet_wanted);
-  fields()->addLayout(row);
+  fields()->addLayout(grid);
   where_ = new QLabel;
   where_->setObjectName("quiet");
   where_->setWordWrap(true);

@@ -21,6 +21,7 @@ signals:
   void save_wanted();
   void picture_wanted();
   void sheet_wanted();
+  void print_wanted();
 
 private:
   Session& session_;

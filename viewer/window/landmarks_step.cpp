@@ -46,6 +46,7 @@ LandmarksStep::LandmarksStep(Session& session, QWidget* parent)
   find_ = new QLineEdit;
   find_->setPlaceholderText(tr("a label, such as F3"));
   find_->setMaxLength(12);
+  find_->setToolTip(tr("A label of the 10-5 system, such as F3; Enter rings it on the stage"));
   find_->setAccessibleName(tr("Find a landmark by its label"));
   label->setBuddy(find_);
   QStringList labels;

@@ -10,9 +10,10 @@ namespace {
 
 constexpr double mm_per_cm = 10, mm_per_inch = 25.4;
 
-QString tr(const char* text) {
-  return QCoreApplication::translate("Lengths", text);
-}
+// What lupdate finds these texts under.
+class Lengths {
+  Q_DECLARE_TR_FUNCTIONS(Lengths)
+};
 
 double mm_per(LengthUnit unit) {
   return unit == LengthUnit::centimetre ? mm_per_cm : mm_per_inch;
@@ -37,7 +38,7 @@ std::optional<double> number(const QString& text) {
 }  // namespace
 
 QString unit_name(LengthUnit unit) {
-  return unit == LengthUnit::centimetre ? tr("cm") : tr("in");
+  return unit == LengthUnit::centimetre ? Lengths::tr("cm") : Lengths::tr("in");
 }
 
 QString length_text(double mm, LengthUnit unit) {
@@ -69,13 +70,13 @@ LengthReading read_length(const QString& typed, LengthUnit unit, const geometry:
   const std::optional<double> read = number(text);
   if (!read || !std::isfinite(*read))
     return {{},
-            tr("%1 must be a number such as %2; this is not one.")
+            Lengths::tr("%1 must be a number such as %2; this is not one.")
                 .arg(name, length_text(std::round((allowed.low + allowed.high) / 2), unit))};
   // A thousandth of a mm forgives what turning inches into mm rounds off.
   const double mm = std::round(*read * factor * 1000) / 1000;
   if (!allowed.holds(mm))
     return {{},
-            tr("%1 must be from %2 to %3 %4.")
+            Lengths::tr("%1 must be from %2 to %3 %4.")
                 .arg(name, length_text(allowed.low, unit), length_text(allowed.high, unit), unit_name(unit))};
   return {mm, {}};
 }
@@ -91,9 +92,10 @@ AngleReading read_angle(const QString& typed, const geometry::Range& allowed, co
   if (text.isEmpty()) return {};
   bool whole = false;
   const int degrees = text.toInt(&whole);
-  if (!whole) return {{}, tr("%1 must be a whole number of degrees, such as 45.").arg(name)};
+  if (!whole) return {{}, Lengths::tr("%1 must be a whole number of degrees, such as 45.").arg(name)};
   if (!allowed.holds(degrees))
-    return {{}, tr("%1 must be from %2 to %3 degrees.").arg(name).arg(allowed.low).arg(allowed.high)};
+    return {{},
+            Lengths::tr("%1 must be from %2 to %3 degrees.").arg(name).arg(allowed.low).arg(allowed.high)};
   return {static_cast<double>(degrees), {}};
 }
 

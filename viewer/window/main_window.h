@@ -4,18 +4,22 @@
 #include <QButtonGroup>
 #include <QLabel>
 #include <QMainWindow>
-#include <QProgressBar>
 #include <QPushButton>
-#include <QSlider>
 #include <QVBoxLayout>
+#include <memory>
 
+#include "viewer/window/bars.h"
+#include "viewer/window/dialogs.h"
 #include "viewer/window/held_coil.h"
+#include "viewer/window/output_job.h"
 #include "viewer/window/session.h"
 #include "viewer/window/settings.h"
 #include "viewer/window/stage_view.h"
 #include "viewer/window/verdict.h"
 #include "viewer/window/visit.h"
 #include "viewer/window/worksheet.h"
+
+class QPrinter;
 
 namespace scalpmark::window {
 
@@ -33,8 +37,9 @@ public:
   [[nodiscard]] Worksheet& worksheet() { return *worksheet_; }
   [[nodiscard]] StageView& stage() { return *stage_; }
   [[nodiscard]] const HeldCoil& coil() const { return coil_; }
+  [[nodiscard]] WorkBar& work() { return *work_; }
   [[nodiscard]] QString status_text() const { return status_->text(); }
-  [[nodiscard]] QString notice_text() const { return notice_bar_->isHidden() ? QString() : notice_->text(); }
+  [[nodiscard]] QString notice_text() const { return notice_->text(); }
   [[nodiscard]] Mode mode() const { return mode_; }
   void set_mode(Mode mode);
   [[nodiscard]] QPushButton* mode_button(Mode mode) const;
@@ -54,10 +59,17 @@ public:
   /// Saves without asking where. Whether it worked.
   bool save_to(const QString& path);
 
+  /// The same for a sheet and a picture. They are made in the background; a notice says when they are there.
+  void save_sheet_to(const QString& path, viewer::Paper paper);
+  void save_picture_to(const QString& path);
+  void print_sheet();
+  [[nodiscard]] bool is_writing() const { return output_ != nullptr; }
+
   /// Questions to the user; tests answer them in their own way.
-  enum class Answer { save, discard, cancel };
+  using Answer = UnsavedAnswer;
   std::function<Answer()> ask_unsaved;
   std::function<bool(const Leftover&)> ask_recover;
+  std::function<std::unique_ptr<QPrinter>()> ask_printer;  ///< nothing: not to be printed
 
   /// The first start's note, leftovers of a crash, and the case to begin with (empty: the demo case).
   void begin(const QString& path);
@@ -77,6 +89,7 @@ private:
 
   void show_session();
   void show_title();
+  void show_explain_heading();
   void show_recent();
   void show_notice(const QString& sentence);
   void show_unplaced();
@@ -98,8 +111,9 @@ private:
   void save_picture();
   void save_sheet();
   void copy_picture();
-  void show_about();
-  void show_keys();
+  [[nodiscard]] std::unique_ptr<QPrinter> choose_printer();
+  OutputJob* new_output(const QString& done);
+  void give_up_output();
   void set_unit(LengthUnit unit);
 
   Settings settings_;
@@ -110,15 +124,20 @@ private:
   Mode mode_ = Mode::worksheet;
   double skin_opacity_ = 1;
   bool legend_ = true, numbers_ = true;
+  bool label_in_explain_ = false;  // never remembered: a patient's room has other people's eyes
   std::optional<geometry::Plan> plan_with_landmarks_;
+
+  OutputJob* output_ = nullptr;  // a child of the window while it is at work
+  bool close_when_written_ = false;
 
   Worksheet* worksheet_;
   StageView* stage_;
   VerdictPanel* verdict_;
-  QWidget *bar_, *notice_bar_, *work_bar_, *foot_, *explain_bar_;
-  QLabel *notice_, *work_text_, *status_, *explain_text_;
-  QProgressBar* work_progress_;
-  QPushButton* cancel_;
+  NoticeBar* notice_;
+  WorkBar* work_;
+  ExplainPanel* explain_;
+  QWidget *bar_, *foot_;
+  QLabel* status_;
   QVBoxLayout* stage_column_;
   QButtonGroup* modes_;
   QWidget* lesson_ = nullptr;

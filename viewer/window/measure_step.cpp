@@ -42,6 +42,14 @@ MeasureStep::MeasureStep(Session& session, QWidget* parent)
   measured_->setObjectName("quiet");
   measured_->setWordWrap(true);
   fields()->addWidget(measured_);
+  work_out_ = new QPushButton(tr("Work out tape distances"));
+  work_out_->setToolTip(tr("They were left out when loading this head was cut short."));
+  fields()->addWidget(work_out_, 0, Qt::AlignLeft);
+  work_out_->hide();
+  connect(work_out_, &QPushButton::clicked, this, [this] {
+    work_out_->hide();
+    session_.work_out_tapes();
+  });
 
   connect(open_head_, &QPushButton::clicked, this, &MeasureStep::head_wanted);
   connect(generic_head_, &QPushButton::clicked, this, [this] {
@@ -75,6 +83,7 @@ void MeasureStep::show_case() {
   circumference_->set_value(tapes.circumference_mm);
   const bool generic = kept.head.kind == models::HeadKind::generic;
   generic_head_->setVisible(!generic);
+  work_out_->setVisible(session_.is_ready() && !session_.has_tapes() && !session_.is_working());
   if (!session_.is_ready()) return;
 
   QString description = QString::fromStdString(session_.head().description);

@@ -21,6 +21,7 @@ public:
   [[nodiscard]] LengthField* nasion_inion() const { return nasion_inion_; }
   [[nodiscard]] LengthField* tragus_tragus() const { return tragus_tragus_; }
   [[nodiscard]] LengthField* circumference() const { return circumference_; }
+  [[nodiscard]] QPushButton* work_out() const { return work_out_; }
   [[nodiscard]] QPushButton* open_head() const { return open_head_; }
 
 signals:
@@ -33,7 +34,7 @@ private:
   Session& session_;
   LengthUnit unit_ = LengthUnit::centimetre;
   QLabel *head_, *measured_;
-  QPushButton *open_head_, *generic_head_;
+  QPushButton *open_head_, *generic_head_, *work_out_;
   LengthField *nasion_inion_, *tragus_tragus_, *circumference_;
 };
 

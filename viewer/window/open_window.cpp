@@ -10,6 +10,7 @@
 #include "viewer/error.h"
 #include "viewer/window/main_window.h"
 #include "viewer/window/theme.h"
+#include "viewer/window/translation.h"
 
 // X11 defines words of ours as macros.
 #undef None
@@ -47,6 +48,7 @@ int open_window(const std::string& case_file) {
   char* arguments[] = {name, nullptr};
   QApplication app(count, arguments);
   QCoreApplication::setApplicationName(QStringLiteral("scalpmark"));
+  translate(app, QLocale(), translation_folders());
   apply_theme(app, Settings::read().dark);
   MainWindow window;
   window.show();

@@ -135,25 +135,28 @@ Session::Pending Session::pending_edit(models::CaseFile kept, const QString& wha
 }
 
 QString Session::put_in_force(Pending pending) {
-  const auto head = remembered(pending.kept);
-  if (!head) {
-    cancel();
+  const Remembered* known = remembered(pending.kept);
+  if (!known) {
+    stop_job();
     pending_ = std::move(pending);
     start_job();
     return {};
   }
   try {
-    auto plan = std::make_shared<geometry::Plan>(geometry::solve(head->head, pending.kept.entered));
-    if (pending.purpose != Purpose::edit) cancel();
-    commit(pending, {head, plan});
+    const Remembered on = *known;
+    // What is being loaded has been overtaken; a plain edit goes into it too (see change()).
+    if (pending_ && pending.purpose != Purpose::edit) stop_job();
+    commit(pending, on);
     return {};
   } catch (const std::exception& error) {
     return sentence(error);
   }
 }
 
-void Session::commit(const Pending& pending, SolvedCase solved) {
-  const bool other_head = solved.head != head_;
+void Session::commit(const Pending& pending, const Remembered& on) {
+  auto plan =
+      std::make_shared<geometry::Plan>(geometry::solve(on.head->head, pending.kept.entered, on.tapes));
+  const bool other_head = on.head != head_;
   switch (pending.purpose) {
     case Purpose::edit:
       history_.add(pending.kept, pending.what, pending.burst);
@@ -170,9 +173,12 @@ void Session::commit(const Pending& pending, SolvedCase solved) {
       break;
   }
   file_ = pending.file;
-  head_ = std::move(solved.head);
-  plan_ = std::move(solved.plan);
-  remember(pending.kept, head_);
+  head_ = on.head;
+  plan_ = std::move(plan);
+  tapes_ = on.tapes;
+  thin_ = on.thin;
+  if (other_head) tapes_given_up_ = false;
+  remember(pending.kept);
   if (is_saved()) {
     autosave_.stop();
     recovery_.forget();
@@ -186,6 +192,7 @@ void Session::commit(const Pending& pending, SolvedCase solved) {
   if (other_head) emit head_changed();
   emit changed();
   emit saved_changed();
+  ensure_tapes();
 }
 
 // --- long work
@@ -198,32 +205,66 @@ HeadJob* Session::new_job() {
   });
   connect(job, &HeadJob::failed, this, [this, job](const QString& problem) {
     if (job != job_.get()) return;
-    pending_.reset();
-    end_job();
+    stop_job();
     emit refused(problem);
+    ensure_tapes();
   });
   return job;
 }
 
 void Session::start_job() {
   HeadJob* const job = new_job();
-  connect(job, &HeadJob::finished, this, [this, job] {
+  connect(job, &HeadJob::laid, this, [this, job] {
     if (job != job_.get()) return;
     const Pending pending = *std::exchange(pending_, std::nullopt);
-    SolvedCase solved = job->solved();
-    end_job();
     try {
       // Settings may have been changed while the head was loaded.
-      solved.plan =
-          std::make_shared<geometry::Plan>(geometry::solve(solved.head->head, pending.kept.entered));
+      commit(pending, {{}, job->head(), geometry::TapeDistances::left_out, {}});
     } catch (const std::exception& error) {
+      end_job();
       emit refused(sentence(error));
-      return;
+      ensure_tapes();
     }
-    commit(pending, std::move(solved));
+  });
+  connect(job, &HeadJob::finished, this, [this, job] {
+    if (job == job_.get()) tapes_are_there(*job);
   });
   emit working(tr("Loading the head"), 0);
   job->load(pending_->kept, pending_->known);
+}
+
+void Session::ensure_tapes() {
+  if (!is_ready() || has_tapes() || tapes_given_up_) return;
+  if (job_ && (pending_ || !job_->head() || job_->head() == head_)) return;
+  if (job_) end_job();  // for a head that is no longer in force
+  HeadJob* const job = new_job();
+  connect(job, &HeadJob::finished, this, [this, job] {
+    if (job == job_.get()) tapes_are_there(*job);
+  });
+  emit working(tr("Working out tape distances"), 0);
+  job->work_out_tapes(head_);
+}
+
+void Session::work_out_tapes() {
+  if (!is_ready() || has_tapes() || job_) return;
+  tapes_given_up_ = false;
+  ensure_tapes();
+}
+
+void Session::tapes_are_there(const HeadJob& job) {
+  for (Remembered& one : heads_)
+    if (one.head == job.head()) {
+      one.tapes = geometry::TapeDistances::worked_out;
+      one.thin = job.thin();
+    }
+  const bool in_force = job.head() == head_;
+  if (in_force) {
+    plan_ = std::make_shared<geometry::Plan>(geometry::solve(head_->head, kept().entered));
+    tapes_ = geometry::TapeDistances::worked_out;
+    thin_ = job.thin();
+  }
+  end_job();
+  if (in_force) emit changed();
 }
 
 void Session::end_job() {
@@ -235,25 +276,34 @@ void Session::end_job() {
   emit rested();
 }
 
-void Session::cancel() {
+void Session::stop_job() {
   if (!job_) return;
   pending_.reset();
   end_job();
 }
 
-std::shared_ptr<const models::LoadedHead> Session::remembered(const models::CaseFile& kept) const {
-  const std::string key = head_key(kept);
-  for (const Remembered& one : heads_)
-    if (one.key == key) return one.head;
-  return {};
+void Session::cancel() {
+  if (!job_) return;
+  const bool tapes = job_->head() && job_->head() == head_;
+  stop_job();
+  if (!tapes) return;
+  tapes_given_up_ = true;
+  emit changed();
 }
 
-void Session::remember(const models::CaseFile& kept, const std::shared_ptr<const models::LoadedHead>& head) {
+const Session::Remembered* Session::remembered(const models::CaseFile& kept) const {
+  const std::string key = head_key(kept);
+  for (const Remembered& one : heads_)
+    if (one.key == key) return &one;
+  return nullptr;
+}
+
+void Session::remember(const models::CaseFile& kept) {
   const std::string key = head_key(kept);
   heads_.erase(
       std::remove_if(heads_.begin(), heads_.end(), [&](const Remembered& one) { return one.key == key; }),
       heads_.end());
-  heads_.insert(heads_.begin(), {key, head});
+  heads_.insert(heads_.begin(), {key, head_, tapes_, thin_});
   if (heads_.size() > heads_kept) heads_.resize(heads_kept);
 }
 
@@ -284,13 +334,14 @@ QString Session::open(const QString& path) {
 }
 
 void Session::open_skin(const models::HeadSource& source, const fs::path& folder) {
-  cancel();
+  stop_job();
   HeadJob* const job = new_job();
   connect(job, &HeadJob::finished, this, [this, job, source, folder] {
     if (job != job_.get()) return;
     unplaced_ = UnplacedHead{source, folder, job->skin()->skin, job->skin()->notes, {}};
     end_job();
     emit unplaced_changed();
+    ensure_tapes();
   });
   emit working(tr("Reading %1").arg(QString::fromStdString(source.file.filename().string())), 0);
   job->read_skin(source, folder);
@@ -358,7 +409,7 @@ QString Session::save(const QString& path) {
     const models::CaseFile moved = moved_to(kept(), info.absolutePath().toStdString());
     models::write_case(info.absoluteFilePath().toStdString(), moved);
     history_.replace_now(moved);
-    if (head_) remember(moved, head_);
+    if (head_) remember(moved);
     file_ = info.absoluteFilePath();
     history_.mark_saved();
     history_.end_burst();

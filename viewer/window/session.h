@@ -52,6 +52,12 @@ public:
   [[nodiscard]] const models::LoadedHead& head() const { return *head_; }
   [[nodiscard]] const geometry::Plan& plan() const { return *plan_; }
   [[nodiscard]] const std::optional<UnplacedHead>& unplaced() const { return unplaced_; }
+  /// Whether the plan has its tape distances. They come seconds after a large head's first plan; `changed` is
+  /// sent again when they are there. Whoever lays a coil on this head passes this on, so as not to wait.
+  [[nodiscard]] geometry::TapeDistances tapes() const { return tapes_; }
+  /// The head's skin thinned for drawing in motion, where there is one by now.
+  [[nodiscard]] const std::optional<geometry::Surface>& thin_skin() const { return thin_; }
+  [[nodiscard]] bool has_tapes() const { return tapes_ == geometry::TapeDistances::worked_out; }
 
   // --- edits
   /// Changes the case by `edit`. Where only the coil or the protocol changed, the new plan is there when this
@@ -96,7 +102,10 @@ public:
 
   // --- long work
   [[nodiscard]] bool is_working() const { return job_ != nullptr; }
+  /// Gives up what is being loaded. A head that has its plan already stays, without tape distances until
+  /// work_out_tapes().
   void cancel();
+  void work_out_tapes();
 
 signals:
   /// Case, head or plan were replaced.
@@ -122,26 +131,37 @@ private:
     std::optional<KnownSkin> known;
   };
 
+  struct Remembered {
+    std::string key;
+    std::shared_ptr<const models::LoadedHead> head;
+    geometry::TapeDistances tapes = geometry::TapeDistances::left_out;
+    std::optional<geometry::Surface> thin;
+  };
+
   /// Brings a case into force by way of solving it; see change().
   QString put_in_force(Pending pending);
   [[nodiscard]] Pending pending_edit(models::CaseFile kept, const QString& what, const QString& burst) const;
-  void commit(const Pending& pending, SolvedCase solved);
+  /// Solves on a head and makes both the ones in force. Throws what solve() refuses.
+  void commit(const Pending& pending, const Remembered& on);
   void start_job();
+  /// Sees to it that the head in force gets its tape distances, unless the user gave them up.
+  void ensure_tapes();
+  void tapes_are_there(const HeadJob& job);
   HeadJob* new_job();
   void end_job();
-  [[nodiscard]] std::shared_ptr<const models::LoadedHead> remembered(const models::CaseFile& kept) const;
-  void remember(const models::CaseFile& kept, const std::shared_ptr<const models::LoadedHead>& head);
+  void stop_job();
+  [[nodiscard]] const Remembered* remembered(const models::CaseFile& kept) const;
+  void remember(const models::CaseFile& kept);
 
   CaseHistory history_;
   std::shared_ptr<const models::LoadedHead> head_;
   std::shared_ptr<const geometry::Plan> plan_;
+  geometry::TapeDistances tapes_ = geometry::TapeDistances::left_out;
+  std::optional<geometry::Surface> thin_;
+  bool tapes_given_up_ = false;
   std::optional<UnplacedHead> unplaced_;
   QString file_;
 
-  struct Remembered {
-    std::string key;
-    std::shared_ptr<const models::LoadedHead> head;
-  };
   std::vector<Remembered> heads_;  // the last few, so that undo over another head is immediate
 
   std::unique_ptr<HeadJob> job_;

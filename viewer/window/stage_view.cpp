@@ -18,6 +18,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "viewer/palette.h"
 #include "viewer/stage/coil.h"
 #include "viewer/window/turntable.h"
 
@@ -59,8 +60,8 @@ StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
   setAccessibleName(tr("Stage"));
   setAccessibleDescription(
       tr("The head with tapes, marks and coil. Arrow keys turn the coil, with Ctrl they move it; 1 to 6 "
-         "choose a "
-         "view."));
+         "choose a view. While points are placed, Enter sets one in the middle of the picture and Ctrl with "
+         "arrow keys moves it."));
   setMinimumSize(360, 300);
 
   vtkNew<vtkGenericOpenGLRenderWindow> window;
@@ -73,6 +74,7 @@ StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
   for (vtkRenderer* r : {plan_renderer_.Get(), bare_renderer_.Get()}) r->UseFXAAOn();
   stage_ = std::make_unique<viewer::Stage>(plan_renderer_);
   bare_ = std::make_unique<BareSkin>(bare_renderer_);
+  loupe_ = std::make_unique<Loupe>(window);
   note_ink_ = std::make_unique<viewer::Ink>(plan_renderer_);
   note_text_ = std::make_unique<viewer::Overlay>(plan_renderer_);
   note_observer_ = plan_renderer_->AddObserver(vtkCommand::StartEvent, this, &StageView::draw_notes);
@@ -88,7 +90,7 @@ StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
     eye.centre_x = from_.centre_x + share * (to_.centre_x - from_.centre_x);
     eye.centre_y = from_.centre_y + share * (to_.centre_y - from_.centre_y);
     if (t >= 1) {
-      animation_.stop();
+      stop_gliding();
       eye = to_;
     }
     set_eye(eye);
@@ -105,6 +107,8 @@ void StageView::show_plan(const geometry::Head& head, const geometry::Case& ente
                           const geometry::Plan& plan, const viewer::Shown& shown,
                           std::vector<StageNote> notes) {
   if (bare_shown_) {
+    hovering_.reset();
+    loupe_->hide();
     renderWindow()->RemoveRenderer(bare_renderer_);
     renderWindow()->AddRenderer(plan_renderer_);
     bare_shown_ = false;
@@ -129,7 +133,42 @@ void StageView::show_bare(const UnplacedHead& head) {
     bare_shown_ = true;
   }
   bare_->show(head);
+  place_loupe();
   redraw();
+}
+
+void StageView::set_wanted_point(Fiducial which) {
+  wanted_point_ = which;
+  if (!bare_shown_) return;
+  place_loupe();
+  redraw();
+}
+
+void StageView::place_loupe() {
+  if (!bare_shown_ || !bare_->skin()) return;
+  std::optional<Vector3d> at;
+  if (hand_ == Hand::moving_point)
+    at = bare_->placed(dragged_point_);
+  else if (hovering_ && hand_ == Hand::none) {
+    if (const auto point = bare_->skin_at(pixel_of(*hovering_))) at = bare_->position(*point);
+  }
+  if (!at) at = bare_->placed(wanted_point_);
+  // From behind, a loupe would look through the head.
+  const geometry::Surface& skin = *bare_->skin();
+  if (!at || !viewer::in_sight(skin, *at, skin.smooth_normal(skin.closest(*at)), sight())) {
+    loupe_->hide();
+    return;
+  }
+  const QPointF there = position_of(*at);
+  loupe_->show(skin, *at, eye().gaze, there.x() > 0.55 * width() && there.y() > 0.5 * height());
+}
+
+void StageView::move_wanted_point(double right_mm, double up_mm) {
+  const auto& now = bare_->placed(wanted_point_);
+  if (!now) return;
+  const Vector3d to = *now + right_mm * sight().right() + up_mm * sight().up;
+  if (const auto point = bare_->skin_at(sight().project(to)))
+    emit fiducial_dragged(wanted_point_, bare_->position(*point));
 }
 
 viewer::Pixel StageView::place_for(const Pixel& at, const StageNote& note) {
@@ -220,6 +259,10 @@ void StageView::set_eye(const Eye& eye) {
   camera->SetParallelScale(eye.scale);
   camera->SetWindowCenter(eye.centre_x, eye.centre_y);
   redraw();
+  if (bare_shown_) {
+    place_loupe();  // where the pointer or the point is seen now
+    redraw();
+  }
   emit camera_moved();
 }
 
@@ -227,8 +270,14 @@ Gaze StageView::gaze() const {
   return eye().gaze;
 }
 
-void StageView::glide_to(const Eye& to) {
+void StageView::stop_gliding() {
+  if (!animation_.isActive()) return;
   animation_.stop();
+  stage_->set_moving(false);
+}
+
+void StageView::glide_to(const Eye& to) {
+  stop_gliding();
   if (!animated_ || !isVisible()) {
     set_eye(to);
     return;
@@ -237,6 +286,7 @@ void StageView::glide_to(const Eye& to) {
   to_ = to;
   since_.start();
   animation_.start();
+  stage_->set_moving(true);
 }
 
 void StageView::look(viewer::View view) {
@@ -273,7 +323,7 @@ Vector3d StageView::head_up() const {
 }
 
 void StageView::turn(double around_deg, double over_deg) {
-  animation_.stop();
+  stop_gliding();
   view_.reset();
   Eye eye = this->eye();
   const Vector3d focus = eye.focus;
@@ -291,7 +341,7 @@ void StageView::turn(double around_deg, double over_deg) {
 }
 
 void StageView::shift(const QPointF& by) {
-  animation_.stop();
+  stop_gliding();
   view_.reset();
   Eye eye = this->eye();
   const double mm = sight().mm_per_px * devicePixelRatioF();
@@ -300,7 +350,7 @@ void StageView::shift(const QPointF& by) {
 }
 
 void StageView::zoom(double factor, const QPointF& about) {
-  animation_.stop();
+  stop_gliding();
   view_.reset();
   Eye eye = this->eye();
   const double scale = std::clamp(eye.scale / factor, closest_scale_mm, widest_scale_mm);
@@ -345,7 +395,7 @@ void StageView::set_pointing(bool pointing) {
 }
 
 void StageView::mousePressEvent(QMouseEvent* event) {
-  animation_.stop();
+  stop_gliding();
   pressed_at_ = last_at_ = event->localPos();
   dragged_ = false;
   if (event->button() == Qt::LeftButton && !(event->modifiers() & Qt::ShiftModifier)) {
@@ -371,11 +421,18 @@ void StageView::mousePressEvent(QMouseEvent* event) {
 
 void StageView::mouseMoveEvent(QMouseEvent* event) {
   const QPointF at = event->localPos(), by = at - last_at_;
+  if (bare_shown_) hovering_ = at;
+  if (hand_ == Hand::none && bare_shown_) {
+    place_loupe();
+    redraw();
+    return;
+  }
   if (hand_ == Hand::none) {
     if (!pointing_) setCursor(on_coil(at) ? Qt::OpenHandCursor : Qt::ArrowCursor);
     return;
   }
   if (!dragged_ && (at - pressed_at_).manhattanLength() < QApplication::startDragDistance() / 2.0) return;
+  if (!dragged_) stage_->set_moving(true);
   dragged_ = true;
   last_at_ = at;
   switch (hand_) {
@@ -401,6 +458,8 @@ void StageView::mouseReleaseEvent(QMouseEvent* event) {
   const Hand hand = std::exchange(hand_, Hand::none);
   setCursor(pointing_ ? Qt::CrossCursor : Qt::ArrowCursor);
   if (dragged_) {
+    stage_->set_moving(false);
+    redraw();
     if (hand == Hand::moving_coil) emit coil_put_down();
     return;
   }
@@ -433,6 +492,14 @@ void StageView::mouseReleaseEvent(QMouseEvent* event) {
   }
 }
 
+void StageView::leaveEvent(QEvent* event) {
+  QVTKOpenGLNativeWidget::leaveEvent(event);
+  if (!hovering_) return;
+  hovering_.reset();
+  place_loupe();
+  redraw();
+}
+
 void StageView::mouseDoubleClickEvent(QMouseEvent* event) {
   mousePressEvent(event);
 }
@@ -455,7 +522,9 @@ void StageView::keyPressEvent(QKeyEvent* event) {
   const bool coil = coil_shown_ && coil_movable_ && !bare_shown_;
   constexpr double turn_step_deg = 3;
   const auto arrow = [&](double x, double y) {
-    if (alt || !coil)
+    if (bare_shown_ && ctrl)
+      move_wanted_point(x * much, y * much);
+    else if (alt || !coil)
       turn(-x * turn_step_deg * much, y * turn_step_deg * much);
     else if (ctrl)
       emit coil_nudged(y * much, (entered_.side == geometry::Side::left ? -x : x) * much);
@@ -476,6 +545,14 @@ void StageView::keyPressEvent(QKeyEvent* event) {
       break;
     case Qt::Key_Down:
       arrow(0, -1);
+      break;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+    case Qt::Key_Space:
+      if (bare_shown_) {
+        const Pixel middle{sight().width_px / 2.0, sight().height_px / 2.0};
+        if (const auto point = bare_->skin_at(middle)) emit skin_pointed(bare_->position(*point));
+      }
       break;
     case Qt::Key_Plus:
     case Qt::Key_Equal:
@@ -525,7 +602,7 @@ bool StageView::event(QEvent* event) {
 void StageView::resizeEvent(QResizeEvent* event) {
   QVTKOpenGLNativeWidget::resizeEvent(event);
   if (!was_shown_ || bare_shown_) return;
-  animation_.stop();
+  stop_gliding();
   if (view_) stage_->look(*view_);
 }
 
@@ -541,10 +618,30 @@ void StageView::focusOutEvent(QFocusEvent* event) {
 
 void StageView::paintGL() {
   QVTKOpenGLNativeWidget::paintGL();
-  if (!hasFocus() || !coil_movable_) return;  // nothing to do by keys in a picture for patients
+  const bool framed = hasFocus() && coil_movable_;  // nothing to do by keys in a picture for patients
+  if (!framed && !loupe_->is_shown()) return;
   QPainter painter(this);
+  if (loupe_->is_shown()) draw_loupe_frame(painter);
+  if (!framed) return;
   painter.setPen(QPen(palette().color(QPalette::Highlight), focus_frame_px));
   painter.drawRect(rect().adjusted(1, 1, -1, -1));
+}
+
+void StageView::draw_loupe_frame(QPainter& painter) const {
+  const QRectF share = loupe_->place();
+  const QRectF box(share.left() * width(), share.top() * height(), share.width() * width(),
+                   share.height() * height());
+  const auto colour = [](viewer::Colour c) { return QColor(c.red, c.green, c.blue); };
+  painter.setPen(QPen(colour(viewer::palette::quiet_text), 2));
+  painter.drawRect(box);
+  // A cross open in the middle, so that the point itself stays in sight.
+  const QPointF middle = box.center();
+  for (const auto& [pen_px, c] :
+       {std::pair(4.0, viewer::palette::halo), std::pair(1.5, viewer::palette::text)}) {
+    painter.setPen(QPen(colour(c), pen_px));
+    for (const QPointF& way : {QPointF(1, 0), QPointF(-1, 0), QPointF(0, 1), QPointF(0, -1)})
+      painter.drawLine(middle + 5 * way, middle + 22 * way);
+  }
 }
 
 QImage StageView::picture() {

@@ -13,7 +13,10 @@
 #include "viewer/stage/stage.h"
 #include "viewer/window/bare_skin.h"
 #include "viewer/window/held_coil.h"
+#include "viewer/window/loupe.h"
 #include "viewer/window/session.h"
+
+class QPainter;
 
 namespace scalpmark::window {
 
@@ -32,7 +35,10 @@ struct StageNote {
 ///   Ctrl and arrows          move the coil by a millimetre (with Shift five)
 ///   drag elsewhere           turns the head; wheel zooms; right or middle drag, or Shift and drag, shifts
 ///   click a node             lays the coil on it
-/// What is computed is asked of geometry/ by whoever listens; this widget only says what the hand did.
+/// While the four points are placed on a skin, a loupe shows it magnified under the pointer or around the
+/// point that is set; Enter sets the wanted point in the middle of the picture, Ctrl and arrows move it by a
+/// millimetre. What is computed is asked of geometry/ by whoever listens; this widget only says what the hand
+/// did.
 class StageView : public QVTKOpenGLNativeWidget {
   Q_OBJECT
 public:
@@ -42,6 +48,8 @@ public:
   /// Shows a plan; the coil where `shown` says.
   void show_plan(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
                  const viewer::Shown& shown, std::vector<StageNote> notes);
+  /// What stands in for the head while coil or camera move.
+  void set_thin_skin(const std::optional<geometry::Surface>& thin) { stage_->set_thin_skin(thin); }
   /// Shows a skin whose four points are being placed.
   void show_bare(const UnplacedHead& head);
   [[nodiscard]] bool is_bare() const { return bare_shown_; }
@@ -56,6 +64,10 @@ public:
   void set_animated(bool animated) { animated_ = animated; }
   [[nodiscard]] bool is_moving() const { return animation_.isActive(); }
 
+  /// The point that keys set and move while the four points are placed; the loupe rests on it.
+  void set_wanted_point(Fiducial which);
+  [[nodiscard]] const Loupe& loupe() const { return *loupe_; }
+
   /// The next clicks on the skin are wanted as points (fiducials, today's marks) instead of moving the coil.
   void set_pointing(bool pointing);
   [[nodiscard]] bool is_pointing() const { return pointing_; }
@@ -64,6 +76,8 @@ public:
 
   [[nodiscard]] const viewer::Stage& stage() const { return *stage_; }
   [[nodiscard]] const BareSkin& bare() const { return *bare_; }
+  /// Where the texts of the notes stand, as of the last frame.
+  [[nodiscard]] const std::vector<viewer::Box>& note_boxes() const { return noted_; }
   /// The picture as it is now.
   [[nodiscard]] QImage picture();
   /// Stage pixel (device pixels) of a widget position.
@@ -91,6 +105,7 @@ protected:
   void keyPressEvent(QKeyEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   bool event(QEvent* event) override;
+  void leaveEvent(QEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
   void paintGL() override;
@@ -108,6 +123,7 @@ private:
   [[nodiscard]] Eye eye() const;
   void set_eye(const Eye& eye);
   void glide_to(const Eye& to);
+  void stop_gliding();
   void turn(double around_deg, double over_deg);
   void shift(const QPointF& by);
   void zoom(double factor, const QPointF& about);
@@ -115,11 +131,16 @@ private:
   void draw_notes();
   [[nodiscard]] viewer::Pixel place_for(const viewer::Pixel& at, const StageNote& note);
   void redraw();
+  /// Puts the loupe where the pointer is, else on the point dragged or wanted; away where there is nothing.
+  void place_loupe();
+  void move_wanted_point(double right_mm, double up_mm);
+  void draw_loupe_frame(QPainter& painter) const;
   [[nodiscard]] Eigen::Vector3d head_up() const;
 
   vtkNew<vtkRenderer> plan_renderer_, bare_renderer_;
   std::unique_ptr<viewer::Stage> stage_;
   std::unique_ptr<BareSkin> bare_;
+  std::unique_ptr<Loupe> loupe_;
   std::unique_ptr<viewer::Ink> note_ink_;
   std::unique_ptr<viewer::Overlay> note_text_;
   unsigned long note_observer_ = 0;
@@ -137,7 +158,8 @@ private:
   QPointF pressed_at_, last_at_, coil_from_hand_;
   bool dragged_ = false;
   bool pointing_ = false, coil_movable_ = true, animated_ = true;
-  Fiducial dragged_point_ = Fiducial::nasion;
+  Fiducial dragged_point_ = Fiducial::nasion, wanted_point_ = Fiducial::nasion;
+  std::optional<QPointF> hovering_;  // over a bare skin
   QTimer animation_;
   QElapsedTimer since_;
   Eye from_, to_;

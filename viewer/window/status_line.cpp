@@ -9,9 +9,10 @@ namespace scalpmark::window {
 
 namespace {
 
-QString tr(const char* text) {
-  return QCoreApplication::translate("StatusLine", text);
-}
+// What lupdate finds these texts under.
+class StatusLine {
+  Q_DECLARE_TR_FUNCTIONS(StatusLine)
+};
 
 }  // namespace
 
@@ -36,13 +37,14 @@ std::optional<double> mark_under_edge_mm(const geometry::Placement& placement, g
 }
 
 QString status_line(double from_site_mm, const geometry::Placement& placement, geometry::MarkRule rule) {
-  const QString name = rule == geometry::MarkRule::tape   ? tr("tape rule")
-                       : rule == geometry::MarkRule::drop ? tr("drop rule")
-                                                          : tr("nearest rule");
+  const QString name = rule == geometry::MarkRule::tape   ? StatusLine::tr("tape rule")
+                       : rule == geometry::MarkRule::drop ? StatusLine::tr("drop rule")
+                                                          : StatusLine::tr("nearest rule");
   const auto gap = mark_under_edge_mm(placement, rule);
-  const QString mark = gap ? tr("edge mark: %1, %2 mm under the edge").arg(name).arg(*gap, 0, 'f', 1)
-                           : tr("edge mark: %1, falls off the head").arg(name);
-  return tr("pulse %1 mm from site  |  coil %2\u00b0 to midline  |  %3")
+  const QString mark =
+      gap ? StatusLine::tr("edge mark: %1, %2 mm under the edge").arg(name).arg(*gap, 0, 'f', 1)
+          : StatusLine::tr("edge mark: %1, falls off the head").arg(name);
+  return StatusLine::tr("pulse %1 mm from site  |  coil %2\u00b0 to midline  |  %3")
       .arg(from_site_mm, 0, 'f', 1)
       .arg(std::lround(placement.angle_deg))
       .arg(mark);

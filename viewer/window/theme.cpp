@@ -83,6 +83,7 @@ void apply_theme(QApplication& app, bool dark) {
     QLabel#status { font-size: 15px; font-weight: 600; }
     QLabel#caution { color: QUIET; font-size: 12px; }
     QWidget#notice { background: STEP; border-bottom: 2px solid PROBLEM; }
+    QWidget#notice[done="true"] { border-bottom: 2px solid GOOD; }
     QWidget#workBar { background: STEP; border-bottom: 2px solid ACCENT; }
     QWidget#verdictPanel { background: STEP; border-top: 4px solid LINE; }
     QWidget#verdictPanel[verdict="good"] { border-top-color: GOOD; }
@@ -90,6 +91,7 @@ void apply_theme(QApplication& app, bool dark) {
     QLabel#huge { font-size: 46px; font-weight: 700; }
     QLabel#large { font-size: 30px; font-weight: 600; }
     QLabel#larger { font-size: 20px; }
+    QLabel#explainHeading { font-size: 18px; color: QUIET; }
     QLabel#explain { font-size: 30px; }
   )");
   const std::pair<const char*, const char*> names[]{

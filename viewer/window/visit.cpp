@@ -22,6 +22,8 @@ QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
   const int count = readings.vertex_mm.has_value() + readings.nasion_mm.has_value() +
                     readings.left_tragus_mm.has_value() + readings.right_tragus_mm.has_value();
   if (count < 2 || !session_.is_ready()) return {};
+  if (!session_.has_tapes())
+    return tr("The tape distances of this head are not worked out yet; enter this again when they are.");
   try {
     const geometry::Placement& planned = session_.plan().treatment;
     const auto& edge = planned.edge_mark.by(session_.kept().entered.coil.mark_rule);

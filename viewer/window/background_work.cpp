@@ -1,0 +1,61 @@
+#include "viewer/window/background_work.h"
+
+namespace scalpmark::window {
+
+namespace {
+
+// Thrown through the work when the user gave up on it; not an error.
+struct Cancelled {};
+
+}  // namespace
+
+BackgroundWork::~BackgroundWork() {
+  stop();
+}
+
+void BackgroundWork::stop() {
+  cancel();
+  if (thread_.joinable()) thread_.join();
+}
+
+void BackgroundWork::hand_over(std::function<void()> to_do) {
+  QMetaObject::invokeMethod(
+      this,
+      [this, to_do = std::move(to_do)] {
+        if (!cancelled_) to_do();
+      },
+      Qt::QueuedConnection);
+}
+
+void BackgroundWork::tell(const QString& what, double fraction) {
+  if (cancelled_) throw Cancelled{};
+  hand_over([this, what, fraction] { emit progressed(what, fraction); });
+}
+
+void BackgroundWork::run(std::function<void()> work, std::function<void()> done) {
+  if (thread_.joinable()) thread_.join();  // the former piece is over, or this would not be called
+  over_ = false;
+  thread_ = std::thread([this, work = std::move(work), done = std::move(done)] {
+    QString problem;
+    try {
+      work();
+    } catch (const Cancelled&) {
+      cancelled_ = true;
+    } catch (const std::exception& error) {
+      problem = QString::fromUtf8(error.what());
+    }
+    QMetaObject::invokeMethod(
+        this,
+        [this, problem, done] {
+          over_ = true;
+          if (cancelled_) return;
+          if (problem.isEmpty())
+            done();
+          else
+            emit failed(problem);
+        },
+        Qt::QueuedConnection);
+  });
+}
+
+}  // namespace scalpmark::window

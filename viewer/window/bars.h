@@ -1,0 +1,55 @@
+#pragma once
+
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QWidget>
+
+namespace scalpmark::window {
+
+/// One sentence over the stage about something that went wrong or is done, until it is closed or said anew.
+class NoticeBar : public QWidget {
+  Q_OBJECT
+public:
+  enum class Kind { problem, done };
+  explicit NoticeBar(QWidget* parent = nullptr);
+  /// An empty sentence takes the bar away.
+  void say(const QString& sentence, Kind kind = Kind::problem);
+  [[nodiscard]] QString text() const { return isHidden() ? QString() : text_->text(); }
+
+private:
+  QLabel* text_;
+};
+
+/// How far long work is, and the button that gives it up.
+class WorkBar : public QWidget {
+  Q_OBJECT
+public:
+  explicit WorkBar(QWidget* parent = nullptr);
+  void show_work(const QString& what, double fraction);
+  [[nodiscard]] QPushButton* cancel() const { return cancel_; }
+
+signals:
+  void cancelled();
+
+private:
+  QLabel* text_;
+  QProgressBar* progress_;
+  QPushButton* cancel_;
+};
+
+/// What a patient reads beside the stage: whose head this is, and two sentences; no jargon, no numbers.
+class ExplainPanel : public QWidget {
+  Q_OBJECT
+public:
+  explicit ExplainPanel(QWidget* parent = nullptr);
+  void set_heading(const QString& heading);
+
+signals:
+  void done();
+
+private:
+  QLabel *heading_, *text_;
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,1433 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1">
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>Training and illustration only; not a navigation or treatment device. Follow the device&apos;s instructions, local codes and the licensed clinician.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;&lt;b&gt;For training and illustration only.&lt;/b&gt; Scalpmark is not a navigation or treatment device and is not for treatment decisions.&lt;/p&gt;&lt;p&gt;A licensed prescriber decides site, threshold and dose; the device&apos;s instructions and local codes come first.&lt;/p&gt;&lt;p&gt;Ask before any pulse about:&lt;/p&gt;&lt;ul&gt;&lt;li&gt;metal or implants in or near the head&lt;/li&gt;&lt;li&gt;pacemakers and stimulators&lt;/li&gt;&lt;li&gt;seizures, and drugs that make them more likely&lt;/li&gt;&lt;li&gt;pregnancy&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;Ear protection for patient and staff. Know what to do in a seizure.&lt;/p&gt;&lt;p&gt;A cap and marks without tracking put the pulse about a centimetre off on average; a tape reads to half a centimetre.&lt;/p&gt;</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Dialogs</name>
+    <message>
+        <source>Unsaved changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The case has changes that are not saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discard the changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep working</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unsaved work found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program ended unexpectedly on %1 and kept this case: “%2”. Go on with it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About Scalpmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;Scalpmark %1&lt;/h3&gt;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;Built with Qt, VTK, Eigen, Assimp and nlohmann-json, each under its own licence; on Debian see /usr/share/doc.&lt;/p&gt;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 to 6 on the stage, Alt+1 to Alt+6 anywhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>front, left, right, back, above, square on the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moves it over the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left, Right; Ctrl and wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn the coil by 1° (with Shift 5°)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl and arrows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move the coil by 1 mm (with Shift 5 mm)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click a node</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lays the coil on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter; Ctrl and arrows, placing points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sets the point in the middle of the picture; moves it by 1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>puts the coil back, takes an entry back, leaves Explain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag beside the coil; Alt and arrows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right drag; Shift and drag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shift the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel; + and -</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zoom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up, Down in a field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a little more, a little less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl and a step&apos;s heading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opens it and leaves the others open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+T, Ctrl+H, Ctrl+B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lay the coil on the treatment site, the hotspot, the search start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Z, Ctrl+Shift+Z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undo, redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Lengths</name>
+    <message>
+        <source>cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be a number such as %2; this is not one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be from %2 to %3 %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be a whole number of degrees, such as 45.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be from %2 to %3 degrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StatusLine</name>
+    <message>
+        <source>tape rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge mark: %1, %2 mm under the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge mark: %1, falls off the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse %1 mm from site  |  coil %2° to midline  |  %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::AngleField</name>
+    <message>
+        <source>From %1 to %2 whole degrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CheckStep</name>
+    <message>
+        <source>Check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find today&apos;s two marks on the cap or the skin. Click each on the head here, or type two or more tape distances to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good within, from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good within, angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start the check over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then click the mark on the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: click it on the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: enter tape distances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the vertex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the left tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the right tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now click today&apos;s site mark on the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now click today&apos;s edge mark on the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Choice</name>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::ExplainPanel</name>
+    <message>
+        <source>The flat coil rests gently on your head, and you hear it click. Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the worksheet (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::HeadJob</name>
+    <message>
+        <source>Working out tape distances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying the tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::KeepStep</name>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label of the case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printed on pictures and sheets. No names: use your own code for the person.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes the case into its file, or asks for one (Ctrl+S)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saves what the stage shows as a picture (Ctrl+Shift+P)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prints the placement sheet (Ctrl+P)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not saved yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed since it was saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::LandmarksStep</name>
+    <message>
+        <source>Click the nasion: the hollow where nose meets forehead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click the inion: the bony bump at the back, above the neck.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click the patient&apos;s left tragus: just in front of the left ear canal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click the patient&apos;s right tragus: just in front of the right ear canal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Landmarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown on the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10-20</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The 21 positions of the 10-20 system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10-10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The positions of the 10-10 system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10-5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All 345 positions of the 10-5 system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a label, such as F3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a landmark by its label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place nasion, inion and tragi anew…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use these four points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other way up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Files do not say which way is up; press until the head stands upright and faces you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give up this head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no landmark “%1” in the 10-5 system; type a label such as F3 or CPz.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is ringed on the stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is the older label of %2, ringed on the stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, placed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, not placed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All four are placed. Drag one to move it, or use them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the head by dragging beside it; drag a placed point to move it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pencil a short line half way along each long tape; where the two lines cross is the vertex, Cz.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A label of the 10-5 system, such as F3; Enter rings it on the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::LengthField</name>
+    <message>
+        <source>From %1 to %2 %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::MainWindow</name>
+    <message>
+        <source>Worksheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter a case, step by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walk a class through the procedure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check today&apos;s marks, in large type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Explain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show a patient what happens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save what the stage shows as a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the printed placement sheet as PDF, A4 or Letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the coil is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unnamed case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1[*] - Scalpmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cases (*.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heads (*.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cases and heads (*.json *.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a case or a head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Square on the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Recent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a &amp;picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a s&amp;heet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P&amp;rint the sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Copy picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the coil &amp;on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the search start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skin opacity in percent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Legend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Numbers on the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lengths in &amp;inches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Glide between views</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions and &amp;about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No printer is set up on this computer; save the sheet as a PDF and print that elsewhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placement sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sheet or picture is still being written; wait until it is done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet on A4 (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet on Letter (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet is saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet is on its way to the printer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture is saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today&apos;s site mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today&apos;s edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drawing of a head, shaped by a tape measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A picture of a head, made from a scan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Case&apos;s &amp;label in Explain</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::MeasureStep</name>
+    <message>
+        <source>Measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape from nasion over the top to inion, from tragus over the top to tragus, and around the head above the brows. Write the three lengths down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a scan or MRI…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A head surface (OBJ, PLY, STL, glTF, GLB) or an MRI volume (.nii, .nii.gz)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use the generic head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nasion to inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tragus to tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Around the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work out tape distances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They were left out when loading this head was cut short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generic head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head on the stage: %1, %2, %3 %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 | %2 | %3 %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 measured, but %3 on this head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::NodePad</name>
+    <message>
+        <source>the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step outward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::NoticeBar</name>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close this message</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::NumberField</name>
+    <message>
+        <source>%1, in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::OutputJob</name>
+    <message>
+        <source>Writing the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Making the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing the sheet&apos;s views</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::SearchStep</name>
+    <message>
+        <source>Search</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the vertex toward the ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between nodes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The grid is drawn on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What staff draw: the nine marks are evenly spaced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nine pulse points are evenly spaced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle to the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Centre to front edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap and hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge is marked by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape of the centre-to-edge length along the skin from the pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking straight down past the coil&apos;s edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin nearest to the coil&apos;s edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the coil on a node</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the coil on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marking rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the vertex tape %1 toward the %2 ear, then %3 %4: the start. Pencil a bar along the coil&apos;s front edge at each of the nine nodes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 + %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Session</name>
+    <message>
+        <source>nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loading the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working out tape distances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no file %1; choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place all four points first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::StageView</name>
+    <message>
+        <source>Stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head with tapes, marks and coil. Arrow keys turn the coil, with Ctrl they move it; 1 to 6 choose a view. While points are placed, Enter sets one in the middle of the picture and Ctrl with arrow keys moves it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Step</name>
+    <message>
+        <source>Step %1, %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::TreatStep</name>
+    <message>
+        <source>Treat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The node that answered (the hotspot)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hotspot is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treatment site is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape forward from the hotspot, parallel to the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A position of the 10-20, 10-10 or 10-5 system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forward from the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Landmark of the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A label of the 10-5 system, such as F3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other sites, and how far they lie from this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other sites; Enter chooses one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Double-click, or Enter, makes it the treatment site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the landmark&apos;s label, such as F3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no landmark “%1” in the 10-5 system; type a label such as F3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ring the node that gives a steady twitch of the hand. From its pulse point tape %1 forward, parallel to the midline: the treatment site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ring the node that gives a steady twitch of the hand. The treatment site is the landmark %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half way %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> to </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For comparison; it has no label of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::VerdictPanel</name>
+    <message>
+        <source>No check yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click today&apos;s site mark and edge mark, or enter tape distances to them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ On the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ Move the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ Turn the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ Move and turn the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse %1 mm from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil %1° to the midline, as planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil %1° to the midline, %2° off</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Visit</name>
+    <message>
+        <source>The tape distances of this head are not worked out yet; enter this again when they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::WorkBar</name>
+    <message>
+        <source>Progress of the work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Worksheet</name>
+    <message>
+        <source>Worksheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>
