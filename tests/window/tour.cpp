@@ -7,6 +7,7 @@
 #include "viewer/window/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
+// usage: window_tour [FOLDER [lesson]]; with "lesson" the lesson's screens alone.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -93,9 +94,45 @@ public:
     apply_theme(*qApp, true);
     step(Worksheet::treat_index, "23-dark");
     apply_theme(*qApp, false);
+    lesson();
+  }
+
+  void lesson() {
+    opened_.window.set_mode(Mode::teach);
+    lesson_steps("30-lesson");
+    WhatIfControls& what_if = *opened_.teach.panel().what_if();
+    const auto spoil = [&](WhatIfControls::Kind kind, const char* name) {
+      what_if.button(kind)->click();
+      snap(name);
+    };
+    spoil(WhatIfControls::vertex, "41-what-if-vertex");
+    spoil(WhatIfControls::tape, "42-what-if-tape");
+    spoil(WhatIfControls::turned, "43-what-if-turned");
+    opened_.type(what_if.turned_by()->edit(), "900");
+    snap("44-what-if-bad-entry");
+    QTest::keyClick(what_if.turned_by()->edit(), Qt::Key_Escape);
+    spoil(WhatIfControls::rule, "45-what-if-rule");
+    opened_.window.session().change(
+        "Side", [](models::CaseFile& kept) { kept.entered.side = geometry::Side::right; });
+    snap("46-what-if-right-side");
+    what_if.button(WhatIfControls::vertex)->click();
+    what_if.vertex_way()->button(3)->click();
+    snap("47-what-if-vertex-right-side");
+    opened_.teach.player().go_to(0);
+    lesson_steps("50-lesson-right");
+    opened_.window.session().undo();
+    opened_.window.set_mode(Mode::worksheet);
   }
 
 private:
+  void lesson_steps(const char* name) {
+    LessonPlayer& player = opened_.teach.player();
+    for (int i = 0; i < player.count(); ++i) {
+      player.go_to(i);
+      snap(QStringLiteral("%1-%2").arg(name).arg(i + 1).toLatin1());
+    }
+  }
+
   void snap(const char* name) {
     QTest::qWait(30);
     QWidget& w = opened_.window;
@@ -120,5 +157,11 @@ private:
 int main(int argc, char** argv) {
   const QString folder = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("build/tour");
   const Bench bench(argc, argv);
-  for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) Tour(folder, size).run();
+  for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+    Tour tour(folder, size);
+    if (argc > 2 && QString::fromLocal8Bit(argv[2]) == QLatin1String("lesson"))
+      tour.lesson();
+    else
+      tour.run();
+  }
 }

@@ -1,5 +1,6 @@
 #include "viewer/teach/lesson.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "geometry/check.h"
@@ -23,17 +24,17 @@ View side_view(Side side) {
 
 /// Toward the forehead, where the treated side is still seen.
 View forehead_view(Side side) {
-  return side == Side::left ? View::front_left : View::right;
+  return side == Side::left ? View::front_left : View::front_right;
 }
 
-LessonStep measure(const geometry::Plan& plan) {
+LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::measure;
   s.title = "Measure the head";
   s.caption = "Run a tape over the top from nasion to inion: " + in_cm(plan.tapes.nasion_inion_mm) +
               ". Run another from the front of one ear canal over the top to the other: " +
               in_cm(plan.tapes.tragus_tragus_mm) + ".";
-  s.view = View::front_left;
+  s.view = forehead_view(c.side);
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline", "coronal"};
   s.landmarks = {"Nz", "Iz"};
@@ -176,11 +177,33 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
   return s;
 }
 
+/// The first `length_mm` of a line.
+geometry::PlanLine cut(geometry::PlanLine line, double length_mm) {
+  double left_mm = std::max(0.0, length_mm);
+  line.length_mm = std::min(line.length_mm, left_mm);
+  for (size_t i = 1; i < line.points.size(); ++i) {
+    const Eigen::Vector3d step = line.points[i] - line.points[i - 1];
+    if (step.norm() >= left_mm) {
+      if (left_mm > 0) line.points[i] = line.points[i - 1] + left_mm / step.norm() * step;
+      line.points.resize(left_mm > 0 ? i + 1 : i);
+      break;
+    }
+    left_mm -= step.norm();
+  }
+  return line;
+}
+
+double length_of(const std::vector<Eigen::Vector3d>& points) {
+  double mm = 0;
+  for (size_t i = 1; i < points.size(); ++i) mm += (points[i] - points[i - 1]).norm();
+  return mm;
+}
+
 }  // namespace
 
 std::vector<LessonStep> lesson(const geometry::Case& entered, const geometry::Plan& plan) {
   const Side treated = geometry::side_of(plan.treatment);
-  return {measure(plan),
+  return {measure(entered, plan),
           halve(plan),
           cross(plan),
           offset(entered),
@@ -195,6 +218,20 @@ geometry::Plan for_step(geometry::Plan plan, const LessonStep& step) {
   std::erase_if(plan.lines, [&](const geometry::PlanLine& l) { return !step.lines.contains(l.name); });
   std::erase_if(plan.landmarks,
                 [&](const geometry::Landmark& l) { return !step.landmarks.contains(l.name); });
+  return plan;
+}
+
+geometry::Plan laid_so_far(geometry::Plan plan, const std::set<std::string>& fresh, double share) {
+  if (share >= 1) return plan;
+  double left_mm = 0;
+  for (const auto& line : plan.lines)
+    if (fresh.contains(line.name)) left_mm += share * length_of(line.points);
+  for (auto& line : plan.lines) {
+    if (!fresh.contains(line.name)) continue;
+    const double whole_mm = length_of(line.points);
+    line = cut(std::move(line), left_mm);
+    left_mm -= whole_mm;
+  }
   return plan;
 }
 

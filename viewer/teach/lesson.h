@@ -31,4 +31,9 @@ struct LessonStep {
 /// The plan with only the lines and landmarks of a step, for the stage.
 [[nodiscard]] geometry::Plan for_step(geometry::Plan plan, const LessonStep& step);
 
+/// The plan with the lines named in `fresh` laid only as far as `share` (0 to 1) of all their length, one
+/// after the other: what a class sees while a tape is being laid.
+[[nodiscard]] geometry::Plan laid_so_far(geometry::Plan plan, const std::set<std::string>& fresh,
+                                         double share);
+
 }  // namespace scalpmark::viewer

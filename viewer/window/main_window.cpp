@@ -30,7 +30,8 @@ using viewer::View;
 
 namespace {
 
-constexpr double close_look_mm = 140;  // across the picture, for placing one of the four points
+constexpr double lesson_type_scale = 1.4;  // read from the back of a class room
+constexpr double close_look_mm = 140;      // across the picture, for placing one of the four points
 
 QString case_filter() {
   return MainWindow::tr("Cases (*.json)");
@@ -215,12 +216,12 @@ void MainWindow::build_centre(QVBoxLayout* into) {
   stage_column_->addWidget(verdict_);
   stage_column_->addWidget(explain_bar_);
 
-  auto* row = new QHBoxLayout;
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(0);
-  row->addWidget(worksheet_);
-  row->addWidget(right, 1);
-  into->addLayout(row, 1);
+  centre_row_ = new QHBoxLayout;
+  centre_row_->setContentsMargins(0, 0, 0, 0);
+  centre_row_->setSpacing(0);
+  centre_row_->addWidget(worksheet_);
+  centre_row_->addWidget(right, 1);
+  into->addLayout(centre_row_, 1);
 }
 
 void MainWindow::build_foot(QVBoxLayout* into) {
@@ -555,8 +556,15 @@ void MainWindow::refresh_stage() {
     return;
   }
   if (!session_.is_ready()) return;
-  const viewer::Shown shown =
-      mode_ == Mode::teach && shown_for_lesson_ ? shown_for_lesson_(session_) : shown_now();
+  if (mode_ == Mode::teach && lesson_) {
+    LessonStage lesson = lesson_->stage(session_);
+    lesson.shown.skin_opacity = skin_opacity_;
+    stage_->show_plan(session_.head().head, session_.kept().entered, lesson.plan, lesson.shown,
+                      std::move(lesson.notes));
+    stage_->set_coil_movable(false);
+    return;
+  }
+  const viewer::Shown shown = shown_now();
   const geometry::Plan* plan = &session_.plan();
   if (worksheet_->current() == Worksheet::landmarks_index &&
       worksheet_->landmarks()->system() != geometry::LandmarkSystem::ten_ten) {
@@ -594,6 +602,10 @@ void MainWindow::show_notice(const QString& sentence) {
 
 void MainWindow::look_for_step() {
   if (!session_.is_ready() || session_.unplaced()) return;
+  if (mode_ == Mode::teach && lesson_) {
+    lesson_->look();
+    return;
+  }
   const bool left = session_.kept().entered.side == geometry::Side::left;
   if (mode_ == Mode::explain) {
     stage_->look(left ? View::front_left : View::front);
@@ -651,6 +663,7 @@ void MainWindow::nudge_coil(double forward_mm, double outward_mm) {
 // --- placing the four points
 
 void MainWindow::show_unplaced() {
+  mode_button(Mode::teach)->setEnabled(!session_.unplaced());  // no lesson on a head without its points
   worksheet_->show_case();
   if (session_.unplaced()) {
     const auto& placed = session_.unplaced()->placed;
@@ -658,6 +671,7 @@ void MainWindow::show_unplaced() {
     refresh_stage();
     stage_->set_pointing(true);
     if (fresh) {
+      set_mode(Mode::worksheet);  // the points are placed from there
       worksheet_->go_to(Worksheet::landmarks_index);
       bare_up_ = 0;
       const bool none =
@@ -748,12 +762,12 @@ QPushButton* MainWindow::mode_button(Mode mode) const {
   return qobject_cast<QPushButton*>(modes_->button(static_cast<int>(mode)));
 }
 
-void MainWindow::set_lesson(QWidget* panel, std::function<viewer::Shown(const Session&)> shown_for_lesson) {
-  lesson_ = panel;
-  shown_for_lesson_ = std::move(shown_for_lesson);
-  stage_column_->addWidget(panel);
-  panel->setVisible(mode_ == Mode::teach);
+void MainWindow::set_lesson(LessonParts lesson) {
+  lesson_ = std::move(lesson);
+  centre_row_->insertWidget(1, lesson_->panel);
+  stage_column_->addWidget(lesson_->bar);
   mode_button(Mode::teach)->show();
+  set_mode(mode_);
 }
 
 void MainWindow::set_mode(Mode mode) {
@@ -763,10 +777,16 @@ void MainWindow::set_mode(Mode mode) {
   worksheet_->setVisible(mode == Mode::worksheet || mode == Mode::check);
   bar_->setVisible(!explain);
   menuBar()->setVisible(!explain);
-  foot_->setVisible(!explain);
+  foot_->setVisible(!explain && mode != Mode::teach);
   explain_bar_->setVisible(explain);
   verdict_->setVisible(mode == Mode::check);
-  if (lesson_) lesson_->setVisible(mode == Mode::teach);
+  if (lesson_) {
+    lesson_->panel->setVisible(mode == Mode::teach);
+    lesson_->bar->setVisible(mode == Mode::teach);
+  }
+  stage_->set_type_scale(mode == Mode::teach ? lesson_type_scale : 1);
+  stage_->set_focus_frame(!explain);  // nothing to do by keys in a picture for patients
+  if ((mode == Mode::teach || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});
   if (explain && before != Mode::explain && isVisible()) showFullScreen();
   if (!explain && before == Mode::explain) showNormal();
   if (mode == Mode::check) worksheet_->go_to(Worksheet::check_index);

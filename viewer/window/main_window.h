@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include "viewer/window/held_coil.h"
+#include "viewer/window/lesson_parts.h"
 #include "viewer/window/session.h"
 #include "viewer/window/settings.h"
 #include "viewer/window/stage_view.h"
@@ -39,9 +40,8 @@ public:
   void set_mode(Mode mode);
   [[nodiscard]] QPushButton* mode_button(Mode mode) const;
 
-  /// Puts the panel of a lesson beside the stage in Teach mode, and the button for it on the bar. While the
-  /// lesson runs, `shown_for_lesson` says what the stage shows.
-  void set_lesson(QWidget* panel, std::function<viewer::Shown(const Session&)> shown_for_lesson);
+  /// Gives a lesson its place in Teach mode, and the button for it on the bar.
+  void set_lesson(LessonParts lesson);
   /// Brings the stage up to date with the session, the coil and the mode.
   void refresh_stage();
 
@@ -121,8 +121,8 @@ private:
   QPushButton* cancel_;
   QVBoxLayout* stage_column_;
   QButtonGroup* modes_;
-  QWidget* lesson_ = nullptr;
-  std::function<viewer::Shown(const Session&)> shown_for_lesson_;
+  QHBoxLayout* centre_row_;
+  std::optional<LessonParts> lesson_;
   QAction *undo_ = nullptr, *redo_ = nullptr, *save_action_ = nullptr;
   QMenu* recent_menu_ = nullptr;
   int bare_up_ = 0;

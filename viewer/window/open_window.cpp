@@ -9,6 +9,7 @@
 
 #include "viewer/error.h"
 #include "viewer/window/main_window.h"
+#include "viewer/window/teach.h"
 #include "viewer/window/theme.h"
 
 // X11 defines words of ours as macros.
@@ -49,6 +50,7 @@ int open_window(const std::string& case_file) {
   QCoreApplication::setApplicationName(QStringLiteral("scalpmark"));
   apply_theme(app, Settings::read().dark);
   MainWindow window;
+  new Teach(window);
   window.show();
   window.begin(QString::fromStdString(case_file));
   return QApplication::exec();
