@@ -96,8 +96,8 @@ void LessonBar::show_text(const QString& progress, const QString& title, const Q
   QAccessible::updateAccessibility(&said);
 }
 
-void LessonBar::show_player(bool playing, bool at_start, bool at_end) {
-  play_->setText(playing ? tr("Pause") : at_end ? tr("Play again") : tr("Play"));
+void LessonBar::show_player(bool playing, bool starts_anew, bool at_start, bool at_end) {
+  play_->setText(playing ? tr("Pause") : starts_anew ? tr("Play again") : tr("Play"));
   play_->setAccessibleName(playing ? tr("Pause the lesson") : tr("Play the lesson"));
   // A button that goes grey under the finger would pass its focus on to another.
   for (const auto& [button, off] : {std::pair(previous_, at_start), std::pair(next_, at_end)}) {

@@ -16,7 +16,7 @@ public:
   /// Keeps room for the longest of these, so that the stage over it keeps its size from step to step.
   void make_room_for(const QStringList& captions);
   void show_text(const QString& progress, const QString& title, const QString& caption);
-  void show_player(bool playing, bool at_start, bool at_end);
+  void show_player(bool playing, bool starts_anew, bool at_start, bool at_end);
 
   [[nodiscard]] QString progress() const { return progress_->text(); }
   [[nodiscard]] QString title() const { return title_->text(); }

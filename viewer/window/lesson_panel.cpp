@@ -2,12 +2,16 @@
 
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
 
 namespace scalpmark::window {
 
 namespace {
 
-constexpr int width_px = 364;  // as the worksheet's, so that the stage keeps its place
+// In a window 800 high as wide as the worksheet, so that the stage keeps its place.
+constexpr double width_px = 364, usual_height_px = 800, largest_scale = 1.6;
+constexpr double list_px = 17, kind_px = 16, text_px = 14, field_px = 76;
 
 QFrame* card(const QString& heading, QWidget* content) {
   auto* frame = new QFrame;
@@ -30,7 +34,6 @@ LessonPanel::LessonPanel(QWidget* parent) : QScrollArea(parent) {
   setAccessibleName(tr("Lesson"));
   setWidgetResizable(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setFixedWidth(width_px);
   setFocusPolicy(Qt::NoFocus);
 
   steps_ = new QListWidget;
@@ -51,6 +54,8 @@ LessonPanel::LessonPanel(QWidget* parent) : QScrollArea(parent) {
   column->addStretch(1);
   setWidget(page);
 
+  size_type();
+
   connect(steps_, &QListWidget::currentRowChanged, this, &LessonPanel::step_wanted);
   connect(steps_, &QListWidget::itemPressed, this,
           [this](const QListWidgetItem* item) { emit step_wanted(steps_->row(item)); });
@@ -66,6 +71,34 @@ void LessonPanel::set_steps(const QStringList& titles) {
     steps_->item(i)->setData(Qt::AccessibleTextRole, tr("Step %1, %2").arg(i + 1).arg(titles[i]));
   }
   steps_->setCurrentRow(std::min(current, steps_->count() - 1));
+  fit_list();
+}
+
+void LessonPanel::resizeEvent(QResizeEvent* event) {
+  QScrollArea::resizeEvent(event);
+  size_type();
+}
+
+void LessonPanel::size_type() {
+  const double scale = std::clamp(window()->height() / usual_height_px, 1.0, largest_scale);
+  if (scale == scale_) return;
+  scale_ = scale;
+  const auto px = [scale](double at_800) { return static_cast<int>(std::lround(scale * at_800)); };
+  setFixedWidth(px(width_px));
+  setStyleSheet(
+      QStringLiteral("QListWidget#lessonSteps { font-size: %1px; } QRadioButton#whatIf { font-size: %2px; } "
+                     "QLabel, QRadioButton, QLineEdit { font-size: %3px; } "
+                     "QLabel#cardHeading { font-size: %4px; }")
+          .arg(px(list_px))
+          .arg(px(kind_px))
+          .arg(px(text_px))
+          .arg(px(text_px + 1)));
+  for (const NumberField* field : what_if_->findChildren<NumberField*>())
+    field->edit()->setFixedWidth(px(field_px));
+  fit_list();
+}
+
+void LessonPanel::fit_list() {
   steps_->ensurePolished();
   int height = 2 * steps_->frameWidth() + 4;
   for (int i = 0; i < steps_->count(); ++i) height += steps_->sizeHintForRow(i);

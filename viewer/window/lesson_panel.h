@@ -23,7 +23,15 @@ signals:
   /// Picked by hand: also the one that is current already.
   void step_wanted(int step);
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+
 private:
+  /// Type and width grow with the window.
+  void size_type();
+  void fit_list();
+
+  double scale_ = 0;
   QListWidget* steps_;
   WhatIfControls* what_if_;
 };

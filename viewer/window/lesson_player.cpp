@@ -26,7 +26,6 @@ void LessonPlayer::go_to(int step) {
   if (step < 0 || step >= count()) return;
   const bool playing = is_playing();
   left_ms_ = 0;
-  played_out_ = false;
   current_ = step;
   if (playing) begin_dwell();
   emit step_changed();
@@ -34,7 +33,7 @@ void LessonPlayer::go_to(int step) {
 
 void LessonPlayer::play() {
   if (is_playing() || count() == 0) return;
-  const bool anew = played_out_;
+  const bool anew = starts_anew();
   if (left_ms_ > 0)
     timer_.start(std::exchange(left_ms_, 0));
   else
@@ -52,7 +51,6 @@ void LessonPlayer::pause() {
 
 void LessonPlayer::turn_page() {
   if (at_end()) {
-    played_out_ = true;
     emit playing_changed();
     return;
   }

@@ -21,13 +21,15 @@ public:
   [[nodiscard]] int count() const { return static_cast<int>(dwell_ms_.size()); }
   [[nodiscard]] int current() const { return current_; }
   [[nodiscard]] bool at_end() const { return current_ + 1 >= count(); }
+  /// Whether play() would begin with the first step.
+  [[nodiscard]] bool starts_anew() const { return at_end() && left_ms_ == 0 && !is_playing(); }
   [[nodiscard]] bool is_playing() const { return timer_.isActive(); }
 
   /// Playing goes on from there. Steps that are not there are left out of account.
   void go_to(int step);
   void next() { go_to(current_ + 1); }
   void previous() { go_to(current_ - 1); }
-  /// From the step it is on, or from the first one when the last has been played.
+  /// From the step it is on, or from the first one when it is on the last.
   void play();
   /// Holds the step; play() goes on with what is left of its time.
   void pause();
@@ -44,7 +46,6 @@ private:
   std::vector<int> dwell_ms_;
   int current_ = 0;
   double tempo_ = 1;
-  bool played_out_ = false;
   QTimer timer_;
   int left_ms_ = 0;  ///< of the step's time, while paused; 0: all of it
 };

@@ -21,8 +21,7 @@ QString tr(const char* text) {
 
 /// The tapes that the mistake is about.
 std::set<std::string> lines_of(const viewer::Mistake& mistake) {
-  if (std::holds_alternative<viewer::VertexOff>(mistake))
-    return {"midline", "coronal", "lateral", "anterior"};
+  if (std::holds_alternative<viewer::VertexOff>(mistake)) return {"lateral", "anterior"};
   if (const auto* tape = std::get_if<viewer::TapeMisread>(&mistake)) switch (tape->which) {
       case Misread::lateral:
       case Misread::anterior:
@@ -62,9 +61,12 @@ LessonStage spoiled_stage(const viewer::Spoiled& spoiled, const geometry::Case& 
   const bool at_start = spoiled.meant_on == CoilOn::start;
   viewer::LessonStep step;
   step.lines = lines_of(spoiled.mistake);
-  step.shown.things = {Thing::skin, Thing::landmarks, Thing::coil, Thing::labels};
+  step.shown.things = {Thing::skin, Thing::coil, Thing::labels};
   if (!step.lines.empty()) step.shown.things.insert(Thing::tapes);
-  if (at_start) step.landmarks = {"Cz"};
+  if (at_start) {
+    step.shown.things.insert(Thing::landmarks);
+    step.landmarks = {"Cz"};
+  }
   if (step.lines.contains("treatment")) step.shown.things.insert(Thing::hotspot);
   step.shown.coil_on = CoilOn::elsewhere;
   step.shown.placement = really;
@@ -84,6 +86,9 @@ LessonStage spoiled_stage(const viewer::Spoiled& spoiled, const geometry::Case& 
                                         tr("wanted search start"))
                                  : mark(Shape::diamond, palette::treatment, spoiled.result.meant,
                                         meant.forward, tr("wanted pulse point")));
+  if (const auto& vertex = spoiled.result.vertex)
+    stage.notes.push_back(
+        mark(Shape::small_bar, palette::construction, *vertex, plan.axes.right, tr("vertex as marked")));
   if (real_mark)
     stage.notes.push_back(
         mark(Shape::bar, palette::edge_mark, *real_mark, across(really),
@@ -92,6 +97,15 @@ LessonStage spoiled_stage(const viewer::Spoiled& spoiled, const geometry::Case& 
       mark(Shape::disc, palette::pulse, really.pulse, really.forward,
            spoiled.pulse_line.empty() ? tr("pulse point, as wanted") : tr("real pulse point")));
   return stage;
+}
+
+viewer::CloseLook close_look(const viewer::Spoiled& spoiled) {
+  // Pulse points and edge marks; where the vertex is to blame, that too.
+  Eigen::Vector3d middle = 0.25 * (spoiled.result.meant + spoiled.result.really.pulse + spoiled.meant.edge +
+                                   spoiled.result.really.edge);
+  if (!spoiled.result.vertex) return {middle, 150};
+  middle += 0.3 * (*spoiled.result.vertex - middle);
+  return {middle, 180};
 }
 
 }  // namespace scalpmark::window

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "viewer/teach/lesson.h"
 #include "viewer/teach/mistake.h"
 #include "viewer/window/lesson_parts.h"
 
@@ -9,5 +10,8 @@ namespace scalpmark::window {
 /// ones, and between them lines with their lengths.
 [[nodiscard]] LessonStage spoiled_stage(const viewer::Spoiled& spoiled, const geometry::Case& entered,
                                         const geometry::Plan& plan);
+
+/// Where to look for it.
+[[nodiscard]] viewer::CloseLook close_look(const viewer::Spoiled& spoiled);
 
 }  // namespace scalpmark::window

@@ -38,7 +38,8 @@ constexpr double wheel_notch = 120;
 constexpr double zoom_per_notch = 1.15;
 constexpr double closest_scale_mm = 8, widest_scale_mm = 400;  // half the picture's height
 constexpr int focus_frame_px = 2;
-constexpr double note_line_px = 3, note_line_lift_mm = 2.4;  // over tapes, under marks
+constexpr double note_leader_px = 30;  // text further off than that has a line to its mark
+constexpr double note_line_px = 3, note_line_lift_mm = 10;  // over the marks it joins
 const viewer::TextStyle note_style{15, true, viewer::palette::text, true};
 
 Vector3d vector_of(const double* v) {
@@ -179,8 +180,13 @@ void StageView::draw_notes() {
       if (!note.line.empty()) note_ink_->line(note.line, note_line_px, note.colour, note_line_lift_mm);
       if (!viewer::in_sight(head_->skin(), mark.at, mark.normal, s)) continue;
       if (note.line.empty()) note_ink_->mark(mark);
-      const Pixel at = place_for(s.project(mark.at), note);
+      if (note.text.isEmpty()) continue;
+      const Pixel anchor = s.project(mark.at), at = place_for(anchor, note);
       const viewer::TextSize size = note_text_->measure(note.text.toStdString(), note_style);
+      const Pixel near{std::clamp(anchor.x, at.x, at.x + size.width),
+                       std::clamp(anchor.y, at.y, at.y + size.height)};
+      if (std::hypot(near.x - anchor.x, near.y - anchor.y) > note_leader_px * s.scale)
+        note_text_->line(anchor, near, 1.1, viewer::palette::quiet_text);
       note_text_->text(note.text.toStdString(), at, note_style);
       drawn_.push_back({note.text, mark.at, {at.x, at.y, at.x + size.width, at.y + size.height}});
     }
@@ -253,7 +259,7 @@ void StageView::look(viewer::View view, int glide_ms) {
   glide_to(to, glide_ms);
 }
 
-void StageView::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, double across_mm) {
+void StageView::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, double across_mm, int glide_ms) {
   view_.reset();
   const Eye before = eye();
   if (bare_shown_) {
@@ -269,7 +275,7 @@ void StageView::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, dou
   }
   const Eye to = eye();
   set_eye(before);
-  glide_to(to);
+  glide_to(to, glide_ms);
 }
 
 Vector3d StageView::head_up() const {

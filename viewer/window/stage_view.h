@@ -60,7 +60,8 @@ public:
   void look(viewer::View view, int glide_ms = usual_glide_ms);
   /// Looks straight at a point of the plan's head, or of the bare skin, `across_mm` of it filling the
   /// picture.
-  void look_at(const viewer::Gaze& gaze, const std::optional<Eigen::Vector3d>& at = {}, double across_mm = 0);
+  void look_at(const viewer::Gaze& gaze, const std::optional<Eigen::Vector3d>& at = {}, double across_mm = 0,
+               int glide_ms = usual_glide_ms);
   [[nodiscard]] viewer::Gaze gaze() const;
   /// Movements may be switched off (for pictures and tests, and for people they make dizzy).
   void set_animated(bool animated) { animated_ = animated; }

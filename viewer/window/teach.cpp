@@ -41,6 +41,10 @@ Teach::Teach(MainWindow& window)
     if (player_.is_playing() && spoiled_) show_step();
     show_text();
   });
+  // The window has shown the new case by then; its marks may lie elsewhere, or on the other side.
+  connect(&window.session(), &Session::changed, this, [this] {
+    if (is_on()) look();
+  });
   connect(panel_, &LessonPanel::step_wanted, this, [this](int step) {
     if (step != player_.current() || panel_->what_if()->kind() != WhatIfControls::nothing)
       player_.go_to(step);
@@ -137,6 +141,15 @@ LessonStage Teach::stage_now(const Session& session) {
     const viewer::LessonStep& step = steps_[static_cast<std::size_t>(player_.current())];
     stage.shown = step.shown;
     stage.plan = viewer::for_step(session.plan(), step);
+    for (const viewer::PencilMark& mark : step.pencil) {
+      StageNote note;
+      note.shape = viewer::Shape::bar;
+      note.colour = viewer::palette::construction;
+      note.at = mark.at;
+      note.along = mark.along;
+      note.text = QString::fromStdString(mark.text);
+      stage.notes.push_back(note);
+    }
     if (laying_.isActive())
       stage.plan = viewer::laid_so_far(std::move(stage.plan), fresh_,
                                        static_cast<double>(since_.elapsed()) / laying_ms);
@@ -153,13 +166,25 @@ void Teach::show_text() {
                     what_if_sentence(*spoiled_, window_.session().kept().entered));
   else
     bar_->show_text(progress, QString::fromStdString(step.title), QString::fromStdString(step.caption));
-  bar_->show_player(player_.is_playing(), player_.current() == 0, player_.at_end());
+  bar_->show_player(player_.is_playing(), player_.starts_anew(), player_.current() == 0, player_.at_end());
 }
 
 void Teach::look() {
-  window_.stage().look(
-      spoiled_ ? viewer::View::square_on : steps_[static_cast<std::size_t>(player_.current())].view,
-      glide_ms);
+  if (!window_.session().is_ready()) return;
+  const geometry::Plan& plan = window_.session().plan();
+  const auto glide = [&](viewer::View view, const std::optional<viewer::CloseLook>& close,
+                         const geometry::Placement& coil) {
+    if (close)
+      window_.stage().look_at(viewer::gaze(view, plan.axes, coil), close->at, close->across_mm, glide_ms);
+    else
+      window_.stage().look(view, glide_ms);
+  };
+  if (spoiled_) {
+    glide(viewer::View::square_on, close_look(*spoiled_), spoiled_->meant);
+    return;
+  }
+  const viewer::LessonStep& step = steps_[static_cast<std::size_t>(player_.current())];
+  glide(step.view, step.close, viewer::placement_shown(plan, step.shown));
 }
 
 void Teach::lay_tapes() {

@@ -91,10 +91,11 @@ void apply_theme(QApplication& app, bool dark) {
     QLabel#large { font-size: 30px; font-weight: 600; }
     QLabel#larger { font-size: 20px; }
     QLabel#explain { font-size: 30px; }
+    QRadioButton#whatIf { font-size: 16px; }
     QLabel#cardHeading { font-size: 15px; font-weight: 600; }
     QListWidget#lessonSteps { background: FIELD; border: 1px solid LINE; border-radius: 4px; font-size: 17px; }
     QListWidget#lessonSteps:focus { border: 2px solid ACCENT; }
-    QListWidget#lessonSteps::item { padding: 3px 6px; }
+    QListWidget#lessonSteps::item { border: 1px solid transparent; padding: 2px 5px; }
     QListWidget#lessonSteps::item:selected { background: ACCENT; color: ONACC; }
     QWidget#lessonBar { background: STEP; border-top: 4px solid ACCENT; }
     QWidget#lessonBar QLabel { background: transparent; }

@@ -32,6 +32,7 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
   const auto add = [&](Kind kind, const QString& text, const QString& tooltip,
                        const std::vector<QWidget*>& fields) {
     auto* button = new QRadioButton(text);
+    button->setObjectName("whatIf");
     button->setToolTip(tooltip);
     button->setAccessibleName(tr("What if: %1").arg(text));
     button->setAccessibleDescription(tooltip);
