@@ -25,13 +25,14 @@ struct OpenedLesson : OpenedWindow {
   [[nodiscard]] int at() { return teach.player().current(); }
   [[nodiscard]] QString progress() { return teach.bar().progress(); }
   [[nodiscard]] const viewer::Stage& stage() { return window.stage().stage(); }
+  void draw() { (void)window.stage().picture(); }
   void press(QWidget* on, Qt::Key key) { QTest::keyClick(on, key); }
   void pick(WhatIfControls::Kind kind) {
     QTest::mouseClick(teach.panel().what_if()->button(kind), Qt::LeftButton, Qt::NoModifier, QPoint(8, 8));
     QTest::qWait(10);
   }
   [[nodiscard]] const DrawnNote* note(const QString& text) {
-    window.stage().picture();
+    draw();
     for (const DrawnNote& each : window.stage().drawn_notes())
       if (each.text == text) return &each;
     return nullptr;
@@ -132,7 +133,7 @@ TEST_CASE("each step has its own words and its own things on the stage, seen fro
       opened.teach.player().go_to(i);
       INFO("step " << i + 1 << (right ? ", right side" : ", left side"));
       captions.insert(opened.teach.bar().caption());
-      opened.window.stage().picture();
+      opened.draw();
       auto names = names_of(opened.stage().marks());
       for (const auto& label : opened.stage().labels()) names.insert(label.wish.text);
       shown.insert(names);
@@ -160,7 +161,7 @@ TEST_CASE("the marks a step is about are in sight") {
                                                    {"treatment", "edge mark tape"}};
     for (int i = 0; i < 9; ++i) {
       opened.teach.player().go_to(i);
-      opened.window.stage().picture();
+      opened.draw();
       const auto seen = names_of(opened.stage().marks());
       for (const std::string& name : about[static_cast<std::size_t>(i)]) {
         INFO("step " << i + 1 << ": " << name << (right ? ", right side" : ", left side"));
@@ -243,7 +244,7 @@ TEST_CASE("what-if shows what the kernel says of the same mistake, to the millim
       CHECK(said.count('.') >= 1);
       CHECK(said.endsWith('.'));
       // The coil on the stage is the real one.
-      opened.window.stage().picture();
+      opened.draw();
       CHECK(opened.note("real pulse point"));
     };
     opened.pick(WhatIfControls::vertex);
@@ -299,7 +300,7 @@ TEST_CASE("a mistake's marks stand on the stage where they are, with the line be
         Approx(opened.teach.spoiled()->result.off_mm).epsilon(0.25));
 
   // No text stands over another.
-  opened.window.stage().picture();
+  opened.draw();
   const auto& notes = opened.window.stage().drawn_notes();
   for (std::size_t i = 0; i < notes.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) CHECK_FALSE(notes[i].box.overlaps(notes[j].box));
