@@ -97,6 +97,7 @@ WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, do
   if (on_face(head, skin.position(start)))
     throw GeometryError("From so wrong a vertex the search start falls on the face; choose less.");
   WhatIf w = outcome(head, plan.start.pulse, place_coil(head, entered, entered.side, start));
+  w.vertex = skin.position(wrong);
   w.sentence =
       "With the vertex marked " + in_cm(error_mm) + " off, the search starts " + verb(w.off_mm) + ".";
   return w;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <optional>
 #include <string>
 
 #include "geometry/case.h"
@@ -14,6 +15,7 @@ struct WhatIf {
   Eigen::Vector3d meant = Eigen::Vector3d::Zero();  ///< where the pulse was to go, on the skin
   Placement really;                                 ///< the coil as the mistake puts it
   double off_mm = 0;                                ///< along the skin from meant to the real pulse
+  std::optional<Eigen::Vector3d> vertex;            ///< as it was marked, where that is the mistake
   std::string sentence;                             ///< what was done and what came of it
 };
 

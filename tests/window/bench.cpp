@@ -42,7 +42,7 @@ Bench::~Bench() = default;
 
 OpenedWindow::OpenedWindow() : OpenedWindow(demo_case()) {}
 
-OpenedWindow::OpenedWindow(const models::CaseFile& kept) {
+OpenedWindow::OpenedWindow(const models::CaseFile& kept) : teach(*new Teach(window)) {
   window.ask_unsaved = [] { return MainWindow::Answer::discard; };
   window.stage().set_animated(false);
   window.show();

@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "viewer/window/main_window.h"
+#include "viewer/window/teach.h"
 
 namespace scalpmark::window {
 
@@ -27,6 +28,7 @@ struct OpenedWindow {
   explicit OpenedWindow(const models::CaseFile& kept);
 
   MainWindow window;
+  Teach& teach;
   QTemporaryDir folder;
 
   /// Waits until long work is over. Fails the test if it does not end.

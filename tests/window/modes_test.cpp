@@ -112,6 +112,9 @@ TEST_CASE("Explain shows no worksheet, no numbers and no label, and Escape leads
 }
 
 TEST_CASE("a mode that is not there has no button") {
-  OpenedWindow opened;
-  CHECK_FALSE(opened.window.mode_button(Mode::teach)->isVisible());
+  MainWindow without_lesson;
+  without_lesson.show();
+  CHECK_FALSE(without_lesson.mode_button(Mode::teach)->isVisible());
+  const OpenedWindow opened;
+  CHECK(opened.window.mode_button(Mode::teach)->isVisible());
 }

@@ -7,6 +7,7 @@
 #include "viewer/window/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
+// usage: window_tour [FOLDER [lesson]]; with "lesson" the lesson's screens alone.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -111,6 +112,34 @@ public:
     snap("28-dark-check");
     w.set_mode(Mode::worksheet);
     apply_theme(*qApp, false);
+    lesson();
+  }
+
+  void lesson() {
+    opened_.window.set_mode(Mode::teach);
+    lesson_steps("40-lesson");
+    WhatIfControls& what_if = *opened_.teach.panel().what_if();
+    const auto spoil = [&](WhatIfControls::Kind kind, const char* name) {
+      what_if.button(kind)->click();
+      snap(name);
+    };
+    spoil(WhatIfControls::vertex, "51-what-if-vertex");
+    spoil(WhatIfControls::tape, "52-what-if-tape");
+    spoil(WhatIfControls::turned, "53-what-if-turned");
+    opened_.type(what_if.turned_by()->edit(), "900");
+    snap("54-what-if-bad-entry");
+    QTest::keyClick(what_if.turned_by()->edit(), Qt::Key_Escape);
+    spoil(WhatIfControls::rule, "55-what-if-rule");
+    opened_.window.session().change(
+        "Side", [](models::CaseFile& kept) { kept.entered.side = geometry::Side::right; });
+    snap("56-what-if-right-side");
+    what_if.button(WhatIfControls::vertex)->click();
+    what_if.vertex_way()->button(3)->click();
+    snap("57-what-if-vertex-right-side");
+    opened_.teach.player().go_to(0);
+    lesson_steps("60-lesson-right");
+    opened_.window.session().undo();
+    opened_.window.set_mode(Mode::worksheet);
   }
 
   /// The demo on an MRI, and its sheet; only where the template head is installed.
@@ -153,6 +182,14 @@ private:
     QApplication::sendEvent(&stage, &move);
   }
 
+  void lesson_steps(const char* name) {
+    LessonPlayer& player = opened_.teach.player();
+    for (int i = 0; i < player.count(); ++i) {
+      player.go_to(i);
+      snap(QStringLiteral("%1-%2").arg(name).arg(i + 1).toLatin1());
+    }
+  }
+
   void snap(const char* name) {
     QTest::qWait(30);
     QWidget& w = opened_.window;
@@ -179,6 +216,10 @@ int main(int argc, char** argv) {
   const Bench bench(argc, argv);
   for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
     Tour tour(folder, size);
+    if (argc > 2 && QString::fromLocal8Bit(argv[2]) == QLatin1String("lesson")) {
+      tour.lesson();
+      continue;
+    }
     tour.run();
     if (size.width() == 1280) tour.run_mri();
   }

@@ -11,16 +11,17 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr std::array<std::pair<View, std::string_view>, 7> names{{{View::left, "left"},
+constexpr std::array<std::pair<View, std::string_view>, 8> names{{{View::left, "left"},
                                                                   {View::right, "right"},
                                                                   {View::front, "front"},
                                                                   {View::back, "back"},
                                                                   {View::above, "above"},
                                                                   {View::front_left, "front-left"},
+                                                                  {View::front_right, "front-right"},
                                                                   {View::square_on, "square-on"}}};
 
-/// Half way between front and left, a little from above, where coil and face are both seen.
-constexpr double front_left_rise = 0.45;
+/// Half way between front and side, a little from above, where coil and face are both seen.
+constexpr double front_side_rise = 0.45;
 /// A side counts in words from this share on (about 20 degrees).
 constexpr double worth_naming = 0.35;
 
@@ -59,9 +60,10 @@ Gaze gaze(View view, const geometry::HeadAxes& axes, const geometry::Placement& 
       return {-axes.front, axes.up};
     case View::above:
       return {axes.up, axes.front};
-    case View::front_left: {
-      const Vector3d way =
-          (axes.front - axes.right + front_left_rise * std::sqrt(2.0) * axes.up).normalized();
+    case View::front_left:
+    case View::front_right: {
+      const Vector3d side = view == View::front_left ? Vector3d(-axes.right) : axes.right;
+      const Vector3d way = (axes.front + side + front_side_rise * std::sqrt(2.0) * axes.up).normalized();
       return {way, (axes.up - axes.up.dot(way) * way).normalized()};
     }
     case View::square_on:

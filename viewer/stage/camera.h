@@ -11,7 +11,7 @@
 
 namespace scalpmark::viewer {
 
-enum class View { left, right, front, back, above, front_left, square_on };
+enum class View { left, right, front, back, above, front_left, front_right, square_on };
 
 /// "front-left", as written on the command line; "square-on" looks straight down on the coil.
 [[nodiscard]] std::string_view name_of(View view);

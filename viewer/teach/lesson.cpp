@@ -1,5 +1,6 @@
 #include "viewer/teach/lesson.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "geometry/check.h"
@@ -17,23 +18,32 @@ const char* ear_of(Side side) {
   return side == Side::left ? "left" : "right";
 }
 
-View side_view(Side side) {
-  return side == Side::left ? View::left : View::right;
+/// The coil fills the picture; a stretch of skin with a few marks does.
+constexpr double coil_across_mm = 190, marks_across_mm = 150;
+
+Eigen::Vector3d vertex_of(const geometry::Plan& plan) {
+  for (const auto& landmark : plan.landmarks)
+    if (landmark.name == "Cz") return landmark.at;
+  return plan.start.pulse;
+}
+
+Eigen::Vector3d middle_of(const Eigen::Vector3d& a, const Eigen::Vector3d& b) {
+  return 0.5 * (a + b);
 }
 
 /// Toward the forehead, where the treated side is still seen.
 View forehead_view(Side side) {
-  return side == Side::left ? View::front_left : View::right;
+  return side == Side::left ? View::front_left : View::front_right;
 }
 
-LessonStep measure(const geometry::Plan& plan) {
+LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::measure;
   s.title = "Measure the head";
   s.caption = "Run a tape over the top from nasion to inion: " + in_cm(plan.tapes.nasion_inion_mm) +
               ". Run another from the front of one ear canal over the top to the other: " +
               in_cm(plan.tapes.tragus_tragus_mm) + ".";
-  s.view = View::front_left;
+  s.view = forehead_view(c.side);
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline", "coronal"};
   s.landmarks = {"Nz", "Iz"};
@@ -49,7 +59,8 @@ LessonStep halve(const geometry::Plan& plan) {
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline"};
-  s.landmarks = {"Nz", "Iz", "Cz"};
+  s.landmarks = {"Nz", "Iz"};  // the vertex is not there yet
+  s.pencil = {{vertex_of(plan), plan.axes.right, in_cm(plan.tapes.nasion_inion_mm / 2)}};
   return s;
 }
 
@@ -65,10 +76,11 @@ LessonStep cross(const geometry::Plan& plan) {
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline", "coronal"};
   s.landmarks = {"Nz", "Iz", "Cz"};
+  s.pencil = {{vertex_of(plan), plan.axes.right, ""}, {vertex_of(plan), plan.axes.front, ""}};
   return s;
 }
 
-LessonStep offset(const geometry::Case& c) {
+LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::offset;
   s.title = "Go toward the ear";
@@ -78,10 +90,13 @@ LessonStep offset(const geometry::Case& c) {
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"coronal", "lateral"};
   s.landmarks = {"Cz"};
+  for (const auto& line : plan.lines)
+    if (line.name == "lateral" && !line.points.empty())
+      s.pencil = {{line.points.back(), plan.axes.front, in_cm(c.search.lateral_mm)}};
   return s;
 }
 
-LessonStep forward(const geometry::Case& c) {
+LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::forward;
   s.title = "Go forward, lay the coil";
@@ -90,7 +105,8 @@ LessonStep forward(const geometry::Case& c) {
               ", along the midline's direction. The search starts here. Lay the coil flat on it, its front "
               "edge turned " +
               in_degrees(c.coil.angle_deg) + " toward the midline.";
-  s.view = side_view(c.side);
+  s.view = View::square_on;
+  s.close = CloseLook{middle_of(vertex_of(plan), plan.start.pulse), coil_across_mm};
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::start,
                     Thing::coil, Thing::angle,     Thing::labels};
   s.shown.coil_on = CoilOn::start;
@@ -99,7 +115,7 @@ LessonStep forward(const geometry::Case& c) {
   return s;
 }
 
-LessonStep grid(const geometry::Case& c) {
+LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::grid;
   s.title = "Draw the search grid";
@@ -108,12 +124,14 @@ LessonStep grid(const geometry::Case& c) {
               ", and around it eight more points, " + in_cm(c.search.pitch_mm) +
               " apart: nine places to try, one after the other.";
   s.view = View::square_on;
+  s.close = CloseLook{middle_of(plan.start.pulse, plan.start.edge), marks_across_mm};
   s.shown.things = {Thing::skin, Thing::grid, Thing::start, Thing::coil, Thing::edge_marks, Thing::labels};
+  s.only_rule = c.coil.mark_rule;
   s.shown.coil_on = CoilOn::start;
   return s;
 }
 
-LessonStep twitch(const geometry::Case& c) {
+LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::twitch;
   s.title = "Find the hotspot";
@@ -122,17 +140,20 @@ LessonStep twitch(const geometry::Case& c) {
       std::string("One pulse at a time, the clinician watches the thumb and index finger of the relaxed ") +
       hand + " hand. The place that twitches steadily is the hotspot.";
   s.view = View::square_on;
+  s.close = CloseLook{middle_of(plan.hotspot.pulse, plan.hotspot.edge), marks_across_mm};
   s.shown.things = {Thing::skin, Thing::grid, Thing::hotspot, Thing::coil, Thing::angle, Thing::labels};
   s.shown.coil_on = CoilOn::hotspot;
   return s;
 }
 
-LessonStep treat(const geometry::Case& c, Side treated) {
+LessonStep treat(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
   LessonStep s;
   s.topic = LessonTopic::treat;
-  s.view = side_view(treated);
-  s.shown.things = {Thing::skin,      Thing::landmarks, Thing::tapes, Thing::hotspot,
-                    Thing::treatment, Thing::coil,      Thing::labels};
+  s.view = View::square_on;
+  // Without the coil, which would hide the way.
+  s.shown.things = {Thing::skin,    Thing::landmarks, Thing::tapes,
+                    Thing::hotspot, Thing::treatment, Thing::labels};
+  s.close = CloseLook{middle_of(plan.hotspot.pulse, plan.treatment.pulse), coil_across_mm};
   s.landmarks = {"Cz", treated == Side::left ? "F3" : "F4"};
   if (c.treatment.rule == geometry::TreatmentRule::forward) {
     s.title = "Go forward to the site";
@@ -171,23 +192,46 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
     s.caption += " The edge stands " + in_cm((*mark - plan.treatment.edge).norm()) +
                  " off the skin there, so do it the same way at every visit.";
   s.view = forehead_view(treated);
+  s.only_rule = c.coil.mark_rule;
   s.shown.things = {Thing::skin,  Thing::treatment,  Thing::coil,
                     Thing::angle, Thing::edge_marks, Thing::labels};
   return s;
+}
+
+/// The first `length_mm` of a line.
+geometry::PlanLine cut(geometry::PlanLine line, double length_mm) {
+  double left_mm = std::max(0.0, length_mm);
+  line.length_mm = std::min(line.length_mm, left_mm);
+  for (size_t i = 1; i < line.points.size(); ++i) {
+    const Eigen::Vector3d step = line.points[i] - line.points[i - 1];
+    if (step.norm() >= left_mm) {
+      if (left_mm > 0) line.points[i] = line.points[i - 1] + left_mm / step.norm() * step;
+      line.points.resize(left_mm > 0 ? i + 1 : i);
+      break;
+    }
+    left_mm -= step.norm();
+  }
+  return line;
+}
+
+double length_of(const std::vector<Eigen::Vector3d>& points) {
+  double mm = 0;
+  for (size_t i = 1; i < points.size(); ++i) mm += (points[i] - points[i - 1]).norm();
+  return mm;
 }
 
 }  // namespace
 
 std::vector<LessonStep> lesson(const geometry::Case& entered, const geometry::Plan& plan) {
   const Side treated = geometry::side_of(plan.treatment);
-  return {measure(plan),
+  return {measure(entered, plan),
           halve(plan),
           cross(plan),
-          offset(entered),
-          forward(entered),
-          grid(entered),
-          twitch(entered),
-          treat(entered, treated),
+          offset(entered, plan),
+          forward(entered, plan),
+          grid(entered, plan),
+          twitch(entered, plan),
+          treat(entered, plan, treated),
           mark_edge(entered, plan, treated)};
 }
 
@@ -195,6 +239,36 @@ geometry::Plan for_step(geometry::Plan plan, const LessonStep& step) {
   std::erase_if(plan.lines, [&](const geometry::PlanLine& l) { return !step.lines.contains(l.name); });
   std::erase_if(plan.landmarks,
                 [&](const geometry::Landmark& l) { return !step.landmarks.contains(l.name); });
+  if (step.only_rule)
+    for (geometry::Placement* p : {&plan.start, &plan.hotspot, &plan.treatment}) {
+      const geometry::EdgeMarks all = p->edge_mark;
+      p->edge_mark = {};
+      switch (*step.only_rule) {
+        case MarkRule::tape:
+          p->edge_mark.tape = all.tape;
+          break;
+        case MarkRule::drop:
+          p->edge_mark.drop = all.drop;
+          break;
+        case MarkRule::nearest:
+          p->edge_mark.nearest = all.nearest;
+          break;
+      }
+    }
+  return plan;
+}
+
+geometry::Plan laid_so_far(geometry::Plan plan, const std::set<std::string>& fresh, double share) {
+  if (share >= 1) return plan;
+  double left_mm = 0;
+  for (const auto& line : plan.lines)
+    if (fresh.contains(line.name)) left_mm += share * length_of(line.points);
+  for (auto& line : plan.lines) {
+    if (!fresh.contains(line.name)) continue;
+    const double whole_mm = length_of(line.points);
+    line = cut(std::move(line), left_mm);
+    left_mm -= whole_mm;
+  }
   return plan;
 }
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <Eigen/Core>
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -14,21 +16,42 @@ namespace scalpmark::viewer {
 /// What one step of the lesson is about, in the order in which staff do it.
 enum class LessonTopic { measure, halve, cross, offset, forward, grid, twitch, treat, mark_edge };
 
+/// A mark the pencil leaves at a step.
+struct PencilMark {
+  Eigen::Vector3d at = Eigen::Vector3d::Zero();
+  Eigen::Vector3d along = Eigen::Vector3d::UnitX();  ///< the way the short line runs
+  std::string text;
+};
+
+/// A part of the head looked at from close by.
+struct CloseLook {
+  Eigen::Vector3d at = Eigen::Vector3d::Zero();
+  double across_mm = 200;  ///< the height of the picture
+};
+
 /// One step: what is said and what is seen.
 struct LessonStep {
   LessonTopic topic = LessonTopic::measure;
   std::string title;                ///< two or three words: "Halve the tapes"
   std::string caption;              ///< what staff do, a sentence or two with this case's numbers
   View view = View::front;          ///< where the camera goes
+  std::optional<CloseLook> close;   ///< empty: the whole head
   Shown shown;                      ///< what the stage shows, and where the coil lies
   std::set<std::string> lines;      ///< construction lines, by their names in the plan
   std::set<std::string> landmarks;  ///< landmarks shown, by name
+  std::vector<PencilMark> pencil;
+  std::optional<geometry::MarkRule> only_rule;  ///< the one edge mark that is shown; empty: all of them
 };
 
 /// The whole procedure for a case, in order. Lengths in cm with one decimal, whole degrees.
 [[nodiscard]] std::vector<LessonStep> lesson(const geometry::Case& entered, const geometry::Plan& plan);
 
-/// The plan with only the lines and landmarks of a step, for the stage.
+/// The plan with only the lines, landmarks and edge marks of a step, for the stage.
 [[nodiscard]] geometry::Plan for_step(geometry::Plan plan, const LessonStep& step);
+
+/// The plan with the lines named in `fresh` laid only as far as `share` (0 to 1) of all their length, one
+/// after the other: what a class sees while a tape is being laid.
+[[nodiscard]] geometry::Plan laid_so_far(geometry::Plan plan, const std::set<std::string>& fresh,
+                                         double share);
 
 }  // namespace scalpmark::viewer

@@ -1,19 +1,18 @@
 #include "viewer/window/choice.h"
 
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 namespace scalpmark::window {
 
-Choice::Choice(const QString& name, const std::vector<Option>& options, QWidget* parent)
+Choice::Choice(const QString& name, const std::vector<Option>& options, QWidget* parent, Qt::Orientation way)
     : QWidget(parent), group_(new QButtonGroup(this)) {
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->setSpacing(2);
   all->addWidget(new QLabel(name));
-  auto* row = new QHBoxLayout;
+  auto* row = new QBoxLayout(way == Qt::Horizontal ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
   row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(14);
+  row->setSpacing(way == Qt::Horizontal ? 14 : 2);
   for (std::size_t i = 0; i < options.size(); ++i) {
     auto* button = new QRadioButton(options[i].text);
     button->setToolTip(options[i].tooltip);

@@ -15,7 +15,9 @@ public:
   struct Option {
     QString text, tooltip;
   };
-  Choice(const QString& name, const std::vector<Option>& options, QWidget* parent = nullptr);
+  /// The options stand in a row, or one under another where their names are long.
+  Choice(const QString& name, const std::vector<Option>& options, QWidget* parent = nullptr,
+         Qt::Orientation way = Qt::Horizontal);
 
   void choose(int index);
   [[nodiscard]] int chosen() const { return group_->checkedId(); }

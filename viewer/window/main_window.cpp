@@ -13,6 +13,12 @@ namespace scalpmark::window {
 
 using viewer::CoilOn;
 
+namespace {
+
+constexpr double lesson_type_scale = 1.4;  // read from the back of a class room
+
+}  // namespace
+
 MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent), settings_(Settings::read()), session_(Recovery::usual_folder()), visit_(session_) {
   setAcceptDrops(true);
@@ -105,12 +111,12 @@ void MainWindow::build_centre(QVBoxLayout* into) {
   stage_column_->addWidget(verdict_);
   stage_column_->addWidget(explain_);
 
-  auto* row = new QHBoxLayout;
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(0);
-  row->addWidget(worksheet_);
-  row->addWidget(right, 1);
-  into->addLayout(row, 1);
+  centre_row_ = new QHBoxLayout;
+  centre_row_->setContentsMargins(0, 0, 0, 0);
+  centre_row_->setSpacing(0);
+  centre_row_->addWidget(worksheet_);
+  centre_row_->addWidget(right, 1);
+  into->addLayout(centre_row_, 1);
 }
 
 void MainWindow::build_foot(QVBoxLayout* into) {
@@ -277,12 +283,12 @@ QPushButton* MainWindow::mode_button(Mode mode) const {
   return qobject_cast<QPushButton*>(modes_->button(static_cast<int>(mode)));
 }
 
-void MainWindow::set_lesson(QWidget* panel, std::function<viewer::Shown(const Session&)> shown_for_lesson) {
-  lesson_ = panel;
-  shown_for_lesson_ = std::move(shown_for_lesson);
-  stage_column_->addWidget(panel);
-  panel->setVisible(mode_ == Mode::teach);
+void MainWindow::set_lesson(LessonParts lesson) {
+  lesson_ = std::move(lesson);
+  centre_row_->insertWidget(1, lesson_->panel);
+  stage_column_->addWidget(lesson_->bar);
   mode_button(Mode::teach)->show();
+  set_mode(mode_);
 }
 
 void MainWindow::set_mode(Mode mode) {
@@ -292,10 +298,16 @@ void MainWindow::set_mode(Mode mode) {
   worksheet_->setVisible(mode == Mode::worksheet || mode == Mode::check);
   bar_->setVisible(!explain);
   menuBar()->setVisible(!explain);
-  foot_->setVisible(!explain);
+  foot_->setVisible(!explain && mode != Mode::teach);
   explain_->setVisible(explain);
   verdict_->setVisible(mode == Mode::check);
-  if (lesson_) lesson_->setVisible(mode == Mode::teach);
+  if (lesson_) {
+    lesson_->panel->setVisible(mode == Mode::teach);
+    lesson_->bar->setVisible(mode == Mode::teach);
+  }
+  stage_->set_type_scale(mode == Mode::teach ? lesson_type_scale : 1);
+  stage_->set_focus_frame(!explain);  // nothing to do by keys in a picture for patients
+  if ((mode == Mode::teach || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});
   if (explain && before != Mode::explain && isVisible()) showFullScreen();
   if (!explain && before == Mode::explain) showNormal();
   if (mode == Mode::check) worksheet_->go_to(Worksheet::check_index);

@@ -11,6 +11,7 @@
 #include "viewer/window/bars.h"
 #include "viewer/window/dialogs.h"
 #include "viewer/window/held_coil.h"
+#include "viewer/window/lesson_parts.h"
 #include "viewer/window/output_job.h"
 #include "viewer/window/session.h"
 #include "viewer/window/settings.h"
@@ -44,9 +45,8 @@ public:
   void set_mode(Mode mode);
   [[nodiscard]] QPushButton* mode_button(Mode mode) const;
 
-  /// Puts the panel of a lesson beside the stage in Teach mode, and the button for it on the bar. While the
-  /// lesson runs, `shown_for_lesson` says what the stage shows.
-  void set_lesson(QWidget* panel, std::function<viewer::Shown(const Session&)> shown_for_lesson);
+  /// Gives a lesson its place in Teach mode, and the button for it on the bar.
+  void set_lesson(LessonParts lesson);
   /// Brings the stage up to date with the session, the coil and the mode.
   void refresh_stage();
 
@@ -140,8 +140,8 @@ private:
   QLabel* status_;
   QVBoxLayout* stage_column_;
   QButtonGroup* modes_;
-  QWidget* lesson_ = nullptr;
-  std::function<viewer::Shown(const Session&)> shown_for_lesson_;
+  QHBoxLayout* centre_row_;
+  std::optional<LessonParts> lesson_;
   QAction *undo_ = nullptr, *redo_ = nullptr, *save_action_ = nullptr;
   QMenu* recent_menu_ = nullptr;
   int bare_up_ = 0;

@@ -58,6 +58,7 @@ std::optional<Eigen::Vector3d> expected_place(const UnplacedHead& head, Fiducial
 }  // namespace
 
 void MainWindow::show_unplaced() {
+  mode_button(Mode::teach)->setEnabled(!session_.unplaced());  // no lesson on a head without its points
   worksheet_->show_case();
   if (session_.unplaced()) {
     const auto& placed = session_.unplaced()->placed;
@@ -65,6 +66,7 @@ void MainWindow::show_unplaced() {
     refresh_stage();
     stage_->set_pointing(true);
     if (fresh) {
+      set_mode(Mode::worksheet);  // the points are placed from there
       worksheet_->go_to(Worksheet::landmarks_index);
       bare_up_ = 0;
       const bool none =

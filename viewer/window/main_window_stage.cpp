@@ -96,8 +96,16 @@ void MainWindow::refresh_stage() {
     return;
   }
   if (!session_.is_ready()) return;
-  const viewer::Shown shown =
-      mode_ == Mode::teach && shown_for_lesson_ ? shown_for_lesson_(session_) : shown_now();
+  stage_->set_thin_skin(session_.thin_skin());
+  if (mode_ == Mode::teach && lesson_) {
+    LessonStage lesson = lesson_->stage(session_);
+    lesson.shown.skin_opacity = skin_opacity_;
+    stage_->show_plan(session_.head().head, session_.kept().entered, lesson.plan, lesson.shown,
+                      std::move(lesson.notes));
+    stage_->set_coil_movable(false);
+    return;
+  }
+  const viewer::Shown shown = shown_now();
   const geometry::Plan* plan = &session_.plan();
   if (worksheet_->current() == Worksheet::landmarks_index &&
       worksheet_->landmarks()->system() != geometry::LandmarkSystem::ten_ten) {
@@ -108,7 +116,6 @@ void MainWindow::refresh_stage() {
     }
     plan = &*plan_with_landmarks_;
   }
-  stage_->set_thin_skin(session_.thin_skin());
   stage_->show_plan(session_.head().head, session_.kept().entered, *plan, shown, notes_now());
   stage_->set_coil_movable(mode_ != Mode::explain &&
                            !(shown.coil_on == CoilOn::elsewhere && !coil_.in_hand()));
@@ -123,6 +130,10 @@ void MainWindow::refresh_stage() {
 
 void MainWindow::look_for_step() {
   if (!session_.is_ready() || session_.unplaced()) return;
+  if (mode_ == Mode::teach && lesson_) {
+    lesson_->look();
+    return;
+  }
   const bool left = session_.kept().entered.side == geometry::Side::left;
   if (mode_ == Mode::explain) {
     stage_->look(left ? View::front_left : View::front);

@@ -9,6 +9,7 @@
 
 #include "viewer/error.h"
 #include "viewer/window/main_window.h"
+#include "viewer/window/teach.h"
 #include "viewer/window/theme.h"
 #include "viewer/window/translation.h"
 
@@ -51,6 +52,7 @@ int open_window(const std::string& case_file) {
   translate(app, QLocale(), translation_folders());
   apply_theme(app, Settings::read().dark);
   MainWindow window;
+  new Teach(window);
   window.show();
   window.begin(QString::fromStdString(case_file));
   return QApplication::exec();

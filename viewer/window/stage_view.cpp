@@ -30,7 +30,6 @@ using viewer::Pixel;
 
 namespace {
 
-constexpr int glide_ms = 350;
 constexpr int frame_ms = 16;
 constexpr double eye_distance_mm = 1000;
 constexpr double turn_deg_per_px = 0.4;
@@ -40,6 +39,8 @@ constexpr double wheel_notch = 120;
 constexpr double zoom_per_notch = 1.15;
 constexpr double closest_scale_mm = 8, widest_scale_mm = 400;  // half the picture's height
 constexpr int focus_frame_px = 2;
+constexpr double note_leader_px = 30;  // text further off than that has a line to its mark
+constexpr double note_line_px = 3, note_line_lift_mm = 10;  // over the marks it joins
 const viewer::TextStyle note_style{15, true, viewer::palette::text, true};
 
 Vector3d vector_of(const double* v) {
@@ -81,7 +82,7 @@ StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
 
   animation_.setInterval(frame_ms);
   connect(&animation_, &QTimer::timeout, this, [this] {
-    const double t = std::min(1.0, static_cast<double>(since_.elapsed()) / glide_ms);
+    const double t = std::min(1.0, static_cast<double>(since_.elapsed()) / glide_ms_);
     const double share = ease(t);
     Eye eye;
     eye.gaze = between(from_.gaze, to_.gaze, share);
@@ -119,7 +120,7 @@ void StageView::show_plan(const geometry::Head& head, const geometry::Case& ente
   placement_ = viewer::placement_shown(plan, shown);
   coil_shown_ = shown.has(viewer::Thing::coil);
   notes_ = std::move(notes);
-  stage_->set_pixel_ratio(devicePixelRatioF());
+  stage_->set_pixel_ratio(type_scale_ * devicePixelRatioF());
   stage_->show(head, entered, plan, shown);
   was_shown_ = true;
   redraw();
@@ -194,9 +195,8 @@ viewer::Pixel StageView::place_for(const Pixel& at, const StageNote& note) {
       const auto& labels = stage_->labels();
       if (std::none_of(captions.begin(), captions.end(),
                        [&](const auto& caption) { return hits(caption.box); }) &&
-          std::none_of(noted_.begin(), noted_.end(), hits) &&
+          std::none_of(drawn_.begin(), drawn_.end(), [&](const auto& note) { return hits(note.box); }) &&
           std::none_of(labels.begin(), labels.end(), [&](const auto& label) { return hits(label.box); })) {
-        noted_.push_back(box);
         return p;
       }
     }
@@ -204,7 +204,7 @@ viewer::Pixel StageView::place_for(const Pixel& at, const StageNote& note) {
 }
 
 void StageView::draw_notes() {
-  noted_.clear();
+  drawn_.clear();
   note_ink_->begin(stage_->sight());
   note_text_->begin(stage_->sight());
   if (head_) {
@@ -214,11 +214,20 @@ void StageView::draw_notes() {
     const viewer::Sight& s = stage_->sight();
     for (const StageNote& note : notes_) {
       const viewer::Mark mark =
-          viewer::make_mark(*head_, viewer::Thing::labels, {}, note.shape, note.colour, note.at, note.along);
+          viewer::make_mark(*head_, viewer::Thing::labels, {}, note.shape, note.colour,
+                            note.line.empty() ? note.at : note.line[note.line.size() / 2], note.along);
+      if (!note.line.empty()) note_ink_->line(note.line, note_line_px, note.colour, note_line_lift_mm);
       if (!viewer::in_sight(head_->skin(), mark.at, mark.normal, s)) continue;
-      note_ink_->mark(mark);
-      const Pixel at = s.project(mark.at);
-      note_text_->text(note.text.toStdString(), place_for(at, note), note_style);
+      if (note.line.empty()) note_ink_->mark(mark);
+      if (note.text.isEmpty()) continue;
+      const Pixel anchor = s.project(mark.at), at = place_for(anchor, note);
+      const viewer::TextSize size = note_text_->measure(note.text.toStdString(), note_style);
+      const Pixel near{std::clamp(anchor.x, at.x, at.x + size.width),
+                       std::clamp(anchor.y, at.y, at.y + size.height)};
+      if (std::hypot(near.x - anchor.x, near.y - anchor.y) > note_leader_px * s.scale)
+        note_text_->line(anchor, near, 1.1, viewer::palette::quiet_text);
+      note_text_->text(note.text.toStdString(), at, note_style);
+      drawn_.push_back({note.text, mark.at, {at.x, at.y, at.x + size.width, at.y + size.height}});
     }
   }
   note_ink_->done();
@@ -276,8 +285,9 @@ void StageView::stop_gliding() {
   stage_->set_moving(false);
 }
 
-void StageView::glide_to(const Eye& to) {
+void StageView::glide_to(const Eye& to, int glide_ms) {
   stop_gliding();
+  glide_ms_ = glide_ms;
   if (!animated_ || !isVisible()) {
     set_eye(to);
     return;
@@ -289,17 +299,17 @@ void StageView::glide_to(const Eye& to) {
   stage_->set_moving(true);
 }
 
-void StageView::look(viewer::View view) {
+void StageView::look(viewer::View view, int glide_ms) {
   if (bare_shown_ || !head_) return;
   view_ = view;
   const Eye before = animation_.isActive() ? eye() : eye();
   stage_->look(view);
   const Eye to = eye();
   set_eye(before);
-  glide_to(to);
+  glide_to(to, glide_ms);
 }
 
-void StageView::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, double across_mm) {
+void StageView::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, double across_mm, int glide_ms) {
   view_.reset();
   const Eye before = eye();
   if (bare_shown_) {
@@ -315,7 +325,7 @@ void StageView::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, dou
   }
   const Eye to = eye();
   set_eye(before);
-  glide_to(to);
+  glide_to(to, glide_ms);
 }
 
 Vector3d StageView::head_up() const {
@@ -475,6 +485,7 @@ void StageView::mouseReleaseEvent(QMouseEvent* event) {
     if (const auto point = stage_->skin_at(at)) emit skin_pointed(head_->skin().position(*point));
     return;
   }
+  if (!coil_movable_) return;
   if (const auto mark = stage_->mark_near(at, node_reach_px * devicePixelRatioF());
       mark && mark->thing == viewer::Thing::grid) {
     const geometry::GridNode* best = nullptr;
@@ -618,7 +629,7 @@ void StageView::focusOutEvent(QFocusEvent* event) {
 
 void StageView::paintGL() {
   QVTKOpenGLNativeWidget::paintGL();
-  const bool framed = hasFocus() && coil_movable_;  // nothing to do by keys in a picture for patients
+  const bool framed = hasFocus() && focus_frame_;
   if (!framed && !loupe_->is_shown()) return;
   QPainter painter(this);
   if (loupe_->is_shown()) draw_loupe_frame(painter);

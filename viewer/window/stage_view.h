@@ -20,13 +20,21 @@ class QPainter;
 
 namespace scalpmark::window {
 
-/// A mark of today's visit, or a landmark that was asked for: drawn on the stage besides the plan.
+/// A mark of today's visit, a landmark that was asked for, a line between two marks: drawn on the stage
+/// besides the plan.
 struct StageNote {
   viewer::Shape shape = viewer::Shape::disc;
   viewer::Colour colour;
   Eigen::Vector3d at = Eigen::Vector3d::Zero();
   Eigen::Vector3d along = Eigen::Vector3d::UnitX();
+  std::vector<Eigen::Vector3d> line;  ///< drawn instead of the shape, with the text at its middle
   QString text;
+};
+/// A note as it was drawn last.
+struct DrawnNote {
+  QString text;
+  Eigen::Vector3d at = Eigen::Vector3d::Zero();
+  viewer::Box box;  ///< of the text
 };
 
 /// The stage in the window, and the hand that moves coil and camera on it.
@@ -42,6 +50,8 @@ struct StageNote {
 class StageView : public QVTKOpenGLNativeWidget {
   Q_OBJECT
 public:
+  static constexpr int usual_glide_ms = 350;
+
   explicit StageView(QWidget* parent = nullptr);
   ~StageView() override;
 
@@ -55,13 +65,15 @@ public:
   [[nodiscard]] bool is_bare() const { return bare_shown_; }
 
   /// Turns to a view, in a short movement.
-  void look(viewer::View view);
+  void look(viewer::View view, int glide_ms = usual_glide_ms);
   /// Looks straight at a point of the plan's head, or of the bare skin, `across_mm` of it filling the
   /// picture.
-  void look_at(const viewer::Gaze& gaze, const std::optional<Eigen::Vector3d>& at = {}, double across_mm = 0);
+  void look_at(const viewer::Gaze& gaze, const std::optional<Eigen::Vector3d>& at = {}, double across_mm = 0,
+               int glide_ms = usual_glide_ms);
   [[nodiscard]] viewer::Gaze gaze() const;
   /// Movements may be switched off (for pictures and tests, and for people they make dizzy).
   void set_animated(bool animated) { animated_ = animated; }
+  [[nodiscard]] bool is_animated() const { return animated_; }
   [[nodiscard]] bool is_moving() const { return animation_.isActive(); }
 
   /// The point that keys set and move while the four points are placed; the loupe rests on it.
@@ -73,6 +85,13 @@ public:
   [[nodiscard]] bool is_pointing() const { return pointing_; }
   /// The coil follows the hand only where there is one to see.
   void set_coil_movable(bool movable) { coil_movable_ = movable; }
+
+  /// Whether the stage shows that the keys go to it.
+  void set_focus_frame(bool shown) { focus_frame_ = shown; }
+  /// How much larger than usual marks and type are, for a class that sits further away.
+  void set_type_scale(double factor) { type_scale_ = factor; }
+  /// The notes in sight.
+  [[nodiscard]] const std::vector<DrawnNote>& drawn_notes() const { return drawn_; }
 
   [[nodiscard]] const viewer::Stage& stage() const { return *stage_; }
   [[nodiscard]] const BareSkin& bare() const { return *bare_; }
@@ -122,7 +141,7 @@ private:
   [[nodiscard]] const viewer::Sight& sight() const;
   [[nodiscard]] Eye eye() const;
   void set_eye(const Eye& eye);
-  void glide_to(const Eye& to);
+  void glide_to(const Eye& to, int glide_ms = usual_glide_ms);
   void stop_gliding();
   void turn(double around_deg, double over_deg);
   void shift(const QPointF& by);
@@ -152,16 +171,18 @@ private:
   geometry::Placement placement_;
   bool coil_shown_ = false;
   std::vector<StageNote> notes_;
-  std::vector<viewer::Box> noted_;  // where their texts stand
+  std::vector<DrawnNote> drawn_;
+  double type_scale_ = 1;
 
   Hand hand_ = Hand::none;
   QPointF pressed_at_, last_at_, coil_from_hand_;
   bool dragged_ = false;
-  bool pointing_ = false, coil_movable_ = true, animated_ = true;
+  bool pointing_ = false, coil_movable_ = true, animated_ = true, focus_frame_ = true;
   Fiducial dragged_point_ = Fiducial::nasion, wanted_point_ = Fiducial::nasion;
   std::optional<QPointF> hovering_;  // over a bare skin
   QTimer animation_;
   QElapsedTimer since_;
+  int glide_ms_ = usual_glide_ms;
   Eye from_, to_;
   std::optional<viewer::View>
       view_;  // re-fitted when the window is resized, until the camera is moved by hand

@@ -93,6 +93,17 @@ void apply_theme(QApplication& app, bool dark) {
     QLabel#larger { font-size: 20px; }
     QLabel#explainHeading { font-size: 18px; color: QUIET; }
     QLabel#explain { font-size: 30px; }
+    QRadioButton#whatIf { font-size: 16px; }
+    QLabel#cardHeading { font-size: 15px; font-weight: 600; }
+    QListWidget#lessonSteps { background: FIELD; border: 1px solid LINE; border-radius: 4px; font-size: 17px; }
+    QListWidget#lessonSteps:focus { border: 2px solid ACCENT; }
+    QListWidget#lessonSteps::item { border: 1px solid transparent; padding: 2px 5px; }
+    QListWidget#lessonSteps::item:selected { background: ACCENT; color: ONACC; }
+    QWidget#lessonBar { background: STEP; border-top: 4px solid ACCENT; }
+    QWidget#lessonBar QLabel { background: transparent; }
+    QLabel#lessonProgress { color: QUIET; }
+    QPushButton#lessonButton { font-size: 17px; padding: 7px 18px; }
+    QPushButton#lessonButton:focus { padding: 6px 17px; }
   )");
   const std::pair<const char*, const char*> names[]{
       {"ONACC", c.on_accent}, {"GROUND", c.ground}, {"PAGE", c.page},   {"STEP", c.step},

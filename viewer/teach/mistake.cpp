@@ -1,0 +1,62 @@
+#include "viewer/teach/mistake.h"
+
+#include "geometry/shortest_path.h"
+
+namespace scalpmark::viewer {
+
+using geometry::Misread;
+
+namespace {
+
+/// Closer than a pencil line is wide, two marks are one.
+constexpr double same_mark_mm = 0.5;
+
+template <class... Each>
+struct Overloaded : Each... {
+  using Each::operator()...;
+};
+template <class... Each>
+Overloaded(Each...) -> Overloaded<Each...>;
+
+CoilOn missed_by(const Mistake& mistake) {
+  if (std::holds_alternative<VertexOff>(mistake)) return CoilOn::start;
+  if (const auto* tape = std::get_if<TapeMisread>(&mistake))
+    if (tape->which == Misread::lateral || tape->which == Misread::anterior) return CoilOn::start;
+  return CoilOn::treatment;
+}
+
+geometry::ShortestPath on_skin(const geometry::Surface& skin, const Eigen::Vector3d& a,
+                               const Eigen::Vector3d& b) {
+  if ((b - a).norm() < same_mark_mm) return {};
+  return geometry::shortest_path(skin, skin.closest(a), skin.closest(b));
+}
+
+}  // namespace
+
+Spoiled spoil(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+              const Mistake& mistake) {
+  Spoiled s;
+  s.mistake = mistake;
+  s.meant_on = missed_by(mistake);
+  s.meant = s.meant_on == CoilOn::start ? plan.start : plan.treatment;
+  s.result = std::visit(
+      Overloaded{
+          [&](const VertexOff& m) {
+            return geometry::if_vertex_off(head, entered, plan, m.forward_mm, m.right_mm);
+          },
+          [&](const TapeMisread& m) { return geometry::if_misread(head, entered, plan, m.which, m.by_mm); },
+          [&](const CoilTurned& m) { return geometry::if_coil_turned(head, entered, plan, m.by_deg); },
+          [&](const OtherRule& m) { return geometry::if_rule_changed(head, entered, plan, m.laid_by); }},
+      mistake);
+  s.pulse_line = on_skin(head.skin(), s.result.meant, s.result.really.pulse).line;
+  const auto& meant_mark = s.meant.edge_mark.by(entered.coil.mark_rule);
+  const auto& real_mark = s.result.really.edge_mark.by(entered.coil.mark_rule);
+  if (meant_mark && real_mark) {
+    const geometry::ShortestPath path = on_skin(head.skin(), *meant_mark, *real_mark);
+    s.edge_mark_off_mm = path.length_mm;
+    s.edge_line = path.line;
+  }
+  return s;
+}
+
+}  // namespace scalpmark::viewer

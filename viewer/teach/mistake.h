@@ -1,0 +1,47 @@
+#pragma once
+
+#include <Eigen/Core>
+#include <variant>
+#include <vector>
+
+#include "geometry/what_if.h"
+#include "viewer/stage/things.h"
+
+namespace scalpmark::viewer {
+
+/// The vertex marked too far forward and to the patient's right (negative: back, left), mm.
+struct VertexOff {
+  double forward_mm = 0, right_mm = 0;
+};
+/// One length read too long (negative: too short), mm.
+struct TapeMisread {
+  geometry::Misread which = geometry::Misread::treatment;
+  double by_mm = 0;
+};
+/// The coil turned about its edge mark, degrees toward the midline (negative: away from it).
+struct CoilTurned {
+  double by_deg = 0;
+};
+/// The mark made by the case's rule, the coil laid on it by this one.
+struct OtherRule {
+  geometry::MarkRule laid_by = geometry::MarkRule::drop;
+};
+
+/// One thing done wrong, everything else being done right.
+using Mistake = std::variant<VertexOff, TapeMisread, CoilTurned, OtherRule>;
+
+/// What a mistake does, beside what was meant.
+struct Spoiled {
+  Mistake mistake;
+  CoilOn meant_on = CoilOn::treatment;  ///< start or treatment: the placement that was missed
+  geometry::Placement meant;
+  geometry::WhatIf result;
+  double edge_mark_off_mm = 0;  ///< along the skin, by the case's rule; 0 where either falls off the head
+  std::vector<Eigen::Vector3d> pulse_line, edge_line;  ///< on the skin, from meant to real; empty if the same
+};
+
+/// Works it out by geometry/what_if.h. Refuses (GeometryError) what that refuses.
+[[nodiscard]] Spoiled spoil(const geometry::Head& head, const geometry::Case& entered,
+                            const geometry::Plan& plan, const Mistake& mistake);
+
+}  // namespace scalpmark::viewer
