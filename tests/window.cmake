@@ -15,6 +15,7 @@ target_compile_definitions(test_window PRIVATE SCALPMARK_SOURCE_DIR="${PROJECT_S
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
   PROPERTIES TIMEOUT 300 RESOURCE_LOCK window_display)
 
+add_dependencies(test_window scalpmark)
 add_executable(window_tour window/tour.cpp)
 target_link_libraries(window_tour PRIVATE scalpmark_flags scalpmark_window_support)
 target_compile_definitions(window_tour PRIVATE SCALPMARK_SOURCE_DIR="${PROJECT_SOURCE_DIR}")

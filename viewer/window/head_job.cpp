@@ -1,8 +1,8 @@
 #include "viewer/window/head_job.h"
 
 #include "geometry/solve.h"
-#include "models/mesh_file.h"
-#include "models/mri_file.h"
+#include "models/skin_reading.h"
+#include "viewer/own_program.h"
 #include "viewer/stage/skin_mesh.h"
 
 namespace scalpmark::window {
@@ -29,10 +29,12 @@ void HeadJob::load(const models::CaseFile& kept, std::optional<KnownSkin> known)
       head = std::make_shared<models::LoadedHead>(models::LoadedHead{
           geometry::Head(known->skin, *kept.head.fiducials), known->description, known->notes});
     } else {
-      head = std::make_shared<models::LoadedHead>(
-          models::load_head(kept, [this](const std::string& what, double fraction) {
+      head = std::make_shared<models::LoadedHead>(models::load_head(
+          kept,
+          [this](const std::string& what, double fraction) {
             tell(QString::fromStdString(what), 0.7 * fraction);
-          }));
+          },
+          models::read_apart(viewer::own_program())));
     }
     tell(tr("Laying the coil"), 0.72);
     (void)geometry::solve(head->head, kept.entered, geometry::TapeDistances::left_out);
@@ -55,9 +57,8 @@ void HeadJob::read_skin(const models::HeadSource& source, const std::filesystem:
     const models::Progress progress = [this](const std::string& what, double fraction) {
       tell(QString::fromStdString(what), fraction);
     };
-    models::SkinImport read = source.kind == models::HeadKind::mri
-                                  ? models::read_mri(file, progress)
-                                  : models::read_mesh(file, source.unit, progress);
+    models::SkinImport read =
+        models::read_apart(viewer::own_program())({source.kind, file, source.unit}, progress);
     read.skin.prepare();
     tell(tr("Ready"), 1);
     skin_ = std::move(read);

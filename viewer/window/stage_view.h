@@ -95,8 +95,6 @@ public:
 
   [[nodiscard]] const viewer::Stage& stage() const { return *stage_; }
   [[nodiscard]] const BareSkin& bare() const { return *bare_; }
-  /// Where the texts of the notes stand, as of the last frame.
-  [[nodiscard]] const std::vector<viewer::Box>& note_boxes() const { return noted_; }
   /// The picture as it is now.
   [[nodiscard]] QImage picture();
   /// Stage pixel (device pixels) of a widget position.
