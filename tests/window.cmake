@@ -11,7 +11,8 @@ add_executable(test_window window/main.cpp ${window_tests})
 target_link_libraries(test_window PRIVATE scalpmark_flags scalpmark_window_support)
 target_precompile_headers(test_window PRIVATE <QtWidgets> <QtTest> <catch2/catch.hpp> <Eigen/Geometry> <functional> <memory>
   <optional> <string> <vector>)
-target_compile_definitions(test_window PRIVATE SCALPMARK_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
+target_compile_definitions(test_window PRIVATE SCALPMARK_SOURCE_DIR="${PROJECT_SOURCE_DIR}"
+  SCALPMARK_BINARY_DIR="${PROJECT_BINARY_DIR}")
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
   PROPERTIES TIMEOUT 300 RESOURCE_LOCK window_display)
 

@@ -315,7 +315,8 @@ TEST_CASE("ranges are the same in the reader and the schema, ends included") {
 
 TEST_CASE("a coil that does not ship and an unknown landmark are refused") {
   CHECK(refusal(with(R"("coil": {"model": "round-90"})")) ==
-        "bench.json: coil.model must be a coil that ships (figure-8-70), but is \"round-90\"; correct it and "
+        "bench.json: coil.model must be a coil that ships (angled-8-150, figure-8-70, figure-8-90, "
+        "round-100), but is \"round-90\"; correct it and "
         "read the case again.");
   CHECK(
       refusal(with(R"("treatment": {"rule": "landmark", "label": "Q9"})")).find("treatment.label must be") !=

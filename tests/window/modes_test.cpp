@@ -55,7 +55,7 @@ TEST_CASE("every field says its unit and its range, and what each button does ca
   const auto fields = opened.window.findChildren<NumberField*>();
   CHECK(fields.size() >= 18);
   for (const LengthUnit unit : {LengthUnit::centimetre, LengthUnit::inch}) {
-    opened.window.worksheet().set_unit(unit);
+    opened.window.set_unit(unit);
     for (const NumberField* field : fields) {
       INFO(field->edit()->accessibleName().toStdString());
       static const QRegularExpression range("From -?[0-9.]+ to [0-9.]+ (cm|in|whole degrees)\\.");

@@ -4,6 +4,7 @@
 #include <functional>
 #include <vector>
 
+#include "viewer/window/length_text.h"
 #include "viewer/window/session.h"
 #include "viewer/window/stage_view.h"
 
@@ -21,6 +22,7 @@ struct LessonParts {
   QWidget* panel = nullptr;  ///< stands left of the stage in Teach mode
   QWidget* bar = nullptr;    ///< stands under it
   std::function<LessonStage(const Session&)> stage;
+  std::function<void(LengthUnit)> set_unit;
   std::function<void()> look;  ///< turns the stage to what the lesson is about
 };
 

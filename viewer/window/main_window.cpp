@@ -287,6 +287,7 @@ void MainWindow::set_lesson(LessonParts lesson) {
   lesson_ = std::move(lesson);
   centre_row_->insertWidget(1, lesson_->panel);
   stage_column_->addWidget(lesson_->bar);
+  lesson_->set_unit(unit_);
   mode_button(Mode::teach)->show();
   set_mode(mode_);
 }
@@ -336,7 +337,9 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
 }
 
 void MainWindow::set_unit(LengthUnit unit) {
+  unit_ = unit;
   worksheet_->set_unit(unit);
+  if (lesson_) lesson_->set_unit(unit);
 }
 
 }  // namespace scalpmark::window

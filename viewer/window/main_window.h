@@ -47,6 +47,8 @@ public:
 
   /// Gives a lesson its place in Teach mode, and the button for it on the bar.
   void set_lesson(LessonParts lesson);
+  /// What lengths are shown and typed in.
+  void set_unit(LengthUnit unit);
   /// Brings the stage up to date with the session, the coil and the mode.
   void refresh_stage();
 
@@ -114,7 +116,6 @@ private:
   [[nodiscard]] std::unique_ptr<QPrinter> choose_printer();
   OutputJob* new_output(const QString& done);
   void give_up_output();
-  void set_unit(LengthUnit unit);
 
   Settings settings_;
   Session session_;
@@ -142,6 +143,7 @@ private:
   QButtonGroup* modes_;
   QHBoxLayout* centre_row_;
   std::optional<LessonParts> lesson_;
+  LengthUnit unit_ = LengthUnit::centimetre;
   QAction *undo_ = nullptr, *redo_ = nullptr, *save_action_ = nullptr;
   QMenu* recent_menu_ = nullptr;
   int bare_up_ = 0;

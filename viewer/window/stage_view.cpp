@@ -560,9 +560,13 @@ void StageView::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
     case Qt::Key_Space:
+      // Only while points are placed; otherwise the key is the lesson's.
       if (bare_shown_) {
         const Pixel middle{sight().width_px / 2.0, sight().height_px / 2.0};
         if (const auto point = bare_->skin_at(middle)) emit skin_pointed(bare_->position(*point));
+      } else {
+        QWidget::keyPressEvent(event);
+        return;
       }
       break;
     case Qt::Key_Plus:

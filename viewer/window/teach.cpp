@@ -34,6 +34,11 @@ Teach::Teach(MainWindow& window)
     lay_tapes();
     look();
   };
+  parts.set_unit = [this](LengthUnit unit) {
+    unit_ = unit;
+    panel_->what_if()->set_unit(unit);
+    show_text();
+  };
   window.set_lesson(std::move(parts));
 
   connect(&player_, &LessonPlayer::step_changed, this, &Teach::show_step);
@@ -163,7 +168,7 @@ void Teach::show_text() {
   const QString progress = tr("Step %1 of %2").arg(player_.current() + 1).arg(player_.count());
   if (spoiled_)
     bar_->show_text(progress, what_if_title(spoiled_->mistake),
-                    what_if_sentence(*spoiled_, window_.session().kept().entered));
+                    what_if_sentence(*spoiled_, window_.session().kept().entered, unit_));
   else
     bar_->show_text(progress, QString::fromStdString(step.title), QString::fromStdString(step.caption));
   bar_->show_player(player_.is_playing(), player_.starts_anew(), player_.current() == 0, player_.at_end());

@@ -56,6 +56,7 @@ private:
   LessonBar* bar_;
   std::vector<viewer::LessonStep> steps_;
   std::optional<viewer::Spoiled> spoiled_;
+  LengthUnit unit_ = LengthUnit::centimetre;
   /// A step's new tapes are laid before the eyes of the class.
   QTimer laying_;
   QElapsedTimer since_;

@@ -124,6 +124,10 @@ void WhatIfControls::show_kind() {
     if (details_[i]) details_[i]->setVisible(static_cast<int>(i) == kind());
 }
 
+void WhatIfControls::set_unit(LengthUnit unit) {
+  for (LengthField* field : {vertex_off_, tape_off_}) field->set_unit(unit);
+}
+
 void WhatIfControls::clear() {
   if (kind() == nothing) return;
   kinds_->button(nothing)->setChecked(true);

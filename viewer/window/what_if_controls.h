@@ -26,6 +26,8 @@ public:
   /// The mistake chosen; empty while nothing is spoiled.
   [[nodiscard]] std::optional<viewer::Mistake> mistake() const;
   [[nodiscard]] Kind kind() const { return static_cast<Kind>(kinds_->checkedId()); }
+  /// What lengths are typed in.
+  void set_unit(LengthUnit unit);
   /// Back to nothing spoiled, without a word.
   void clear();
   /// What this case leaves to be done wrong: no tape to a treatment site that is a landmark, no rule that is

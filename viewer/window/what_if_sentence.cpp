@@ -16,8 +16,8 @@ QString tr(const char* text) {
   return QCoreApplication::translate("WhatIf", text);
 }
 
-QString cm(double mm) {
-  return length_with_unit(std::abs(mm), LengthUnit::centimetre);
+QString length(double mm, LengthUnit unit) {
+  return length_with_unit(std::abs(mm), unit);
 }
 
 QString name_of(MarkRule rule) {
@@ -38,16 +38,17 @@ QString name_of(Misread which) {
   return tr("from the site to the edge mark");
 }
 
-QString cause_of(const viewer::VertexOff& m) {
+QString cause_of(const viewer::VertexOff& m, LengthUnit unit) {
   const QString way = m.right_mm == 0  ? (m.forward_mm < 0 ? tr("back") : tr("forward"))
                       : m.right_mm < 0 ? tr("to the patient's left")
                                        : tr("to the patient's right");
-  return tr("With the vertex marked %1 too far %2").arg(cm(std::hypot(m.forward_mm, m.right_mm)), way);
+  return tr("With the vertex marked %1 too far %2")
+      .arg(length(std::hypot(m.forward_mm, m.right_mm), unit), way);
 }
 
-QString cause_of(const viewer::TapeMisread& m) {
+QString cause_of(const viewer::TapeMisread& m, LengthUnit unit) {
   return (m.by_mm < 0 ? tr("With the tape %1 read %2 too short") : tr("With the tape %1 read %2 too long"))
-      .arg(name_of(m.which), cm(m.by_mm));
+      .arg(name_of(m.which), length(m.by_mm, unit));
 }
 
 QString cause_of(const viewer::CoilTurned& m) {
@@ -71,20 +72,21 @@ QString what_if_title(const viewer::Mistake& mistake) {
   }
 }
 
-QString what_if_sentence(const viewer::Spoiled& spoiled, const geometry::Case& entered) {
+QString what_if_sentence(const viewer::Spoiled& spoiled, const geometry::Case& entered, LengthUnit unit) {
   QString cause;
   if (const auto* rule = std::get_if<viewer::OtherRule>(&spoiled.mistake))
     cause = tr("With the mark made by the %1 rule and the coil laid on it by the %2 rule")
                 .arg(name_of(entered.coil.mark_rule), name_of(rule->laid_by));
   else if (const auto* vertex = std::get_if<viewer::VertexOff>(&spoiled.mistake))
-    cause = cause_of(*vertex);
+    cause = cause_of(*vertex, unit);
   else if (const auto* tape = std::get_if<viewer::TapeMisread>(&spoiled.mistake))
-    cause = cause_of(*tape);
+    cause = cause_of(*tape, unit);
   else
     cause = cause_of(std::get<viewer::CoilTurned>(spoiled.mistake));
-  const QString where = spoiled.meant_on == viewer::CoilOn::start
-                            ? tr("the search starts %1 off").arg(cm(spoiled.result.off_mm))
-                            : tr("the pulse goes %1 off the treatment site").arg(cm(spoiled.result.off_mm));
+  const QString where =
+      spoiled.meant_on == viewer::CoilOn::start
+          ? tr("the search starts %1 off").arg(length(spoiled.result.off_mm, unit))
+          : tr("the pulse goes %1 off the treatment site").arg(length(spoiled.result.off_mm, unit));
   const long really = std::lround(spoiled.result.really.angle_deg),
              meant = std::lround(spoiled.meant.angle_deg);
   const QString angle =

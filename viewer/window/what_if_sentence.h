@@ -3,13 +3,15 @@
 #include <QString>
 
 #include "viewer/teach/mistake.h"
+#include "viewer/window/length_text.h"
 
 namespace scalpmark::window {
 
 /// "What if the coil is turned?"
 [[nodiscard]] QString what_if_title(const viewer::Mistake& mistake);
 
-/// What was done wrong and where the pulse goes for it: centimetres with one decimal, whole degrees.
-[[nodiscard]] QString what_if_sentence(const viewer::Spoiled& spoiled, const geometry::Case& entered);
+/// What was done wrong and where the pulse goes for it: lengths as on a tape, whole degrees.
+[[nodiscard]] QString what_if_sentence(const viewer::Spoiled& spoiled, const geometry::Case& entered,
+                                       LengthUnit unit);
 
 }  // namespace scalpmark::window
