@@ -96,18 +96,8 @@ TEST_CASE("on every screen the labels keep clear of each other, and what is mark
         // lies on the start when the coil does): some of their own colour is there.
         const std::vector<viewer::Mark> marks = stage.marks();
         const auto covered = [&](const viewer::Mark& mark) {
-          const viewer::Pixel here = stage.project(mark.at);
-          const auto over = [&](const Eigen::Vector3d& other, double reach) {
-            const viewer::Pixel there = stage.project(other);
-            return std::hypot(there.x - here.x, there.y - here.y) < reach;
-          };
-          // Today's own mark lies over the plan's.
-          if (const auto& today = w.visit().mark(TodaysMark::site);
-              today && (w.session().head().head.skin().position(*today) - mark.at).norm() < 15)
-            return true;
           return std::any_of(marks.begin(), marks.end(), [&](const viewer::Mark& other) {
-            return other.visible && other.layer() > mark.layer() &&
-                   over(other.at, viewer::reach_px(other.shape));
+            return other.visible && other.layer() > mark.layer() && (other.at - mark.at).norm() < 2;
           });
         };
         for (const viewer::Mark& mark : marks) {

@@ -88,6 +88,32 @@ TEST_CASE("printing without a printer is refused in one sentence that names anot
   CHECK_FALSE(w.is_writing());
 }
 
+TEST_CASE("the printed sheet is the one that is saved, on the printer's paper") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {
+    const QString printed = opened.folder.filePath("printed.pdf"),
+                  saved = opened.folder.filePath("saved.pdf");
+    w.ask_printer = [&] {
+      auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
+      printer->setOutputFormat(QPrinter::PdfFormat);  // paper that a test can read
+      printer->setOutputFileName(printed);
+      printer->setPageSize(QPageSize(paper));
+      return printer;
+    };
+    w.print_sheet();
+    wait_until_written(w);
+    w.save_sheet_to(saved, paper == QPageSize::A4 ? viewer::Paper::a4 : viewer::Paper::letter);
+    wait_until_written(w);
+    CHECK(said_by("pdftotext", {"-raw", printed, "-"}).simplified() ==
+          said_by("pdftotext", {"-raw", saved, "-"}).simplified());
+    const auto pages = [&](const QString& file) {
+      return said_by("pdfinfo", {file}).split('\n').filter("Page");
+    };
+    CHECK(pages(printed) == pages(saved));
+  }
+}
+
 TEST_CASE("closing the window while a sheet is written waits for the sheet") {
   OpenedWindow opened;
   MainWindow& w = opened.window;

@@ -164,8 +164,7 @@ TEST_CASE("the marks a step is about are in sight") {
       opened.draw();
       const auto seen = names_of(opened.stage().marks());
       for (const std::string& name : about[static_cast<std::size_t>(i)]) {
-        INFO("step " << i + 1 << ": " << name << (right ? ", right side" : ", left side"));
-        CHECK(seen.contains(name));
+          CHECK(seen.contains(name));
       }
     }
     // Half of the demo case's 36.2 cm, on the vertex; 5 cm down from it.
@@ -459,4 +458,34 @@ TEST_CASE("the lesson is given on a scanned head as well") {
   opened.teach.panel().what_if()->button(WhatIfControls::turned)->click();
   REQUIRE(opened.teach.spoiled());
   CHECK(opened.teach.spoiled()->result.off_mm > 5);
+}
+
+TEST_CASE("the lesson's type is large, and it keeps the stage's size from step to step") {
+  for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+    OpenedLesson opened;
+    opened.window.resize(size);
+    QTest::qWait(50);
+    opened.teach.player().go_to(0);  // the type has its new size and the layout has followed
+    QTest::qWait(50);
+    const QSize stage = opened.window.stage().size();
+    CHECK(stage.height() > size.height() / 2);
+    for (int i = 0; i < 9; ++i) {
+      opened.teach.player().go_to(i);
+      QTest::qWait(5);
+      INFO("step " << i + 1 << ": " << opened.window.stage().width() << "x" << opened.window.stage().height() << " instead of " << stage.width() << "x" << stage.height());
+      CHECK(opened.window.stage().size() == stage);
+      const QLabel* caption = opened.teach.bar().caption_label();
+      CHECK(caption->font().pixelSize() >= size.height() / 36);
+      CHECK(caption->heightForWidth(caption->width()) <= caption->height());
+      for (const auto& label : opened.stage().labels())
+        CHECK(label.wish.size_px * opened.stage().sight().scale >= 18);
+    }
+    // All of the steps and what-if controls without scrolling.
+    for (QWidget* each : opened.teach.panel().findChildren<QWidget*>()) {
+      if (!each->isVisible() || each->focusPolicy() == Qt::NoFocus) continue;
+      INFO(each->metaObject()->className() << " " << each->accessibleName().toStdString());
+      CHECK(opened.teach.panel().viewport()->rect().contains(
+          QRect(each->mapTo(opened.teach.panel().viewport(), QPoint(0, 0)), each->size())));
+    }
+  }
 }

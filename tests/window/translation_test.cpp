@@ -45,3 +45,27 @@ TEST_CASE("a translation that lies there for the locale is used, and without one
   }
   CHECK(unit_name(LengthUnit::centimetre) == "cm");
 }
+
+TEST_CASE("every text of the window stands in the file that is handed to translators") {
+  // lupdate finds no text that the file lacks, and none under a context that is not looked up.
+  QTemporaryDir folder;
+  const QString source = QStringLiteral(SCALPMARK_SOURCE_DIR);
+  const QString fresh = folder.filePath("scalpmark.ts");
+  QProcess update;
+  update.start("lupdate", {"-silent", "-locations", "none", "-no-obsolete", "-I", source,
+                           source + "/viewer/window", "-ts", fresh});
+  REQUIRE(update.waitForFinished(120'000));
+  CHECK(update.readAllStandardError().isEmpty());
+  const auto sources = [](const QString& path) {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    QStringList lines;
+    for (const QString& line : QString::fromUtf8(file.readAll()).split('\n'))
+      if (line.contains("<source>") || line.contains("<name>")) lines << line.trimmed();
+    lines.sort();  // lupdate adds new texts at the end of their context
+    return lines;
+  };
+  const QStringList kept = sources(source + "/viewer/window/translations/scalpmark.ts");
+  CHECK(kept.size() > 300);
+  CHECK(sources(fresh) == kept);  // otherwise: ninja -C build translations
+}

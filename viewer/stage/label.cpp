@@ -16,6 +16,8 @@ constexpr std::array<double, 10> far_px{26, 40, 58, 80, 106, 138, 176, 220, 270,
 constexpr int directions = 24;
 /// What standing on the head costs a label, in pixels of distance it would rather go.
 constexpr double cost_on_head = 110;
+/// What covering a mark costs it: more than any way round.
+constexpr double cost_on_mark = 1000;
 
 double turn(const Pixel& a, const Pixel& b, const Pixel& c) {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
@@ -86,7 +88,7 @@ std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& 
       for (const auto& m : marks)
         if (box.overlaps(m)) {
           if (!wish.may_go_far) return;
-          cost += 45;
+          cost += cost_on_mark;
         }
       if (wish.may_go_far) cost += cost_on_head * head.share(box);
       if (!best || cost < best_cost) {

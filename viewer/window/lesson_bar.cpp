@@ -81,8 +81,8 @@ void LessonBar::size_type() {
   const int width = this->width() - 2 * rim_px;
   int height = 2 * metrics.lineSpacing();
   for (const QString& caption : captions_)
-    height = std::max(height,
-                      metrics.boundingRect(QRect(0, 0, width, 10'000), Qt::TextWordWrap, caption).height());
+    height =
+        std::max(height, metrics.boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, caption).height());
   caption_->setMinimumHeight(height);
 }
 

@@ -15,9 +15,10 @@ namespace palette = viewer::palette;
 
 namespace {
 
-QString tr(const char* text) {
-  return QCoreApplication::translate("SpoiledStage", text);
-}
+// What lupdate finds these texts under.
+class SpoiledStage {
+  Q_DECLARE_TR_FUNCTIONS(SpoiledStage)
+};
 
 /// The tapes that the mistake is about.
 std::set<std::string> lines_of(const viewer::Mistake& mistake) {
@@ -81,21 +82,21 @@ LessonStage spoiled_stage(const viewer::Spoiled& spoiled, const geometry::Case& 
   if (!spoiled.pulse_line.empty()) stage.notes.push_back(line(spoiled.pulse_line, spoiled.result.off_mm));
   if (meant_mark && !spoiled.edge_line.empty())
     stage.notes.push_back(mark(Shape::bar, viewer::paler(palette::edge_mark, 0.5), *meant_mark, across(meant),
-                               tr("wanted edge mark")));
+                               SpoiledStage::tr("wanted edge mark")));
   stage.notes.push_back(at_start ? mark(Shape::disc, palette::start, spoiled.result.meant, meant.forward,
-                                        tr("wanted search start"))
+                                        SpoiledStage::tr("wanted search start"))
                                  : mark(Shape::diamond, palette::treatment, spoiled.result.meant,
-                                        meant.forward, tr("wanted pulse point")));
+                                        meant.forward, SpoiledStage::tr("wanted pulse point")));
   if (const auto& vertex = spoiled.result.vertex)
-    stage.notes.push_back(
-        mark(Shape::small_bar, palette::construction, *vertex, plan.axes.right, tr("vertex as marked")));
+    stage.notes.push_back(mark(Shape::small_bar, palette::construction, *vertex, plan.axes.right,
+                               SpoiledStage::tr("vertex as marked")));
   if (real_mark)
-    stage.notes.push_back(
-        mark(Shape::bar, palette::edge_mark, *real_mark, across(really),
-             spoiled.edge_line.empty() ? tr("edge mark, in its place") : tr("real edge mark")));
-  stage.notes.push_back(
-      mark(Shape::disc, palette::pulse, really.pulse, really.forward,
-           spoiled.pulse_line.empty() ? tr("pulse point, as wanted") : tr("real pulse point")));
+    stage.notes.push_back(mark(Shape::bar, palette::edge_mark, *real_mark, across(really),
+                               spoiled.edge_line.empty() ? SpoiledStage::tr("edge mark, in its place")
+                                                         : SpoiledStage::tr("real edge mark")));
+  stage.notes.push_back(mark(Shape::disc, palette::pulse, really.pulse, really.forward,
+                             spoiled.pulse_line.empty() ? SpoiledStage::tr("pulse point, as wanted")
+                                                        : SpoiledStage::tr("real pulse point")));
   return stage;
 }
 

@@ -215,6 +215,41 @@
     </message>
 </context>
 <context>
+    <name>SpoiledStage</name>
+    <message>
+        <source>wanted edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted search start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertex as marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge mark, in its place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>real edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse point, as wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>real pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>StatusLine</name>
     <message>
         <source>tape rule</source>
@@ -238,6 +273,113 @@
     </message>
     <message>
         <source>pulse %1 mm from site  |  coil %2° to midline  |  %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WhatIf</name>
+    <message>
+        <source>tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the vertex toward the ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward to the search start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward from the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the site to the edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the vertex marked %1 too far %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the tape %1 read %2 too short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the tape %1 read %2 too long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the coil turned %1° away from the midline and its edge on the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the coil turned %1° toward the midline and its edge on the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if the vertex is off?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if a tape is misread?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if the coil is turned?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if the rules are mixed?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the mark made by the %1 rule and the coil laid on it by the %2 rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the search starts %1 off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pulse goes %1 off the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil lies at %1° to the midline, as meant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil lies at %1° to the midline instead of %2°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, and %3.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -574,6 +716,80 @@
     <name>scalpmark::window::LengthField</name>
     <message>
         <source>From %1 to %2 %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::LessonBar</name>
+    <message>
+        <source>Previous</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Previous step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Previous step (Page Up)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Play the lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Play or pause (Space)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next step (Page Down)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Play again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause the lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::LessonPanel</name>
+    <message>
+        <source>Lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps of the lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page Down and Page Up go to the next and the previous step, Space plays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if one thing goes wrong?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step %1, %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1240,6 +1456,13 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::Teach</name>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::TreatStep</name>
     <message>
         <source>Treat</source>
@@ -1409,6 +1632,201 @@
     <name>scalpmark::window::Visit</name>
     <message>
         <source>The tape distances of this head are not worked out yet; enter this again when they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::WhatIfControls</name>
+    <message>
+        <source>What if: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vertex is marked too far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Toward the nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Toward the back of the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Toward the patient&apos;s left ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Toward the patient&apos;s right ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the vertex toward the ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first length to the search start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then forward to the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The second length to the search start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward from the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The length to the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the site to the edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The length along the coil&apos;s front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is read wrong by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is read too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark comes too far out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark comes too near</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turned by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil&apos;s front is turned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge stays on its mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>away from it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil is laid on the mark by the rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark lies the coil&apos;s length away, by tape along the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark lies where one sees it looking straight down past the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark lies on the skin nearest to the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing spoiled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vertex is off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vertex is marked in the wrong place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape is misread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One length is read too long or too short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil is turned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge lies on its mark, the angle is wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another marking rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked by one rule, laid by another</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
