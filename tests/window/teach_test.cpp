@@ -164,7 +164,8 @@ TEST_CASE("the marks a step is about are in sight") {
       opened.draw();
       const auto seen = names_of(opened.stage().marks());
       for (const std::string& name : about[static_cast<std::size_t>(i)]) {
-          CHECK(seen.contains(name));
+        INFO("step " << i + 1 << ": " << name << (right ? ", right side" : ", left side"));
+        CHECK(seen.contains(name));
       }
     }
     // Half of the demo case's 36.2 cm, on the vertex; 5 cm down from it.
@@ -472,7 +473,6 @@ TEST_CASE("the lesson's type is large, and it keeps the stage's size from step t
     for (int i = 0; i < 9; ++i) {
       opened.teach.player().go_to(i);
       QTest::qWait(5);
-      INFO("step " << i + 1 << ": " << opened.window.stage().width() << "x" << opened.window.stage().height() << " instead of " << stage.width() << "x" << stage.height());
       CHECK(opened.window.stage().size() == stage);
       const QLabel* caption = opened.teach.bar().caption_label();
       CHECK(caption->font().pixelSize() >= size.height() / 36);
