@@ -157,6 +157,9 @@ TEST_CASE("a scan becomes the head once its four points are clicked on the skin"
   const geometry::Head generic = w.session().head().head;
   const QString file = opened.folder.filePath("scan.ply");
   models::write_ply(file.toStdString(), generic.skin());
+  opened.type(w.worksheet().measure()->nasion_inion()->edit(), "28.0");
+  opened.settle();
+  REQUIRE_FALSE(w.worksheet().measure()->problem().isEmpty());
   w.open_path(file);
   opened.settle();
   REQUIRE(w.session().unplaced());
@@ -180,6 +183,14 @@ TEST_CASE("a scan becomes the head once its four points are clicked on the skin"
   CHECK_FALSE(w.session().unplaced());
   CHECK(w.session().kept().head.kind == models::HeadKind::mesh);
   CHECK(w.session().head().head.vertex().face >= 0);
+  CHECK(w.worksheet().measure()->problem().isEmpty());  // what was refused was about another head
+  for (const auto step : {Worksheet::measure_index, Worksheet::landmarks_index, Worksheet::search_index,
+                          Worksheet::treat_index, Worksheet::check_index, Worksheet::keep_index}) {
+    w.worksheet().go_to(step);
+    QTest::qWait(20);
+    INFO("step " << static_cast<int>(step) + 1);
+    CHECK(w.worksheet().widget()->width() <= w.worksheet().viewport()->width());  // nothing is cut off
+  }
   // The same head read again from the case file gives the same plan.
   const QString kept = opened.folder.filePath("kept.json");
   REQUIRE(w.save_to(kept));
@@ -202,6 +213,9 @@ TEST_CASE("four points that make no head are warned of and cannot be used") {
   CHECK(w.session().placing_problem().endsWith("."));
   CHECK(w.worksheet().landmarks()->problem() == w.session().placing_problem());
   CHECK_FALSE(w.worksheet().landmarks()->use_points()->isEnabled());
+  // The warning goes with the points.
+  w.session().drop_unplaced();
+  CHECK(w.worksheet().landmarks()->problem().isEmpty());
 }
 
 TEST_CASE("long work can be given up, and the case stays as it was") {

@@ -81,7 +81,7 @@ void CheckStep::add_entry(TodaysMark which, const QString& name) {
                                      tr("from the right tragus")};
   for (std::size_t i = 0; i < names.size(); ++i) {
     auto* field = new LengthField(names[i], tape_reading_mm);
-    field->set_optional(tr("not taken"));
+    field->set_optional(tr("none"));
     field->on_commit([this, which, i](std::optional<double> mm) {
       geometry::TapeReadings now = visit_.readings(which);
       now.*readings[i] = mm;

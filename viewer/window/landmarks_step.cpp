@@ -170,6 +170,7 @@ void LandmarksStep::show_points() {
 
 void LandmarksStep::show_case() {
   const bool placing = session_.unplaced().has_value();
+  if (!placing && !placing_->isHidden()) set_problem({});  // of points that are no longer being placed
   placing_->setVisible(placing);
   known_->setVisible(!placing);
   move_points_->setVisible(session_.kept().head.kind != models::HeadKind::generic);

@@ -1,6 +1,5 @@
 #include "viewer/window/measure_step.h"
 
-#include <QHBoxLayout>
 #include <cmath>
 
 #include "geometry/ranges.h"
@@ -26,11 +25,9 @@ MeasureStep::MeasureStep(Session& session, QWidget* parent)
   open_head_ = new QPushButton(tr("Open a scan or MRI\u2026"));
   open_head_->setToolTip(tr("A head surface (OBJ, PLY, STL, glTF, GLB) or an MRI volume (.nii, .nii.gz)"));
   generic_head_ = new QPushButton(tr("Use the generic head"));
-  auto* row = new QHBoxLayout;
-  row->addWidget(open_head_);
-  row->addWidget(generic_head_);
-  row->addStretch(1);
-  fields()->addLayout(row);
+  // One under the other: side by side they are wider than the worksheet.
+  fields()->addWidget(open_head_, 0, Qt::AlignLeft);
+  fields()->addWidget(generic_head_, 0, Qt::AlignLeft);
 
   nasion_inion_ = add_tape(tr("Nasion to inion"), geometry::ranges::nasion_inion_mm,
                            &geometry::MeasuredTapes::nasion_inion_mm);
@@ -51,6 +48,8 @@ MeasureStep::MeasureStep(Session& session, QWidget* parent)
     session_.work_out_tapes();
   });
 
+  // A refusal was of another head.
+  connect(&session_, &Session::head_changed, this, [this] { set_problem({}); });
   connect(open_head_, &QPushButton::clicked, this, &MeasureStep::head_wanted);
   connect(generic_head_, &QPushButton::clicked, this, [this] {
     set_problem(session_.change(tr("Generic head"), [](models::CaseFile& kept) { kept.head = {}; }));
@@ -60,7 +59,7 @@ MeasureStep::MeasureStep(Session& session, QWidget* parent)
 LengthField* MeasureStep::add_tape(const QString& name, const geometry::Range& allowed,
                                    std::optional<double> geometry::MeasuredTapes::*which) {
   auto* field = new LengthField(name, allowed);
-  field->set_optional(tr("not taken"));
+  field->set_optional(tr("none"));
   field->on_commit([this, name, which](std::optional<double> mm) {
     set_problem({});
     return session_.change(name, [&](models::CaseFile& kept) { kept.entered.tape_mm.*which = mm; });

@@ -457,10 +457,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>not taken</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Click anew</source>
         <translation type="unfinished"></translation>
     </message>
@@ -470,6 +466,10 @@
     </message>
     <message>
         <source>Now click today&apos;s edge mark on the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1147,10 +1147,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>not taken</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Head: %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1164,6 +1160,10 @@
     </message>
     <message>
         <source>%1: %2 measured, but %3 on this head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
