@@ -1,4 +1,4 @@
-# Tests that drive the real window with real mouse and key events, on a display of their own where there is none; and
+# Tests that drive the real window with real mouse and key events, on a display of their own; and
 # the tour, which saves every screen into build/tour/ to be looked at.
 find_package(Qt5 REQUIRED COMPONENTS Widgets Test)
 
@@ -14,7 +14,7 @@ target_precompile_headers(test_window PRIVATE <QtWidgets> <QtTest> <catch2/catch
 target_compile_definitions(test_window PRIVATE SCALPMARK_SOURCE_DIR="${PROJECT_SOURCE_DIR}"
   SCALPMARK_BINARY_DIR="${PROJECT_BINARY_DIR}")
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
-  PROPERTIES TIMEOUT 300 RESOURCE_LOCK window_display)
+  PROPERTIES TIMEOUT 300)
 
 add_dependencies(test_window scalpmark)
 add_executable(window_tour window/tour.cpp)

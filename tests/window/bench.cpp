@@ -19,6 +19,8 @@ constexpr int patience_ms = 280'000;  // a busy machine may take long; a hang is
 
 struct Bench::Parts {
   QTemporaryDir home;
+  // Always a display of its own: no window takes the focus from another test's, or pops up before somebody.
+  bool apart = qunsetenv("DISPLAY");
   viewer::Display display;
   int count = 1;
   std::unique_ptr<QApplication> app;

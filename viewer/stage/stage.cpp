@@ -11,6 +11,7 @@
 #include <cmath>
 #include <limits>
 
+#include "viewer/stage/aim.h"
 #include "viewer/stage/angle.h"
 #include "viewer/stage/captions.h"
 #include "viewer/stage/coil.h"
@@ -31,7 +32,6 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double eye_distance_mm = 1000;
 /// A view takes in the skin from this far below the tragi up; necks and shoulders may be cut.
 constexpr double below_tragi_mm = 85;
 /// The column for numbers and legend, and the margin, pixels of a picture 800 high.
@@ -125,10 +125,6 @@ double scale_of(int width, int height, double ratio) {
   return std::max(smallest_scale * ratio, std::min(height / usual_height_px, width / usual_width_px));
 }
 
-Vector3d vector_of(const double* v) {
-  return {v[0], v[1], v[2]};
-}
-
 }  // namespace
 
 Stage::Stage(vtkRenderer* renderer) : renderer_(renderer), parts_(std::make_unique<Parts>(renderer)) {
@@ -210,36 +206,18 @@ void Stage::look(const Gaze& gaze) {
   const double mm_per_px = std::max((high.x() - low.x()) / std::max(1.0, side_room * free.width()),
                                     (high.y() - low.y()) / std::max(1.0, 0.95 * free.height()));
   const Vector3d focus = p.axes.origin + middle.x() * right + middle.y() * gaze.up;
-  const Vector3d eye = focus + eye_distance_mm * gaze.toward_eye;
-  vtkCamera* camera = renderer_->GetActiveCamera();
-  camera->ParallelProjectionOn();
-  camera->SetFocalPoint(focus.data());
-  camera->SetPosition(eye.data());
-  camera->SetViewUp(gaze.up.data());
-  camera->SetParallelScale(0.5 * mm_per_px * height);
+  aim(*renderer_, focus, gaze, 0.5 * mm_per_px * height);
   // The focus lies in the middle of the head's part of the picture, not of the picture.
-  camera->SetWindowCenter(1 - (free.left + free.right) / width, (free.top + free.bottom) / height - 1);
+  renderer_->GetActiveCamera()->SetWindowCenter(1 - (free.left + free.right) / width,
+                                                (free.top + free.bottom) / height - 1);
   p.changed = true;
 }
 
 void Stage::refresh() {
   Parts& p = *parts_;
   if (!p.head) return;
-  vtkCamera* camera = renderer_->GetActiveCamera();
-  camera->ParallelProjectionOn();
-  camera->SetClippingRange(10, 2 * eye_distance_mm);
   const int* size = renderer_->GetSize();
-  Sight s;
-  s.width_px = size[0];
-  s.height_px = size[1];
-  s.scale = scale_of(size[0], size[1], p.pixel_ratio);
-  s.toward_eye = -vector_of(camera->GetDirectionOfProjection()).normalized();
-  const Vector3d up = vector_of(camera->GetViewUp());
-  s.up = (up - up.dot(s.toward_eye) * s.toward_eye).normalized();
-  s.focus = vector_of(camera->GetFocalPoint());
-  s.mm_per_px = 2 * camera->GetParallelScale() / std::max(1, size[1]);
-  const double* centre = camera->GetWindowCenter();
-  s.focus_px = {0.5 * s.width_px * (1 - centre[0]), 0.5 * s.height_px * (1 + centre[1])};
+  const Sight s = sight_of(*renderer_, scale_of(size[0], size[1], p.pixel_ratio));
   if (!p.changed && s == p.sight) return;
   if (!(s == p.sight) || p.new_head) p.head_in_picture = coverage(p.head->skin(), s);
   p.changed = false;
@@ -368,10 +346,7 @@ std::optional<Thing> Stage::pick(const Pixel& at) const {
 std::optional<geometry::SurfacePoint> Stage::skin_at(const Pixel& at) const {
   const Parts& p = *parts_;
   if (!p.head) return {};
-  const auto hit = p.head->skin().ray_hit(p.sight.unproject(at) + eye_distance_mm * p.sight.toward_eye,
-                                          -p.sight.toward_eye, 2 * eye_distance_mm);
-  if (!hit) return {};
-  return hit->point;
+  return skin_under(p.head->skin(), p.sight, at);
 }
 
 }  // namespace scalpmark::viewer

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "viewer/palette.h"
+#include "viewer/stage/aim.h"
 #include "viewer/stage/skin_mesh.h"
 
 namespace scalpmark::window {
@@ -17,15 +18,7 @@ using Eigen::Vector3d;
 using viewer::Pixel;
 namespace palette = viewer::palette;
 
-namespace {
-
-constexpr double eye_distance_mm = 1000;
-
-Vector3d vector_of(const double* v) {
-  return {v[0], v[1], v[2]};
-}
-
-}  // namespace
+namespace {}  // namespace
 
 QString name_of(Fiducial which) {
   switch (which) {
@@ -87,37 +80,18 @@ void BareSkin::look(const viewer::Gaze& gaze, const std::optional<Vector3d>& at,
   double mm_per_px =
       std::max((high.x() - low.x()) / (filled * width), (high.y() - low.y()) / (filled * height));
   const Eigen::Vector2d middle = 0.5 * (low + high);
-  const Vector3d centre = vector_of(mapper_->GetInput()->GetCenter());
+  const Vector3d centre = viewer::vector_of(mapper_->GetInput()->GetCenter());
   Vector3d focus = middle.x() * right + middle.y() * gaze.up + centre.dot(gaze.toward_eye) * gaze.toward_eye;
   if (at && across_mm > 0) {
     focus = *at;
     mm_per_px = across_mm / std::min(width, height);
   }
-  const Vector3d eye = focus + eye_distance_mm * gaze.toward_eye;
-  vtkCamera* camera = renderer_->GetActiveCamera();
-  camera->ParallelProjectionOn();
-  camera->SetFocalPoint(focus.data());
-  camera->SetPosition(eye.data());
-  camera->SetViewUp(gaze.up.data());
-  camera->SetParallelScale(0.5 * mm_per_px * height);
+  viewer::aim(*renderer_, focus, gaze, 0.5 * mm_per_px * height);
 }
 
 void BareSkin::refresh() {
   if (!drawn_) return;
-  vtkCamera* camera = renderer_->GetActiveCamera();
-  camera->ParallelProjectionOn();
-  camera->SetClippingRange(10, 2 * eye_distance_mm);
-  const int* size = renderer_->GetSize();
-  viewer::Sight s;
-  s.width_px = size[0];
-  s.height_px = size[1];
-  s.scale = std::max(1.0, size[1] / 800.0);
-  s.toward_eye = -vector_of(camera->GetDirectionOfProjection()).normalized();
-  const Vector3d up = vector_of(camera->GetViewUp());
-  s.up = (up - up.dot(s.toward_eye) * s.toward_eye).normalized();
-  s.focus = vector_of(camera->GetFocalPoint());
-  s.mm_per_px = 2 * camera->GetParallelScale() / std::max(1, size[1]);
-  s.focus_px = {0.5 * s.width_px, 0.5 * s.height_px};
+  const viewer::Sight s = viewer::sight_of(*renderer_, std::max(1.0, renderer_->GetSize()[1] / 800.0));
   sight_ = s;
 
   ink_.begin(s);
@@ -145,10 +119,7 @@ void BareSkin::refresh() {
 
 std::optional<geometry::SurfacePoint> BareSkin::skin_at(const Pixel& at) const {
   if (!drawn_) return {};
-  const auto hit = drawn_->ray_hit(sight_.unproject(at) + eye_distance_mm * sight_.toward_eye,
-                                   -sight_.toward_eye, 2 * eye_distance_mm);
-  if (!hit) return {};
-  return hit->point;
+  return viewer::skin_under(*drawn_, sight_, at);
 }
 
 std::optional<Fiducial> BareSkin::point_near(const Pixel& at, double reach_px) const {

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "viewer/palette.h"
+#include "viewer/stage/aim.h"
 #include "viewer/stage/skin_mesh.h"
 #include "viewer/window/bare_skin.h"
 
@@ -14,7 +15,6 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double eye_distance_mm = 200;
 constexpr double side_share = 0.34;  // of the stage's shorter side
 constexpr double rim_share = 0.015;
 
@@ -52,14 +52,7 @@ void Loupe::show(const geometry::Surface& skin, const Vector3d& at, const viewer
   mapper_->SetInputData(viewer::skin_mesh(skin, faces_near(skin, at, 0.75 * across_mm)));
   const QRectF place = this->place();
   renderer_->SetViewport(place.left(), 1 - place.bottom(), place.right(), 1 - place.top());
-  vtkCamera* camera = renderer_->GetActiveCamera();
-  const Vector3d eye = at + eye_distance_mm * gaze.toward_eye;
-  camera->ParallelProjectionOn();
-  camera->SetFocalPoint(at.data());
-  camera->SetPosition(eye.data());
-  camera->SetViewUp(gaze.up.data());
-  camera->SetParallelScale(across_mm / 2);
-  camera->SetClippingRange(10, 2 * eye_distance_mm);
+  viewer::aim(*renderer_, at, gaze, across_mm / 2);
 }
 
 void Loupe::hide() {

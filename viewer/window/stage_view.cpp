@@ -19,6 +19,7 @@
 #include <cmath>
 
 #include "viewer/palette.h"
+#include "viewer/stage/aim.h"
 #include "viewer/stage/coil.h"
 #include "viewer/window/turntable.h"
 
@@ -31,7 +32,6 @@ using viewer::Pixel;
 namespace {
 
 constexpr int frame_ms = 16;
-constexpr double eye_distance_mm = 1000;
 constexpr double turn_deg_per_px = 0.4;
 constexpr double node_reach_px = 16;   // of a click from a node's mark
 constexpr double point_reach_px = 14;  // of a grip from a placed point
@@ -42,10 +42,6 @@ constexpr int focus_frame_px = 2;
 constexpr double note_leader_px = 30;  // text further off than that has a line to its mark
 constexpr double note_line_px = 3, note_line_lift_mm = 10;  // over the marks it joins
 const viewer::TextStyle note_style{15, true, viewer::palette::text, true};
-
-Vector3d vector_of(const double* v) {
-  return {v[0], v[1], v[2]};
-}
 
 double ease(double t) {
   return t * t * (3 - 2 * t);
@@ -248,10 +244,10 @@ const viewer::Sight& StageView::sight() const {
 StageView::Eye StageView::eye() const {
   vtkCamera* camera = renderer()->GetActiveCamera();
   Eye eye;
-  eye.gaze.toward_eye = -vector_of(camera->GetDirectionOfProjection()).normalized();
-  const Vector3d up = vector_of(camera->GetViewUp());
+  eye.gaze.toward_eye = -viewer::vector_of(camera->GetDirectionOfProjection()).normalized();
+  const Vector3d up = viewer::vector_of(camera->GetViewUp());
   eye.gaze.up = (up - up.dot(eye.gaze.toward_eye) * eye.gaze.toward_eye).normalized();
-  eye.focus = vector_of(camera->GetFocalPoint());
+  eye.focus = viewer::vector_of(camera->GetFocalPoint());
   eye.scale = camera->GetParallelScale();
   eye.centre_x = camera->GetWindowCenter()[0];
   eye.centre_y = camera->GetWindowCenter()[1];
@@ -259,14 +255,8 @@ StageView::Eye StageView::eye() const {
 }
 
 void StageView::set_eye(const Eye& eye) {
-  vtkCamera* camera = renderer()->GetActiveCamera();
-  const Vector3d at = eye.focus + eye_distance_mm * eye.gaze.toward_eye;
-  camera->ParallelProjectionOn();
-  camera->SetFocalPoint(eye.focus.data());
-  camera->SetPosition(at.data());
-  camera->SetViewUp(eye.gaze.up.data());
-  camera->SetParallelScale(eye.scale);
-  camera->SetWindowCenter(eye.centre_x, eye.centre_y);
+  viewer::aim(*renderer(), eye.focus, eye.gaze, eye.scale);
+  renderer()->GetActiveCamera()->SetWindowCenter(eye.centre_x, eye.centre_y);
   redraw();
   if (bare_shown_) {
     place_loupe();  // where the pointer or the point is seen now
