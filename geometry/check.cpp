@@ -132,7 +132,7 @@ Check check_marks(const Head& head, const Case& entered, const Plan& plan,
 
   Case laid = entered;
   laid.coil.angle_deg = check.angle_deg = wrapped(angle);
-  check.as_laid = place_coil(head, laid, side, now.pulse);
+  check.as_laid = place_coil(head, laid, side, now.pulse, TapeDistances::left_out);
   const Vector3d off = check.as_laid.pulse - plan.treatment.pulse;
   check.forward_mm = off.dot(plan.treatment.forward);
   check.outward_mm = -off.dot(plan.treatment.inward);

@@ -19,10 +19,13 @@ constexpr double reach = 1;
 
 }  // namespace
 
-DistanceField::DistanceField(const Surface& skin, const SurfacePoint& source) : source_(source) {
+DistanceField::DistanceField(const Surface& skin, const SurfacePoint& source,
+                             const std::function<void()>& watch)
+    : source_(source) {
   std::vector<std::array<EdgeView, edge_view_places>> found;
   WindowSpread spread(skin, source, WindowSpread::Keep::lengths);
   spread.keep_views(found);
+  spread.set_watch(watch);
   spread.run();
   mm_.resize(skin.vertices().size());
   for (size_t v = 0; v < mm_.size(); ++v) mm_[v] = spread.vertex_mm(static_cast<int>(v));

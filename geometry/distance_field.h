@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <vector>
 
 #include "geometry/surface.h"
@@ -13,7 +14,8 @@ namespace scalpmark::geometry {
 /// once per head and source, then looked up.
 class DistanceField {
 public:
-  DistanceField(const Surface& skin, const SurfacePoint& source);
+  /// `watch` is called many times a second meanwhile; what it throws is thrown here.
+  DistanceField(const Surface& skin, const SurfacePoint& source, const std::function<void()>& watch = {});
 
   /// mm from the source to `p` along the skin; infinity on a separate piece of skin.
   [[nodiscard]] double at(const Surface& skin, const SurfacePoint& p) const;

@@ -1,6 +1,7 @@
 #include "geometry/head.h"
 
 #include <array>
+#include <atomic>
 #include <mutex>
 #include <optional>
 
@@ -19,8 +20,9 @@ struct Head::Data {
   VertexTapes tapes;
   mutable std::once_flag measures_once;
   mutable TapeMeasures measures;
-  mutable std::once_flag fields_once;
+  mutable std::mutex making_fields;
   mutable std::optional<Fields> fields;
+  mutable std::atomic<bool> fields_there{false};
 };
 
 namespace {
@@ -79,18 +81,24 @@ Head Head::with_cortex(std::shared_ptr<const Cortex> cortex) const {
   return with;
 }
 
-const Head::Fields& Head::fields() const {
-  std::call_once(data_->fields_once, [this] {
-    const Data& d = *data_;
-    const std::array<SurfacePoint, 4> sources{d.tapes.vertex, d.fiducials.nasion, d.fiducials.left_tragus,
-                                              d.fiducials.right_tragus};
-    std::array<std::optional<DistanceField>, 4> fields;
-    // No more at a time than there are cores: each holds about 100 MB while it is worked out.
-    on_all_cores(sources.size(), [&](size_t i) { fields[i].emplace(d.skin, sources[i]); });
-    d.fields.emplace(
-        Fields{std::move(*fields[0]), std::move(*fields[1]), std::move(*fields[2]), std::move(*fields[3])});
-  });
-  return *data_->fields;
+bool Head::has_fields() const {
+  return data_->fields_there;
+}
+
+const Head::Fields& Head::fields(const std::function<void()>& watch) const {
+  const Data& d = *data_;
+  if (d.fields_there) return *d.fields;
+  const std::lock_guard lock(d.making_fields);
+  if (d.fields_there) return *d.fields;
+  const std::array<SurfacePoint, 4> sources{d.tapes.vertex, d.fiducials.nasion, d.fiducials.left_tragus,
+                                            d.fiducials.right_tragus};
+  std::array<std::optional<DistanceField>, 4> fields;
+  // No more at a time than there are cores: each holds about 100 MB while it is worked out.
+  on_all_cores(sources.size(), [&](size_t i) { fields[i].emplace(d.skin, sources[i], watch); });
+  d.fields.emplace(
+      Fields{std::move(*fields[0]), std::move(*fields[1]), std::move(*fields[2]), std::move(*fields[3])});
+  d.fields_there = true;
+  return *d.fields;
 }
 
 }  // namespace scalpmark::geometry

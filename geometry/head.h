@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -42,8 +43,12 @@ public:
   struct Fields {
     DistanceField vertex, nasion, left_tragus, right_tragus;
   };
-  /// Worked out on first use, on as many threads as there are cores.
-  [[nodiscard]] const Fields& fields() const;
+  /// Worked out on first use, on as many threads as there are cores: seconds on a large head. `watch` is
+  /// called many times a second meanwhile, from those threads; what it throws is thrown here, and the next
+  /// call begins anew.
+  const Fields& fields(const std::function<void()>& watch = {}) const;
+  /// Whether they are there, so that fields() returns at once.
+  [[nodiscard]] bool has_fields() const;
 
   /// The same head with a brain under its skin (everything else is shared).
   [[nodiscard]] Head with_cortex(std::shared_ptr<const Cortex> cortex) const;

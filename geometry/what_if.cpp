@@ -51,7 +51,7 @@ WhatIf on_edge_mark(const Head& head, const Case& entered, const Case& laid, con
   const Side side = side_of(plan.treatment);
   const SurfacePoint near = skin.closest(plan.treatment.pulse);
   const SurfacePoint pulse = pulse_for_mark(head, laid, side, skin.closest(*mark), &near);
-  return outcome(head, plan.treatment.pulse, place_coil(head, laid, side, pulse));
+  return outcome(head, plan.treatment.pulse, place_coil(head, laid, side, pulse, TapeDistances::left_out));
 }
 
 const char* name_of(MarkRule rule) {
@@ -96,7 +96,8 @@ WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, do
   const SurfacePoint start = forward_tape(head, lateral, entered.search.anterior_mm).at(1).on_skin;
   if (on_face(head, skin.position(start)))
     throw GeometryError("From so wrong a vertex the search start falls on the face; choose less.");
-  WhatIf w = outcome(head, plan.start.pulse, place_coil(head, entered, entered.side, start));
+  WhatIf w = outcome(head, plan.start.pulse,
+                     place_coil(head, entered, entered.side, start, TapeDistances::left_out));
   w.vertex = skin.position(wrong);
   w.sentence =
       "With the vertex marked " + in_cm(error_mm) + " off, the search starts " + verb(w.off_mm) + ".";
@@ -110,7 +111,7 @@ WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misre
     case Misread::lateral:
     case Misread::anterior:
       (which == Misread::lateral ? wrong.search.lateral_mm : wrong.search.anterior_mm) += by_mm;
-      w = outcome(head, plan.start.pulse, solve(head, wrong).start);
+      w = outcome(head, plan.start.pulse, solve(head, wrong, TapeDistances::left_out).start);
       break;
     case Misread::treatment:
       if (entered.treatment.rule != TreatmentRule::forward)
@@ -118,7 +119,7 @@ WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misre
             "This treatment site is a landmark, not a length from the hotspot, so no such tape can be read "
             "wrongly.");
       wrong.treatment.distance_mm += by_mm;
-      w = outcome(head, plan.treatment.pulse, solve(head, wrong).treatment);
+      w = outcome(head, plan.treatment.pulse, solve(head, wrong, TapeDistances::left_out).treatment);
       break;
     case Misread::centre_to_edge: {
       // The mark is made too far out; the coil, whose edge is where it is, then follows the mark.
@@ -126,7 +127,8 @@ WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misre
       check_settings(wrong);
       Plan misled = plan;
       const Side side = side_of(plan.treatment);
-      misled.treatment = place_coil(head, wrong, side, head.skin().closest(plan.treatment.pulse));
+      misled.treatment =
+          place_coil(head, wrong, side, head.skin().closest(plan.treatment.pulse), TapeDistances::left_out);
       w = on_edge_mark(head, entered, entered, misled);
       break;
     }

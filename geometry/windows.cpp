@@ -414,7 +414,9 @@ void WindowSpread::run() {
                   none, Came::from_root});
     }
   }
-  while (!queue_.empty()) {
+  constexpr size_t between_looks = 1U << 14;
+  for (size_t round = 1; !queue_.empty(); ++round) {
+    if (watch_ && round % between_looks == 0) watch_();
     const Event next = queue_.front();
     if (next.mm > worst_target_mm_) break;
     std::pop_heap(queue_.begin(), queue_.end());

@@ -4,6 +4,7 @@
 #include <array>
 #include <cstdint>
 #include <cstdlib>
+#include <functional>
 #include <limits>
 #include <memory>
 #include <new>
@@ -61,6 +62,9 @@ public:
 
   /// Keeps the best views of every edge (3 per face, in the order of faces and edges) while running.
   void keep_views(std::vector<std::array<EdgeView, edge_view_places>>& views) { views_ = &views; }
+
+  /// Called every few thousand windows while running; what it throws ends the spread.
+  void set_watch(const std::function<void()>& watch) { watch_ = watch; }
 
   /// Spreads until all targets are settled; without targets until all of this piece of skin is.
   void run();
@@ -156,6 +160,7 @@ private:
   double worst_target_mm_ = std::numeric_limits<double>::infinity();
   std::vector<std::array<EdgeView, edge_view_places>>* views_ = nullptr;
   size_t made_ = 0;
+  std::function<void()> watch_;
 };
 
 }  // namespace scalpmark::geometry

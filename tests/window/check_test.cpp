@@ -60,6 +60,7 @@ TEST_CASE("today's marks are found by the tape distances the plan gives") {
   };
   enter(TodaysMark::site, treatment.pulse_tape);
   enter(TodaysMark::edge, *treatment.edge_mark_tape);
+  opened.settle();
   REQUIRE(w.visit().check());
   // Tapes are typed to a millimetre.
   CHECK(w.visit().check()->pulse_off_mm < 3);

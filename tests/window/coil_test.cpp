@@ -40,6 +40,8 @@ TEST_CASE("the coil dragged by its casing lies where place_coil puts it, and the
   drag(stage, from, from + QPoint(30, 45));
 
   REQUIRE(w.coil().in_hand());
+  // The first tape distances of a coil in the hand take a moment.
+  OpenedWindow::wait_until([&] { return w.session().has_fields() && !w.session().is_working(); });
   const auto& head = w.session().head().head;
   const geometry::Case& entered = w.session().kept().entered;
   const geometry::Placement expected = geometry::place_coil(head, entered, entered.side, w.coil().at);

@@ -36,7 +36,7 @@ TEST_CASE("tape distances given up are left out until they are asked for; the pl
   QObject::connect(&w.session(), &Session::changed, [&] {
     if (!w.session().has_tapes() && w.session().is_working() && !given_up) {
       given_up = true;
-      QTest::mouseClick(w.work().cancel(), Qt::LeftButton);
+      w.work().cancel()->click();
     }
   });
   opened.type(w.worksheet().measure()->nasion_inion()->edit(), "37");
@@ -44,14 +44,11 @@ TEST_CASE("tape distances given up are left out until they are asked for; the pl
   REQUIRE(given_up);
   CHECK_FALSE(w.session().has_tapes());
   CHECK(*w.session().kept().entered.tape_mm.nasion_inion_mm == 370);
-  // The coil can be laid and dragged, and edits go on, without waiting for them.
-  QTest::keyClick(&w.stage(), Qt::Key_T, Qt::ControlModifier);
+  // Edits go on without waiting for them.
   w.worksheet().go_to(Worksheet::treat_index);
   opened.type(w.worksheet().treat()->distance()->edit(), "5.5");
   CHECK_FALSE(w.session().is_working());
   CHECK(w.session().plan().treatment.pulse.allFinite());
-  // A mark looked up by tapes says why it cannot be.
-  CHECK(w.visit().set(TodaysMark::site, {84.0, 112.0, {}, {}}).endsWith("."));
 
   w.worksheet().go_to(Worksheet::measure_index);
   QTest::qWait(50);
@@ -61,4 +58,60 @@ TEST_CASE("tape distances given up are left out until they are asked for; the pl
   CHECK(w.session().has_tapes());
   CHECK(w.session().plan().treatment.pulse_tape.vertex_mm > 50);
   CHECK_FALSE(w.worksheet().measure()->work_out()->isVisible());
+}
+
+TEST_CASE("every edit gets its tape distances, the same as looked up once the coil was in the hand") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  CHECK_FALSE(w.session().has_fields());
+  w.worksheet().go_to(Worksheet::treat_index);
+  opened.type(w.worksheet().treat()->distance()->edit(), "5.5");
+  opened.settle();
+  REQUIRE(w.session().has_tapes());
+  const geometry::TapeFrom each = w.session().plan().treatment.pulse_tape;
+
+  // A name for the sheet leaves the plan as it is.
+  const geometry::Plan* const plan = &w.session().plan();
+  CHECK(
+      w.session().change("Label", [](models::CaseFile& kept) { kept.entered.label = "Training"; }).isEmpty());
+  CHECK(&w.session().plan() == plan);
+  CHECK(w.session().has_tapes());
+
+  // In the hand the numbers come when the coil rests, and then follow at once.
+  QTest::keyClick(&w.stage(), Qt::Key_Up, Qt::ControlModifier);
+  REQUIRE(w.coil().placement);
+  CHECK(std::isnan(w.coil().placement->pulse_tape.vertex_mm));
+  OpenedWindow::wait_until([&] { return w.session().has_fields() && !w.session().is_working(); });
+  CHECK(w.coil().placement->pulse_tape.vertex_mm > 50);
+  QTest::keyClick(&w.stage(), Qt::Key_Down, Qt::ControlModifier);
+  CHECK(w.coil().placement->pulse_tape.vertex_mm == Approx(each.vertex_mm).margin(0.3));
+
+  opened.type(w.worksheet().treat()->distance()->edit(), "6");
+  CHECK(w.session().has_tapes());
+  opened.type(w.worksheet().treat()->distance()->edit(), "5.5");
+  const geometry::TapeFrom looked_up = w.session().plan().treatment.pulse_tape;
+  CHECK(looked_up.vertex_mm == Approx(each.vertex_mm).margin(0.05));
+  CHECK(looked_up.nasion_mm == Approx(each.nasion_mm).margin(0.05));
+  CHECK(looked_up.left_tragus_mm == Approx(each.left_tragus_mm).margin(0.05));
+  CHECK(looked_up.right_tragus_mm == Approx(each.right_tragus_mm).margin(0.05));
+}
+
+TEST_CASE("a mark entered by tape waits for the head's fields, and says so when they are given up") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  const geometry::TapeFrom planned = w.session().plan().treatment.pulse_tape;
+  const geometry::TapeReadings readings{planned.vertex_mm, planned.nasion_mm, planned.left_tragus_mm, {}};
+  CHECK(w.visit().set(TodaysMark::site, readings).isEmpty());
+  REQUIRE(w.session().is_working());
+  CHECK_FALSE(w.visit().mark(TodaysMark::site));
+  w.session().cancel();
+  CHECK(w.visit().problem().endsWith("."));
+  CHECK_FALSE(w.visit().mark(TodaysMark::site));
+
+  CHECK(w.visit().set(TodaysMark::site, readings).isEmpty());
+  opened.settle();
+  REQUIRE(w.visit().mark(TodaysMark::site));
+  CHECK(w.visit().problem().isEmpty());
+  const auto& skin = w.session().head().head.skin();
+  CHECK((skin.position(*w.visit().mark(TodaysMark::site)) - w.session().plan().treatment.pulse).norm() < 0.1);
 }

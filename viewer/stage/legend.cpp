@@ -89,16 +89,17 @@ void NumberTable::show(const geometry::Case& entered, const geometry::Placement&
       in_degrees(placement.angle_deg) + " to the midline, edge at " + in_cm(entered.coil.centre_to_edge_mm);
   const auto& p = placement.pulse_tape;
   const auto& e = placement.edge_mark_tape;
+  // What is still being worked out keeps its place, so that the table does not come and go.
+  const auto length = [](double mm) { return std::isnan(mm) ? std::string("\u2026") : cm(mm); };
   const auto edge = [&](double geometry::TapeFrom::*what) {
-    return e ? cm((*e).*what) : std::string("none");
+    return e ? length((*e).*what) : std::string("none");
   };
   using From = geometry::TapeFrom;
-  if (!std::isfinite(p.vertex_mm)) return;  // left out of the plan
   rows_ = {{"cm of tape from", "pulse", "edge mark"},
-           {"vertex", cm(p.vertex_mm), edge(&From::vertex_mm)},
-           {"nasion", cm(p.nasion_mm), edge(&From::nasion_mm)},
-           {"left tragus", cm(p.left_tragus_mm), edge(&From::left_tragus_mm)},
-           {"right tragus", cm(p.right_tragus_mm), edge(&From::right_tragus_mm)}};
+           {"vertex", length(p.vertex_mm), edge(&From::vertex_mm)},
+           {"nasion", length(p.nasion_mm), edge(&From::nasion_mm)},
+           {"left tragus", length(p.left_tragus_mm), edge(&From::left_tragus_mm)},
+           {"right tragus", length(p.right_tragus_mm), edge(&From::right_tragus_mm)}};
 }
 
 double NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left,

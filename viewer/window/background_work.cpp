@@ -27,8 +27,12 @@ void BackgroundWork::hand_over(std::function<void()> to_do) {
       Qt::QueuedConnection);
 }
 
-void BackgroundWork::tell(const QString& what, double fraction) {
+void BackgroundWork::stop_if_cancelled() const {
   if (cancelled_) throw Cancelled{};
+}
+
+void BackgroundWork::tell(const QString& what, double fraction) {
+  stop_if_cancelled();
   hand_over([this, what, fraction] { emit progressed(what, fraction); });
 }
 

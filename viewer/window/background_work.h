@@ -11,7 +11,7 @@ namespace scalpmark::window {
 
 /// Work in a thread of its own, so that the window never freezes. One piece of work at a time. The signals
 /// arrive in the thread that made the object. Cancelled work falls silent at once; its thread ends at the
-/// next report of progress, and the object's end waits for that.
+/// next report of progress (or look at whether it is cancelled), and the object's end waits for that.
 class BackgroundWork : public QObject {
   Q_OBJECT
 public:
@@ -40,6 +40,8 @@ protected:
   }
   /// Reports progress from within the work. Throws where the work was cancelled, which ends it.
   void tell(const QString& what, double fraction);
+  /// The same without a report, from any thread of the work.
+  void stop_if_cancelled() const;
   /// Hands something over to the thread that made the object, unless the work was cancelled.
   void hand_over(std::function<void()> to_do);
 

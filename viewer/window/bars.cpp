@@ -44,13 +44,23 @@ WorkBar::WorkBar(QWidget* parent) : QWidget(parent) {
   row->addWidget(progress_, 1);
   row->addWidget(cancel_);
   connect(cancel_, &QPushButton::clicked, this, &WorkBar::cancelled);
+  // Every edit is worked on for a moment; a bar that came and went with each would only push the stage about.
+  constexpr int a_blink_ms = 700;
+  appear_.setSingleShot(true);
+  appear_.setInterval(a_blink_ms);
+  connect(&appear_, &QTimer::timeout, this, &QWidget::show);
+  hide();
+}
+
+void WorkBar::rest() {
+  appear_.stop();
   hide();
 }
 
 void WorkBar::show_work(const QString& what, double fraction) {
   text_->setText(what);
   progress_->setValue(static_cast<int>(1000 * fraction));
-  show();
+  if (!isVisible() && !appear_.isActive()) appear_.start();
 }
 
 ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {

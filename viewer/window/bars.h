@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QTimer>
 #include <QWidget>
 
 namespace scalpmark::window {
@@ -21,12 +22,13 @@ private:
   QLabel* text_;
 };
 
-/// How far long work is, and the button that gives it up.
+/// How far long work is, and the button that gives it up. Appears when work takes longer than a blink.
 class WorkBar : public QWidget {
   Q_OBJECT
 public:
   explicit WorkBar(QWidget* parent = nullptr);
   void show_work(const QString& what, double fraction);
+  void rest();
   [[nodiscard]] QPushButton* cancel() const { return cancel_; }
 
 signals:
@@ -36,6 +38,7 @@ private:
   QLabel* text_;
   QProgressBar* progress_;
   QPushButton* cancel_;
+  QTimer appear_;
 };
 
 /// What a patient reads beside the stage: whose head this is, and two sentences; no jargon, no numbers.

@@ -97,6 +97,7 @@ void CheckStep::add_entry(TodaysMark which, const QString& name) {
           [this, which](bool on) { want(on ? std::optional(which) : std::nullopt); });
   connect(entry.by_tape, &QPushButton::clicked, this, [this, which](bool on) {
     entries_[static_cast<std::size_t>(which)].tape_rows->setVisible(on);
+    if (on) session_.want_fields();  // ready by the time the first tape is read
     want({});
   });
 }

@@ -11,10 +11,17 @@ std::filesystem::path head_path(const models::HeadSource& source, const std::fil
   return source.file.is_absolute() ? source.file : folder / source.file;
 }
 
-void HeadJob::finish(const geometry::Head& head) {
+void HeadJob::finish(const geometry::Head& head, const models::CaseFile& kept) {
   tell(tr("Working out tape distances"), 0.75);
-  (void)head.fields();
-  tell(tr("Working out tape distances"), 0.97);
+  auto plan = std::make_shared<const geometry::Plan>(
+      geometry::solve(head, kept.entered, geometry::TapeDistances::each_path));
+  hand_over([this, plan = std::move(plan), kept] {
+    plan_ = plan;
+    kept_ = kept;
+    emit measured();
+  });
+  if (thin_) return;
+  tell(tr("Getting the head ready to be turned"), 0.9);
   thin_ = viewer::thin_skin(head.skin());
   tell(tr("Ready"), 1);
 }
@@ -42,13 +49,23 @@ void HeadJob::load(const models::CaseFile& kept, std::optional<KnownSkin> known)
       head_ = head;
       emit laid();
     });
-    finish(head->head);
+    finish(head->head, kept);
   });
 }
 
-void HeadJob::work_out_tapes(std::shared_ptr<const models::LoadedHead> head) {
+void HeadJob::measure(std::shared_ptr<const models::LoadedHead> head, const models::CaseFile& kept,
+                      const std::optional<geometry::Surface>& thin) {
   head_ = std::move(head);
-  run([this, head = head_] { finish(head->head); });
+  thin_ = thin;
+  run([this, head = head_, kept] { finish(head->head, kept); });
+}
+
+void HeadJob::work_out_fields(std::shared_ptr<const models::LoadedHead> head) {
+  head_ = std::move(head);
+  run([this, head = head_] {
+    tell(tr("Laying tapes over the whole head"), 0.5);
+    (void)head->head.fields([this] { stop_if_cancelled(); });
+  });
 }
 
 void HeadJob::read_skin(const models::HeadSource& source, const std::filesystem::path& folder) {

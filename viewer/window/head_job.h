@@ -3,6 +3,7 @@
 #include <memory>
 #include <optional>
 
+#include "geometry/plan.h"
 #include "models/case_file.h"
 #include "models/load_head.h"
 #include "models/skin_import.h"
@@ -24,27 +25,36 @@ public:
   using BackgroundWork::BackgroundWork;
   ~HeadJob() override { stop(); }
 
-  /// Loads the case's head and solves without tape distances: `laid`. Then works out the distances and what
-  /// quick drawing wants, which takes seconds on a large head: `finished`. With a `known` skin the head's
-  /// file is not read again.
+  /// Loads the case's head and solves without tape distances: `laid`. Then solves with them: `measured`. Then
+  /// works out what quick drawing wants: `finished`. With a `known` skin the head's file is not read again.
   void load(const models::CaseFile& kept, std::optional<KnownSkin> known = {});
-  /// The second half alone, for a head that lacks them.
-  void work_out_tapes(std::shared_ptr<const models::LoadedHead> head);
+  /// The case on a head that is loaded: `measured`, and `finished`. A skin already thinned is taken over.
+  void measure(std::shared_ptr<const models::LoadedHead> head, const models::CaseFile& kept,
+               const std::optional<geometry::Surface>& thin);
+  /// The head's distance fields, with which tape distances follow the coil at once: seconds on a large head.
+  void work_out_fields(std::shared_ptr<const models::LoadedHead> head);
   /// Reads a skin whose fiducials nobody has placed yet.
   void read_skin(const models::HeadSource& source, const std::filesystem::path& folder);
 
   [[nodiscard]] const std::shared_ptr<const models::LoadedHead>& head() const { return head_; }
+  /// The plan with its tape distances, once `measured`, and the case it is of.
+  [[nodiscard]] const std::shared_ptr<const geometry::Plan>& plan() const { return plan_; }
+  [[nodiscard]] const models::CaseFile& kept() const { return kept_; }
   /// The head's skin thinned for drawing in motion, once `finished` (see viewer/stage/skin_mesh.h).
   [[nodiscard]] const std::optional<geometry::Surface>& thin() const { return thin_; }
   [[nodiscard]] const std::optional<models::SkinImport>& skin() const { return skin_; }
 
 signals:
   void laid();
+  void measured();
 
 private:
-  void finish(const geometry::Head& head);
+  /// In the thread: the plan, then the thin skin.
+  void finish(const geometry::Head& head, const models::CaseFile& kept);
 
   std::shared_ptr<const models::LoadedHead> head_;
+  std::shared_ptr<const geometry::Plan> plan_;
+  models::CaseFile kept_;
   std::optional<geometry::Surface> thin_;
   std::optional<models::SkinImport> skin_;
 };

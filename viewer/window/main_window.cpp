@@ -40,6 +40,11 @@ MainWindow::MainWindow(QWidget* parent)
   ask_printer = [this] { return choose_printer(); };
   ask_recover = [this](const Leftover& leftover) { return ask_about_leftover(this, leftover); };
 
+  constexpr int at_rest_ms = 400;
+  coil_rests_.setSingleShot(true);
+  coil_rests_.setInterval(at_rest_ms);
+  connect(&coil_rests_, &QTimer::timeout, &session_, &Session::want_fields);
+
   set_unit(settings_.unit);
   stage_->set_animated(settings_.animated);
   set_mode(Mode::worksheet);
@@ -155,7 +160,7 @@ void MainWindow::connect_all() {
   connect(&session_, &Session::working, this,
           [this](const QString& what, double fraction) { work_->show_work(what, fraction); });
   connect(&session_, &Session::rested, this, [this] {
-    if (!output_) work_->hide();
+    if (!output_) work_->rest();
   });
 
   connect(&visit_, &Visit::changed, this, [this] {

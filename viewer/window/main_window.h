@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QMainWindow>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <memory>
 
@@ -121,6 +122,7 @@ private:
   Session session_;
   Visit visit_;
   HeldCoil coil_;
+  QTimer coil_rests_;
   double from_site_mm_ = 0;
   Mode mode_ = Mode::worksheet;
   double skin_opacity_ = 1;

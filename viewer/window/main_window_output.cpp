@@ -52,7 +52,7 @@ OutputJob* MainWindow::new_output(const QString& done) {
   output_ = new OutputJob(this);
   const auto over = [this](const QString& sentence, NoticeBar::Kind kind) {
     std::exchange(output_, nullptr)->deleteLater();
-    if (!session_.is_working()) work_->hide();
+    if (!session_.is_working()) work_->rest();
     notice_->say(sentence, kind);
     if (std::exchange(close_when_written_, false) && kind == NoticeBar::Kind::done) close();
   };
@@ -68,7 +68,7 @@ void MainWindow::give_up_output() {
   output_->cancel();
   std::exchange(output_, nullptr)->deleteLater();
   close_when_written_ = false;
-  if (!session_.is_working()) work_->hide();
+  if (!session_.is_working()) work_->rest();
 }
 
 void MainWindow::save_sheet() {

@@ -158,6 +158,8 @@ void MainWindow::look_for_step() {
 void MainWindow::lay_coil(const HeldCoil& coil) {
   if (!session_.is_ready()) return;
   coil_ = coil;
+  // Its tape distances follow it once the head's fields are there; they are worked out while it rests.
+  if (coil.in_hand() && !session_.has_fields()) coil_rests_.start();
   refresh_stage();
 }
 

@@ -33,6 +33,13 @@ models::CaseFile moved_to(models::CaseFile kept, const fs::path& folder) {
   return kept;
 }
 
+// Whether two cases differ in what is computed at all; a name for the sheet changes nothing.
+bool same_plan(models::CaseFile a, models::CaseFile b) {
+  a.entered.label.clear();
+  b.entered.label.clear();
+  return models::case_json(a) == models::case_json(b);
+}
+
 bool is_nifti(const QString& path) {
   return path.endsWith(QLatin1String(".nii"), Qt::CaseInsensitive) ||
          path.endsWith(QLatin1String(".nii.gz"), Qt::CaseInsensitive);
@@ -154,9 +161,15 @@ QString Session::put_in_force(Pending pending) {
 }
 
 void Session::commit(const Pending& pending, const Remembered& on) {
-  auto plan =
-      std::make_shared<geometry::Plan>(geometry::solve(on.head->head, pending.kept.entered, on.tapes));
   const bool other_head = on.head != head_;
+  bool with_tapes = has_tapes_;
+  std::shared_ptr<const geometry::Plan> plan = plan_;
+  if (other_head || !plan || !same_plan(pending.kept, kept())) {
+    with_tapes = on.head->head.has_fields();
+    plan = std::make_shared<geometry::Plan>(geometry::solve(
+        on.head->head, pending.kept.entered,
+        with_tapes ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out));
+  }
   switch (pending.purpose) {
     case Purpose::edit:
       history_.add(pending.kept, pending.what, pending.burst);
@@ -175,9 +188,9 @@ void Session::commit(const Pending& pending, const Remembered& on) {
   file_ = pending.file;
   head_ = on.head;
   plan_ = std::move(plan);
-  tapes_ = on.tapes;
+  has_tapes_ = with_tapes;
   thin_ = on.thin;
-  if (other_head) tapes_given_up_ = false;
+  if (other_head) tapes_given_up_ = fields_wanted_ = false;
   remember(pending.kept);
   if (is_saved()) {
     autosave_.stop();
@@ -192,7 +205,7 @@ void Session::commit(const Pending& pending, const Remembered& on) {
   if (other_head) emit head_changed();
   emit changed();
   emit saved_changed();
-  ensure_tapes();
+  go_on();
 }
 
 // --- long work
@@ -203,11 +216,14 @@ HeadJob* Session::new_job() {
   connect(job, &HeadJob::progressed, this, [this, job](const QString& what, double fraction) {
     if (job == job_.get()) emit working(what, fraction);
   });
+  connect(job, &HeadJob::measured, this, [this, job] {
+    if (job == job_.get()) measured(*job);
+  });
   connect(job, &HeadJob::failed, this, [this, job](const QString& problem) {
     if (job != job_.get()) return;
     stop_job();
     emit refused(problem);
-    ensure_tapes();
+    go_on();
   });
   return job;
 }
@@ -219,52 +235,77 @@ void Session::start_job() {
     const Pending pending = *std::exchange(pending_, std::nullopt);
     try {
       // Settings may have been changed while the head was loaded.
-      commit(pending, {{}, job->head(), geometry::TapeDistances::left_out, {}});
+      commit(pending, {{}, job->head(), {}});
     } catch (const std::exception& error) {
       end_job();
       emit refused(sentence(error));
-      ensure_tapes();
+      go_on();
     }
   });
   connect(job, &HeadJob::finished, this, [this, job] {
-    if (job == job_.get()) tapes_are_there(*job);
+    if (job == job_.get()) finished(*job);
   });
   emit working(tr("Loading the head"), 0);
   job->load(pending_->kept, pending_->known);
 }
 
-void Session::ensure_tapes() {
-  if (!is_ready() || has_tapes() || tapes_given_up_) return;
+void Session::go_on() {
+  if (!is_ready()) return;
+  const bool measure = !has_tapes_ && !tapes_given_up_, fields = fields_wanted_ && !has_fields();
+  if (!measure && !fields) return;
+  // What is being loaded comes first; so does what is being worked out for the head in force.
   if (job_ && (pending_ || !job_->head() || job_->head() == head_)) return;
   if (job_) end_job();  // for a head that is no longer in force
   HeadJob* const job = new_job();
-  connect(job, &HeadJob::finished, this, [this, job] {
-    if (job == job_.get()) tapes_are_there(*job);
-  });
-  emit working(tr("Working out tape distances"), 0);
-  job->work_out_tapes(head_);
+  if (measure) {
+    connect(job, &HeadJob::finished, this, [this, job] {
+      if (job == job_.get()) finished(*job);
+    });
+    emit working(tr("Working out tape distances"), 0);
+    job->measure(head_, kept(), thin_);
+  } else {
+    connect(job, &HeadJob::finished, this, [this, job] {
+      if (job == job_.get()) fields_are_there();
+    });
+    emit working(tr("Laying tapes over the whole head"), 0);
+    job->work_out_fields(head_);
+  }
 }
 
 void Session::work_out_tapes() {
   if (!is_ready() || has_tapes() || job_) return;
   tapes_given_up_ = false;
-  ensure_tapes();
+  go_on();
 }
 
-void Session::tapes_are_there(const HeadJob& job) {
+void Session::want_fields() {
+  if (!is_ready() || has_fields()) return;
+  fields_wanted_ = true;
+  go_on();
+}
+
+void Session::measured(const HeadJob& job) {
+  if (has_tapes_ || job.head() != head_ || !same_plan(job.kept(), kept())) return;  // edited since
+  plan_ = job.plan();
+  has_tapes_ = true;
+  emit changed();
+}
+
+void Session::finished(const HeadJob& job) {
   for (Remembered& one : heads_)
-    if (one.head == job.head()) {
-      one.tapes = geometry::TapeDistances::worked_out;
-      one.thin = job.thin();
-    }
-  const bool in_force = job.head() == head_;
-  if (in_force) {
-    plan_ = std::make_shared<geometry::Plan>(geometry::solve(head_->head, kept().entered));
-    tapes_ = geometry::TapeDistances::worked_out;
-    thin_ = job.thin();
-  }
+    if (one.head == job.head()) one.thin = job.thin();
+  if (job.head() == head_) thin_ = job.thin();
   end_job();
-  if (in_force) emit changed();
+  go_on();
+}
+
+void Session::fields_are_there() {
+  end_job();
+  if (!has_tapes_) {
+    plan_ = std::make_shared<geometry::Plan>(geometry::solve(head_->head, kept().entered));
+    has_tapes_ = true;
+  }
+  emit changed();
 }
 
 void Session::end_job() {
@@ -285,9 +326,15 @@ void Session::stop_job() {
 void Session::cancel() {
   if (!job_) return;
   const bool tapes = job_->head() && job_->head() == head_;
+  if (tapes) {
+    tapes_given_up_ = !has_tapes_;
+    fields_wanted_ = false;
+  }
   stop_job();
-  if (!tapes) return;
-  tapes_given_up_ = true;
+  if (!tapes) {
+    go_on();  // the head in force stays, and gets what it still lacks
+    return;
+  }
   emit changed();
 }
 
@@ -303,7 +350,7 @@ void Session::remember(const models::CaseFile& kept) {
   heads_.erase(
       std::remove_if(heads_.begin(), heads_.end(), [&](const Remembered& one) { return one.key == key; }),
       heads_.end());
-  heads_.insert(heads_.begin(), {key, head_, tapes_, thin_});
+  heads_.insert(heads_.begin(), {key, head_, thin_});
   if (heads_.size() > heads_kept) heads_.resize(heads_kept);
 }
 
@@ -341,7 +388,7 @@ void Session::open_skin(const models::HeadSource& source, const fs::path& folder
     unplaced_ = UnplacedHead{source, folder, job->skin()->skin, job->skin()->notes, {}};
     end_job();
     emit unplaced_changed();
-    ensure_tapes();
+    go_on();
   });
   emit working(tr("Reading %1").arg(QString::fromStdString(source.file.filename().string())), 0);
   job->read_skin(source, folder);

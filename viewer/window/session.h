@@ -52,12 +52,17 @@ public:
   [[nodiscard]] const models::LoadedHead& head() const { return *head_; }
   [[nodiscard]] const geometry::Plan& plan() const { return *plan_; }
   [[nodiscard]] const std::optional<UnplacedHead>& unplaced() const { return unplaced_; }
-  /// Whether the plan has its tape distances. They come seconds after a large head's first plan; `changed` is
-  /// sent again when they are there. Whoever lays a coil on this head passes this on, so as not to wait.
-  [[nodiscard]] geometry::TapeDistances tapes() const { return tapes_; }
+  /// Whether the plan has its tape distances. They come a moment after the plan; `changed` is sent again when
+  /// they are there.
+  [[nodiscard]] bool has_tapes() const { return has_tapes_; }
+  /// Whether tape distances can be looked up anywhere on the head (its distance fields are there).
+  [[nodiscard]] bool has_fields() const { return is_ready() && head_->head.has_fields(); }
+  /// The same, as whoever lays a coil on this head passes it on so as not to wait.
+  [[nodiscard]] geometry::TapeDistances tapes() const {
+    return has_fields() ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out;
+  }
   /// The head's skin thinned for drawing in motion, where there is one by now.
   [[nodiscard]] const std::optional<geometry::Surface>& thin_skin() const { return thin_; }
-  [[nodiscard]] bool has_tapes() const { return tapes_ == geometry::TapeDistances::worked_out; }
 
   // --- edits
   /// Changes the case by `edit`. Where only the coil or the protocol changed, the new plan is there when this
@@ -102,10 +107,14 @@ public:
 
   // --- long work
   [[nodiscard]] bool is_working() const { return job_ != nullptr; }
-  /// Gives up what is being loaded. A head that has its plan already stays, without tape distances until
-  /// work_out_tapes().
+  /// Gives up what is being loaded. A head that has its plan already stays, without the tape distances that
+  /// were being worked out until work_out_tapes() or want_fields().
   void cancel();
   void work_out_tapes();
+  /// Has the head's distance fields worked out after what is under way: for a coil in the hand, and for marks
+  /// found by their tape distances. `changed` comes when they are there.
+  void want_fields();
+  [[nodiscard]] bool fields_are_wanted() const { return fields_wanted_; }
 
 signals:
   /// Case, head or plan were replaced.
@@ -134,7 +143,6 @@ private:
   struct Remembered {
     std::string key;
     std::shared_ptr<const models::LoadedHead> head;
-    geometry::TapeDistances tapes = geometry::TapeDistances::left_out;
     std::optional<geometry::Surface> thin;
   };
 
@@ -144,9 +152,12 @@ private:
   /// Solves on a head and makes both the ones in force. Throws what solve() refuses.
   void commit(const Pending& pending, const Remembered& on);
   void start_job();
-  /// Sees to it that the head in force gets its tape distances, unless the user gave them up.
-  void ensure_tapes();
-  void tapes_are_there(const HeadJob& job);
+  /// Sees to it that the plan in force gets its tape distances, unless the user gave them up, and the head
+  /// its fields, if they are wanted.
+  void go_on();
+  void measured(const HeadJob& job);
+  void finished(const HeadJob& job);
+  void fields_are_there();
   HeadJob* new_job();
   void end_job();
   void stop_job();
@@ -156,9 +167,8 @@ private:
   CaseHistory history_;
   std::shared_ptr<const models::LoadedHead> head_;
   std::shared_ptr<const geometry::Plan> plan_;
-  geometry::TapeDistances tapes_ = geometry::TapeDistances::left_out;
   std::optional<geometry::Surface> thin_;
-  bool tapes_given_up_ = false;
+  bool has_tapes_ = false, tapes_given_up_ = false, fields_wanted_ = false;
   std::optional<UnplacedHead> unplaced_;
   QString file_;
 

@@ -7,12 +7,13 @@ namespace scalpmark::window {
 Visit::Visit(Session& session, QObject* parent) : QObject(parent), session_(session) {
   // Marks belong to a head; another head starts without any.
   connect(&session, &Session::head_changed, this, &Visit::forget);
-  connect(&session, &Session::changed, this, &Visit::work_out);
+  connect(&session, &Session::changed, this, &Visit::find_awaited);
 }
 
 void Visit::set(TodaysMark which, const geometry::SurfacePoint& at) {
   marks_[static_cast<std::size_t>(which)] = at;
   readings_[static_cast<std::size_t>(which)] = {};
+  awaited_[static_cast<std::size_t>(which)] = false;
   work_out();
 }
 
@@ -22,25 +23,50 @@ QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
   const int count = readings.vertex_mm.has_value() + readings.nasion_mm.has_value() +
                     readings.left_tragus_mm.has_value() + readings.right_tragus_mm.has_value();
   if (count < 2 || !session_.is_ready()) return {};
-  if (!session_.has_tapes())
-    return tr("The tape distances of this head are not worked out yet; enter this again when they are.");
+  awaited_[i] = !session_.has_fields();
+  if (awaited_[i]) {
+    session_.want_fields();
+    return {};
+  }
+  const QString problem = find(i);
+  if (problem.isEmpty()) work_out();
+  return problem;
+}
+
+QString Visit::find(std::size_t which) {
   try {
     const geometry::Placement& planned = session_.plan().treatment;
     const auto& edge = planned.edge_mark.by(session_.kept().entered.coil.mark_rule);
     const geometry::Surface& skin = session_.head().head.skin();
-    const geometry::SurfacePoint near =
-        skin.closest(which == TodaysMark::edge && edge ? *edge : planned.pulse);
-    marks_[i] = geometry::find_by_tapes(session_.head().head, readings, &near).point;
+    const bool is_edge = which == static_cast<std::size_t>(TodaysMark::edge);
+    const geometry::SurfacePoint near = skin.closest(is_edge && edge ? *edge : planned.pulse);
+    marks_[which] = geometry::find_by_tapes(session_.head().head, readings_[which], &near).point;
+    return {};
   } catch (const std::exception& error) {
     return QString::fromUtf8(error.what());
   }
+}
+
+void Visit::find_awaited() {
+  QString problem;
+  for (std::size_t i = 0; i < awaited_.size(); ++i)
+    if (awaited_[i] && session_.has_fields()) {
+      awaited_[i] = false;
+      if (const QString one = find(i); !one.isEmpty()) problem = one;
+    } else if (awaited_[i] && !session_.fields_are_wanted()) {
+      awaited_[i] = false;
+      problem = tr("Working out tape distances was cut short; enter the distances again.");
+    }
   work_out();
-  return {};
+  if (problem.isEmpty()) return;
+  problem_ = problem;
+  emit changed();
 }
 
 void Visit::forget() {
   marks_ = {};
   readings_ = {};
+  awaited_ = {};
   work_out();
 }
 

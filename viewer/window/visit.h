@@ -23,7 +23,8 @@ public:
 
   /// A mark that was clicked.
   void set(TodaysMark which, const geometry::SurfacePoint& at);
-  /// A mark measured with tapes; returns the sentence of a refusal. Fewer than two readings wait for more.
+  /// A mark measured with tapes; returns the sentence of a refusal. Fewer than two readings wait for more. On
+  /// a head whose distance fields are not there yet the mark comes when they are, its refusal by problem().
   QString set(TodaysMark which, const geometry::TapeReadings& readings);
   void forget();
   void set_limits(const geometry::CheckLimits& limits);
@@ -45,10 +46,13 @@ signals:
 
 private:
   void work_out();
+  QString find(std::size_t which);
+  void find_awaited();
 
   Session& session_;
   std::array<std::optional<geometry::SurfacePoint>, 2> marks_;
   std::array<geometry::TapeReadings, 2> readings_;
+  std::array<bool, 2> awaited_{};  // to be found when the head's fields are there
   geometry::CheckLimits limits_;
   std::optional<geometry::Check> check_;
   QString problem_;

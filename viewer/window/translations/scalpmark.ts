@@ -513,6 +513,14 @@
         <source>Laying the coil</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Getting the head ready to be turned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying tapes over the whole head</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::KeepStep</name>
@@ -1428,6 +1436,10 @@
         <source>Head from %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Laying tapes over the whole head</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::StageView</name>
@@ -1631,7 +1643,7 @@
 <context>
     <name>scalpmark::window::Visit</name>
     <message>
-        <source>The tape distances of this head are not worked out yet; enter this again when they are.</source>
+        <source>Working out tape distances was cut short; enter the distances again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
