@@ -12,6 +12,7 @@
 #include "models/safe_file.h"
 #include "viewer/display.h"
 #include "viewer/error.h"
+#include "viewer/stage/blending.h"
 
 namespace scalpmark::viewer {
 
@@ -24,7 +25,7 @@ constexpr int smallest_width = 640, smallest_height = 480, largest = 4096;
 struct Picture::Parts {
   PictureSize size;
   vtkNew<vtkRenderWindow> window;
-  vtkNew<vtkRenderer> renderer;
+  vtkNew<BlendingRenderer> renderer;
   std::unique_ptr<Stage> stage;
   std::string pixels;
 };

@@ -31,6 +31,10 @@ const std::string& font_file(bool bold) {
   return bold ? strong : plain;
 }
 
+int font_px(const TextStyle& style, double scale) {
+  return static_cast<int>(std::lround(style.size_px * scale));
+}
+
 void set_style(vtkTextProperty* look, const TextStyle& style, double scale) {
   const std::string& font = font_file(style.bold);
   if (font.empty()) {
@@ -40,7 +44,7 @@ void set_style(vtkTextProperty* look, const TextStyle& style, double scale) {
     look->SetFontFamily(VTK_FONT_FILE);
     look->SetFontFile(font.c_str());
   }
-  look->SetFontSize(static_cast<int>(std::lround(style.size_px * scale)));
+  look->SetFontSize(font_px(style, scale));
   look->SetColor(style.colour.red / 255.0, style.colour.green / 255.0, style.colour.blue / 255.0);
   look->SetBackgroundColor(1, 1, 1);
   look->SetBackgroundOpacity(style.backed ? 0.82 : 0);
@@ -84,12 +88,19 @@ void Overlay::begin(const Sight& sight) {
 }
 
 TextSize Overlay::measure(const std::string& text, const TextStyle& style) {
+  // The same words are measured for every picture of a movement, and setting them takes longer than drawing.
+  constexpr size_t most_kept = 2000;
+  const std::tuple key(text, font_px(style, sight_.scale), style.bold);
+  if (const auto known = measured_.find(key); known != measured_.end()) return known->second;
+  if (measured_.size() >= most_kept) measured_.clear();
   vtkNew<vtkTextProperty> look;
   set_style(look, style, sight_.scale);
   int box[4] = {0, -1, 0, -1};
   vtkTextRenderer::GetInstance()->GetBoundingBox(look, drawable(text), box, dots_per_inch);
-  return {static_cast<double>(std::max(0, box[1] - box[0] + 1)),
-          static_cast<double>(std::max(0, box[3] - box[2] + 1))};
+  const TextSize size{static_cast<double>(std::max(0, box[1] - box[0] + 1)),
+                      static_cast<double>(std::max(0, box[3] - box[2] + 1))};
+  measured_.emplace(key, size);
+  return size;
 }
 
 void Overlay::text(const std::string& text, const Pixel& top_left, const TextStyle& style) {

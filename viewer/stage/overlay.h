@@ -9,7 +9,9 @@
 #include <vtkTextActor.h>
 
 #include <Eigen/Core>
+#include <map>
 #include <string>
+#include <tuple>
 #include <vector>
 
 #include "viewer/palette.h"
@@ -59,6 +61,7 @@ private:
   vtkNew<vtkPolyDataMapper2D> mapper_;
   vtkNew<vtkActor2D> actor_;
   std::vector<vtkSmartPointer<vtkTextActor>> texts_;
+  std::map<std::tuple<std::string, int, bool>, TextSize> measured_;  // by text, pixels and boldness
   size_t used_ = 0;
 };
 

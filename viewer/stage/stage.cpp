@@ -13,6 +13,7 @@
 
 #include "viewer/stage/aim.h"
 #include "viewer/stage/angle.h"
+#include "viewer/stage/blending.h"
 #include "viewer/stage/captions.h"
 #include "viewer/stage/coil.h"
 #include "viewer/stage/cortex.h"
@@ -148,6 +149,8 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
   p.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers) || shown.has(Thing::cortex);
   p.with_title = shown.has(Thing::title);
   p.with_caution = shown.caution;
+  if (auto* blending = BlendingRenderer::SafeDownCast(renderer_))
+    blending->set_any_order(shown.skin_opacity < 1);
   p.cortex.show(head, p.placement, shown);
   p.skin.show(head, shown);
   p.tapes.show(head, plan, shown);

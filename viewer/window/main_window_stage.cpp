@@ -159,7 +159,10 @@ void MainWindow::lay_coil(const HeldCoil& coil) {
   if (!session_.is_ready()) return;
   coil_ = coil;
   // Its tape distances follow it once the head's fields are there; they are worked out while it rests.
-  if (coil.in_hand() && !session_.has_fields()) coil_rests_.start();
+  if (coil.in_hand() && !session_.has_fields())
+    coil_rests_.start();
+  else
+    coil_rests_.stop();
   refresh_stage();
 }
 

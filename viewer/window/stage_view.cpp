@@ -68,7 +68,7 @@ StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
   // The hand is read from Qt's events below.
   interactor()->SetInteractorStyle(nullptr);
   window->AddRenderer(plan_renderer_);
-  for (vtkRenderer* r : {plan_renderer_.Get(), bare_renderer_.Get()}) r->UseFXAAOn();
+  for (vtkRenderer* r : {static_cast<vtkRenderer*>(plan_renderer_), bare_renderer_.Get()}) r->UseFXAAOn();
   stage_ = std::make_unique<viewer::Stage>(plan_renderer_);
   bare_ = std::make_unique<BareSkin>(bare_renderer_);
   loupe_ = std::make_unique<Loupe>(window);
@@ -269,10 +269,17 @@ Gaze StageView::gaze() const {
   return eye().gaze;
 }
 
+// In motion nobody sees steps along an edge, and smoothing them costs as much as drawing the head.
+void StageView::set_moving(bool moving) {
+  stage_->set_moving(moving);
+  for (vtkRenderer* r : {static_cast<vtkRenderer*>(plan_renderer_), bare_renderer_.Get()})
+    r->SetUseFXAA(!moving);
+}
+
 void StageView::stop_gliding() {
   if (!animation_.isActive()) return;
   animation_.stop();
-  stage_->set_moving(false);
+  set_moving(false);
 }
 
 void StageView::glide_to(const Eye& to, int glide_ms) {
@@ -286,7 +293,7 @@ void StageView::glide_to(const Eye& to, int glide_ms) {
   to_ = to;
   since_.start();
   animation_.start();
-  stage_->set_moving(true);
+  set_moving(true);
 }
 
 void StageView::look(viewer::View view, int glide_ms) {
@@ -432,7 +439,7 @@ void StageView::mouseMoveEvent(QMouseEvent* event) {
     return;
   }
   if (!dragged_ && (at - pressed_at_).manhattanLength() < QApplication::startDragDistance() / 2.0) return;
-  if (!dragged_) stage_->set_moving(true);
+  if (!dragged_) set_moving(true);
   dragged_ = true;
   last_at_ = at;
   switch (hand_) {
@@ -458,7 +465,7 @@ void StageView::mouseReleaseEvent(QMouseEvent* event) {
   const Hand hand = std::exchange(hand_, Hand::none);
   setCursor(pointing_ ? Qt::CrossCursor : Qt::ArrowCursor);
   if (dragged_) {
-    stage_->set_moving(false);
+    set_moving(false);
     redraw();
     if (hand == Hand::moving_coil) emit coil_put_down();
     return;

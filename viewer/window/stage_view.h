@@ -10,6 +10,7 @@
 #include <optional>
 #include <vector>
 
+#include "viewer/stage/blending.h"
 #include "viewer/stage/stage.h"
 #include "viewer/window/bare_skin.h"
 #include "viewer/window/held_coil.h"
@@ -140,6 +141,7 @@ private:
   [[nodiscard]] Eye eye() const;
   void set_eye(const Eye& eye);
   void glide_to(const Eye& to, int glide_ms = usual_glide_ms);
+  void set_moving(bool moving);
   void stop_gliding();
   void turn(double around_deg, double over_deg);
   void shift(const QPointF& by);
@@ -154,7 +156,8 @@ private:
   void draw_loupe_frame(QPainter& painter) const;
   [[nodiscard]] Eigen::Vector3d head_up() const;
 
-  vtkNew<vtkRenderer> plan_renderer_, bare_renderer_;
+  vtkNew<viewer::BlendingRenderer> plan_renderer_;
+  vtkNew<vtkRenderer> bare_renderer_;
   std::unique_ptr<viewer::Stage> stage_;
   std::unique_ptr<BareSkin> bare_;
   std::unique_ptr<Loupe> loupe_;
