@@ -16,6 +16,26 @@ target_sources(bench_kernel PRIVATE bench/vtk_landmarks.cpp)
 target_link_libraries(bench_kernel PRIVATE benchmark::benchmark ${VTK_LIBRARIES})
 target_include_directories(bench_kernel SYSTEM PRIVATE /usr/include/vtk-9.1)
 
+# Against CGAL's exact geodesics and VTK's Dijkstra. CGAL's templates work in double here and need no GMP.
+set(CGAL_DISABLE_GMP ON)
+set(CGAL_DO_NOT_WARN_ABOUT_CMAKE_BUILD_TYPE ON)
+find_package(CGAL QUIET)
+if(CGAL_FOUND)
+  find_package(VTK REQUIRED COMPONENTS FiltersModeling)
+  add_executable(bench_geodesics EXCLUDE_FROM_ALL bench/geodesics.cpp)
+  target_link_libraries(bench_geodesics PRIVATE scalpmark_flags scalpmark_template_head benchmark::benchmark CGAL::CGAL
+    VTK::FiltersModeling)
+  get_target_property(cgal_includes CGAL::CGAL INTERFACE_INCLUDE_DIRECTORIES)
+  if(cgal_includes)
+    target_include_directories(bench_geodesics SYSTEM PRIVATE ${cgal_includes})
+  endif()
+  target_include_directories(bench_geodesics SYSTEM PRIVATE /usr/include/vtk-9.1)
+  target_compile_definitions(bench_geodesics PRIVATE CGAL_DISABLE_GMP CGAL_NDEBUG)
+endif()
+
+add_executable(bench_process bench/process.cpp)
+target_link_libraries(bench_process PRIVATE scalpmark_flags)
+
 if(TARGET scalpmark_window_support)
   add_executable(bench_drag bench/drag.cpp)
   target_link_libraries(bench_drag PRIVATE scalpmark_flags scalpmark_window_support)

@@ -20,11 +20,10 @@ namespace {
 
 constexpr int start_within_ms = 20'000;
 
-bool answers(const char* name) {
-  ::Display* display = XOpenDisplay(name);
-  if (display == nullptr) return false;
-  XCloseDisplay(display);
-  return true;
+// Held for as long as there is drawing: a server whose last client leaves may start itself anew, and whoever
+// connects in that moment is turned away (VTK then ends the program).
+::Display* connection_to(const char* name) {
+  return XOpenDisplay(name);
 }
 
 void stop(int server) {
@@ -56,7 +55,7 @@ Display::Display() {
   const char* set = std::getenv("DISPLAY");
   had_display_ = set != nullptr;
   former_ = set != nullptr ? set : "";
-  if (!former_.empty() && answers(former_.c_str())) return;
+  if (!former_.empty() && (connection_ = connection_to(former_.c_str())) != nullptr) return;
 
   std::array<int, 2> pipe_ends{};
   if (pipe2(pipe_ends.data(), O_CLOEXEC) != 0)
@@ -100,7 +99,8 @@ Display::Display() {
   server_ = child;
   const std::string name = ":" + number;
   setenv("DISPLAY", name.c_str(), 1);
-  if (!answers(name.c_str())) {
+  connection_ = connection_to(name.c_str());
+  if (connection_ == nullptr) {
     stop(server_);
     if (had_display_)
       setenv("DISPLAY", former_.c_str(), 1);
@@ -111,6 +111,7 @@ Display::Display() {
 }
 
 Display::~Display() {
+  if (connection_ != nullptr) XCloseDisplay(connection_);
   if (server_ <= 0) return;
   if (had_display_)
     setenv("DISPLAY", former_.c_str(), 1);

@@ -2,6 +2,8 @@
 
 #include <string>
 
+struct _XDisplay;  // Xlib's
+
 namespace scalpmark::viewer {
 
 /// A display that pictures can be drawn on. Where DISPLAY names one that answers, that; otherwise a virtual
@@ -19,6 +21,7 @@ public:
 
 private:
   int server_ = -1;  ///< process id of the Xvfb started here
+  _XDisplay* connection_ = nullptr;
   bool had_display_ = false;
   std::string former_;
 };

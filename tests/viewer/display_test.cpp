@@ -4,9 +4,13 @@
 
 #include <catch2/catch.hpp>
 #include <cerrno>
+#include <chrono>
+#include <csignal>
+#include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <string>
+#include <thread>
 
 #include "viewer/error.h"
 
@@ -39,6 +43,25 @@ TEST_CASE("a display that does not answer is replaced, and its name put back") {
     CHECK(std::string(std::getenv("DISPLAY")) != ":9797");
   }
   CHECK(std::string(std::getenv("DISPLAY")) == ":9797");
+}
+
+TEST_CASE("a display that starts anew or ends when its last client leaves is kept until drawing is over") {
+  FILE* server = popen(
+      "Xvfb -displayfd 1 -terminate -screen 0 640x480x24 -nolisten tcp 2>/dev/null & echo $!; wait", "r");
+  REQUIRE(server != nullptr);
+  int process = 0, number = -1;
+  REQUIRE(std::fscanf(server, "%d %d", &process, &number) == 2);
+  setenv("DISPLAY", (":" + std::to_string(number)).c_str(), 1);
+  {
+    const Display display;
+    CHECK_FALSE(display.is_virtual());
+    for (int i = 0; i < 3; ++i) {
+      std::this_thread::sleep_for(std::chrono::milliseconds(100));
+      CHECK_FALSE(Display().is_virtual());
+    }
+  }
+  kill(process, SIGTERM);
+  pclose(server);
 }
 
 TEST_CASE("without a display and without Xvfb the sentence says what to install") {
