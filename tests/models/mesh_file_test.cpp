@@ -374,8 +374,8 @@ TEST_CASE("a glTF that points elsewhere is refused") {
   write_bytes(folder / "in" / "head.txt", tests::gltf_buffer(head));
   for (const std::string& uri :
        {std::string("../head.bin"), (folder / "head.bin").string(), std::string("head.txt"),
-        std::string("missing.bin"), std::string("http://localhost/head.bin"),
-        "file://" + (folder / "head.bin").string()}) {
+        std::string("missing.bin"), std::string("/etc/passwd"), std::string("../../../../etc/passwd"),
+        std::string("http://localhost/head.bin"), "file://" + (folder / "head.bin").string()}) {
     CAPTURE(uri);
     const auto file =
         write_bytes(folder / "in" / "head.gltf",

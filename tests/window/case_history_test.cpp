@@ -60,3 +60,24 @@ TEST_CASE("a case counts as saved exactly where it was saved") {
   history.undo();
   CHECK_FALSE(history.is_saved());
 }
+
+TEST_CASE("of very many steps the oldest are forgotten, the saved one among them") {
+  CaseHistory history(labelled("first"));
+  history.add(labelled("saved"), "Label");
+  history.mark_saved();
+  constexpr int more = 2500;
+  for (int i = 0; i < more; ++i) history.add(labelled(std::to_string(i)), "Label");
+  CHECK_FALSE(history.is_saved());
+  std::size_t undone = 0;
+  while (history.can_undo()) {
+    history.undo();
+    CHECK_FALSE(history.is_saved());
+    ++undone;
+  }
+  CHECK(undone == CaseHistory::most_steps - 1);
+  CHECK(history.now().entered.label == std::to_string(more - static_cast<int>(CaseHistory::most_steps)));
+  history.mark_saved();
+  history.redo();
+  history.undo();
+  CHECK(history.is_saved());
+}

@@ -20,6 +20,11 @@ void CaseHistory::add(models::CaseFile kept, QString what, QString burst) {
   } else {
     steps_.push_back({std::move(kept), std::move(what)});
     ++at_;
+    if (steps_.size() > most_steps) {
+      steps_.erase(steps_.begin());
+      --at_;
+      if (saved_ >= 0) --saved_;  // -1 when the saved case is the one forgotten
+    }
   }
   burst_ = std::move(burst);
 }

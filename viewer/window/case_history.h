@@ -11,6 +11,8 @@ namespace scalpmark::window {
 /// Undo is a list of cases: the one in force, those before it and those undone.
 class CaseHistory {
 public:
+  static constexpr std::size_t most_steps = 1000;
+
   explicit CaseHistory(models::CaseFile first) { start_over(std::move(first)); }
 
   /// Forgets everything before; the case counts as saved.
@@ -26,7 +28,8 @@ public:
   [[nodiscard]] const models::CaseFile& after() const { return steps_[at_ + 1].kept; }
 
   /// Puts a new case in force. With the same non-empty `burst` as the last step (turning a wheel, holding an
-  /// arrow key) it replaces that step, so that one undo takes back the whole turn.
+  /// arrow key) it replaces that step, so that one undo takes back the whole turn. Of more than `most_steps`
+  /// the oldest are forgotten, so that a day's use takes no more memory than an hour's.
   void add(models::CaseFile kept, QString what, QString burst = {});
   void undo();
   void redo();

@@ -78,6 +78,8 @@ void show_keys(QWidget* parent) {
       {Dialogs::tr("Drag beside the coil; Alt and arrows"), Dialogs::tr("turn the head")},
       {Dialogs::tr("Right drag; Shift and drag"), Dialogs::tr("shift the picture")},
       {Dialogs::tr("Wheel; + and -"), Dialogs::tr("zoom")},
+      {Dialogs::tr("Space; Page Down, Page Up in Teach"),
+       Dialogs::tr("play or stop the lesson; next step, step before")},
       {Dialogs::tr("Up, Down in a field"), Dialogs::tr("a little more, a little less")},
       {Dialogs::tr("Ctrl and a step's heading"), Dialogs::tr("opens it and leaves the others open")},
       {Dialogs::tr("Ctrl+T, Ctrl+H, Ctrl+B"),

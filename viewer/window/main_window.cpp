@@ -314,8 +314,12 @@ void MainWindow::set_mode(Mode mode) {
   stage_->set_type_scale(mode == Mode::teach ? lesson_type_scale : 1);
   stage_->set_focus_frame(!explain);  // nothing to do by keys in a picture for patients
   if ((mode == Mode::teach || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});
-  if (explain && before != Mode::explain && isVisible()) showFullScreen();
-  if (!explain && before == Mode::explain) showNormal();
+  if (explain && before != Mode::explain && isVisible()) {
+    before_explain_ = windowState();
+    showFullScreen();
+  }
+  if (!explain && before == Mode::explain) setWindowState(before_explain_);
+  if (mode != before) show_notice({});  // it was about what was done before
   if (mode == Mode::check) worksheet_->go_to(Worksheet::check_index);
   refresh_stage();
   if (mode != before) {

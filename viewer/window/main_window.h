@@ -125,6 +125,7 @@ private:
   QTimer coil_rests_;
   double from_site_mm_ = 0;
   Mode mode_ = Mode::worksheet;
+  Qt::WindowStates before_explain_;
   double skin_opacity_ = 1;
   bool legend_ = true, numbers_ = true;
   bool label_in_explain_ = false;  // never remembered: a patient's room has other people's eyes
