@@ -7,7 +7,7 @@ using window::CaseHistory;
 
 namespace {
 
-models::CaseFile labelled(const char* label) {
+models::CaseFile labelled(const std::string& label) {
   models::CaseFile kept;
   kept.entered.label = label;
   return kept;
