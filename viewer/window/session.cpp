@@ -15,6 +15,7 @@ namespace {
 
 constexpr int autosave_after_ms =
     1500;                              // long enough not to write at every key, short enough not to lose work
+constexpr int soon_ms = 120;           // between two edits of one movement, not between two thoughts
 constexpr std::size_t heads_kept = 4;  // a large head with its distance fields takes some 100 MB
 
 QString sentence(const std::exception& error) {
@@ -92,6 +93,9 @@ Session::Session(const QString& recovery_folder, QObject* parent)
   autosave_.setSingleShot(true);
   autosave_.setInterval(autosave_after_ms);
   connect(&autosave_, &QTimer::timeout, this, &Session::keep_recovery_copy);
+  soon_.setSingleShot(true);
+  soon_.setInterval(soon_ms);
+  connect(&soon_, &QTimer::timeout, this, &Session::go_on);
 }
 
 Session::~Session() = default;
@@ -205,7 +209,7 @@ void Session::commit(const Pending& pending, const Remembered& on) {
   if (other_head) emit head_changed();
   emit changed();
   emit saved_changed();
-  go_on();
+  go_on_soon();
 }
 
 // --- long work
@@ -249,7 +253,15 @@ void Session::start_job() {
   job->load(pending_->kept, pending_->known);
 }
 
+void Session::go_on_soon() {
+  if (is_ready() && !has_tapes_ && !tapes_given_up_ && !job_)
+    soon_.start();
+  else
+    go_on();
+}
+
 void Session::go_on() {
+  soon_.stop();
   if (!is_ready()) return;
   const bool measure = !has_tapes_ && !tapes_given_up_, fields = fields_wanted_ && !has_fields();
   if (!measure && !fields) return;
@@ -296,7 +308,7 @@ void Session::finished(const HeadJob& job) {
     if (one.head == job.head()) one.thin = job.thin();
   if (job.head() == head_) thin_ = job.thin();
   end_job();
-  go_on();
+  go_on_soon();
 }
 
 void Session::fields_are_there() {
@@ -324,7 +336,14 @@ void Session::stop_job() {
 }
 
 void Session::cancel() {
-  if (!job_) return;
+  if (!job_) {
+    if (!soon_.isActive()) return;
+    soon_.stop();
+    tapes_given_up_ = true;
+    fields_wanted_ = false;
+    emit changed();
+    return;
+  }
   const bool tapes = job_->head() && job_->head() == head_;
   if (tapes) {
     tapes_given_up_ = !has_tapes_;

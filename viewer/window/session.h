@@ -106,7 +106,7 @@ public:
   void keep_recovery_copy();
 
   // --- long work
-  [[nodiscard]] bool is_working() const { return job_ != nullptr; }
+  [[nodiscard]] bool is_working() const { return job_ != nullptr || soon_.isActive(); }
   /// Gives up what is being loaded. A head that has its plan already stays, without the tape distances that
   /// were being worked out until work_out_tapes() or want_fields().
   void cancel();
@@ -155,6 +155,8 @@ private:
   /// Sees to it that the plan in force gets its tape distances, unless the user gave them up, and the head
   /// its fields, if they are wanted.
   void go_on();
+  /// The same once no edit has come for a moment: whoever turns a wheel waits for the last number only.
+  void go_on_soon();
   void measured(const HeadJob& job);
   void finished(const HeadJob& job);
   void fields_are_there();
@@ -179,7 +181,7 @@ private:
   std::optional<Pending> pending_;
 
   Recovery recovery_;
-  QTimer autosave_;
+  QTimer autosave_, soon_;
 };
 
 /// What tells one head from another: source and, for the generic head, the tapes it is scaled to.

@@ -48,6 +48,8 @@ QString Visit::find(std::size_t which) {
 }
 
 void Visit::find_awaited() {
+  // Without a mark an edit is nothing to a visit, and whoever shows it need not draw anew.
+  if (!marks_[0] && !marks_[1] && !awaited_[0] && !awaited_[1] && !check_ && problem_.isEmpty()) return;
   QString problem;
   for (std::size_t i = 0; i < awaited_.size(); ++i)
     if (awaited_[i] && session_.has_fields()) {
