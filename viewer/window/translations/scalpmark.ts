@@ -186,6 +186,14 @@
         <source>Keys</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Space; Page Down, Page Up in Teach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>play or stop the lesson; next step, step before</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
