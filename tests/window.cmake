@@ -17,6 +17,12 @@ catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
   PROPERTIES TIMEOUT 300)
 
 add_dependencies(test_window scalpmark)
+foreach(density 1.5 2)
+  add_test(NAME "window: on a screen ${density} times as dense text keeps to its place"
+    COMMAND test_window "text is drawn as large as the place it was given*")
+  set_tests_properties("window: on a screen ${density} times as dense text keeps to its place" PROPERTIES
+    ENVIRONMENT QT_SCALE_FACTOR=${density} TIMEOUT 300)
+endforeach()
 add_executable(window_tour window/tour.cpp)
 target_link_libraries(window_tour PRIVATE scalpmark_flags scalpmark_window_support)
 target_compile_definitions(window_tour PRIVATE SCALPMARK_SOURCE_DIR="${PROJECT_SOURCE_DIR}")

@@ -138,3 +138,38 @@ TEST_CASE("the patient's left and right stand beside the head, not on it") {
     }
   }
 }
+
+// Run on a dense screen as well (tests/window.cmake): what is drawn must have the size it was laid out for.
+TEST_CASE("text is drawn as large as the place it was given, however dense the screen") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::treat_index);
+  QTest::qWait(50);
+  w.stage().look(viewer::View::right);
+  const QImage picture = w.stage().picture();
+  const viewer::Stage& stage = w.stage().stage();
+  CHECK(stage.sight().width_px == std::lround(w.stage().width() * w.stage().devicePixelRatioF()));
+  REQUIRE(picture.width() == stage.sight().width_px);
+  const double scale = stage.sight().scale;
+  CHECK(scale >= w.stage().devicePixelRatioF());
+  const auto dark_in = [&](const viewer::Box& box) {
+    int count = 0;
+    for (int y = static_cast<int>(box.top); y < box.bottom; ++y)
+      for (int x = static_cast<int>(box.left); x < box.right; ++x)
+        if (picture.rect().contains(x, y) && qGray(picture.pixel(x, y)) < 140) ++count;
+    return count;
+  };
+  int looked_at = 0;
+  for (const viewer::Caption& caption : stage.captions()) {
+    if (caption.text != "legend" && caption.text.rfind("Coil on", 0) != 0)
+      continue;  // the column on the left
+    INFO(caption.text);
+    ++looked_at;
+    const viewer::Box& box = caption.box;
+    CHECK(dark_in(box) > 100);
+    // The last of the text reaches the end of its place, and nothing goes beyond.
+    CHECK(dark_in({box.right - 16 * scale, box.top, box.right + scale, box.bottom}) > 5);
+    CHECK(dark_in({box.right + 2 * scale, box.top, box.right + 12 * scale, box.bottom}) == 0);
+  }
+  CHECK(looked_at == 2);
+}

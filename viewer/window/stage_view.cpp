@@ -63,7 +63,6 @@ StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
 
   vtkNew<vtkGenericOpenGLRenderWindow> window;
   window->SetMultiSamples(0);
-  window->SetDPI(72);  // sizes of text are in pixels here
   setRenderWindow(window);
   // The hand is read from Qt's events below.
   interactor()->SetInteractorStyle(nullptr);
@@ -200,6 +199,8 @@ viewer::Pixel StageView::place_for(const Pixel& at, const StageNote& note) {
 }
 
 void StageView::draw_notes() {
+  // Sizes of text are in pixels of the screen already; the widget would scale them again on a dense one.
+  renderWindow()->SetDPI(72);
   drawn_.clear();
   note_ink_->begin(stage_->sight());
   note_text_->begin(stage_->sight());
