@@ -18,7 +18,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr int start_within_ms = 20'000;
+constexpr int start_within_ms = 20000;
 
 // Held for as long as there is drawing: a server whose last client leaves may start itself anew, and whoever
 // connects in that moment is turned away (VTK then ends the program).

@@ -53,7 +53,7 @@ TEST_CASE("every text of the window stands in the file that is handed to transla
   const QString fresh = folder.filePath("scalpmark.ts");
   QProcess update;
   update.start("lupdate", {"-silent", "-locations", "none", "-no-obsolete", "-I", source,
-                           source + "/viewer/window", "-ts", fresh});
+                           source + "/viewer", "-ts", fresh});
   REQUIRE(update.waitForFinished(120'000));
   CHECK(update.readAllStandardError().isEmpty());
   const auto sources = [](const QString& path) {

@@ -3,6 +3,8 @@
 #include <cmath>
 #include <cstdio>
 
+#include "viewer/words.h"
+
 namespace scalpmark::viewer {
 
 namespace {
@@ -19,10 +21,10 @@ std::string cm(double mm) {
   return one_decimal(mm / 10);
 }
 std::string in_cm(double mm) {
-  return cm(mm) + " cm";
+  return said(Words::tr("%1 cm"), {cm(mm)});
 }
 std::string in_mm(double mm) {
-  return one_decimal(mm) + " mm";
+  return said(Words::tr("%1 mm"), {one_decimal(mm)});
 }
 std::string in_degrees(double deg) {
   return std::to_string(std::lround(deg)) + "\u00b0";

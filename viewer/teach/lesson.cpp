@@ -6,6 +6,7 @@
 #include "geometry/check.h"
 #include "geometry/landmarks.h"
 #include "viewer/stage/numbers.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -13,10 +14,6 @@ using geometry::MarkRule;
 using geometry::Side;
 
 namespace {
-
-const char* ear_of(Side side) {
-  return side == Side::left ? "left" : "right";
-}
 
 /// The coil fills the picture; a stretch of skin with a few marks does.
 constexpr double coil_across_mm = 190, marks_across_mm = 150;
@@ -39,10 +36,11 @@ View forehead_view(Side side) {
 LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::measure;
-  s.title = "Measure the head";
-  s.caption = "Run a tape over the top from nasion to inion: " + in_cm(plan.tapes.nasion_inion_mm) +
-              ". Run another from the front of one ear canal over the top to the other: " +
-              in_cm(plan.tapes.tragus_tragus_mm) + ".";
+  s.title = said(Words::tr("Measure the head"));
+  s.caption =
+      said(Words::tr("Run a tape over the top from nasion to inion: %1. Run another from the front of one "
+                     "ear canal over the top to the other: %2."),
+           {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.tragus_tragus_mm)});
   s.view = forehead_view(c.side);
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline", "coronal"};
@@ -53,9 +51,9 @@ LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep halve(const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::halve;
-  s.title = "Halve the first tape";
-  s.caption = "Half of " + in_cm(plan.tapes.nasion_inion_mm) + " is " +
-              in_cm(plan.tapes.nasion_inion_mm / 2) + ". Make a short line across the midline there.";
+  s.title = said(Words::tr("Halve the first tape"));
+  s.caption = said(Words::tr("Half of %1 is %2. Make a short line across the midline there."),
+                   {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.nasion_inion_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline"};
@@ -67,11 +65,12 @@ LessonStep halve(const geometry::Plan& plan) {
 LessonStep cross(const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::cross;
-  s.title = "Cross at the vertex";
+  s.title = said(Words::tr("Cross at the vertex"));
   s.caption =
-      "Half of " + in_cm(plan.tapes.tragus_tragus_mm) + " is " + in_cm(plan.tapes.tragus_tragus_mm / 2) +
-      ". Where both halves cross is the vertex. If the two tapes do not agree, move the mark and measure "
-      "again until they do.";
+      said(Words::tr(
+               "Half of %1 is %2. Where both halves cross is the vertex. If the two tapes do not agree, move "
+               "the mark and measure again until they do."),
+           {in_cm(plan.tapes.tragus_tragus_mm), in_cm(plan.tapes.tragus_tragus_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline", "coronal"};
@@ -83,9 +82,11 @@ LessonStep cross(const geometry::Plan& plan) {
 LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::offset;
-  s.title = "Go toward the ear";
-  s.caption = "From the vertex go " + in_cm(c.search.lateral_mm) + " along the tape toward the " +
-              ear_of(c.side) + " ear.";
+  s.title = said(Words::tr("Go toward the ear"));
+  s.caption =
+      said(c.side == Side::left ? Words::tr("From the vertex go %1 along the tape toward the left ear.")
+                                : Words::tr("From the vertex go %1 along the tape toward the right ear."),
+           {in_cm(c.search.lateral_mm)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"coronal", "lateral"};
@@ -99,12 +100,14 @@ LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::forward;
-  s.title = "Go forward, lay the coil";
+  s.title = said(Words::tr("Go forward, lay the coil"));
   const double mm = c.search.anterior_mm;
-  s.caption = std::string("Then go ") + in_cm(std::abs(mm)) + (mm < 0 ? " backward" : " forward") +
-              ", along the midline's direction. The search starts here. Lay the coil flat on it, its front "
-              "edge turned " +
-              in_degrees(c.coil.angle_deg) + " toward the midline.";
+  s.caption = said(
+      mm < 0 ? Words::tr("Then go %1 backward, along the midline's direction. The search starts here. Lay "
+                         "the coil flat on it, its front edge turned %2 toward the midline.")
+             : Words::tr("Then go %1 forward, along the midline's direction. The search starts here. Lay "
+                         "the coil flat on it, its front edge turned %2 toward the midline."),
+      {in_cm(std::abs(mm)), in_degrees(c.coil.angle_deg)});
   s.view = View::square_on;
   s.close = CloseLook{middle_of(vertex_of(plan), plan.start.pulse), coil_across_mm};
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::start,
@@ -118,11 +121,14 @@ LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::grid;
-  s.title = "Draw the search grid";
+  s.title = said(Words::tr("Draw the search grid"));
   const bool marks = c.search.grid_on == geometry::GridOn::edge_marks;
-  s.caption = std::string("Mark the ") + (marks ? "coil's edge" : "pulse point") +
-              ", and around it eight more points, " + in_cm(c.search.pitch_mm) +
-              " apart: nine places to try, one after the other.";
+  s.caption = said(
+      marks ? Words::tr("Mark the coil's edge, and around it eight more points, %1 apart: nine places to "
+                        "try, one after the other.")
+            : Words::tr("Mark the pulse point, and around it eight more points, %1 apart: nine places to "
+                        "try, one after the other."),
+      {in_cm(c.search.pitch_mm)});
   s.view = View::square_on;
   s.close = CloseLook{middle_of(plan.start.pulse, plan.start.edge), marks_across_mm};
   s.shown.things = {Thing::skin, Thing::grid, Thing::start, Thing::coil, Thing::edge_marks, Thing::labels};
@@ -134,11 +140,15 @@ LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::twitch;
-  s.title = "Find the hotspot";
-  const char* hand = c.side == Side::left ? "right" : "left";
-  s.caption =
-      std::string("One pulse at a time, the clinician watches the thumb and index finger of the relaxed ") +
-      hand + " hand. The place that twitches steadily is the hotspot.";
+  s.title = said(Words::tr("Find the hotspot"));
+  s.caption = said(
+      c.side == Side::left
+          ? Words::tr(
+                "One pulse at a time, the clinician watches the thumb and index finger of the relaxed right "
+                "hand. The place that twitches steadily is the hotspot.")
+          : Words::tr(
+                "One pulse at a time, the clinician watches the thumb and index finger of the relaxed left "
+                "hand. The place that twitches steadily is the hotspot."));
   s.view = View::square_on;
   s.close = CloseLook{middle_of(plan.hotspot.pulse, plan.hotspot.edge), marks_across_mm};
   s.shown.things = {Thing::skin, Thing::grid, Thing::hotspot, Thing::coil, Thing::angle, Thing::labels};
@@ -156,14 +166,16 @@ LessonStep treat(const geometry::Case& c, const geometry::Plan& plan, Side treat
   s.close = CloseLook{middle_of(plan.hotspot.pulse, plan.treatment.pulse), coil_across_mm};
   s.landmarks = {"Cz", treated == Side::left ? "F3" : "F4"};
   if (c.treatment.rule == geometry::TreatmentRule::forward) {
-    s.title = "Go forward to the site";
-    s.caption = "From the hotspot go " + in_cm(c.treatment.distance_mm) +
-                " forward, side by side with the midline. This is the treatment site.";
+    s.title = said(Words::tr("Go forward to the site"));
+    s.caption =
+        said(Words::tr("From the hotspot go %1 forward, side by side with the midline. This is the treatment "
+                       "site."),
+             {in_cm(c.treatment.distance_mm)});
     s.lines = {"treatment"};
   } else {
     const std::string label = geometry::canonical_label(c.treatment.label).value_or(c.treatment.label);
-    s.title = "Find the site";
-    s.caption = "The treatment site is the landmark " + label + ", measured out with tapes.";
+    s.title = said(Words::tr("Find the site"));
+    s.caption = said(Words::tr("The treatment site is the landmark %1, measured out with tapes."), {label});
     s.shown.things.erase(Thing::tapes);
     s.landmarks.insert(label);
   }
@@ -173,24 +185,29 @@ LessonStep treat(const geometry::Case& c, const geometry::Plan& plan, Side treat
 LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
   LessonStep s;
   s.topic = LessonTopic::mark_edge;
-  s.title = "Mark the coil's edge";
+  s.title = said(Words::tr("Mark the coil's edge"));
   const std::string reach = in_cm(c.coil.centre_to_edge_mm);
   switch (c.coil.mark_rule) {
     case MarkRule::tape:
-      s.caption = "From the site run a tape " + reach +
-                  " along the skin, in the direction of the coil's front, and mark.";
+      s.caption = said(
+          Words::tr(
+              "From the site run a tape %1 along the skin, in the direction of the coil's front, and mark."),
+          {reach});
       break;
     case MarkRule::drop:
-      s.caption =
-          "The edge is " + reach + " from the coil's centre. Look straight down past it and mark the skin.";
+      s.caption = said(
+          Words::tr("The edge is %1 from the coil's centre. Look straight down past it and mark the skin."),
+          {reach});
       break;
     case MarkRule::nearest:
-      s.caption = "The edge is " + reach + " from the coil's centre. Mark the skin nearest to it.";
+      s.caption =
+          said(Words::tr("The edge is %1 from the coil's centre. Mark the skin nearest to it."), {reach});
       break;
   }
   if (const auto& mark = plan.treatment.edge_mark.by(c.coil.mark_rule))
-    s.caption += " The edge stands " + in_cm((*mark - plan.treatment.edge).norm()) +
-                 " off the skin there, so do it the same way at every visit.";
+    s.caption +=
+        " " + said(Words::tr("The edge stands %1 off the skin there, so do it the same way at every visit."),
+                   {in_cm((*mark - plan.treatment.edge).norm())});
   s.view = forehead_view(treated);
   s.only_rule = c.coil.mark_rule;
   s.shown.things = {Thing::skin,  Thing::treatment,  Thing::coil,

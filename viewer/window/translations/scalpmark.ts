@@ -392,6 +392,125 @@
     </message>
 </context>
 <context>
+    <name>Words</name>
+    <message>
+        <source>%1 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run a tape over the top from nasion to inion: %1. Run another from the front of one ear canal over the top to the other: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Halve the first tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of %1 is %2. Make a short line across the midline there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cross at the vertex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of %1 is %2. Where both halves cross is the vertex. If the two tapes do not agree, move the mark and measure again until they do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go toward the ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the vertex go %1 along the tape toward the left ear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the vertex go %1 along the tape toward the right ear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go forward, lay the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then go %1 backward, along the midline&apos;s direction. The search starts here. Lay the coil flat on it, its front edge turned %2 toward the midline.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then go %1 forward, along the midline&apos;s direction. The search starts here. Lay the coil flat on it, its front edge turned %2 toward the midline.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the search grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the coil&apos;s edge, and around it eight more points, %1 apart: nine places to try, one after the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the pulse point, and around it eight more points, %1 apart: nine places to try, one after the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One pulse at a time, the clinician watches the thumb and index finger of the relaxed right hand. The place that twitches steadily is the hotspot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One pulse at a time, the clinician watches the thumb and index finger of the relaxed left hand. The place that twitches steadily is the hotspot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go forward to the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the hotspot go %1 forward, side by side with the midline. This is the treatment site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treatment site is the landmark %1, measured out with tapes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the coil&apos;s edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the site run a tape %1 along the skin, in the direction of the coil&apos;s front, and mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge is %1 from the coil&apos;s centre. Look straight down past it and mark the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge is %1 from the coil&apos;s centre. Mark the skin nearest to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge stands %1 off the skin there, so do it the same way at every visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::AngleField</name>
     <message>
         <source>From %1 to %2 whole degrees.</source>
