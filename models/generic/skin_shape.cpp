@@ -183,7 +183,7 @@ double modelling(const Vector3d& p) {
   lift += bump(p, {0, 91, -69}, {15, 14, 11}, 2.4);
   // Jaw's corner, the back of the head above the neck.
   lift += bump(p, {50, 8, -52}, {16, 20, 16}, 2.5);
-  lift += bump(p, {0, -92, 5}, {16, 16, 10}, 2.0);
+  lift += bump(p, {0, -92, 0}, {16, 16, 10}, 2.4);
   // The neck: the band from behind the ear to the breastbone, the larynx.
   const Vector3d band_top(57, -22, -28), band(-41, 54, -104);
   const double along = std::clamp((p - band_top).dot(band) / band.squaredNorm(), 0.0, 1.1);
@@ -336,7 +336,7 @@ FiducialPoints fiducial_points() {
     const Vector3d at = hit({0, 140, z}, -Vector3d::UnitY());
     if (at.y() < nasion.y()) nasion = at;
   }
-  return {nasion, hit({0, -140, 5}, Vector3d::UnitY()), hit({110, 0, 0}, -Vector3d::UnitX())};
+  return {nasion, hit({0, -140, 0}, Vector3d::UnitY()), hit({110, 0, 0}, -Vector3d::UnitX())};
 }
 
 Box right_half_box() {
