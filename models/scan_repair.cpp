@@ -3,6 +3,7 @@
 #include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <unordered_map>
 
 #include "geometry/all_cores.h"
@@ -157,6 +158,46 @@ Surface cut_shoulders(const Surface& skin, std::vector<std::string>& notes) {
   } catch (const geometry::GeometryError&) {
     return skin;
   }
+}
+
+void note_roughness(const Surface& skin, std::vector<std::string>& notes) {
+  constexpr double reach_mm = 5, rough_mm = 0.35;
+  constexpr int places = 400;
+  constexpr std::size_t fewest = 8;  // a coarse mesh has no roughness to measure
+  double area = 0;
+  const int faces = static_cast<int>(skin.triangles().size());
+  for (int f = 0; f < faces; ++f) area += skin.face_area(f);
+  std::vector<double> off_plane_mm;
+  double next = 0, passed = 0;
+  for (int f = 0; f < faces; ++f) {
+    passed += skin.face_area(f);
+    if (passed < next) continue;
+    next = passed + area / places;
+    const Vector3d middle = skin.position({f});
+    std::vector<Vector3d> around;
+    skin.visit(
+        [&](const Vector3d& low, const Vector3d& high) {
+          return (middle - middle.cwiseMax(low).cwiseMin(high)).norm() < reach_mm;
+        },
+        [&](int face) {
+          if ((skin.corner(face, 0) - middle).norm() < reach_mm) around.push_back(skin.corner(face, 0));
+        });
+    if (around.size() < fewest) continue;
+    Vector3d centre = Vector3d::Zero();
+    for (const auto& p : around) centre += p / static_cast<double>(around.size());
+    Eigen::Matrix3d spread = Eigen::Matrix3d::Zero();
+    for (const auto& p : around) spread += (p - centre) * (p - centre).transpose();
+    const double least = Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d>(spread).eigenvalues()[0];
+    off_plane_mm.push_back(std::sqrt(std::max(0.0, least / static_cast<double>(around.size()))));
+  }
+  if (off_plane_mm.size() < places / 4) return;
+  const auto middle = off_plane_mm.begin() + static_cast<std::ptrdiff_t>(off_plane_mm.size() / 2);
+  std::nth_element(off_plane_mm.begin(), middle, off_plane_mm.end());
+  if (*middle > rough_mm)
+    notes.push_back(
+        "The skin is rough (" + to_text(*middle) +
+        " mm up and down within a centimetre), as hair is: marks lie on the hair, not on the scalp; "
+        "compare the tapes with those of the head itself.");
 }
 
 }  // namespace scalpmark::models
