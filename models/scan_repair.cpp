@@ -56,7 +56,7 @@ Vector3d main_extents(const std::vector<Vector3d>& points) {
   return extents;
 }
 
-/// How far the corners of a skin lie from another at most.
+/// How far the corners of a skin's triangles lie from another skin at most.
 double farthest_mm(const Surface& from, const Surface& to) {
   to.prepare();
   const auto& all = from.vertices();
@@ -64,7 +64,8 @@ double farthest_mm(const Surface& from, const Surface& to) {
   std::array<double, parts> farthest{};
   geometry::on_all_cores(parts, [&](std::size_t part) {
     for (std::size_t v = part; v < all.size(); v += parts)
-      farthest[part] = std::max(farthest[part], (all[v] - to.position(to.closest(all[v]))).norm());
+      if (from.face_at(static_cast<int>(v)) >= 0)
+        farthest[part] = std::max(farthest[part], (all[v] - to.position(to.closest(all[v]))).norm());
   });
   return *std::max_element(farthest.begin(), farthest.end());
 }
@@ -161,7 +162,7 @@ Surface cut_shoulders(const Surface& skin, std::vector<std::string>& notes) {
 }
 
 void note_roughness(const Surface& skin, std::vector<std::string>& notes) {
-  constexpr double reach_mm = 5, rough_mm = 0.35;
+  constexpr double reach_mm = 5, rough_mm = 0.25, bare_share = 0.7;
   constexpr int places = 400;
   constexpr std::size_t fewest = 8;  // a coarse mesh has no roughness to measure
   double area = 0;
@@ -191,11 +192,12 @@ void note_roughness(const Surface& skin, std::vector<std::string>& notes) {
     off_plane_mm.push_back(std::sqrt(std::max(0.0, least / static_cast<double>(around.size()))));
   }
   if (off_plane_mm.size() < places / 4) return;
-  const auto middle = off_plane_mm.begin() + static_cast<std::ptrdiff_t>(off_plane_mm.size() / 2);
-  std::nth_element(off_plane_mm.begin(), middle, off_plane_mm.end());
-  if (*middle > rough_mm)
+  const auto hairy = off_plane_mm.begin() +
+                     static_cast<std::ptrdiff_t>(bare_share * static_cast<double>(off_plane_mm.size()));
+  std::nth_element(off_plane_mm.begin(), hairy, off_plane_mm.end());
+  if (*hairy > rough_mm)
     notes.push_back(
-        "The skin is rough (" + to_text(*middle) +
+        "The skin is rough (" + to_text(*hairy) +
         " mm up and down within a centimetre), as hair is: marks lie on the hair, not on the scalp; "
         "compare the tapes with those of the head itself.");
 }
