@@ -7,11 +7,11 @@
 
 #include "geometry/error.h"
 #include "geometry/ranges.h"
+#include "geometry/stretch.h"
 #include "geometry/text.h"
 
 namespace scalpmark::geometry {
 
-using Eigen::Matrix3d;
 using Eigen::Vector3d;
 
 namespace {
@@ -80,16 +80,6 @@ void check_proportions(const std::array<Measure, 3>& all) {
                       cm(b.wanted.value_or(b.own)) + ") disagree. Measure both again.");
 }
 
-Head scaled(const Head& head, const Vector3d& factors, const SurfacePoint& near_vertex) {
-  const HeadAxes& axes = head.axes();
-  Matrix3d frame;
-  frame << axes.right, axes.front, axes.up;
-  const Matrix3d stretch = frame * factors.asDiagonal() * frame.transpose();
-  std::vector<Vector3d> moved = head.skin().vertices();
-  for (auto& v : moved) v = axes.origin + stretch * (v - axes.origin);
-  return {head.skin().moved(std::move(moved)), head.fiducials(), near_vertex};
-}
-
 }  // namespace
 
 ScaledHead scale_to_tapes(const Head& head, const MeasuredTapes& measured) {
@@ -109,8 +99,9 @@ ScaledHead scale_to_tapes(const Head& head, const MeasuredTapes& measured) {
     uniform += std::log(*all[i].wanted / all[i].own) / static_cast<double>(given.size());
   Vector3d logs = Vector3d::Constant(uniform);
   const auto count = static_cast<Eigen::Index>(given.size());
+  const Stretch stretch(head);
   const auto at = [&](const Vector3d& l, const SurfacePoint& guess) {
-    return scaled(head, l.array().exp(), guess);
+    return stretch.stretched(l.array().exp(), guess);
   };
   const auto tapes_of = [&](const Head& h) {
     const TapeMeasures& t = h.tapes();

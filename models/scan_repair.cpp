@@ -1,21 +1,19 @@
 #include "models/scan_repair.h"
 
-#include <vtkCellArray.h>
-#include <vtkDecimatePro.h>
-#include <vtkNew.h>
-#include <vtkPoints.h>
-#include <vtkPolyData.h>
-
 #include <Eigen/Eigenvalues>
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <unordered_map>
 
+#include "geometry/all_cores.h"
 #include "geometry/error.h"
 #include "geometry/guess_fiducials.h"
 #include "geometry/text.h"
 #include "models/error.h"
 #include "models/generic_head.h"
 #include "models/mesh_repair.h"
+#include "models/thin_triangles.h"
 
 namespace scalpmark::models {
 
@@ -56,6 +54,20 @@ Vector3d main_extents(const std::vector<Vector3d>& points) {
   Vector3d extents = high - low;
   std::sort(extents.data(), extents.data() + 3);
   return extents;
+}
+
+/// How far the corners of a skin's triangles lie from another skin at most.
+double farthest_mm(const Surface& from, const Surface& to) {
+  to.prepare();
+  const auto& all = from.vertices();
+  constexpr std::size_t parts = 64;
+  std::array<double, parts> farthest{};
+  geometry::on_all_cores(parts, [&](std::size_t part) {
+    for (std::size_t v = part; v < all.size(); v += parts)
+      if (from.face_at(static_cast<int>(v)) >= 0)
+        farthest[part] = std::max(farthest[part], (all[v] - to.position(to.closest(all[v]))).norm());
+  });
+  return *std::max_element(farthest.begin(), farthest.end());
 }
 
 }  // namespace
@@ -99,57 +111,24 @@ Surface close_small_holes(const Surface& skin, double most_around_mm, std::vecto
 Surface thin_to_size(const Surface& skin, const std::string& name, std::vector<std::string>& notes) {
   const std::size_t count = skin.triangles().size();
   if (count <= many_triangles) return skin;
-  vtkNew<vtkPoints> points;
-  points->SetDataTypeToDouble();
-  points->SetNumberOfPoints(static_cast<vtkIdType>(skin.vertices().size()));
-  for (std::size_t i = 0; i < skin.vertices().size(); ++i)
-    points->SetPoint(static_cast<vtkIdType>(i), skin.vertices()[i].data());
-  vtkNew<vtkCellArray> cells;
-  for (const auto& [a, b, c] : skin.triangles())
-    cells->InsertNextCell({vtkIdType{a}, vtkIdType{b}, vtkIdType{c}});
-  vtkNew<vtkPolyData> data;
-  data->SetPoints(points);
-  data->SetPolys(cells);
-  vtkNew<vtkDecimatePro> thin;
-  thin->SetInputData(data);
-  thin->SetTargetReduction(1 - static_cast<double>(wanted_triangles) / static_cast<double>(count));
-  thin->PreserveTopologyOn();
-  thin->SplittingOff();
-  thin->BoundaryVertexDeletionOff();
-  thin->AccumulateErrorOn();
-  thin->SetErrorIsAbsolute(1);
-  thin->SetAbsoluteError(most_error_mm);
-  thin->Update();
-  vtkPolyData* thinned = thin->GetOutput();
-  Mesh mesh;
-  mesh.vertices.resize(static_cast<std::size_t>(thinned->GetNumberOfPoints()));
-  for (std::size_t i = 0; i < mesh.vertices.size(); ++i)
-    thinned->GetPoint(static_cast<vtkIdType>(i), mesh.vertices[i].data());
-  vtkCellArray* faces = thinned->GetPolys();
-  vtkIdType size = 0;
-  const vtkIdType* corners = nullptr;
-  for (faces->InitTraversal(); faces->GetNextCell(size, corners) != 0;)
-    mesh.triangles.push_back(
-        {static_cast<int>(corners[0]), static_cast<int>(corners[1]), static_cast<int>(corners[2])});
   const auto cannot = [&](const std::string& why) {
     return ModelError(name + " has " + std::to_string(count) + " triangles and cannot be thinned (" + why +
                       "); thin it to 150 000 in the program that made it.");
   };
-  if (mesh.triangles.size() > many_triangles) throw cannot("it is too rough to stay within 0.3 mm");
   try {
-    Surface thinner(std::move(mesh.vertices), std::move(mesh.triangles));
-    double farthest_mm = 0;
-    const std::size_t step = std::max<std::size_t>(1, skin.vertices().size() / 20'000);
-    for (std::size_t i = 0; i < skin.vertices().size(); i += step) {
-      const Vector3d& p = skin.vertices()[i];
-      farthest_mm = std::max(farthest_mm, (p - thinner.position(thinner.closest(p))).norm());
+    double moved_mm = 0;
+    for (const std::size_t wanted : {wanted_triangles, many_triangles}) {
+      Mesh mesh = thin_triangles({skin.vertices(), skin.triangles()}, wanted);
+      if (mesh.triangles.size() > many_triangles) throw cannot("its borders alone have too many corners");
+      Surface thinner(std::move(mesh.vertices), std::move(mesh.triangles));
+      moved_mm = farthest_mm(skin, thinner);
+      if (moved_mm > most_error_mm) continue;
+      notes.push_back("Thinned the skin from " + std::to_string(count) + " to " +
+                      std::to_string(thinner.triangles().size()) +
+                      " triangles; no corner was moved by more than " + to_text(moved_mm, 2) + " mm.");
+      return thinner;
     }
-    if (farthest_mm > most_error_mm)
-      throw cannot("the skin would move by " + to_text(farthest_mm, 2) + " mm");
-    notes.push_back("Thinned the skin from " + std::to_string(count) + " to " +
-                    std::to_string(thinner.triangles().size()) +
-                    " triangles; no corner looked at moved by more than " + to_text(farthest_mm, 2) + " mm.");
-    return thinner;
+    throw cannot("the skin would move by " + to_text(moved_mm, 2) + " mm");
   } catch (const geometry::GeometryError& error) {
     throw cannot(error.what());
   }
@@ -180,6 +159,47 @@ Surface cut_shoulders(const Surface& skin, std::vector<std::string>& notes) {
   } catch (const geometry::GeometryError&) {
     return skin;
   }
+}
+
+void note_roughness(const Surface& skin, std::vector<std::string>& notes) {
+  constexpr double reach_mm = 5, rough_mm = 0.25, bare_share = 0.7;
+  constexpr int places = 400;
+  constexpr std::size_t fewest = 8;  // a coarse mesh has no roughness to measure
+  double area = 0;
+  const int faces = static_cast<int>(skin.triangles().size());
+  for (int f = 0; f < faces; ++f) area += skin.face_area(f);
+  std::vector<double> off_plane_mm;
+  double next = 0, passed = 0;
+  for (int f = 0; f < faces; ++f) {
+    passed += skin.face_area(f);
+    if (passed < next) continue;
+    next = passed + area / places;
+    const Vector3d middle = skin.position({f});
+    std::vector<Vector3d> around;
+    skin.visit(
+        [&](const Vector3d& low, const Vector3d& high) {
+          return (middle - middle.cwiseMax(low).cwiseMin(high)).norm() < reach_mm;
+        },
+        [&](int face) {
+          if ((skin.corner(face, 0) - middle).norm() < reach_mm) around.push_back(skin.corner(face, 0));
+        });
+    if (around.size() < fewest) continue;
+    Vector3d centre = Vector3d::Zero();
+    for (const auto& p : around) centre += p / static_cast<double>(around.size());
+    Eigen::Matrix3d spread = Eigen::Matrix3d::Zero();
+    for (const auto& p : around) spread += (p - centre) * (p - centre).transpose();
+    const double least = Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d>(spread).eigenvalues()[0];
+    off_plane_mm.push_back(std::sqrt(std::max(0.0, least / static_cast<double>(around.size()))));
+  }
+  if (off_plane_mm.size() < places / 4) return;
+  const auto hairy = off_plane_mm.begin() +
+                     static_cast<std::ptrdiff_t>(bare_share * static_cast<double>(off_plane_mm.size()));
+  std::nth_element(off_plane_mm.begin(), hairy, off_plane_mm.end());
+  if (*hairy > rough_mm)
+    notes.push_back(
+        "The skin is rough (" + to_text(*hairy) +
+        " mm up and down within a centimetre), as hair is: marks lie on the hair, not on the scalp; "
+        "compare the tapes with those of the head itself.");
 }
 
 }  // namespace scalpmark::models

@@ -12,9 +12,9 @@ namespace scalpmark::models {
 [[nodiscard]] geometry::Surface close_small_holes(const geometry::Surface& skin, double most_around_mm,
                                                   std::vector<std::string>& notes);
 
-/// A skin of more than 250 000 triangles thinned towards 150 000 (VTK's decimation, Schroeder et al. 1992,
-/// which keeps the topology and a bound on the error), smaller ones as they are. Appends a sentence with the
-/// farthest distance found from the old corners to the new skin, which is at most 0.3 mm. Refuses
+/// A skin of more than 250 000 triangles thinned to 150 000, or to 250 000 if that keeps closer
+/// (thin_triangles.h), smaller ones as they are. Appends a sentence with the farthest that an old corner lies
+/// from the new skin, which is at most 0.3 mm. Refuses
 /// (ModelError, `name` says where) a skin that cannot be thinned so.
 [[nodiscard]] geometry::Surface thin_to_size(const geometry::Surface& skin, const std::string& name,
                                              std::vector<std::string>& notes);
@@ -23,5 +23,10 @@ namespace scalpmark::models {
 /// head fitted to it ends; others, and one in which no head can be made out, as they are. Appends a sentence
 /// to `notes`.
 [[nodiscard]] geometry::Surface cut_shoulders(const geometry::Surface& skin, std::vector<std::string>& notes);
+
+/// Says in `notes` when a skin is rough, as hair or a coarse scanner leaves it: over half of its area,
+/// corners within 5 mm lie more than 0.35 mm off their common plane, root mean square (a bald head's curve:
+/// 0.05).
+void note_roughness(const geometry::Surface& skin, std::vector<std::string>& notes);
 
 }  // namespace scalpmark::models

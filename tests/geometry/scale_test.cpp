@@ -52,3 +52,13 @@ TEST_CASE("tapes that no head has are refused by name, with the range or the pai
                                                                 Catch::Contains("disagree"));
   CHECK_THROWS_WITH(scale_to_tapes(base(), {430, {}, 480}), Catch::Contains("disagree"));
 }
+
+TEST_CASE("a head scaled alike along all axes keeps its shape, face and ears too") {
+  const ScaledHead scaled = scale_to_tapes(base(), {base().tapes().nasion_inion_mm * 1.07, {}, {}});
+  const auto &was = base().skin().vertices(), &is = scaled.head.skin().vertices();
+  const Eigen::Vector3d origin = base().axes().origin;
+  double farthest = 0;
+  for (size_t v = 0; v < was.size(); ++v)
+    farthest = std::max(farthest, (is[v] - origin - 1.07 * (was[v] - origin)).norm());
+  CHECK(farthest < 1e-3);
+}

@@ -165,6 +165,35 @@ TEST_CASE("the generic head has an adult's size, half way between men and women"
   CHECK(tapes.nasion_inion_mm == Approx(360).margin(15));
 }
 
+TEST_CASE("the generic head's nose, face and ears are as long as an adult's") {
+  // Farkas 1994, Anthropometry of the Head and Face (memory), mm, men and women: nasion to under the nose
+  // 54.8 (3.3), 50.6 (3.1); nasion to under the chin 124.7 (5.7), 111.4 (4.8); ear from top to lobe 62.7
+  // (3.6), 59.5 (3.3). Half way between the means, within the smaller deviation.
+  const auto front_at = [](double z) {
+    const auto hit = skin().ray_hit({0.01, 300, z}, -Vector3d::UnitY());
+    REQUIRE(hit);
+    return skin().position(hit->point).y();
+  };
+  const Vector3d nasion = models::generic_head().fiducials().at.nasion;
+  // Under the nose: where the midline, going down from the tip, turns from running back to running down.
+  double under_nose = 0;
+  while (front_at(under_nose - 0.5) < front_at(under_nose) - 0.5 || front_at(under_nose) > 105)
+    under_nose -= 0.5;
+  // Under the chin: the last place before the line from the front passes beneath it to the neck.
+  double chin = -60;
+  while (front_at(chin) > 70) chin -= 0.25;
+  CHECK(nasion.z() - under_nose == Approx(52.7).margin(3.1));
+  CHECK(nasion.z() - chin == Approx(118).margin(4.8));
+
+  // The ear stands out beyond 78 mm from the midline; its lobe hangs free below, nearer to the jaw.
+  double top = -1e9, lobe = 1e9;
+  for (const Vector3d& p : skin().vertices()) {
+    if (p.x() > 78) top = std::max(top, p.z());
+    if (p.x() > 68.5 && p.z() < -10 && p.y() > -25 && p.y() < 0) lobe = std::min(lobe, p.z());
+  }
+  CHECK(top - lobe == Approx(61.1).margin(3.3));
+}
+
 TEST_CASE("the generic head is smooth and round where coil and tapes lie") {
   double sharpest_deg = 0;
   int hollow = 0, edges = 0;
