@@ -17,7 +17,7 @@ namespace {
 /// As in contact.cpp: further below there is nothing a gap is worth naming to.
 constexpr double deepest_mm = 150;
 /// An edge of the map this many steps long hangs between two pieces of skin, not on one.
-constexpr double longest_steps = 6;
+constexpr double longest_steps = 9;
 
 std::optional<double> lowest_over(const std::vector<Underside>& pieces, const Vector2d& at) {
   std::optional<double> height;

@@ -18,7 +18,7 @@ using Eigen::Vector3d;
 namespace {
 
 /// Toward the eye: over the skin's facets, under tapes and marks.
-constexpr double map_over_skin_mm = 0.7, lines_over_skin_mm = 0.9, cross_over_skin_mm = 8;
+constexpr double map_over_skin_mm = 1.1, lines_over_skin_mm = 1.15, cross_over_skin_mm = 8;
 constexpr double level_mm = 10, level_px = 0.9;
 /// The cross is open in its middle, where a mark may lie: its arms reach from one radius to the other.
 constexpr double cross_from_px = 5, cross_px = 13, cross_width_px = 2.4, cross_halo_px = 5, middle_px = 2.6;
@@ -163,6 +163,15 @@ void Gaps::wish(std::vector<LabelWish>& labels, const Sight& sight) const {
     wish.priority = place.touches ? touch_priority : middle_priority;
     wish.bold = place.touches;
     labels.push_back(wish);
+  }
+}
+
+void Gaps::take_room(std::vector<Box>& boxes, const Sight& sight) const {
+  for (const Place& place : places_) {
+    if (!place.visible) continue;
+    const Pixel at = sight.project(place.at);
+    const double reach = (place.touches ? cross_px : middle_px + 1.4) * sight.scale;
+    boxes.push_back({at.x - reach, at.y - reach, at.x + reach, at.y + reach});
   }
 }
 

@@ -28,6 +28,8 @@ public:
   void show(const Shown& shown);
   void draw(const geometry::Head& head, const Sight& sight);
   void wish(std::vector<LabelWish>& labels, const Sight& sight) const;
+  /// What labels are to leave free.
+  void take_room(std::vector<Box>& boxes, const Sight& sight) const;
   [[nodiscard]] vtkActor* actor() const { return actor_; }
 
 private:

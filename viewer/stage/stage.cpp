@@ -277,6 +277,7 @@ void Stage::refresh() {
     std::vector<Box> boxes;
     for (const auto& m : marks())
       if (m.visible) boxes.push_back(pixel_box(m, s));
+    p.gaps.take_room(boxes, s);
     std::vector<Box> taken;
     for (const auto& c : p.taken) taken.push_back(c.box);
     p.labels = place_labels(std::move(wishes), free, taken, boxes, p.head_in_picture, s.scale);
