@@ -49,6 +49,7 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
   stop_->setAccessibleName(tr("Stop trying placements"));
   row->addWidget(progress_, 1);
   row->addWidget(stop_);
+  work_row_->hide();
   column->addWidget(work_row_);
   on_head_ = new QCheckBox(tr("Show where they land"));
   on_head_->setChecked(true);
