@@ -246,7 +246,7 @@ void say(Contact& c, const ContactOptions& options) {
     add("The coil rests on both wings; its centre is " + in_mm(c.lift_mm) + " clear of the skin.");
   else if (centre)
     add("The coil rests on its centre.");
-  else if (c.hits.empty() && !c.touches.empty() && c.rock_deg && std::abs(*c.rock_deg) < even_deg)
+  else if (on_wings(c) && !c.touches.empty())
     add("The coil rests on its wings, first on its " + c.touches.front().part + "; its centre is " +
         in_mm(c.lift_mm) + " clear of the skin.");
   else if (c.hits.empty() && !c.touches.empty())
@@ -340,6 +340,11 @@ Contact contact(const Head& head, const Case& entered, const Placement& placemen
   c.presses_cap_mm = std::max(0.0, options.cap_mm - least_over_scalp);
   say(c, options);
   return c;
+}
+
+bool on_wings(const Contact& c) {
+  return c.rests_on_wings ||
+         (c.hits.empty() && c.resting_lift_mm > clear_mm && c.rock_deg && std::abs(*c.rock_deg) < even_deg);
 }
 
 TiltedCoil tilt_coil(const Surface& skin, const Coil& coil, const CoilPose& pose, const Tilt& tilt) {

@@ -105,6 +105,9 @@ inline constexpr double touching_mm = 0.1;
 [[nodiscard]] Contact contact(const Head& head, const Case& entered, const Placement& placement,
                               const ContactOptions& options = {});
 
+/// Whether it rests on both wings with its centre clear, to within a roll that nobody sees.
+[[nodiscard]] bool on_wings(const Contact& contact);
+
 /// A coil held askew.
 struct TiltedCoil {
   CoilPose pose;                      ///< turned; its pulse point is the one meant

@@ -117,6 +117,7 @@ TEST_CASE("an angled coil rests on its wings, its centre clear, as the closed fo
     }
     if (!c.rests_on_wings) continue;
     CHECK_THAT(c.sentences.front(), Catch::Contains("rests on both wings"));
+    CHECK(on_wings(c));
     REQUIRE(c.rock_deg);
     CHECK(std::abs(*c.rock_deg) < 0.1);
   }
@@ -129,6 +130,7 @@ TEST_CASE("an angled coil laid askew rests on one wing; rocked back it would res
   p.normal = askew.normal;
   const Contact c = contact(ball(), with(angled(15)), p);
   CHECK_FALSE(c.rests_on_wings);
+  CHECK_FALSE(on_wings(c));
   for (const Touch& t : c.touches) CHECK(t.part == "right wing");
   REQUIRE(c.rock_deg);
   CHECK(*c.rock_deg == Approx(-4).margin(0.1));

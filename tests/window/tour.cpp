@@ -127,7 +127,7 @@ public:
       OpenedWindow::wait_until([&] { return w.under_coil().gaps() != nullptr; });
       QTest::qWait(30);
     };
-    int number = 70;
+    int number = 90;
     for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
       for (const geometry::Coil& coil : models::coils()) {
         w.session().change("Coil", [&](models::CaseFile& kept) {
@@ -137,28 +137,29 @@ public:
         });
         opened_.settle();
         w.worksheet().go_to(Worksheet::treat_index);
+        w.stage().look(viewer::View::square_on);
         found();
         snap(QStringLiteral("%1-gaps-%2").arg(number++).arg(QString::fromStdString(coil.model)).toLatin1());
       }
     w.stage().look(viewer::View::front_right);
-    snap("78-gaps-front-right");
+    snap("98-gaps-front-right");
     w.worksheet().go_to(Worksheet::search_index);
     found();
-    snap("79-gaps-search");
+    snap("98-gaps-search");
     w.worksheet().go_to(Worksheet::check_index);
     w.set_gaps(false);
     TolerancePanel& panel = *w.worksheet().check()->tolerance();
     panel.fold()->click();
     QTest::qWait(900);
     w.worksheet().ensureWidgetVisible(panel.error(3));
-    snap("80-by-hand-working");
+    snap("99-by-hand-working");
     OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
     QTest::qWait(50);
     w.worksheet().ensureWidgetVisible(panel.error(6));
-    snap("81-by-hand");
+    snap("99-by-hand");
     w.stage().look(viewer::View::left);
     w.worksheet().verticalScrollBar()->setValue(100000);
-    snap("82-by-hand-end");
+    snap("99-by-hand-end");
     panel.fold()->click();
     while (w.session().history().can_undo()) w.session().undo();
     opened_.settle();

@@ -18,12 +18,12 @@ using Eigen::Vector3d;
 namespace {
 
 /// Toward the eye: over the skin's facets, under tapes and marks.
-constexpr double map_over_skin_mm = 1.1, lines_over_skin_mm = 1.15, cross_over_skin_mm = 8;
+constexpr double map_over_skin_mm = 0.9, lines_over_skin_mm = 1.4, cross_over_skin_mm = 8;
 constexpr double level_mm = 10, level_px = 0.9;
 /// The cross is open in its middle, where a mark may lie: its arms reach from one radius to the other.
 constexpr double cross_from_px = 5, cross_px = 13, cross_width_px = 2.4, cross_halo_px = 5, middle_px = 2.6;
-/// Further down the skin turns away from the coil, and nobody reads a colour there.
-constexpr double last_drawn_mm = 65;
+/// Past the scale's end there is no colour: further down the skin turns away from the coil.
+constexpr double last_drawn_mm = gap_scale_top_mm;
 /// Touches this near to each other are one cross.
 constexpr double one_touch_mm = 6;
 /// A centre this far off the skin has its gap written beside it.
@@ -182,7 +182,7 @@ void GapScale::show(const Shown& shown) {
   for (const auto& wing : contact.wings)
     lines_.push_back({wing.wing + " " + in_mm(wing.least_mm).substr(0, in_mm(wing.least_mm).find(' ')) +
                       " to " + in_mm(wing.most_mm)});
-  if (contact.rests_on_wings) lines_.push_back({"rests on its wings, centre clear", true});
+  if (geometry::on_wings(contact)) lines_.push_back({"rests on its wings, centre clear", true});
   for (const auto& hit : contact.hits) lines_.push_back({std::string("hits ") + name_of(hit.region), true});
 }
 
@@ -192,7 +192,7 @@ void GapScale::draw(Overlay& overlay, const Box& free, const Coverage& head,
   const double s = overlay.scale(), pad = pad_px * s, bar = bar_width_px * s;
   const std::string title = "Gap under the coil, mm";
   const TextSize title_size = overlay.measure(title, title_style);
-  const TextSize tick_size = overlay.measure("50+", tick_style);
+  const TextSize tick_size = overlay.measure("50", tick_style);
   double width = std::max(bar + tick_size.width, title_size.width), text_height = 0;
   for (const Line& line : lines_) {
     const TextSize size = overlay.measure(line.text, line.strong ? strong_style : tick_style);
@@ -239,7 +239,7 @@ void GapScale::draw(Overlay& overlay, const Box& free, const Coverage& head,
   for (double mm = 0; mm <= gap_scale_top_mm; mm += tick_mm) {
     const double at = from + bar * mm / gap_scale_top_mm;
     overlay.line({at, y}, {at, y + (bar_height_px + 3) * s}, 1, palette::text);
-    const std::string text = std::to_string(std::lround(mm)) + (mm + tick_mm > gap_scale_top_mm ? "+" : "");
+    const std::string text = std::to_string(std::lround(mm));
     const TextSize size = overlay.measure(text, tick_style);
     overlay.text(text, {at - size.width / 2, y + (bar_height_px + 3) * s}, tick_style);
   }

@@ -19,9 +19,9 @@
 
 namespace scalpmark::viewer {
 
-/// The skin under the coil coloured by the gap over it (gap_colours.h), unlit so that colours can be compared
-/// with the scale; a thin line at every 10 mm; a cross where the coil touches; the gap under the middle of
-/// each wing in figures. Its triangles go to the renderer once per placement.
+/// The skin under the coil coloured by the gap over it, as far as the scale goes (gap_colours.h), unlit so
+/// that colours can be compared with the scale; a thin line at every 10 mm; a cross where the coil touches;
+/// the gap under the middle of each wing in figures. Its triangles go to the renderer once per placement.
 class Gaps {
 public:
   explicit Gaps(vtkRenderer* renderer);

@@ -45,11 +45,11 @@ QString touch_place(const geometry::Touch& touch) {
 
 QString contact_line(const geometry::Contact& c) {
   QString text;
-  if (c.rests_on_wings)
+  if (geometry::on_wings(c))
     text = GapPanel::tr("Rests on its wings, centre %1 mm clear.").arg(mm(c.lift_mm));
   else if (!c.touches.empty())
     text = GapPanel::tr("Touches %1.").arg(touch_place(c.touches.front()));
-  if (!c.rests_on_wings && c.lift_mm >= 0.5)
+  if (!geometry::on_wings(c) && c.lift_mm >= 0.5)
     text += QStringLiteral(" ") + GapPanel::tr("Centre %1 mm clear.").arg(mm(c.lift_mm));
   for (const geometry::WingGap& w : c.wings) {
     const QString name = w.wing == "left wing"    ? GapPanel::tr("Left wing")

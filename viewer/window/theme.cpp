@@ -80,10 +80,6 @@ void apply_theme(QApplication& app, bool dark) {
     QRadioButton::indicator:checked { width: 6px; height: 6px; border: 5px solid ACCENT; border-radius: 8px; }
     QRadioButton:focus { color: ACCENT; text-decoration: underline; }
     QCheckBox:focus { color: ACCENT; text-decoration: underline; }
-    QCheckBox::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 3px; background: FIELD; }
-    QCheckBox::indicator:checked { width: 8px; height: 8px; border: 4px solid ACCENT; border-radius: 3px; }
-    QComboBox { border: 1px solid LINE; border-radius: 4px; padding: 4px 6px; background: FIELD; }
-    QComboBox:focus { border: 2px solid ACCENT; padding: 3px 5px; }
     QWidget#topBar, QWidget#foot { background: GROUND; }
     QLabel#status { font-size: 15px; font-weight: 600; }
     QLabel#caution { color: QUIET; font-size: 12px; }
