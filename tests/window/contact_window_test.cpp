@@ -41,6 +41,7 @@ TEST_CASE("the gap under the coil is shown where the coil lies, in the hand too,
   const geometry::Case& entered = w.session().kept().entered;
   CHECK(panel.text() == joined(geometry::contact(head, entered, w.session().plan().treatment)));
   CHECK(panel.text().contains("Clear of ears and brow."));
+  CHECK(panel.box()->accessibleDescription() == panel.text());
   CHECK(has_scale(w));
   CHECK(w.worksheet().check()->gaps()->box()->isChecked());
 
@@ -159,4 +160,5 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   // Everything says what it is.
   for (std::size_t i = 0; i < 7; ++i) CHECK_FALSE(panel.error(i)->edit()->accessibleName().isEmpty());
   CHECK_FALSE(panel.stop()->accessibleName().isEmpty());
+  CHECK_FALSE(panel.fold()->accessibleDescription().contains("<"));
 }

@@ -86,6 +86,7 @@ GapPanel::GapPanel(QWidget* parent) : QWidget(parent) {
 
 void GapPanel::set_on(bool on) {
   box_->setChecked(on);
+  if (!on) box_->setAccessibleDescription(box_->toolTip());
   line_->setVisible(on);
 }
 
@@ -95,6 +96,8 @@ void GapPanel::show_contact(const CoilContact& contact) {
   else
     line_->setText(contact.problem().isEmpty() ? tr("\u2026") : contact.problem());
   line_->setVisible(box_->isChecked());
+  // Whoever cannot see the map hears it with the box.
+  box_->setAccessibleDescription(box_->isChecked() ? line_->text() : box_->toolTip());
 }
 
 }  // namespace scalpmark::window

@@ -79,6 +79,8 @@ void apply_theme(QApplication& app, bool dark) {
     QRadioButton::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 8px; background: FIELD; }
     QRadioButton::indicator:checked { width: 6px; height: 6px; border: 5px solid ACCENT; border-radius: 8px; }
     QRadioButton:focus { color: ACCENT; text-decoration: underline; }
+    QCheckBox::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 3px; background: FIELD; }
+    QCheckBox::indicator:checked { border-color: ACCENT; background: ACCENT; }
     QCheckBox:focus { color: ACCENT; text-decoration: underline; }
     QWidget#topBar, QWidget#foot { background: GROUND; }
     QLabel#status { font-size: 15px; font-weight: 600; }

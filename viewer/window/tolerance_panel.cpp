@@ -140,6 +140,10 @@ void TolerancePanel::show_result() {
                        .arg(length_with_unit(t.sampled.mean_mm, unit_), length_with_unit(t.half_mm, unit_),
                             length_with_unit(t.most_mm, unit_),
                             QString::fromStdString(t.habit).toHtmlEscaped()));
+  QString spoken = result_->text();
+  fold_->setAccessibleDescription(spoken.remove(QStringLiteral("<b>"))
+                                      .remove(QStringLiteral("</b>"))
+                                      .replace(QStringLiteral("<br>"), QStringLiteral(" ")));
 }
 
 }  // namespace scalpmark::window
