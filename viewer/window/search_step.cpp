@@ -43,6 +43,7 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
     coil_->setItemData(coil_->count() - 1, QString::fromStdString(each.title), Qt::ToolTipRole);
   }
   coil_->view()->setTextElideMode(Qt::ElideNone);
+  coil_->view()->setAccessibleName(tr("Coils to choose from"));
   coil_->setToolTip(tr("The length from its centre to its front edge becomes the coil's own."));
   coil_->setAccessibleDescription(coil_->toolTip());
   coil->setBuddy(coil_);

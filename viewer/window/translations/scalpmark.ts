@@ -1515,6 +1515,10 @@
         <source>The length from its centre to its front edge becomes the coil&apos;s own.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Coils to choose from</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::Session</name>
