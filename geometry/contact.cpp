@@ -26,6 +26,8 @@ constexpr double brow_mm = 20;
 constexpr double deepest_mm = 150;
 /// A centre this far from the skin is clear of it; a touch this far from the centre line is a wing's.
 constexpr double clear_mm = 0.5, beside_centre_mm = 8;
+/// A roll smaller than this nobody sees.
+constexpr double even_deg = 0.5;
 
 constexpr std::array regions{Region::scalp, Region::left_ear, Region::right_ear, Region::face};
 
@@ -100,8 +102,8 @@ bool is_handle(const CoilPart& part) {
   return part.name == "handle";
 }
 
-std::vector<GapPoint> gap_map(const Surface& skin, const std::vector<Underside>& pieces, const CoilPose& pose,
-                              double lift_mm, double step_mm) {
+std::vector<GapPoint> map_of_gaps(const Surface& skin, const std::vector<Underside>& pieces,
+                                  const CoilPose& pose, double lift_mm, double step_mm) {
   std::vector<GapPoint> map;
   const Vector3d right = pose.right();
   for (const Underside& piece : pieces) {
@@ -129,7 +131,22 @@ std::vector<GapPoint> gap_map(const Surface& skin, const std::vector<Underside>&
   return map;
 }
 
-std::vector<WingGap> wing_gaps(const Coil& coil, const std::vector<GapPoint>& map) {
+/// Straight below a place of the coil's underside; empty past the head, and where the coil has a hole.
+std::optional<double> gap_below(const Surface& skin, const std::vector<Underside>& pieces,
+                                const CoilPose& pose, double lift_mm, const Vector2d& at) {
+  std::optional<double> height;
+  for (const Underside& piece : pieces)
+    if (!piece.is_wall && within(piece.outline, at))
+      height = height ? std::min(*height, piece.height_at(at)) : piece.height_at(at);
+  if (!height) return {};
+  const Vector3d from =
+      pose.pulse + at.x() * pose.right() + at.y() * pose.front + (lift_mm + *height) * pose.normal;
+  const auto hit = skin.ray_hit(from, -pose.normal, deepest_mm);
+  return hit ? std::optional(hit->distance_mm) : std::nullopt;
+}
+
+std::vector<WingGap> wing_gaps(const Surface& skin, const Coil& coil, const std::vector<Underside>& pieces,
+                               const Contact& c) {
   const bool two = coil.windings.size() != 1;
   std::vector<WingGap> wings;
   for (const bool right : {false, true}) {
@@ -138,7 +155,7 @@ std::vector<WingGap> wing_gaps(const Coil& coil, const std::vector<GapPoint>& ma
     w.wing = !two ? "coil" : right ? "right wing" : "left wing";
     w.least_mm = std::numeric_limits<double>::infinity();
     int below = 0, all = 0;
-    for (const GapPoint& g : map) {
+    for (const GapPoint& g : c.map) {
       if (is_handle(coil.parts[g.part])) continue;
       if (two && (right ? g.at.x() <= 0 : g.at.x() >= 0)) continue;
       ++all;
@@ -151,26 +168,91 @@ std::vector<WingGap> wing_gaps(const Coil& coil, const std::vector<GapPoint>& ma
     if (below == 0) w.least_mm = 0;
     w.mean_mm /= std::max(1, below);
     w.off_head = all > 0 ? 1 - static_cast<double>(below) / all : 0;
+    for (const Winding& winding : coil.windings) {
+      const Vector3d middle = bent({winding.centre.x(), winding.centre.y(), 0}, winding.bend_deg);
+      if (two && (right ? middle.x() <= 0 : middle.x() >= 0)) continue;
+      w.centre = middle.head<2>();
+      w.centre_mm = gap_below(skin, pieces, c.pose, c.lift_mm, w.centre);
+    }
     wings.push_back(w);
   }
   return wings;
+}
+
+/// "forward and outward": which way `by` goes, in words; a component that hardly counts is left out.
+std::string way_of(const Vector3d& by, const Placement& placement) {
+  const double ahead = by.dot(placement.forward), out = -by.dot(placement.inward);
+  const double all = std::hypot(ahead, out);
+  if (all < touching_mm) return "";
+  const double counts = 0.38 * all;  // the eight ways a compass card names
+  std::string way = std::abs(ahead) < counts ? "" : ahead > 0 ? "forward" : "backward";
+  if (std::abs(out) >= counts)
+    way += (way.empty() ? "" : " and ") + std::string(out > 0 ? "outward" : "toward the midline");
+  return way;
+}
+
+/// Turns the pose, so that the coil clears the head with its centre over the pulse point.
+void hold_askew(Contact& c, const Head& head, const Coil& coil, const Placement& placement) {
+  const CoilPose meant = c.pose;
+  const TiltedCoil t = tilt_coil(head.skin(), coil, meant, c.tilt);
+  if (!t.meets)
+    throw GeometryError("Held so far over, the coil's axis passes the head; enter a smaller roll or pitch.");
+  AskewAxis axis;
+  axis.skin = head.skin().position(*t.meets);
+  axis.skin_moved_mm = t.moved_mm;
+  axis.skin_way = way_of(axis.skin - meant.pulse, placement);
+  if (const Cortex* cortex = head.cortex()) {
+    axis.cortex = cortex->under(axis.skin, t.axis);
+    const auto under = cortex->under(meant.pulse, -meant.normal);
+    if (axis.cortex && under) {
+      axis.cortex_moved_mm = (axis.cortex->point - under->point).norm();
+      axis.cortex_way = way_of(axis.cortex->point - under->point, placement);
+    }
+  }
+  c.pose = {axis.skin, t.pose.normal, t.pose.front};
+  c.askew = axis;
 }
 
 std::string in_mm(double mm) {
   return to_text(mm) + " mm";
 }
 
+std::string tilt_in_words(const Tilt& t) {
+  std::string words;
+  if (t.roll_deg != 0)
+    words = "rolled by " + to_text(std::abs(t.roll_deg)) + " degrees, its " +
+            (t.roll_deg > 0 ? "right" : "left") + " side down";
+  if (t.pitch_deg != 0)
+    words += std::string(words.empty() ? "" : ", and ") + "pitched by " + to_text(std::abs(t.pitch_deg)) +
+             " degrees, its front edge " + (t.pitch_deg > 0 ? "up" : "down");
+  return words;
+}
+
+std::string moved(double mm, const std::string& way) {
+  return in_mm(mm) + (way.empty() ? "" : " " + way);
+}
+
 void say(Contact& c, const ContactOptions& options) {
   const auto add = [&](const std::string& sentence) { c.sentences.push_back(sentence); };
+  if (c.askew) {
+    add("With the coil " + tilt_in_words(c.tilt) + ", its axis meets the skin " +
+        moved(c.askew->skin_moved_mm, c.askew->skin_way) + " from the pulse point.");
+    if (c.askew->cortex && c.askew->cortex_moved_mm > 0)
+      add("It meets the cortex " + moved(c.askew->cortex_moved_mm, c.askew->cortex_way) +
+          " from where it would with the coil held flat (" + cortex_caution + ").");
+  }
   const bool centre = c.resting_lift_mm < clear_mm;
   if (c.rests_on_wings)
     add("The coil rests on both wings; its centre is " + in_mm(c.lift_mm) + " clear of the skin.");
   else if (centre)
     add("The coil rests on its centre.");
+  else if (on_wings(c) && !c.touches.empty())
+    add("The coil rests on its wings, first on its " + c.touches.front().part + "; its centre is " +
+        in_mm(c.lift_mm) + " clear of the skin.");
   else if (c.hits.empty() && !c.touches.empty())
     add("The coil rests on its " + c.touches.front().part + ", away from its centre; its centre is " +
         in_mm(c.lift_mm) + " clear of the skin.");
-  if (c.rock_deg && std::abs(*c.rock_deg) >= 0.5)
+  if (c.rock_deg && std::abs(*c.rock_deg) >= even_deg)
     add("Rolled by " + to_text(std::abs(*c.rock_deg)) + " degrees, its " +
         (*c.rock_deg > 0 ? "right" : "left") + " side down, it would rest on both wings.");
   for (const Obstacle& o : c.hits)
@@ -179,8 +261,8 @@ void say(Contact& c, const ContactOptions& options) {
                                   " further off; turn the coil or move the site."
                             : "; mind it."));
   for (const WingGap& w : c.wings)
-    add("Under the " + w.wing + " the gap is " + in_mm(w.least_mm) + " to " + in_mm(w.most_mm) + ", " +
-        in_mm(w.mean_mm) + " on average.");
+    add("Under the " + w.wing + " the gap is " + in_mm(w.least_mm) + " to " + in_mm(w.most_mm) +
+        (w.centre_mm ? ", " + in_mm(*w.centre_mm) + " under its middle" : "") + ".");
   if (c.presses_cap_mm >= touching_mm)
     add("A cap of " + in_mm(options.cap_mm) + " would be pressed in by " + in_mm(c.presses_cap_mm) +
         "; enter its thickness as the lift for cap and hair.");
@@ -220,7 +302,12 @@ Contact contact(const Head& head, const Case& entered, const Placement& placemen
   if (!(options.map_step_mm >= 1 && options.map_step_mm <= 20))
     throw GeometryError("The steps of the gap map must be from 1 to 20 mm; correct them.");
   Contact c;
+  const Tilt& tilt = options.tilt;
+  if (!(std::abs(tilt.roll_deg) <= most_tilt_deg && std::abs(tilt.pitch_deg) <= most_tilt_deg))
+    throw GeometryError("Roll and pitch must each be from -30 to 30 degrees; correct them.");
   c.pose = {placement.pulse, placement.normal, placement.front};
+  c.tilt = tilt;
+  if (tilt.roll_deg != 0 || tilt.pitch_deg != 0) hold_askew(c, head, coil, placement);
   const Rises rises = rises_of(head, coil, c.pose);
   c.resting_lift_mm = rises.lift_without({});
   c.lift_mm = c.resting_lift_mm + entered.coil.lift_mm;
@@ -248,11 +335,16 @@ Contact contact(const Head& head, const Case& entered, const Placement& placemen
   const bool is_bent =
       std::any_of(coil.parts.begin(), coil.parts.end(), [](const CoilPart& p) { return p.bend_deg != 0; });
   if (is_bent && c.hits.empty()) c.rock_deg = roll_to_rest(head.skin(), coil, c.pose);
-  c.map = gap_map(head.skin(), rises.pieces, c.pose, c.lift_mm, options.map_step_mm);
-  c.wings = wing_gaps(coil, c.map);
+  c.map = map_of_gaps(head.skin(), rises.pieces, c.pose, c.lift_mm, options.map_step_mm);
+  c.wings = wing_gaps(head.skin(), coil, rises.pieces, c);
   c.presses_cap_mm = std::max(0.0, options.cap_mm - least_over_scalp);
   say(c, options);
   return c;
+}
+
+bool on_wings(const Contact& c) {
+  return c.rests_on_wings ||
+         (c.hits.empty() && c.resting_lift_mm > clear_mm && c.rock_deg && std::abs(*c.rock_deg) < even_deg);
 }
 
 TiltedCoil tilt_coil(const Surface& skin, const Coil& coil, const CoilPose& pose, const Tilt& tilt) {

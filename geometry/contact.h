@@ -6,9 +6,11 @@
 #include <vector>
 
 #include "geometry/case.h"
+#include "geometry/cortex.h"
 #include "geometry/head.h"
 #include "geometry/plan.h"
 #include "geometry/pose.h"
+#include "geometry/tilt.h"
 
 namespace scalpmark::geometry {
 
@@ -36,7 +38,9 @@ struct GapPoint {
 struct WingGap {
   std::string wing;  ///< "left wing", "right wing" as seen from the handle; "coil"
   double least_mm = 0, mean_mm = 0, most_mm = 0;  ///< where there is skin below
-  double off_head = 0;                            ///< share of the underside with no skin below, 0 to 1
+  std::optional<double> centre_mm;  ///< under the middle of its winding; empty past the head, or without one
+  Eigen::Vector2d centre{0, 0};     ///< the middle of its winding, in the coil's frame
+  double off_head = 0;              ///< share of the underside with no skin below, 0 to 1
 };
 
 /// Where a part comes nearest to a region.
@@ -55,10 +59,19 @@ struct Obstacle {
   double raises_mm = 0;  ///< how much nearer the coil would come without it
 };
 
+/// Where the axis of a coil held askew goes.
+struct AskewAxis {
+  Eigen::Vector3d skin{0, 0, 0};     ///< where it meets the skin
+  double skin_moved_mm = 0;          ///< straight, from the pulse point meant to there
+  std::string skin_way, cortex_way;  ///< "forward and outward": which way it moved; empty where it hardly did
+  std::optional<CortexHit> cortex;   ///< where it meets the cortex; of the template
+  double cortex_moved_mm = 0;        ///< straight, from the cortex under the coil held as meant
+};
+
 /// How a coil rests on a head.
 struct Contact {
-  CoilPose pose;
-  double lift_mm = 0;          ///< of the coil's face over the pulse point, in all: the gap at its centre
+  CoilPose pose;       ///< askew where a tilt was asked for: through where its axis then meets the skin
+  double lift_mm = 0;  ///< of the coil's face over the pulse point, in all: the gap at its centre
   double resting_lift_mm = 0;  ///< without what was added for cap and hair
   std::vector<Touch> touches;  ///< within touching_mm of the skin, cap and hair apart
   std::vector<WingGap> wings;
@@ -67,23 +80,33 @@ struct Contact {
   bool rests_on_wings = false;         ///< touches on both sides of its centre line, and the centre is clear
   std::optional<double> rock_deg;      ///< the roll by which a coil resting on one wing would rest on both
   double presses_cap_mm = 0;           ///< how deep it would press into the cap entered
+  Tilt tilt;                           ///< as asked for
+  std::optional<AskewAxis> askew;      ///< only where a tilt was asked for
   std::vector<std::string> sentences;  ///< all of this in words
 };
 
 struct ContactOptions {
   double cap_mm = 0;       ///< thickness of a cap over the scalp; it is pressed where less is left
   double map_step_mm = 4;  ///< between places of the map; 1 to 20
+  Tilt tilt{};             ///< held askew: moved out as tilt_coil() does; each angle within `most_tilt_deg`
 };
+
+/// Further over than this a coil is not held by mistake, degrees.
+inline constexpr double most_tilt_deg = 30;
 
 /// A place this near counts as touching, mm: skin gives more.
 inline constexpr double touching_mm = 0.1;
 
-/// How the case's coil rests in a placement: tangent at the pulse point, as far from it as it takes for no
-/// part to be inside the head (pose.h), plus the case's lift for cap and hair. Where it touches and what it
-/// hits is exact on the triangles; the map's gaps are looked for straight down. Refuses (GeometryError) a
-/// coil without parts and options out of range.
+/// How the case's coil rests in a placement: tangent (or askew, if so asked) at the pulse point, as far from
+/// it as it takes for no part to be inside the head (pose.h), plus the case's lift for cap and hair. Where it
+/// touches and what it hits is exact on the triangles; the map's gaps are looked for straight down. Refuses
+/// (GeometryError) a coil without parts, options out of range, and a tilt with which the coil's axis misses
+/// the head.
 [[nodiscard]] Contact contact(const Head& head, const Case& entered, const Placement& placement,
                               const ContactOptions& options = {});
+
+/// Whether it rests on both wings with its centre clear, to within a roll that nobody sees.
+[[nodiscard]] bool on_wings(const Contact& contact);
 
 /// A coil held askew.
 struct TiltedCoil {

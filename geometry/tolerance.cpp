@@ -349,7 +349,8 @@ struct Derivatives {
   std::array<Vector2d, 2> by_rule{Vector2d::Zero(), Vector2d::Zero()};
 };
 
-Derivatives derivatives(const Placing& placing, const std::vector<Slip>& slips, MarkRule rule, int threads) {
+Derivatives derivatives(const Placing& placing, const std::vector<Slip>& slips, MarkRule rule,
+                        const ToleranceOptions& options) {
   constexpr double exact_mm = 1e-3;
   const std::array<MarkRule, 2> others = other_rules(rule);
   Derivatives d;
@@ -362,6 +363,7 @@ Derivatives derivatives(const Placing& placing, const std::vector<Slip>& slips, 
   on_all_cores(
       slips.size() + others.size(),
       [&](size_t k) {
+        if (options.between) options.between();
         if (k >= slips.size()) {
           Slips s;
           s.laid_by = others[k - slips.size()];
@@ -377,7 +379,7 @@ Derivatives derivatives(const Placing& placing, const std::vector<Slip>& slips, 
         if (up || down)
           d.by_slip[k] = up && down ? Vector2d(0.5 * (*up - *down)) : up ? *up : Vector2d(-*down);
       },
-      threads);
+      options.threads);
   return d;
 }
 
@@ -405,6 +407,7 @@ void sample(Tolerance& t, const Placing& placing, const std::vector<Slip>& slips
   on_all_cores(
       found.size(),
       [&](size_t i) {
+        if (options.between) options.between();
         const Draws draws(options.seed, static_cast<int>(i));
         Slips s;
         Vector2d expected(0, 0);
@@ -526,7 +529,7 @@ Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, con
   head.skin().prepare();
 
   Tolerance t;
-  const Derivatives d = derivatives(placing, slips, entered.coil.mark_rule, options.threads);
+  const Derivatives d = derivatives(placing, slips, entered.coil.mark_rule, options);
   const Squares squares = squares_by_cause(d, slips, errors);
   Matrix2d all = Matrix2d::Zero();
   for (const auto& s : squares) all += s;

@@ -3,6 +3,7 @@
 #include <Eigen/Core>
 #include <array>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -63,6 +64,8 @@ struct ToleranceOptions {
   int placements = 10000;  ///< 0: first order alone; at most 1 000 000
   std::uint64_t seed = 1;
   int threads = 0;  ///< 0: one for each core. The result does not depend on it.
+  std::function<void()> between =
+      {};  ///< called before each placement, from any thread; what it throws ends the work
 };
 
 /// How far off the pulse of the plan's treatment could be when people measure, mark and lay the coil by hand.

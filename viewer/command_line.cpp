@@ -13,21 +13,26 @@
 #include <sstream>
 #include <string>
 
+#include "geometry/contact.h"
 #include "geometry/guess_fiducials.h"
+#include "geometry/ranges.h"
 #include "geometry/solve.h"
 #include "geometry/tolerance.h"
 #include "models/add_cortex.h"
 #include "models/case_file.h"
+#include "models/contact_file.h"
 #include "models/generic_head.h"
 #include "models/load_head.h"
 #include "models/mesh_file.h"
 #include "models/plan_file.h"
 #include "models/tolerance_file.h"
+#include "viewer/contact_text.h"
 #include "viewer/error.h"
 #include "viewer/own_program.h"
 #include "viewer/picture.h"
 #include "viewer/sheet/sheet.h"
 #include "viewer/slow_progress.h"
+#include "viewer/stage/gaps_shown.h"
 #include "viewer/tolerance_text.h"
 
 namespace scalpmark::viewer {
@@ -116,7 +121,7 @@ void things_from(const std::string& text, Shown& shown) {
   if (shown.things.empty()) throw UsageError("--show is empty; choose from " + list_of(thing_names()) + ".");
 }
 
-void coil_on_from(const std::string& text, Shown& shown) {
+void coil_on_from(const char* option, const std::string& text, Shown& shown) {
   const auto node = split(text, ',');
   if (text == "start")
     shown.coil_on = CoilOn::start;
@@ -129,7 +134,7 @@ void coil_on_from(const std::string& text, Shown& shown) {
     shown.coil_on = CoilOn::node;
   else
     throw UsageError(
-        "--coil-on is \"" + text +
+        std::string(option) + " is \"" + text +
         "\"; choose start, hotspot, treatment, or a grid node as ROW,COLUMN, each from -1 to 1.");
 }
 
@@ -183,6 +188,7 @@ void write_to_stdout(const std::string& text) {
 struct Options {
   bool guess = false;
   std::string in, out, from, size = "1600x1200", show, coil_on = "treatment", unit, paper = "a4";
+  double roll_deg = 0, pitch_deg = 0, cap_mm = 0;
   int placements = 10000;
   unsigned seed = 1;
 };
@@ -198,7 +204,7 @@ void solve_command(const Options& o) {
 void picture_command(const Options& o) {
   Shown shown;
   if (!o.show.empty()) things_from(o.show, shown);
-  coil_on_from(o.coil_on, shown);
+  coil_on_from("--coil-on", o.coil_on, shown);
   const PictureSize size = size_from(o.size);
   std::optional<View> view;
   if (!o.from.empty()) view = view_from(o.from);
@@ -213,6 +219,8 @@ void picture_command(const Options& o) {
     shown.tolerance = std::make_shared<const geometry::Tolerance>(geometry::tolerance(
         solved.loaded.head, solved.kept.entered, solved.plan, solved.kept.entered.errors));
   }
+  if (shown.has(Thing::gaps))
+    shown.gaps = gaps_under(solved.loaded.head, solved.kept.entered, placement_shown(solved.plan, shown));
   if (solved.kept.head.kind == models::HeadKind::generic)
     shown.head_description += ": a drawing, not the patient";
   if (solved.loaded.head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
@@ -245,6 +253,29 @@ void tolerance_command(const Options& o) {
   }
   if (!o.out.empty()) models::write_tolerance(o.out, found, solved.plan, errors, options);
   write_to_stdout(tolerance_text(found, errors));
+}
+
+void contact_command(const Options& o) {
+  Shown shown;
+  coil_on_from("--on", o.coil_on, shown);
+  geometry::ContactOptions options;
+  options.tilt = {o.roll_deg, o.pitch_deg};
+  options.cap_mm = o.cap_mm;
+  const models::Progress progress = SlowProgress();
+  const bool askew = o.roll_deg != 0 || o.pitch_deg != 0;
+  const Solved solved =
+      solve_case(o.in, progress, askew ? Brain::wanted : Brain::left_out, geometry::TapeDistances::left_out);
+  progress("Laying the coil", 0);
+  const geometry::Placement& placement = placement_shown(solved.plan, shown);
+  const geometry::Case& entered = solved.kept.entered;
+  const auto found = geometry::contact(solved.loaded.head, entered, placement, options);
+  const models::ContactAsked asked{o.coil_on, placement, options};
+  if (o.out == "-") {
+    write_to_stdout(models::contact_json(found, entered, asked));
+    return;
+  }
+  if (!o.out.empty()) models::write_contact(o.out, found, entered, asked);
+  write_to_stdout(contact_text(found, entered, where_shown(shown)));
 }
 
 /// The guess as lines that can be copied into a case once they are confirmed.
@@ -365,6 +396,37 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   tolerance->add_option("--seed", o.seed, "The same number gives the same placements; without it, 1")
       ->type_name("N");
 
+  auto* contact = app.add_subcommand(
+      "contact",
+      "Say how the coil rests: where it touches, the gap under each wing, whether an ear or the brow is in "
+      "the way");
+  contact->add_option("CASE", o.in, "The case file (JSON); its \"coil\" says which coil, and how it is laid")
+      ->required()
+      ->type_name("FILE");
+  contact
+      ->add_option(
+          "--on", o.coil_on,
+          "Where the coil lies: treatment, hotspot, start, or a grid node as ROW,COLUMN; without it, "
+          "treatment")
+      ->type_name("PLACE");
+  contact
+      ->add_option("--roll", o.roll_deg,
+                   "Held askew by so many degrees: its right side (seen from the handle) down, or up if "
+                   "negative; says where the pulse goes instead")
+      ->check(CLI::Range(-geometry::most_tilt_deg, geometry::most_tilt_deg))
+      ->type_name("DEGREES");
+  contact->add_option("--pitch", o.pitch_deg, "The same: its front edge up, or down if negative")
+      ->check(CLI::Range(-geometry::most_tilt_deg, geometry::most_tilt_deg))
+      ->type_name("DEGREES");
+  contact->add_option("--cap", o.cap_mm, "Thickness of the cap in mm, to hear whether the coil presses it in")
+      ->check(CLI::Range(geometry::ranges::lift_mm.low, geometry::ranges::lift_mm.high))
+      ->type_name("MM");
+  contact
+      ->add_option("--out", o.out,
+                   "Where all this and the gap at places 4 mm apart go as JSON as well; - for the standard "
+                   "output")
+      ->type_name("FILE.json");
+
   auto* head =
       app.add_subcommand("head", "Read a mesh or an MRI and write the skin found in it, as a PLY mesh in mm");
   head->add_option("FILE", o.in, "OBJ, PLY, STL, glTF or GLB mesh, or NIfTI volume (.nii, .nii.gz)")
@@ -393,6 +455,8 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
     sheet_command(o);
   else if (tolerance->parsed())
     tolerance_command(o);
+  else if (contact->parsed())
+    contact_command(o);
   else if (head->parsed())
     head_command(o);
   else if (!window_case.empty() && !std::filesystem::exists(window_case))

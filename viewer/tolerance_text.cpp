@@ -1,9 +1,9 @@
 #include "viewer/tolerance_text.h"
 
 #include <cmath>
-#include <sstream>
 
 #include "geometry/text.h"
+#include "viewer/plain_text.h"
 #include "viewer/stage/numbers.h"
 
 namespace scalpmark::viewer {
@@ -11,30 +11,6 @@ namespace scalpmark::viewer {
 using geometry::Cause;
 
 namespace {
-
-constexpr size_t line_length = 80;
-
-std::string padded(const std::string& text, size_t width) {
-  return text + std::string(width > text.size() ? width - text.size() : 1, ' ');
-}
-
-std::string to_the_right(const std::string& text, size_t width) {
-  return std::string(width > text.size() ? width - text.size() : 0, ' ') + text;
-}
-
-/// Broken between words.
-std::string wrapped(const std::string& text) {
-  std::istringstream in(text);
-  std::string all, line;
-  for (std::string word; in >> word;) {
-    if (!line.empty() && line.size() + 1 + word.size() > line_length) {
-      all += line + "\n";
-      line.clear();
-    }
-    line += (line.empty() ? "" : " ") + word;
-  }
-  return all + line + "\n";
-}
 
 std::string entered(Cause cause, const geometry::HandErrors& e) {
   const auto mm = [](double value) { return geometry::to_text(value) + " mm"; };
@@ -91,14 +67,14 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   }
   line("Half lie in an ellipse of", ellipse_size(spread.half));
   line("95 of 100 in one of", ellipse_size(spread.most));
-  out += wrapped("The ellipses are longest " + longest_way(spread.most) + ".");
+  out += wrapped_text("The ellipses are longest " + longest_way(spread.most) + ".");
   out += "\n  " + padded("What it comes from", 26) + to_the_right("error", 14) + to_the_right("alone", 10) +
          to_the_right("share", 9) + "\n";
   for (const auto& c : t.causes)
     out += "  " + padded(geometry::name_of(c.cause), 26) + to_the_right(entered(c.cause, errors), 14) +
            to_the_right(in_mm(c.alone_mm), 10) + to_the_right(geometry::to_text(100 * c.share, 0) + " %", 9) +
            "\n";
-  out += "\n" + wrapped(t.habit) + "\n";
+  out += "\n" + wrapped_text(t.habit) + "\n";
   std::string rests =
       "An error is one standard deviation in each direction. The case's \"errors\" change them. ";
   if (sampled) {
@@ -108,7 +84,7 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   rests +=
       "Only measuring, marking and laying are counted, not whether the site is the right one. Training and "
       "illustration only.";
-  return out + wrapped(rests);
+  return out + wrapped_text(rests);
 }
 
 }  // namespace scalpmark::viewer

@@ -117,6 +117,7 @@ TEST_CASE("an angled coil rests on its wings, its centre clear, as the closed fo
     }
     if (!c.rests_on_wings) continue;
     CHECK_THAT(c.sentences.front(), Catch::Contains("rests on both wings"));
+    CHECK(on_wings(c));
     REQUIRE(c.rock_deg);
     CHECK(std::abs(*c.rock_deg) < 0.1);
   }
@@ -129,6 +130,7 @@ TEST_CASE("an angled coil laid askew rests on one wing; rocked back it would res
   p.normal = askew.normal;
   const Contact c = contact(ball(), with(angled(15)), p);
   CHECK_FALSE(c.rests_on_wings);
+  CHECK_FALSE(on_wings(c));
   for (const Touch& t : c.touches) CHECK(t.part == "right wing");
   REQUIRE(c.rock_deg);
   CHECK(*c.rock_deg == Approx(-4).margin(0.1));
@@ -189,6 +191,45 @@ TEST_CASE("a tilted coil's axis meets the skin where the closed form on a sphere
   CHECK(pitched.pose.front.z() > 0);  // positive pitch raises the front
 }
 
+// The same closed form: the plane's height over a sphere, and the axis' way past its middle.
+TEST_CASE("a coil held askew: its axis, its gaps and its touch as the closed form on a sphere says") {
+  Placement p = on_top(R);
+  p.forward = Vector3d::UnitY();
+  p.inward = -Vector3d::UnitX();
+  ContactOptions options;
+  options.tilt = {8, 0};
+  const Contact c = contact(ball(), with(flat_disc()), p, options);
+  const double t = 8 * M_PI / 180, arc = std::asin(std::tan(t)) - t;
+  REQUIRE(c.askew);
+  CHECK(c.askew->skin_moved_mm == Approx(2 * R * std::sin(arc / 2)).margin(0.03));
+  // The tilted plane touches the sphere R tan t from the centre of the face, on the side that is lowered.
+  REQUIRE(c.touches.size() == 1);
+  CHECK(c.touches.front().under.x() == Approx(R * std::tan(t)).margin(1));
+  CHECK(c.lift_mm == Approx(R - R * std::sqrt(1 - std::tan(t) * std::tan(t))).margin(0.03));
+  for (const GapPoint& g : c.map) {
+    const Vector2d from_touch = g.at - Vector2d(R * std::tan(t), 0);
+    if (from_touch.norm() >= R - 1) continue;  // past the ball's side
+    REQUIRE(g.gap_mm);
+    CHECK(*g.gap_mm == Approx(R - std::sqrt(R * R - from_touch.squaredNorm())).margin(0.06));
+  }
+  CHECK_THAT(c.sentences.front(), Catch::Contains("rolled by 8 degrees, its right side down"));
+  for (const auto& s : c.sentences) CHECK(is_sentence(s));
+  // Rolled to the right the axis runs to the coil's left: here toward the midline.
+  CHECK_THAT(c.sentences.front(), Catch::Contains(c.askew->skin.x() < 0 ? "toward the midline" : "outward"));
+  CHECK(c.askew->skin.x() != 0);
+}
+
+TEST_CASE("the gap under the middle of each wing as the closed form on a sphere says") {
+  Coil coil = flat_disc();
+  coil.windings = {{{-30, 0}, 20, 50, 9, 0}, {{30, 10}, 20, 50, 9, 0}};
+  const Contact c = contact(ball(), with(coil), on_top(R));
+  REQUIRE(c.wings.size() == 2);
+  REQUIRE(c.wings[0].centre_mm);
+  REQUIRE(c.wings[1].centre_mm);
+  CHECK(*c.wings[0].centre_mm == Approx(R - std::sqrt(R * R - 900)).margin(0.03));
+  CHECK(*c.wings[1].centre_mm == Approx(R - std::sqrt(R * R - 1000)).margin(0.03));
+}
+
 TEST_CASE("a cap that has no room is said to be pressed; a lift makes room") {
   Case c = with(flat_disc());
   ContactOptions options;
@@ -237,4 +278,5 @@ TEST_CASE("a coil without a casing and options that make no sense are refused in
   CHECK(is_sentence(said(with({}), {})));
   CHECK_THAT(said(with(flat_disc()), {-1, 4}), Catch::Contains("0 to 30 mm"));
   CHECK_THAT(said(with(flat_disc()), {0, 0}), Catch::Contains("1 to 20 mm"));
+  CHECK_THAT(said(with(flat_disc()), {0, 4, {31, 0}}), Catch::Contains("-30 to 30 degrees"));
 }

@@ -1,6 +1,7 @@
 #include "geometry/tolerance.h"
 
 #include <Eigen/Dense>
+#include <atomic>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <functional>
@@ -123,6 +124,18 @@ TEST_CASE("no errors, no spread") {
   CHECK(t.sampled.mean_mm < 0.03);  // the kernel's own rounding
   CHECK(t.lost == 0);
   CHECK(is_sentence(t.habit));
+}
+
+TEST_CASE("work that is given up ends at once with what its asker throws") {
+  struct GivenUp {};
+  std::atomic<int> asked{0};
+  ToleranceOptions options{.placements = 100000};
+  options.between = [&] {
+    if (++asked > 30) throw GivenUp{};
+  };
+  const Plan plan = plan_of(ball(), plain_case());
+  CHECK_THROWS_AS(tolerance(ball(), plain_case(), plan, HandErrors{}, options), GivenUp);
+  CHECK(asked < 100);  // each thread ends at its next question
 }
 
 TEST_CASE("the tape's readings spread the pulse as the closed forms on a sphere say") {

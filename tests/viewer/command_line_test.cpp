@@ -11,6 +11,7 @@
 #include <sstream>
 #include <string>
 
+#include "tests/support/json_schema.h"
 #include "tests/support/own_folder.h"
 
 namespace fs = std::filesystem;
@@ -41,13 +42,20 @@ void check_one_sentence(const std::string& text) {
   CHECK(text.rfind("scalpmark: ", 0) == 0);
 }
 
+/// Lines joined to one.
+std::string unbroken(std::string text) {
+  std::replace(text.begin(), text.end(), '\n', ' ');
+  return text;
+}
+
 const std::string bench = SCALPMARK_SOURCE_DIR "/models/demo/bench-head.json";
 
 }  // namespace
 
 TEST_CASE("help and version go to the standard output and succeed") {
   const Folder folder;
-  for (const char* arguments : {"--help", "solve --help", "picture --help", "head --help"}) {
+  for (const char* arguments :
+       {"--help", "solve --help", "picture --help", "head --help", "contact --help"}) {
     const Ran r = run(folder, arguments);
     CHECK(r.exit == 0);
     CHECK(r.err.empty());
@@ -69,6 +77,10 @@ TEST_CASE("a command line that cannot be understood: exit 2, one sentence, no fi
         "picture '" + bench + "' --out '" + out + "' --show skin,nose",
         "picture '" + bench + "' --out '" + out + "' --coil-on 2,0",
         "picture '" + bench + "' --out '" + out + "' --colour red",
+        "contact '" + bench + "' --out '" + out + "' --on nose",
+        "contact '" + bench + "' --out '" + out + "' --on 0,2",
+        "contact '" + bench + "' --out '" + out + "' --roll 45",
+        "contact '" + bench + "' --out '" + out + "' --pitch down",
         "head scan.ply --out '" + out + "' --unit inch", "head a.nii --out '" + out + "' --unit mm"}) {
     INFO(arguments);
     const Ran r = run(folder, arguments);
@@ -208,4 +220,47 @@ TEST_CASE("a guess of the four points is printed with the words that it must be 
   CHECK(r.out.find("confirm or move it before it is used") != std::string::npos);
   for (const char* point : {"\"nasion\": [", "\"inion\": [", "\"left_tragus\": [", "\"right_tragus\": ["})
     CHECK(r.out.find(point) != std::string::npos);
+}
+
+TEST_CASE(
+    "contact says how the coil rests, writes what it says, and says where the pulse goes when held askew") {
+  const Folder folder;
+  const std::string out = folder.file("contact.json");
+  const Ran flat = run(folder, "contact '" + bench + "' --out '" + out + "'");
+  CHECK(flat.exit == 0);
+  CHECK(flat.out.find("on the treatment site:") != std::string::npos);
+  CHECK(flat.out.find("rests on its centre") != std::string::npos);
+  CHECK(flat.out.find("neither an ear nor the brow") != std::string::npos);
+  CHECK(flat.out.find("under the left wing") != std::string::npos);
+  CHECK(unbroken(flat.out).find("Training and illustration only") != std::string::npos);
+  std::istringstream lines(flat.out);
+  for (std::string line; std::getline(lines, line);) CHECK(line.size() <= 80);
+  const std::string written = slurp(out);
+  CHECK(scalpmark::tests::JsonSchema("contact.schema.json").objection(written).empty());
+  CHECK(written == run(folder, "contact '" + bench + "' --out -").out);
+
+  const Ran askew = run(folder, "contact '" + bench + "' --on 0,1 --roll 10 --pitch -5 --cap 4 --out -");
+  CHECK(askew.exit == 0);
+  CHECK(scalpmark::tests::JsonSchema("contact.schema.json").objection(askew.out).empty());
+  CHECK(askew.out.find("rolled by 10 degrees, its right side down, and pitched by 5 degrees, its front edge "
+                       "down") != std::string::npos);
+  CHECK(askew.out.find("\"on\": \"0,1\"") != std::string::npos);
+
+  const std::string file = folder.file("angled.json");
+  std::string angled = slurp(bench);
+  angled.replace(angled.find("figure-8-70"), 11, "angled-8-150");
+  std::ofstream(file) << angled;
+  const Ran wings = run(folder, "contact '" + file + "' --on start");
+  CHECK(wings.exit == 0);
+  CHECK(wings.out.find("on the start:") != std::string::npos);
+  CHECK(unbroken(wings.out).find("clear of the skin") != std::string::npos);
+}
+
+TEST_CASE("a picture of the gaps is drawn on the command line") {
+  const Folder folder;
+  const std::string out = folder.file("gaps.png");
+  const Ran r =
+      run(folder, "picture '" + bench + "' --show skin,coil,gaps,labels --size 640x480 --out '" + out + "'");
+  CHECK(r.exit == 0);
+  CHECK(slurp(out).rfind("\x89PNG", 0) == 0);
 }

@@ -58,8 +58,14 @@ TEST_CASE("every field says its unit and its range, and what each button does ca
     opened.window.set_unit(unit);
     for (const NumberField* field : fields) {
       INFO(field->edit()->accessibleName().toStdString());
-      static const QRegularExpression range("From -?[0-9.]+ to [0-9.]+ (cm|in|whole degrees)\\.");
+      static const QRegularExpression range(
+          QString::fromUtf8("From -?[0-9.]+ to [0-9.]+ (cm|in|whole degrees|mm|\u00b0|%)\\."));
       CHECK(range.match(field->edit()->toolTip()).hasMatch());
+      if (qobject_cast<const PlainField*>(field)) {  // its unit never changes
+        const QString unit_of_it = range.match(field->edit()->toolTip()).captured(1);
+        CHECK(field->edit()->accessibleName().endsWith("in " + unit_of_it));
+        continue;
+      }
       const bool length = qobject_cast<const LengthField*>(field) != nullptr;
       CHECK(field->edit()->accessibleName().endsWith(!length                    ? QString::fromUtf8("\u00b0")
                                                      : unit == LengthUnit::inch ? "in in"

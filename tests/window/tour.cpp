@@ -1,13 +1,16 @@
 #include <QDir>
 #include <QPainter>
+#include <QScrollBar>
 #include <cstdio>
 
 #include "bench.h"
+#include "models/coil_library.h"
 #include "models/mesh_file.h"
 #include "viewer/window/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson]]; with "lesson" the lesson's screens alone.
+// usage: window_tour [FOLDER [lesson]]; with "lesson" the lesson's screens alone, with "contact"
+// those of the gap under the coil and of how far off hands are.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -112,7 +115,54 @@ public:
     snap("28-dark-check");
     w.set_mode(Mode::worksheet);
     apply_theme(*qApp, false);
+    looked_into();
     lesson();
+  }
+
+  /// What lies under each coil, on both sides, and how far off hands are.
+  void looked_into() {
+    MainWindow& w = opened_.window;
+    w.set_gaps(true);
+    const auto found = [&] {
+      OpenedWindow::wait_until([&] { return w.under_coil().gaps() != nullptr; });
+      QTest::qWait(30);
+    };
+    int number = 90;
+    for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
+      for (const geometry::Coil& coil : models::coils()) {
+        w.session().change("Coil", [&](models::CaseFile& kept) {
+          kept.entered.side = side;
+          kept.entered.coil_model = coil;
+          kept.entered.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
+        });
+        opened_.settle();
+        w.worksheet().go_to(Worksheet::treat_index);
+        w.stage().look(viewer::View::square_on);
+        found();
+        snap(QStringLiteral("%1-gaps-%2").arg(number++).arg(QString::fromStdString(coil.model)).toLatin1());
+      }
+    w.stage().look(viewer::View::front_right);
+    snap("98-gaps-front-right");
+    w.worksheet().go_to(Worksheet::search_index);
+    found();
+    snap("98-gaps-search");
+    w.worksheet().go_to(Worksheet::check_index);
+    w.set_gaps(false);
+    TolerancePanel& panel = *w.worksheet().check()->tolerance();
+    panel.fold()->click();
+    QTest::qWait(900);
+    w.worksheet().ensureWidgetVisible(panel.error(3));
+    snap("99-by-hand-working");
+    OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
+    QTest::qWait(50);
+    w.worksheet().ensureWidgetVisible(panel.error(6));
+    snap("99-by-hand");
+    w.stage().look(viewer::View::left);
+    w.worksheet().verticalScrollBar()->setValue(100000);
+    snap("99-by-hand-end");
+    panel.fold()->click();
+    while (w.session().history().can_undo()) w.session().undo();
+    opened_.settle();
   }
 
   void lesson() {
@@ -218,6 +268,10 @@ int main(int argc, char** argv) {
     Tour tour(folder, size);
     if (argc > 2 && QString::fromLocal8Bit(argv[2]) == QLatin1String("lesson")) {
       tour.lesson();
+      continue;
+    }
+    if (argc > 2 && QString::fromLocal8Bit(argv[2]) == QLatin1String("contact")) {
+      tour.looked_into();
       continue;
     }
     tour.run();

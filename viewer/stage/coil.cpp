@@ -162,9 +162,11 @@ void CoilBody::show(const geometry::Coil& coil, const geometry::Placement& place
     matrix->SetElement(r, 2, placement.normal[r]);
     matrix->SetElement(r, 3, origin[r]);
   }
+  // Colours are read off the map of gaps; nothing tints them.
+  const bool only_rims = shown.has(Thing::gaps) && shown.gaps;
   for (vtkActor* actor : {windings_.Get(), casing_.Get()}) {
     actor->SetUserMatrix(matrix);
-    actor->SetVisibility(shown_);
+    actor->SetVisibility(shown_ && !only_rims);
   }
   corners_.clear();
   if (shown_)

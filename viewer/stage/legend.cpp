@@ -36,7 +36,9 @@ void Legend::show(const Shown& shown) {
     line(palette::front_axis, "Front axis of the coil");
   }
   if (shown.has(Thing::tapes)) line(palette::tape, "Tape, a tick each cm");
-  if (shown.has(Thing::coil))
+  if (shown.has(Thing::coil) && shown.has(Thing::gaps) && shown.gaps)
+    line(palette::casing, "Coil's outline");
+  else if (shown.has(Thing::coil))
     rows_.push_back({Sample::coil, Shape::dot, palette::windings, "Coil and windings"});
   if (shown.has(Thing::cortex))
     rows_.push_back({Sample::lit, Shape::disc, palette::lit, "Cortex under the coil (template)"});

@@ -18,6 +18,7 @@
 #include "viewer/stage/coil.h"
 #include "viewer/stage/cortex.h"
 #include "viewer/stage/edge_marks.h"
+#include "viewer/stage/gaps.h"
 #include "viewer/stage/grid.h"
 #include "viewer/stage/landmarks.h"
 #include "viewer/stage/legend.h"
@@ -73,6 +74,7 @@ struct Stage::Parts {
   explicit Parts(vtkRenderer* r)
       : cortex(r),
         skin(r),
+        gaps(r),
         tapes(r),
         landmarks(r),
         grid(r),
@@ -86,6 +88,7 @@ struct Stage::Parts {
   // In the order of drawing.
   CortexBody cortex;
   Skin skin;
+  Gaps gaps;
   Tapes tapes;
   Landmarks landmarks;
   Grid grid;
@@ -100,6 +103,7 @@ struct Stage::Parts {
   Legend legend;
   NumberTable numbers;
   CortexWords cortex_words;
+  GapScale gap_scale;
 
   std::optional<geometry::Head> head;
   geometry::HeadAxes axes;
@@ -146,13 +150,15 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
   p.head = head;
   p.axes = plan.axes;
   p.with_labels = shown.has(Thing::labels);
-  p.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers) || shown.has(Thing::cortex);
+  p.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers) || shown.has(Thing::cortex) ||
+                  shown.has(Thing::gaps);
   p.with_title = shown.has(Thing::title);
   p.with_caution = shown.caution;
   if (auto* blending = BlendingRenderer::SafeDownCast(renderer_))
     blending->set_any_order(shown.skin_opacity < 1);
   p.cortex.show(head, p.placement, shown);
   p.skin.show(head, shown);
+  p.gaps.show(shown);
   p.tapes.show(head, plan, shown);
   p.landmarks.show(head, plan, shown);
   p.grid.show(head, entered, plan, shown);
@@ -166,6 +172,7 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
   p.legend.show(shown);
   p.numbers.show(entered, p.placement, shown);
   p.cortex_words.show(head, p.placement, shown);
+  p.gap_scale.show(shown);
   p.changed = true;
 }
 
@@ -227,6 +234,7 @@ void Stage::refresh() {
   p.new_head = false;
   p.sight = s;
 
+  p.gaps.draw(*p.head, s);
   p.tapes.draw(*p.head, s);
   p.landmarks.draw(*p.head, s);
   p.grid.draw(*p.head, s);
@@ -246,11 +254,14 @@ void Stage::refresh() {
   p.cortex_words.draw(p.overlay, s, {column.x, numbers_end + 10 * s.scale},
                       (column_px - 2 * margin_px) * s.scale, p.taken);
   p.legend.draw(p.overlay, s, {margin_px * s.scale, free.bottom - 4 * s.scale}, p.taken);
+  p.gap_scale.draw(p.overlay, {margin_px * s.scale, free.top, free.right, free.bottom - 4 * s.scale},
+                   p.head_in_picture, p.taken);
   p.sides.draw(p.overlay, s, free, p.head_in_picture, p.taken);
 
   p.labels.clear();
   if (p.with_labels) {
     std::vector<LabelWish> wishes;
+    p.gaps.wish(wishes, s);
     p.tapes.wish(wishes, s);
     p.landmarks.wish(wishes, s);
     p.tolerance.wish(wishes, s);
@@ -266,6 +277,7 @@ void Stage::refresh() {
     std::vector<Box> boxes;
     for (const auto& m : marks())
       if (m.visible) boxes.push_back(pixel_box(m, s));
+    p.gaps.take_room(boxes, s);
     std::vector<Box> taken;
     for (const auto& c : p.taken) taken.push_back(c.box);
     p.labels = place_labels(std::move(wishes), free, taken, boxes, p.head_in_picture, s.scale);

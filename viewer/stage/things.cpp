@@ -9,7 +9,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 17> names{{{Thing::skin, "skin"},
+constexpr std::array<std::pair<Thing, std::string_view>, 18> names{{{Thing::skin, "skin"},
                                                                     {Thing::landmarks, "landmarks"},
                                                                     {Thing::tapes, "tapes"},
                                                                     {Thing::grid, "grid"},
@@ -25,7 +25,8 @@ constexpr std::array<std::pair<Thing, std::string_view>, 17> names{{{Thing::skin
                                                                     {Thing::legend, "legend"},
                                                                     {Thing::numbers, "numbers"},
                                                                     {Thing::title, "title"},
-                                                                    {Thing::cortex, "cortex"}}};
+                                                                    {Thing::cortex, "cortex"},
+                                                                    {Thing::gaps, "gaps"}}};
 
 }  // namespace
 

@@ -12,6 +12,8 @@
 
 namespace scalpmark::viewer {
 
+struct GapsShown;
+
 /// What can be on the stage. The patient's left and right and the caution are always there.
 enum class Thing {
   skin,
@@ -30,7 +32,8 @@ enum class Thing {
   legend,
   numbers,
   title,
-  cortex
+  cortex,
+  gaps
 };
 
 /// "edge-marks", as written on the command line.
@@ -50,9 +53,10 @@ struct Shown {
   int row = 0, column = 0;                               ///< for CoilOn::node
   std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
   std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
-  std::string head_description;  ///< for the title: "generic head, scaled to the tapes"
-  double skin_opacity = 1;       ///< 0 to 1
-  bool caution = true;           ///< left out only where it stands in print beside the picture
+  std::shared_ptr<const GapsShown> gaps;  ///< for Thing::gaps: of the placement the coil lies on
+  std::string head_description;           ///< for the title: "generic head, scaled to the tapes"
+  double skin_opacity = 1;                ///< 0 to 1
+  bool caution = true;                    ///< left out only where it stands in print beside the picture
 
   [[nodiscard]] bool has(Thing thing) const { return things.contains(thing); }
 };

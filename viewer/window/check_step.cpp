@@ -49,6 +49,10 @@ CheckStep::CheckStep(Session& session, Visit& visit, QWidget* parent)
   fields()->addWidget(angle_limit_);
   forget_ = new QPushButton(tr("Start the check over"));
   fields()->addWidget(forget_, 0, Qt::AlignLeft);
+  gaps_ = new GapPanel;
+  fields()->addWidget(gaps_);
+  tolerance_ = new TolerancePanel(session);
+  fields()->addWidget(tolerance_);
   connect(forget_, &QPushButton::clicked, this, [this] {
     want({});
     visit_.forget();
@@ -112,6 +116,7 @@ void CheckStep::set_unit(LengthUnit unit) {
   for (const Entry& entry : entries_)
     for (LengthField* field : entry.tapes) field->set_unit(unit);
   pulse_limit_->set_unit(unit);
+  tolerance_->set_unit(unit);
   show_case();
 }
 
@@ -123,6 +128,7 @@ void CheckStep::show_case() {
     for (std::size_t i = 0; i < readings.size(); ++i)
       entry.tapes[i]->set_value(visit_.readings(which).*readings[i]);
   }
+  tolerance_->show_case();
   pulse_limit_->set_value(visit_.limits().pulse_mm);
   angle_limit_->set_value(visit_.limits().angle_deg);
   forget_->setEnabled(visit_.mark(TodaysMark::site) || visit_.mark(TodaysMark::edge));

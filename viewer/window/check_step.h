@@ -3,8 +3,10 @@
 #include <QPushButton>
 #include <array>
 
+#include "viewer/window/gap_panel.h"
 #include "viewer/window/number_field.h"
 #include "viewer/window/step.h"
+#include "viewer/window/tolerance_panel.h"
 #include "viewer/window/visit.h"
 
 namespace scalpmark::window {
@@ -28,6 +30,8 @@ public:
   [[nodiscard]] LengthField* tape(TodaysMark which, std::size_t index) const {
     return entry(which).tapes[index];
   }
+  [[nodiscard]] GapPanel* gaps() const { return gaps_; }
+  [[nodiscard]] TolerancePanel* tolerance() const { return tolerance_; }
   [[nodiscard]] LengthField* pulse_limit() const { return pulse_limit_; }
   [[nodiscard]] AngleField* angle_limit() const { return angle_limit_; }
 
@@ -53,6 +57,8 @@ private:
   QLabel* verdict_;
   LengthField* pulse_limit_;
   AngleField* angle_limit_;
+  GapPanel* gaps_;
+  TolerancePanel* tolerance_;
 };
 
 }  // namespace scalpmark::window

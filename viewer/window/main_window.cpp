@@ -35,6 +35,7 @@ MainWindow::MainWindow(QWidget* parent)
   setCentralWidget(centre);
   build_menus();
   connect_all();
+  connect_looked_into();
 
   ask_unsaved = [this] { return ask_about_unsaved(this); };
   ask_printer = [this] { return choose_printer(); };

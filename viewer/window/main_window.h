@@ -10,7 +10,9 @@
 #include <memory>
 
 #include "viewer/window/bars.h"
+#include "viewer/window/coil_contact.h"
 #include "viewer/window/dialogs.h"
+#include "viewer/window/hand_tolerance.h"
 #include "viewer/window/held_coil.h"
 #include "viewer/window/lesson_parts.h"
 #include "viewer/window/output_job.h"
@@ -52,6 +54,11 @@ public:
   void set_unit(LengthUnit unit);
   /// Brings the stage up to date with the session, the coil and the mode.
   void refresh_stage();
+
+  /// Shows the gaps under the coil, or leaves them out.
+  void set_gaps(bool on);
+  [[nodiscard]] const CoilContact& under_coil() const { return under_coil_; }
+  [[nodiscard]] const HandTolerance& by_hand() const { return by_hand_; }
 
   /// Lays the coil on a place of the plan, or somewhere on the skin.
   void lay_coil(const HeldCoil& coil);
@@ -100,6 +107,8 @@ private:
   void turn_bare_head();
   [[nodiscard]] viewer::Shown shown_now() const;
   [[nodiscard]] std::vector<StageNote> notes_now() const;
+  void add_looked_into(viewer::Shown& shown);
+  void connect_looked_into();
   void look_for_step();
   void point_on_skin(const Eigen::Vector3d& at);
   void nudge_coil(double forward_mm, double outward_mm);
@@ -127,7 +136,9 @@ private:
   Mode mode_ = Mode::worksheet;
   Qt::WindowStates before_explain_;
   double skin_opacity_ = 1;
-  bool legend_ = true, numbers_ = true;
+  bool legend_ = true, numbers_ = true, gaps_ = false;
+  CoilContact under_coil_;
+  HandTolerance by_hand_;
   bool label_in_explain_ = false;  // never remembered: a patient's room has other people's eyes
   std::optional<geometry::Plan> plan_with_landmarks_;
 
@@ -147,6 +158,7 @@ private:
   QHBoxLayout* centre_row_;
   std::optional<LessonParts> lesson_;
   LengthUnit unit_ = LengthUnit::centimetre;
+  QAction* gaps_action_ = nullptr;
   QAction *undo_ = nullptr, *redo_ = nullptr, *save_action_ = nullptr;
   QMenu* recent_menu_ = nullptr;
   int bare_up_ = 0;

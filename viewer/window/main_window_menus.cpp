@@ -122,6 +122,8 @@ void MainWindow::build_menus() {
     numbers_ = on;
     refresh_stage();
   });
+  gaps_action_ = toggle(tr("&Gap under the coil"), gaps_, [this](bool on) { set_gaps(on); });
+  gaps_action_->setShortcut(QKeySequence("Ctrl+G"));
   toggle(tr("Case's &label in Explain"), label_in_explain_, [this](bool on) {
     label_in_explain_ = on;
     show_explain_heading();
@@ -137,7 +139,7 @@ void MainWindow::build_menus() {
     settings_.dark = on;
     settings_.write();
   });
-  toggle(tr("&Glide between views"), settings_.animated, [this](bool on) {
+  toggle(tr("Glid&e between views"), settings_.animated, [this](bool on) {
     stage_->set_animated(on);
     settings_.animated = on;
     settings_.write();

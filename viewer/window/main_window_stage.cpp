@@ -105,7 +105,8 @@ void MainWindow::refresh_stage() {
     stage_->set_coil_movable(false);
     return;
   }
-  const viewer::Shown shown = shown_now();
+  viewer::Shown shown = shown_now();
+  add_looked_into(shown);
   const geometry::Plan* plan = &session_.plan();
   if (worksheet_->current() == Worksheet::landmarks_index &&
       worksheet_->landmarks()->system() != geometry::LandmarkSystem::ten_ten) {

@@ -186,4 +186,29 @@ QString AngleField::text_of(double value) const {
   return QString::number(std::lround(value));
 }
 
+PlainField::PlainField(const QString& name, const geometry::Range& allowed, const QString& unit, double step,
+                       QWidget* parent)
+    : NumberField(name, allowed, parent), unit_name_(unit), step_(step) {
+  describe(unit, tr("From %1 to %2 %3.").arg(allowed.low).arg(allowed.high).arg(unit));
+}
+
+NumberField::Reading PlainField::read(const QString& typed) const {
+  QString text = typed.simplified();
+  if (text.isEmpty()) return {};
+  if (text.endsWith(unit_name_, Qt::CaseInsensitive)) text.chop(unit_name_.size());
+  bool is_number = false;
+  const double value = text.replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&is_number);
+  if (is_number && allowed_.holds(value)) return {value, {}};
+  return {{},
+          tr("%1: type a number from %2 to %3 %4, such as %5; \u201c%6\u201d cannot be used.")
+              .arg(name_)
+              .arg(allowed_.low)
+              .arg(allowed_.high)
+              .arg(unit_name_, text_of(allowed_.low + 2 * step_), typed.simplified())};
+}
+
+QString PlainField::text_of(double value) const {
+  return QString::number(value, 'f', 1);
+}
+
 }  // namespace scalpmark::window

@@ -83,4 +83,19 @@ private:
   [[nodiscard]] double step() const override { return 1; }
 };
 
+/// A number with one decimal in a unit that does not change: millimetres, degrees, how many of 100.
+class PlainField : public NumberField {
+  Q_OBJECT
+public:
+  PlainField(const QString& name, const geometry::Range& allowed, const QString& unit, double step,
+             QWidget* parent = nullptr);
+
+private:
+  [[nodiscard]] Reading read(const QString& typed) const override;
+  [[nodiscard]] QString text_of(double value) const override;
+  [[nodiscard]] double step() const override { return step_; }
+  QString unit_name_;
+  double step_;
+};
+
 }  // namespace scalpmark::window

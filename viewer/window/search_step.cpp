@@ -1,10 +1,13 @@
 #include "viewer/window/search_step.h"
 
+#include <QAbstractItemView>
+#include <QEvent>
 #include <QLabel>
 #include <cmath>
 
 #include "geometry/landmark_names.h"
 #include "geometry/ranges.h"
+#include "models/coil_library.h"
 
 namespace scalpmark::window {
 
@@ -28,6 +31,27 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
   auto* coil = new QLabel(tr("Coil"));
   coil->setObjectName("strong");
   fields()->addWidget(coil);
+  coil_ = new QComboBox;
+  coil_->setAccessibleName(tr("Coil"));
+  coil_->setFocusPolicy(Qt::StrongFocus);
+  coil_->installEventFilter(this);
+  coil_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  coil_->setMinimumContentsLength(20);
+  coil_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  for (const geometry::Coil& each : models::coils()) {
+    coil_->addItem(QString::fromStdString(each.title), QString::fromStdString(each.model));
+    coil_->setItemData(coil_->count() - 1, QString::fromStdString(each.title), Qt::ToolTipRole);
+  }
+  coil_->view()->setTextElideMode(Qt::ElideNone);
+  coil_->view()->setAccessibleName(tr("Coils to choose from"));
+  coil_->setToolTip(tr("The length from its centre to its front edge becomes the coil's own."));
+  coil_->setAccessibleDescription(coil_->toolTip());
+  coil->setBuddy(coil_);
+  fields()->addWidget(coil_);
+  coil_note_ = new QLabel;
+  coil_note_->setObjectName("note");
+  coil_note_->setWordWrap(true);
+  fields()->addWidget(coil_note_);
   angle_ = new AngleField(tr("Angle to the midline"), ranges::angle_deg);
   angle_->on_commit([this](std::optional<double> degrees) {
     set_problem({});
@@ -51,6 +75,14 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
   nodes_ = new NodePad(tr("Lay the coil on"));
   fields()->addWidget(nodes_);
 
+  connect(coil_, qOverload<int>(&QComboBox::activated), this, [this](int index) {
+    const geometry::Coil chosen = models::coil(coil_->itemData(index).toString().toStdString());
+    if (chosen.model == session_.kept().entered.coil_model.model) return;
+    change(tr("Coil"), [&](models::CaseFile& kept) {
+      kept.entered.coil_model = chosen;
+      kept.entered.coil.centre_to_edge_mm = chosen.centre_to_edge_mm;
+    });
+  });
   connect(side_, &Choice::picked, this, [this](int index) {
     change(tr("Side"), [index](models::CaseFile& kept) {
       kept.entered.side = index == 0 ? geometry::Side::left : geometry::Side::right;
@@ -93,6 +125,15 @@ void SearchStep::change(const QString& what, const std::function<void(models::Ca
   if (!problem.isEmpty()) show_case();  // the buttons go back to what holds
 }
 
+// A wheel that scrolls the worksheet does not change the coil on its way.
+bool SearchStep::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == coil_ && event->type() == QEvent::Wheel && !coil_->hasFocus()) {
+    event->ignore();
+    return true;
+  }
+  return Step::eventFilter(watched, event);
+}
+
 void SearchStep::set_unit(LengthUnit unit) {
   unit_ = unit;
   for (LengthField* field : {lateral_, anterior_, pitch_, centre_to_edge_, lift_}) field->set_unit(unit);
@@ -107,6 +148,9 @@ void SearchStep::show_case() {
   anterior_->set_value(c.search.anterior_mm);
   pitch_->set_value(c.search.pitch_mm);
   grid_on_->choose(c.search.grid_on == geometry::GridOn::edge_marks ? 0 : 1);
+  coil_->setCurrentIndex(coil_->findData(QString::fromStdString(c.coil_model.model)));
+  coil_note_->setText(QString::fromStdString(c.coil_model.note));
+  coil_note_->setVisible(!c.coil_model.note.empty());
   angle_->set_value(c.coil.angle_deg);
   centre_to_edge_->set_value(c.coil.centre_to_edge_mm);
   lift_->set_value(c.coil.lift_mm);

@@ -1,5 +1,8 @@
 #pragma once
 
+#include <QComboBox>
+#include <QLabel>
+
 #include "viewer/window/choice.h"
 #include "viewer/window/node_pad.h"
 #include "viewer/window/number_field.h"
@@ -24,6 +27,7 @@ public:
   [[nodiscard]] LengthField* anterior() const { return anterior_; }
   [[nodiscard]] LengthField* pitch() const { return pitch_; }
   [[nodiscard]] Choice* grid_on() const { return grid_on_; }
+  [[nodiscard]] QComboBox* coil() const { return coil_; }
   [[nodiscard]] AngleField* angle() const { return angle_; }
   [[nodiscard]] LengthField* centre_to_edge() const { return centre_to_edge_; }
   [[nodiscard]] LengthField* lift() const { return lift_; }
@@ -32,6 +36,9 @@ public:
 
 signals:
   void node_wanted(int row, int column);
+
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
   LengthField* add_length(const QString& name, const geometry::Range& allowed,
@@ -42,6 +49,8 @@ private:
   LengthUnit unit_ = LengthUnit::centimetre;
   Choice *side_, *grid_on_, *mark_rule_;
   LengthField *lateral_, *anterior_, *pitch_, *centre_to_edge_, *lift_;
+  QComboBox* coil_;
+  QLabel* coil_note_;
   AngleField* angle_;
   NodePad* nodes_;
 };

@@ -34,10 +34,12 @@ models::CaseFile moved_to(models::CaseFile kept, const fs::path& folder) {
   return kept;
 }
 
-// Whether two cases differ in what is computed at all; a name for the sheet changes nothing.
+// Whether two cases differ in what is computed at all; a name for the sheet changes nothing, nor does how far
+// off hands are.
 bool same_plan(models::CaseFile a, models::CaseFile b) {
   a.entered.label.clear();
   b.entered.label.clear();
+  a.entered.errors = b.entered.errors = {};
   return models::case_json(a) == models::case_json(b);
 }
 

@@ -47,7 +47,7 @@ void apply_theme(QApplication& app, bool dark) {
     QScrollArea#worksheet, QWidget#page { background: PAGE; border: none; }
     QFrame#step { background: STEP; border: 1px solid LINE; border-radius: 6px; }
     QFrame#step[current="true"] { border: 2px solid ACCENT; }
-    QFrame#step QLabel, QFrame#step QRadioButton { background: transparent; }
+    QFrame#step QLabel, QFrame#step QRadioButton, QFrame#step QCheckBox { background: transparent; }
     QPushButton#heading { text-align: left; border: 2px solid transparent; border-radius: 5px; padding: 8px 10px;
       font-size: 15px; font-weight: 600; background: transparent; }
     QPushButton#heading:hover { background: PAGE; }
@@ -79,6 +79,9 @@ void apply_theme(QApplication& app, bool dark) {
     QRadioButton::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 8px; background: FIELD; }
     QRadioButton::indicator:checked { width: 6px; height: 6px; border: 5px solid ACCENT; border-radius: 8px; }
     QRadioButton:focus { color: ACCENT; text-decoration: underline; }
+    QCheckBox::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 3px; background: FIELD; }
+    QCheckBox::indicator:checked { border-color: ACCENT; background: ACCENT; }
+    QCheckBox:focus { color: ACCENT; text-decoration: underline; }
     QWidget#topBar, QWidget#foot { background: GROUND; }
     QLabel#status { font-size: 15px; font-weight: 600; }
     QLabel#caution { color: QUIET; font-size: 12px; }

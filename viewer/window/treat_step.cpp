@@ -81,6 +81,8 @@ TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), p
   alternatives_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   alternatives_->setToolTip(tr("Double-click, or Enter, makes it the treatment site."));
   fields()->addWidget(alternatives_);
+  gaps_ = new GapPanel;
+  fields()->addWidget(gaps_);
 
   connect(hotspot_, &NodePad::chosen, this, [this](int row_, int column) {
     set_problem(session_.change(tr("Hotspot"), [&](models::CaseFile& kept) {

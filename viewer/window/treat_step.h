@@ -4,6 +4,7 @@
 #include <QTableWidget>
 
 #include "viewer/window/choice.h"
+#include "viewer/window/gap_panel.h"
 #include "viewer/window/node_pad.h"
 #include "viewer/window/number_field.h"
 #include "viewer/window/session.h"
@@ -24,6 +25,7 @@ public:
   [[nodiscard]] Choice* rule() const { return rule_; }
   [[nodiscard]] LengthField* distance() const { return distance_; }
   [[nodiscard]] QLineEdit* label() const { return label_; }
+  [[nodiscard]] GapPanel* gaps() const { return gaps_; }
   [[nodiscard]] QTableWidget* alternatives() const { return alternatives_; }
 
 private:
@@ -37,6 +39,7 @@ private:
   QWidget* label_row_;
   QLineEdit* label_;
   QTableWidget* alternatives_;
+  GapPanel* gaps_;
 };
 
 }  // namespace scalpmark::window

@@ -194,6 +194,14 @@
         <source>play or stop the lesson; next step, step before</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Ctrl+G</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shows the gap under the coil, or leaves it out</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
@@ -619,6 +627,101 @@
     </message>
     <message>
         <source>Back to the worksheet (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::GapPanel</name>
+    <message>
+        <source>the scalp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the left ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the right ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the brow or face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cm right of its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cm left of its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cm before its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cm behind its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rests on its wings, centre %1 mm clear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touches %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Centre %1 mm clear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, %1 under its middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3 mm%4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear of ears and brow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hits %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap under the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colours the skin under the coil by the gap, where the coil lies or is held (Ctrl+G)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the coil rests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1147,10 +1250,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Glide between views</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Full screen</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1232,6 +1331,14 @@
     </message>
     <message>
         <source>Case&apos;s &amp;label in Explain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Gap under the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glid&amp;e between views</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1371,6 +1478,17 @@
     </message>
     <message>
         <source>Writing the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PlainField</name>
+    <message>
+        <source>From %1 to %2 %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: type a number from %2 to %3 %4, such as %5; “%6” cannot be used.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1520,6 +1638,14 @@
         <source>%1, %2 + %3</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Coils to choose from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The length from its centre to its front edge becomes the coil&apos;s own.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::Session</name>
@@ -1598,6 +1724,113 @@
     <name>scalpmark::window::Teach</name>
     <message>
         <source>Step %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::TolerancePanel</name>
+    <message>
+        <source>By hand, how far off?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far off the pulse could be when this case is measured, marked and laid by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far off by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placements tried, in percent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop trying placements</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show where they land</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draws around the treatment site where half, and 95 of 100, of the pulses land</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far off hands are, one standard deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each of the four points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One reading of a tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A pencil mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil&apos;s angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil&apos;s roll and pitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap put on again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid by another rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The usual errors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts all seven back to what they are without an entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try placements by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trying placements by hand…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the placements lie within %2 of the site, 95 of 100 within %3.&lt;br&gt;%4</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

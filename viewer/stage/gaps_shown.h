@@ -1,0 +1,21 @@
+#pragma once
+
+#include <memory>
+
+#include "geometry/contact.h"
+#include "geometry/gap_map.h"
+
+namespace scalpmark::viewer {
+
+/// How a coil rests and the gaps under it, worked out for one placement: what Thing::gaps shows.
+struct GapsShown {
+  geometry::Contact contact;
+  geometry::GapMap map;
+};
+
+/// Takes a tenth of a second or so on a large head; any thread.
+[[nodiscard]] std::shared_ptr<const GapsShown> gaps_under(const geometry::Head& head,
+                                                          const geometry::Case& entered,
+                                                          const geometry::Placement& placement);
+
+}  // namespace scalpmark::viewer
