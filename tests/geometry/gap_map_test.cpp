@@ -73,7 +73,8 @@ TEST_CASE("past the head there is no map, and none hangs from its side") {
   const Case c = with_disc(120);
   const Contact rests = contact(ball(), c, on_top());
   const GapMap map = gap_map(ball().skin(), c.coil_model, rests);
-  for (const auto& corner : map.corners) CHECK(corner.at.norm() < R);
+  for (const auto& corner : map.corners)
+    CHECK(corner.at.norm() < R + 1e-6);  // a corner of the ball may be grazed
   for (const auto& t : map.triangles)
     for (size_t k = 0; k < 3; ++k)
       CHECK((map.corners[static_cast<size_t>(t[k])].skin -

@@ -109,6 +109,7 @@ TEST_CASE("another coil is chosen by keys, brings its own length to the edge, an
 TEST_CASE("how far off hands are: worked out beside the window, given up, changed and undone") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
+  w.resize(1920, 1080);
   w.worksheet().go_to(Worksheet::check_index);
   QTest::qWait(20);
   TolerancePanel& panel = *w.worksheet().check()->tolerance();
@@ -128,6 +129,9 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   QTest::keyClick(panel.stop(), Qt::Key_Space);
   OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
   QTest::qWait(20);
+  QTest::qWait(200);
+  // None of it is cut off.
+  CHECK(panel.result()->height() >= panel.result()->heightForWidth(panel.result()->width()));
   const double usual_mm = w.by_hand().found()->sampled.mean_mm;
   CHECK(panel.text().contains(QString("%1 cm off on average").arg(usual_mm / 10, 0, 'f', 1)));
   CHECK(panel.text().contains("95 of 100"));

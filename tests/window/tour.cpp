@@ -154,7 +154,7 @@ public:
     w.worksheet().ensureWidgetVisible(panel.error(3));
     snap("99-by-hand-working");
     OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
-    QTest::qWait(50);
+    QTest::qWait(300);
     w.worksheet().ensureWidgetVisible(panel.error(6));
     snap("99-by-hand");
     w.stage().look(viewer::View::left);

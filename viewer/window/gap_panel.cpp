@@ -76,6 +76,7 @@ GapPanel::GapPanel(QWidget* parent) : QWidget(parent) {
   box_->setAccessibleDescription(box_->toolTip());
   line_ = new QLabel;
   line_->setWordWrap(true);
+  line_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);  // never to be squeezed
   line_->setAccessibleName(tr("How the coil rests"));
   line_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   line_->hide();

@@ -136,7 +136,7 @@ private:
   Mode mode_ = Mode::worksheet;
   Qt::WindowStates before_explain_;
   double skin_opacity_ = 1;
-  bool legend_ = true, numbers_ = true, gaps_ = false;
+  bool legend_ = true, numbers_ = true, gaps_ = false, gaps_asked_ = false;
   CoilContact under_coil_;
   HandTolerance by_hand_;
   bool label_in_explain_ = false;  // never remembered: a patient's room has other people's eyes

@@ -10,7 +10,17 @@ using viewer::Thing;
 void MainWindow::connect_looked_into() {
   for (GapPanel* panel : {worksheet_->treat()->gaps(), worksheet_->check()->gaps()})
     connect(panel, &GapPanel::toggled, this, &MainWindow::set_gaps);
-  connect(&under_coil_, &CoilContact::changed, this, &MainWindow::refresh_stage);
+  connect(&under_coil_, &CoilContact::changed, this, [this] {
+    refresh_stage();
+    // Whoever asked for it sees the whole line; later ones scroll nothing.
+    if (!std::exchange(gaps_asked_, false)) return;
+    GapPanel* asked = worksheet_->current() == Worksheet::treat_index   ? worksheet_->treat()->gaps()
+                      : worksheet_->current() == Worksheet::check_index ? worksheet_->check()->gaps()
+                                                                        : nullptr;
+    QTimer::singleShot(0, this, [this, asked] {
+      if (asked && asked->isVisible()) worksheet_->ensureWidgetVisible(asked, 0, 12);
+    });
+  });
   TolerancePanel* panel = worksheet_->check()->tolerance();
   connect(panel, &TolerancePanel::wanted, this, &MainWindow::refresh_stage);
   connect(panel, &TolerancePanel::stopped, this, [this] { by_hand_.give_up(); });
@@ -34,7 +44,7 @@ void MainWindow::connect_looked_into() {
 
 void MainWindow::set_gaps(bool on) {
   if (on == gaps_) return;
-  gaps_ = on;
+  gaps_ = gaps_asked_ = on;
   gaps_action_->setChecked(on);
   if (!on) under_coil_.stop_looking();
   for (GapPanel* panel : {worksheet_->treat()->gaps(), worksheet_->check()->gaps()}) panel->set_on(on);

@@ -35,6 +35,7 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
   column->setSpacing(6);
   result_ = new QLabel;
   result_->setWordWrap(true);
+  result_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);  // long, and never to be squeezed
   result_->setAccessibleName(tr("How far off by hand"));
   result_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   column->addWidget(result_);

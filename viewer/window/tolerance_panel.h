@@ -31,6 +31,7 @@ public:
   [[nodiscard]] QPushButton* fold() const { return fold_; }
   [[nodiscard]] QCheckBox* on_head_box() const { return on_head_; }
   [[nodiscard]] QPushButton* stop() const { return stop_; }
+  [[nodiscard]] QLabel* result() const { return result_; }
   [[nodiscard]] QString text() const { return result_->text(); }
   /// In the order of HandErrors.
   [[nodiscard]] PlainField* error(std::size_t index) const { return errors_[index]; }
