@@ -296,6 +296,9 @@ static const Tree& tree_of(const Surface& skin, std::once_flag& once, Tree& tree
 }
 
 SurfacePoint Surface::closest(const Vector3d& query) const {
+  if (!query.allFinite())
+    throw GeometryError(
+        "A place to be found on the skin has a coordinate that is not a number; give all three.");
   ClosestSearch search{*this, query, std::numeric_limits<double>::infinity(), {}};
   Eigen::BVMinimize(tree_of(*this, lazy_->tree_once, lazy_->tree), search);
   return search.point;

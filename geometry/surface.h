@@ -70,6 +70,7 @@ public:
   [[nodiscard]] Eigen::Vector3d smooth_normal(const SurfacePoint& p) const;
 
   /// The nearest skin point to `query`.
+  /// Refuses (GeometryError) a place that is no place: one with a coordinate that is not finite.
   [[nodiscard]] SurfacePoint closest(const Eigen::Vector3d& query) const;
   /// The first skin point on the ray (unit `direction`), front or back of a face alike, within `reach_mm`.
   [[nodiscard]] std::optional<RayHit> ray_hit(const Eigen::Vector3d& origin, const Eigen::Vector3d& direction,

@@ -84,3 +84,10 @@ TEST_CASE("surfaces that are none are refused with a sentence") {
   bad[1].x() = std::numeric_limits<double>::quiet_NaN();
   CHECK_THROWS_WITH(Surface(bad, {{0, 1, 2}}), Catch::Contains("not a number"));
 }
+
+TEST_CASE("a place that is no place has no nearest point") {
+  const Surface skin = sphere(90, 3);
+  const double nan = std::numeric_limits<double>::quiet_NaN(), far = std::numeric_limits<double>::infinity();
+  for (const Vector3d& place : {Vector3d(nan, 0, 0), Vector3d(0, nan, 1), Vector3d(0, 0, far)})
+    CHECK_THROWS_AS(skin.closest(place), scalpmark::geometry::GeometryError);
+}

@@ -20,7 +20,7 @@ TEST_CASE("today's marks clicked where the plan has them pass; the site clicked 
   MainWindow& w = opened.window;
   w.worksheet().go_to(Worksheet::check_index);
   QTest::qWait(50);
-  const geometry::Placement& treatment = w.session().plan().treatment;
+  const geometry::Placement treatment = w.session().plan().treatment;
   QTest::mouseClick(w.worksheet().check()->click_button(TodaysMark::site), Qt::LeftButton);
   CHECK(w.stage().is_pointing());
   click_at(w, treatment.pulse);
@@ -50,7 +50,7 @@ TEST_CASE("today's marks are found by the tape distances the plan gives") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   w.worksheet().go_to(Worksheet::check_index);
-  const geometry::Placement& treatment = w.session().plan().treatment;
+  const geometry::Placement treatment = w.session().plan().treatment;
   const auto enter = [&](TodaysMark which, const geometry::TapeFrom& from) {
     QTest::mouseClick(w.worksheet().check()->tape_button(which), Qt::LeftButton);
     const double lengths[]{from.vertex_mm, from.nasion_mm, from.left_tragus_mm};

@@ -46,7 +46,7 @@ TEST_CASE("the gap under the coil is shown where the coil lies, in the hand too,
   CHECK(w.worksheet().check()->gaps()->box()->isChecked());
 
   StageView& stage = w.stage();
-  const geometry::Placement& p = w.session().plan().treatment;
+  const geometry::Placement p = w.session().plan().treatment;
   const QPoint from =
       stage.position_of(p.pulse + p.lift_mm * p.normal + 40 * p.front.cross(p.normal)).toPoint();
   QTest::mousePress(&stage, Qt::LeftButton, Qt::NoModifier, from);

@@ -230,7 +230,7 @@ TEST_CASE("what-if shows what the kernel says of the same mistake, to the millim
     OpenedLesson opened(right ? right_sided() : demo_case());
     const auto& head = opened.window.session().head().head;
     const geometry::Case& entered = opened.window.session().kept().entered;
-    const geometry::Plan& plan = opened.window.session().plan();
+    const geometry::Plan plan = opened.window.session().plan();
     WhatIfControls& controls = *opened.teach.panel().what_if();
     const auto same = [&](const geometry::WhatIf& expected) {
       REQUIRE(opened.teach.spoiled());
@@ -278,7 +278,7 @@ TEST_CASE("a mistake's marks stand on the stage where they are, with the line be
   OpenedLesson opened;
   opened.pick(WhatIfControls::turned);
   const viewer::Spoiled& spoiled = *opened.teach.spoiled();
-  const geometry::Plan& plan = opened.window.session().plan();
+  const geometry::Plan plan = opened.window.session().plan();
   const DrawnNote* wanted = opened.note("wanted pulse point");
   REQUIRE(wanted);
   CHECK((wanted->at - plan.treatment.pulse).norm() < 1e-9);

@@ -61,7 +61,7 @@ public:
     snap("12-treat-front-left");
     step(Worksheet::check_index, "13-check-empty");
     const auto& skin = w.session().head().head.skin();
-    const auto& treatment = w.session().plan().treatment;
+    const geometry::Placement treatment = w.session().plan().treatment;  // another plan may come meanwhile
     w.visit().set(TodaysMark::site, skin.closest(treatment.pulse + Eigen::Vector3d(2, 1, 0)));
     w.visit().set(TodaysMark::edge, skin.closest(*treatment.edge_mark.tape + Eigen::Vector3d(2, 1, 0)));
     snap("14-check-good");
