@@ -24,6 +24,7 @@
 #include "models/plan_file.h"
 #include "models/tolerance_file.h"
 #include "viewer/error.h"
+#include "viewer/head_text.h"
 #include "viewer/own_program.h"
 #include "viewer/picture.h"
 #include "viewer/sheet/sheet.h"
@@ -35,8 +36,6 @@ namespace scalpmark::viewer {
 namespace {
 
 constexpr int done = 0, failed = 1, misunderstood = 2;
-/// How much of the skin is left where the cortex is to be seen through it.
-constexpr double skin_over_cortex = 0.35;
 
 /// A command line that cannot be understood.
 class UsageError : public ViewerError {
@@ -207,14 +206,12 @@ void picture_command(const Options& o) {
       o.in, progress, shown.has(Thing::cortex) ? Brain::wanted : Brain::left_out,
       shown.has(Thing::numbers) ? geometry::TapeDistances::each_path : geometry::TapeDistances::left_out);
   if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
-  shown.head_description = solved.loaded.description;
+  shown.head_description = head_in_words(solved.kept, solved.loaded);
   if (shown.has(Thing::tolerance)) {
     progress("Trying placements by hand", 0);
     shown.tolerance = std::make_shared<const geometry::Tolerance>(geometry::tolerance(
         solved.loaded.head, solved.kept.entered, solved.plan, solved.kept.entered.errors));
   }
-  if (solved.kept.head.kind == models::HeadKind::generic)
-    shown.head_description += ": a drawing, not the patient";
   if (solved.loaded.head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
   progress("Drawing", 0);
   write_picture(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view, size);
@@ -224,7 +221,7 @@ void sheet_command(const Options& o) {
   const auto paper = paper_named(o.paper);
   if (!paper) throw UsageError("--paper is \"" + o.paper + "\"; choose a4 or letter.");
   const models::Progress progress = SlowProgress();
-  const Solved solved = solve_case(o.in, progress);
+  const Solved solved = solve_case(o.in, progress, Brain::wanted);
   progress("Drawing the sheet", 0);
   write_sheet(o.out, solved.kept, solved.loaded, solved.plan, *paper);
 }

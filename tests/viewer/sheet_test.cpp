@@ -14,6 +14,7 @@
 #include <string>
 
 #include "geometry/solve.h"
+#include "models/add_cortex.h"
 #include "models/case_file.h"
 #include "models/load_head.h"
 #include "tests/support/own_folder.h"
@@ -152,7 +153,8 @@ TEST_CASE("the sheet of the demo case: two A4 pages whose text holds the plan's 
   for (const char* said :
        {"Bench head, morning class", "Set up by", "drawing, not the patient", "left tragus",
         "5.0 cm forward of the hotspot", "6.0 cm", "seizure", "Ear protection",
-        "not a navigation or treatment device", "Page 1 of 2", "Page 2 of 2"})
+        "not a navigation or treatment device", "from skin to cortex", "Brodmann area",
+        "All this on the template; a person's own brain differs", "Page 1 of 2", "Page 2 of 2"})
     CHECK_THAT(text, Catch::Contains(said));
   // As entered in the case.
   CHECK(numbers_after(text, "Nasion to inion").front() == "36.2");
@@ -265,6 +267,33 @@ TEST_CASE("hostile words stay within the margins and off each other, on as many 
     CHECK(text.find("number 0.") != std::string::npos);
     CHECK(text.find("number 59.") != std::string::npos);
   }
+}
+
+TEST_CASE("the sheet says what lies under treatment site and hotspot, where the head has a cortex") {
+  const Solved& without = bench_solved();
+  CHECK(content_of(without).cortex.rows.empty());
+  Solved with{without.kept, without.loaded, {}};
+  models::add_cortex(with.loaded);
+  with.plan = geometry::solve(with.loaded.head, with.kept.entered, geometry::TapeDistances::left_out);
+  const auto table = content_of(with).cortex;
+  CHECK_THAT(table.note, Catch::Contains("on the template; a person's own brain differs"));
+  REQUIRE(table.rows.size() == 2);
+  const auto check = [&](const std::vector<std::string>& row, const std::string& name,
+                         const geometry::Placement& p) {
+    REQUIRE(p.cortex);
+    CHECK(row[0] == name);
+    // From skin to cortex, straight.
+    CHECK(std::stod(row[1]) == Approx((p.cortex->point - p.pulse).norm()).margin(0.051));
+    CHECK(row[1].ends_with(" mm"));
+    CHECK(row[2].starts_with(p.cortex->areas.front().name + " ("));
+    CHECK(row[3].starts_with(p.cortex->gyri.front().name + " ("));
+    CHECK(std::stoi(row[2].substr(row[2].find('(') + 1)) ==
+          static_cast<int>(std::lround(100 * p.cortex->areas.front().share)));
+  };
+  check(table.rows[0], "Treatment site", with.plan.treatment);
+  check(table.rows[1], "Hotspot", with.plan.hotspot);
+  with.plan.hotspot.cortex.reset();
+  CHECK(content_of(with).cortex.rows[1][1] == "no cortex");
 }
 
 TEST_CASE("a mark off the head is said in words, not with a number") {

@@ -212,6 +212,7 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
   for (const SheetTable* table : below) block(pages, *table);
 
   block(pages, content.tapes);
+  if (!content.cortex.rows.empty()) block(pages, content.cortex);
   block(pages, content.rules);
   block(pages, content.alternatives);
   sentences(pages, "Warnings of this plan", content.warnings);

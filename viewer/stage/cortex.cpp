@@ -48,7 +48,8 @@ CortexBody::CortexBody(vtkRenderer* renderer) : ink_(renderer) {
 void CortexBody::show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown) {
   shown_ = shown.has(Thing::cortex) && head.cortex() != nullptr;
   actor_->SetVisibility(shown_);
-  placement_ = placement;
+  hit_ = shown.under_coil == UnderCoil::left_out ? std::nullopt : placement.cortex;
+  pulse_ = placement.pulse;
   if (!shown_) return;
   const geometry::Surface& brain = head.cortex()->surface();
   const bool known = drawn_ && &drawn_->vertices() == &brain.vertices();
@@ -57,9 +58,8 @@ void CortexBody::show(const geometry::Head& head, const geometry::Placement& pla
     data_ = skin_mesh(brain);
     mapper_->SetInputData(data_);
   }
-  const std::optional<Vector3d> point =
-      placement.cortex ? std::optional<Vector3d>(placement.cortex->point) : std::nullopt;
-  if (!known || point != lit_) light(placement.cortex);
+  const std::optional<Vector3d> point = hit_ ? std::optional<Vector3d>(hit_->point) : std::nullopt;
+  if (!known || point != lit_) light(hit_);
   lit_ = point;
 }
 
@@ -81,9 +81,9 @@ void CortexBody::light(const std::optional<geometry::CortexHit>& hit) {
 
 void CortexBody::draw(const Sight& sight) {
   ink_.begin(sight);
-  if (shown_ && placement_.cortex) {
-    const Vector3d& point = placement_.cortex->point;
-    ink_.line({placement_.pulse, point}, 2.5, palette::construction, 0.5);
+  if (shown_ && hit_) {
+    const Vector3d& point = hit_->point;
+    ink_.line({pulse_, point}, 2.5, palette::construction, 0.5);
     ink_.spot(point, 8, palette::construction, 1.5);
     ink_.spot(point, 6, palette::lit, 2);
   }
@@ -101,7 +101,12 @@ std::string shares_in_words(const std::vector<geometry::RegionShare>& shares) {
 
 void CortexWords::show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown) {
   lines_.clear();
-  if (!shown.has(Thing::cortex) || head.cortex() == nullptr) return;
+  if (!shown.has(Thing::cortex) || head.cortex() == nullptr || shown.under_coil == UnderCoil::lit) return;
+  if (shown.under_coil == UnderCoil::left_out) {
+    lines_.emplace_back("Under the skin");
+    lines_.push_back(std::string("The brain is shown ") + geometry::cortex_caution + ".");
+    return;
+  }
   lines_.emplace_back("Under the coil");
   if (placement.cortex) {
     lines_.push_back(in_mm(placement.cortex->depth_mm) + " from skin to cortex");

@@ -82,6 +82,7 @@ void show_keys(QWidget* parent) {
       {Dialogs::tr("Ctrl and a step's heading"), Dialogs::tr("opens it and leaves the others open")},
       {Dialogs::tr("Ctrl+T, Ctrl+H, Ctrl+B"),
        Dialogs::tr("lay the coil on the treatment site, the hotspot, the search start")},
+      {Dialogs::tr("Ctrl+Shift+B"), Dialogs::tr("looks through the skin at the template's brain, and back")},
       {Dialogs::tr("Ctrl+Z, Ctrl+Shift+Z"), Dialogs::tr("undo, redo")}};
   QString text = QStringLiteral("<table cellpadding=4>");
   for (const auto& [keys, what] : rows)
