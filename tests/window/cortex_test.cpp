@@ -59,7 +59,7 @@ TEST_CASE("a skin that is looked through reveals the template's brain, and says 
   for (int i = 0; i < 6; ++i) QTest::keyClick(&skin_slider(w), Qt::Key_PageDown);
   CHECK(w.skin_opacity() == Approx(0.4));
   wait_for_cortex(opened);
-  CHECK(reddish(w) > without + 0.08);
+  CHECK(reddish(w) > without + 0.04);
   CHECK(said_on_stage(w, "from skin to cortex"));
   CHECK(said_on_stage(w, caution));
   const geometry::Plan& plan = w.session().plan();

@@ -128,19 +128,15 @@ SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
 
 SheetTable under_the_coil(const geometry::Head& head, const geometry::Plan& plan) {
   SheetTable t{"Under the coil, on the template's brain",
-               {{"straight under", 0.18, false},
-                {"from skin to cortex", 0.19, false},
-                {"area", 0.27, false},
-                {"gyrus", 0.36, false}},
+               {{"", 0.25, false}, {"", 0.75, false}},
                {},
-               std::string("All this ") + geometry::cortex_caution + ". Shares are of what lies within " +
-                   in_cm(geometry::Cortex::sphere_radius_mm) + " of that point of the cortex."};
+               std::string("All this ") + geometry::cortex_caution + ". Shares count what lies within " +
+                   in_cm(geometry::Cortex::sphere_radius_mm) + "."};
   if (head.cortex() == nullptr) return t;
   const auto row = [&](const char* name, const std::optional<geometry::CortexHit>& hit) {
-    if (hit)
-      t.rows.push_back({name, in_mm(hit->depth_mm), shares_in_words(hit->areas), shares_in_words(hit->gyri)});
-    else
-      t.rows.push_back({name, "no cortex", "", ""});
+    t.rows.push_back({name, hit ? in_mm(hit->depth_mm) + " from skin to cortex; " +
+                                      shares_in_words(hit->areas) + "; " + shares_in_words(hit->gyri)
+                                : "no cortex straight below"});
   };
   row("Treatment site", plan.treatment.cortex);
   row("Hotspot", plan.hotspot.cortex);

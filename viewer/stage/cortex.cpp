@@ -104,7 +104,7 @@ void CortexWords::show(const geometry::Head& head, const geometry::Placement& pl
   if (!shown.has(Thing::cortex) || head.cortex() == nullptr || shown.under_coil == UnderCoil::lit) return;
   if (shown.under_coil == UnderCoil::left_out) {
     lines_.emplace_back("Under the skin");
-    lines_.push_back(std::string("The brain is shown ") + geometry::cortex_caution + ".");
+    lines_.push_back(std::string("The brain as ") + geometry::cortex_caution + ".");
     return;
   }
   lines_.emplace_back("Under the coil");

@@ -93,9 +93,9 @@ void ExplainPanel::set_brain_shown(bool shown) {
   const QString coil = tr("The flat coil rests gently on your head, and you hear it click.");
   const QString pulse =
       shown
-          ? tr("Each click sends a short magnetic pulse through the skin to the part of the brain lit in "
-               "yellow, under the place your clinician has chosen; this brain is a drawn example, not your "
-               "own.")
+          ? tr("Each click sends a short magnetic pulse through the skin to the part of the brain that "
+               "is lit under the green diamond, the place your clinician has chosen; this brain is a drawn "
+               "example, not your own.")
           : tr("Each click sends a short magnetic pulse through the skin to the part of the brain under the "
                "green diamond, which is the place your clinician has chosen.");
   text_->setText(coil + QLatin1Char(' ') + pulse);

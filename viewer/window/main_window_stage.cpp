@@ -143,6 +143,7 @@ void MainWindow::refresh_stage() {
   stage_->set_thin_skin(session_.thin_skin());
   if (mode_ == Mode::teach && lesson_) {
     LessonStage lesson = lesson_->stage(session_);
+    lesson.shown.head_description = viewer::head_in_words(session_.kept(), session_.head());
     look_through_skin(lesson.shown);
     stage_->show_plan(session_.head().head, session_.kept().entered, lesson.plan, lesson.shown,
                       std::move(lesson.notes));
