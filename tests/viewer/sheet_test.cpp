@@ -19,6 +19,7 @@
 #include "models/load_head.h"
 #include "tests/support/own_folder.h"
 #include "viewer/sheet/content.h"
+#include "viewer/stage/cortex.h"
 
 namespace fs = std::filesystem;
 using namespace scalpmark;
@@ -267,6 +268,18 @@ TEST_CASE("hostile words stay within the margins and off each other, on as many 
     CHECK(text.find("number 0.") != std::string::npos);
     CHECK(text.find("number 59.") != std::string::npos);
   }
+}
+
+TEST_CASE("two regions of a place are said with the words they share once, and one that hardly counts is not") {
+  using viewer::shares_in_words;
+  CHECK(shares_in_words({}) == "no named region");
+  CHECK(shares_in_words({{"Brodmann area 9", 0.61}, {"Brodmann area 46", 0.22}}) ==
+        "Brodmann area 9 (61 %), 46 (22 %)");
+  CHECK(shares_in_words({{"left middle frontal gyrus", 0.7}, {"left inferior frontal gyrus", 0.3}}) ==
+        "left middle frontal gyrus (70 %), inferior frontal gyrus (30 %)");
+  CHECK(shares_in_words({{"left cuneus", 0.5}, {"right cuneus", 0.5}}) ==
+        "left cuneus (50 %), right cuneus (50 %)");
+  CHECK(shares_in_words({{"Brodmann area 9", 0.9}, {"Brodmann area 46", 0.1}}) == "Brodmann area 9 (90 %)");
 }
 
 TEST_CASE("the sheet says what lies under treatment site and hotspot, where the head has a cortex") {

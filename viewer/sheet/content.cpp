@@ -128,7 +128,7 @@ SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
 
 SheetTable under_the_coil(const geometry::Head& head, const geometry::Plan& plan) {
   SheetTable t{"Under the coil, on the template's brain",
-               {{"", 0.25, false}, {"", 0.75, false}},
+               {{"", 0.26, false}, {"", 0.74, false}},
                {},
                std::string("All this ") + geometry::cortex_caution + ". Shares count what lies within " +
                    in_cm(geometry::Cortex::sphere_radius_mm) + "."};

@@ -94,9 +94,13 @@ std::string shares_in_words(const std::vector<geometry::RegionShare>& shares) {
   constexpr double worth_saying = 0.15;
   if (shares.empty()) return "no named region";
   std::string text = shares[0].name + " (" + percent(shares[0].share) + ")";
-  if (shares.size() > 1 && shares[1].share >= worth_saying)
-    text += ", " + shares[1].name + " (" + percent(shares[1].share) + ")";
-  return text;
+  if (shares.size() < 2 || shares[1].share < worth_saying) return text;
+  const std::string &first = shares[0].name, &second = shares[1].name;
+  // Words they begin with alike are said once.
+  size_t from = 0;
+  for (size_t i = 0; i < std::min(first.size(), second.size()) && first[i] == second[i]; ++i)
+    if (first[i] == ' ') from = i + 1;
+  return text + ", " + second.substr(from) + " (" + percent(shares[1].share) + ")";
 }
 
 void CortexWords::show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown) {
