@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstdint>
 #include <cstdlib>
+#include <mutex>
 #include <system_error>
 
 #include "geometry/error.h"
@@ -164,12 +165,27 @@ std::shared_ptr<const TemplateBrain> load_template_brain(const TemplateFiles& fi
                                                          const Progress& progress) {
   const Names names(files.folder);
   const std::uint64_t key = key_of(names);
-  if (auto kept = read_template_cache(files.cache, key))
-    return std::make_shared<const TemplateBrain>(std::move(*kept));
+  // One head after another gets the same brain; as long as one of them has it, it is not read again.
+  static std::mutex guard;
+  static std::uint64_t last_key = 0;
+  static std::weak_ptr<const TemplateBrain> last;
+  const auto remember = [&](TemplateBrain&& brain) {
+    auto shared = std::make_shared<const TemplateBrain>(std::move(brain));
+    const std::lock_guard lock(guard);
+    last_key = key;
+    last = shared;
+    return shared;
+  };
+  {
+    const std::lock_guard lock(guard);
+    if (last_key == key)
+      if (auto known = last.lock()) return known;
+  }
+  if (auto kept = read_template_cache(files.cache, key)) return remember(std::move(*kept));
   try {
     TemplateBrain brain = make(names, progress);
     write_template_cache(files.cache, key, brain);
-    return std::make_shared<const TemplateBrain>(std::move(brain));
+    return remember(std::move(brain));
   } catch (const geometry::GeometryError& error) {
     throw ModelError("The template's head in " + files.folder.string() + " cannot be measured (" +
                      error.what() + "); install the package mricron-data again.");

@@ -21,7 +21,8 @@ struct TemplateFiles {
 /// The brain of the one person whose head volume, brain volume and two atlases (Brodmann areas; gyri) the
 /// package mricron-data holds: surface, 10-10 positions of that person's head, regions. Made in a few seconds
 /// the first time, then kept in the cache under a name that follows from the files' bytes; a cache that
-/// cannot be written or is damaged does no harm. Refuses (ModelError): a package that is not installed,
+/// cannot be written or is damaged does no harm. While some head still has the brain of the same bytes, that
+/// one is given again. Thread-safe. Refuses (ModelError): a package that is not installed,
 /// saying what to install; files that cannot be read or do not go together.
 [[nodiscard]] std::shared_ptr<const geometry::TemplateBrain> load_template_brain(
     const TemplateFiles& files = {}, const Progress& progress = {});

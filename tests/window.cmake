@@ -4,6 +4,7 @@ find_package(Qt5 REQUIRED COMPONENTS Widgets Test)
 
 add_library(scalpmark_window_support STATIC window/bench.cpp)
 target_link_libraries(scalpmark_window_support PUBLIC scalpmark::window Qt5::Test scalpmark_test_program PRIVATE scalpmark_flags)
+target_compile_definitions(scalpmark_window_support PRIVATE SCALPMARK_BINARY_DIR="${PROJECT_BINARY_DIR}")
 target_include_directories(scalpmark_window_support SYSTEM PUBLIC ${Qt5Test_INCLUDE_DIRS})
 
 file(GLOB window_tests CONFIGURE_DEPENDS window/*_test.cpp)

@@ -28,6 +28,7 @@
 #include "models/tolerance_file.h"
 #include "viewer/contact_text.h"
 #include "viewer/error.h"
+#include "viewer/head_text.h"
 #include "viewer/own_program.h"
 #include "viewer/picture.h"
 #include "viewer/sheet/sheet.h"
@@ -40,8 +41,6 @@ namespace scalpmark::viewer {
 namespace {
 
 constexpr int done = 0, failed = 1, misunderstood = 2;
-/// How much of the skin is left where the cortex is to be seen through it.
-constexpr double skin_over_cortex = 0.35;
 
 /// A command line that cannot be understood.
 class UsageError : public ViewerError {
@@ -213,7 +212,7 @@ void picture_command(const Options& o) {
       o.in, progress, shown.has(Thing::cortex) ? Brain::wanted : Brain::left_out,
       shown.has(Thing::numbers) ? geometry::TapeDistances::each_path : geometry::TapeDistances::left_out);
   if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
-  shown.head_description = solved.loaded.description;
+  shown.head_description = head_in_words(solved.kept, solved.loaded);
   if (shown.has(Thing::tolerance)) {
     progress("Trying placements by hand", 0);
     shown.tolerance = std::make_shared<const geometry::Tolerance>(geometry::tolerance(
@@ -221,8 +220,6 @@ void picture_command(const Options& o) {
   }
   if (shown.has(Thing::gaps))
     shown.gaps = gaps_under(solved.loaded.head, solved.kept.entered, placement_shown(solved.plan, shown));
-  if (solved.kept.head.kind == models::HeadKind::generic)
-    shown.head_description += ": a drawing, not the patient";
   if (solved.loaded.head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
   progress("Drawing", 0);
   write_picture(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view, size);
@@ -232,7 +229,7 @@ void sheet_command(const Options& o) {
   const auto paper = paper_named(o.paper);
   if (!paper) throw UsageError("--paper is \"" + o.paper + "\"; choose a4 or letter.");
   const models::Progress progress = SlowProgress();
-  const Solved solved = solve_case(o.in, progress);
+  const Solved solved = solve_case(o.in, progress, Brain::wanted);
   progress("Drawing the sheet", 0);
   write_sheet(o.out, solved.kept, solved.loaded, solved.plan, *paper);
 }

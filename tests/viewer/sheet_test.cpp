@@ -14,10 +14,12 @@
 #include <string>
 
 #include "geometry/solve.h"
+#include "models/add_cortex.h"
 #include "models/case_file.h"
 #include "models/load_head.h"
 #include "tests/support/own_folder.h"
 #include "viewer/sheet/content.h"
+#include "viewer/stage/cortex.h"
 
 namespace fs = std::filesystem;
 using namespace scalpmark;
@@ -152,7 +154,8 @@ TEST_CASE("the sheet of the demo case: two A4 pages whose text holds the plan's 
   for (const char* said :
        {"Bench head, morning class", "Set up by", "drawing, not the patient", "left tragus",
         "5.0 cm forward of the hotspot", "6.0 cm", "seizure", "Ear protection",
-        "not a navigation or treatment device", "Page 1 of 2", "Page 2 of 2"})
+        "not a navigation or treatment device", "from skin to cortex", "Brodmann area", "gyrus",
+        "All this on the template; a", "Page 1 of 2", "Page 2 of 2"})
     CHECK_THAT(text, Catch::Contains(said));
   // As entered in the case.
   CHECK(numbers_after(text, "Nasion to inion").front() == "36.2");
@@ -265,6 +268,43 @@ TEST_CASE("hostile words stay within the margins and off each other, on as many 
     CHECK(text.find("number 0.") != std::string::npos);
     CHECK(text.find("number 59.") != std::string::npos);
   }
+}
+
+TEST_CASE("two regions of a place are said with the words they share once, and one that hardly counts is not") {
+  using viewer::shares_in_words;
+  CHECK(shares_in_words({}) == "no named region");
+  CHECK(shares_in_words({{"Brodmann area 9", 0.61}, {"Brodmann area 46", 0.22}}) ==
+        "Brodmann area 9 (61 %), 46 (22 %)");
+  CHECK(shares_in_words({{"left middle frontal gyrus", 0.7}, {"left inferior frontal gyrus", 0.3}}) ==
+        "left middle frontal gyrus (70 %), inferior frontal gyrus (30 %)");
+  CHECK(shares_in_words({{"left cuneus", 0.5}, {"right cuneus", 0.5}}) ==
+        "left cuneus (50 %), right cuneus (50 %)");
+  CHECK(shares_in_words({{"Brodmann area 9", 0.9}, {"Brodmann area 46", 0.1}}) == "Brodmann area 9 (90 %)");
+}
+
+TEST_CASE("the sheet says what lies under treatment site and hotspot, where the head has a cortex") {
+  const Solved& without = bench_solved();
+  CHECK(content_of(without).cortex.rows.empty());
+  Solved with{without.kept, without.loaded, {}};
+  models::add_cortex(with.loaded);
+  with.plan = geometry::solve(with.loaded.head, with.kept.entered, geometry::TapeDistances::left_out);
+  const auto table = content_of(with).cortex;
+  CHECK_THAT(table.note, Catch::Contains("on the template; a person's own brain differs"));
+  REQUIRE(table.rows.size() == 2);
+  const auto check = [&](const std::vector<std::string>& row, const std::string& name,
+                         const geometry::Placement& p) {
+    REQUIRE(p.cortex);
+    CHECK(row[0] == name);
+    // From skin to cortex, straight.
+    CHECK(std::stod(row[1]) == Approx((p.cortex->point - p.pulse).norm()).margin(0.051));
+    for (const auto& region : {p.cortex->areas.front(), p.cortex->gyri.front()})
+      CHECK_THAT(row[1], Catch::Contains("; " + region.name + " (" +
+                                         std::to_string(std::lround(100 * region.share)) + " %)"));
+  };
+  check(table.rows[0], "Treatment site", with.plan.treatment);
+  check(table.rows[1], "Hotspot", with.plan.hotspot);
+  with.plan.hotspot.cortex.reset();
+  CHECK(content_of(with).cortex.rows[1][1] == "no cortex straight below");
 }
 
 TEST_CASE("a mark off the head is said in words, not with a number") {

@@ -29,6 +29,8 @@ struct Bench::Parts {
 Bench::Bench(int argc, char** argv) : parts_(std::make_unique<Parts>()) {
   qputenv("XDG_CONFIG_HOME", parts_->home.filePath("config").toUtf8());
   qputenv("XDG_DATA_HOME", parts_->home.filePath("data").toUtf8());
+  // Not somebody's own, but one for all tests: making a brain takes seconds.
+  qputenv("XDG_CACHE_HOME", SCALPMARK_BINARY_DIR "/tests/cache");
   qputenv("QT_QPA_PLATFORM", "xcb");
   QSurfaceFormat format = QVTKOpenGLNativeWidget::defaultFormat();
   format.setSamples(0);

@@ -9,8 +9,9 @@
 #include "viewer/window/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson]]; with "lesson" the lesson's screens alone, with "contact"
-// those of the gap under the coil and of how far off hands are.
+// usage: window_tour [FOLDER [lesson|contact|brain]]; with "lesson" the lesson's screens alone, with
+// "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
+// brain under the skin.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -75,11 +76,7 @@ public:
     step(Worksheet::keep_index, "17-keep");
     w.stage().look(viewer::View::above);
     snap("18-above");
-    w.set_mode(Mode::explain);
-    QTest::qWait(200);
-    snap("19-explain");
-    w.set_mode(Mode::worksheet);
-    QTest::qWait(200);
+    brain();
     w.resize(size_);
     sheet.search()->side()->button(1)->click();
     step(Worksheet::search_index, "20-right-side");
@@ -163,6 +160,32 @@ public:
     panel.fold()->click();
     while (w.session().history().can_undo()) w.session().undo();
     opened_.settle();
+  }
+
+  void brain() {
+    MainWindow& w = opened_.window;
+    w.set_mode(Mode::explain);
+    opened_.settle();
+    QTest::qWait(200);
+    snap("19-explain");
+    w.set_mode(Mode::worksheet);
+    QTest::qWait(200);
+    w.resize(size_);
+    w.set_skin_opacity(viewer::skin_over_cortex);
+    for (const auto& [step, name] : {std::pair(Worksheet::measure_index, "70-brain-measure"),
+                                     {Worksheet::landmarks_index, "71-brain-landmarks"},
+                                     {Worksheet::search_index, "72-brain-search"},
+                                     {Worksheet::treat_index, "73-brain-treat"},
+                                     {Worksheet::keep_index, "74-brain-keep"}}) {
+      w.worksheet().go_to(step);
+      snap(name);
+    }
+    w.set_mode(Mode::check);
+    snap("75-brain-check");
+    w.set_mode(Mode::teach);
+    snap("76-brain-teach");
+    w.set_mode(Mode::worksheet);
+    w.set_skin_opacity(1);
   }
 
   void lesson() {
@@ -266,12 +289,17 @@ int main(int argc, char** argv) {
   const Bench bench(argc, argv);
   for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
     Tour tour(folder, size);
-    if (argc > 2 && QString::fromLocal8Bit(argv[2]) == QLatin1String("lesson")) {
+    const QString alone = argc > 2 ? QString::fromLocal8Bit(argv[2]) : QString();
+    if (alone == QLatin1String("lesson")) {
       tour.lesson();
       continue;
     }
-    if (argc > 2 && QString::fromLocal8Bit(argv[2]) == QLatin1String("contact")) {
+    if (alone == QLatin1String("contact")) {
       tour.looked_into();
+      continue;
+    }
+    if (alone == QLatin1String("brain")) {
+      tour.brain();
       continue;
     }
     tour.run();

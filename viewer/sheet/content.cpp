@@ -10,6 +10,7 @@
 #include "geometry/shortest_path.h"
 #include "geometry/tolerance.h"
 #include "viewer/stage/captions.h"
+#include "viewer/stage/cortex.h"
 #include "viewer/stage/numbers.h"
 #include "viewer/tolerance_text.h"
 
@@ -122,6 +123,23 @@ SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
   row("Hotspot, edge mark", plan.hotspot.edge_mark_tape);
   row("Treatment site, pulse point", plan.treatment.pulse_tape);
   row("Treatment site, edge mark", plan.treatment.edge_mark_tape);
+  return t;
+}
+
+SheetTable under_the_coil(const geometry::Head& head, const geometry::Plan& plan) {
+  SheetTable t{"Under the coil, on the template's brain",
+               {{"", 0.23, false}, {"", 0.77, false}},
+               {},
+               std::string("All this ") + geometry::cortex_caution + ". Shares count what lies within " +
+                   in_cm(geometry::Cortex::sphere_radius_mm) + "."};
+  if (head.cortex() == nullptr) return t;
+  const auto row = [&](const char* name, const std::optional<geometry::CortexHit>& hit) {
+    t.rows.push_back({name, hit ? in_mm(hit->depth_mm) + " from skin to cortex; " +
+                                      shares_in_words(hit->areas) + "; " + shares_in_words(hit->gyri)
+                                : "no cortex straight below"});
+  };
+  row("Treatment site", plan.treatment.cortex);
+  row("Hotspot", plan.hotspot.cortex);
   return t;
 }
 
@@ -240,6 +258,7 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
                                     {"Gap, edge to mark", gap(plan.treatment)},
                                     {"Gap at the hotspot", gap(plan.hotspot)}});
   s.treatment.note = by_hand(head, c, plan);
+  s.cortex = under_the_coil(head, plan);
   s.tapes = tape_distances(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);

@@ -24,12 +24,13 @@ struct SheetTable {
 };
 
 /// Everything the printed sheet says, in the order in which it is said. Lengths in cm with one decimal, as on
-/// a tape; angles in whole degrees.
+/// a tape, but depths, which no tape measures, in mm; angles in whole degrees.
 struct SheetContent {
   std::string label, date;
   std::string head;       ///< which head was used
   std::string head_note;  ///< what that means for trust in the numbers
   SheetTable measures, search, coil, treatment;
+  SheetTable cortex;        ///< what lies under treatment site and hotspot; no rows for a head without
   SheetTable tapes;         ///< tape distances of pulse points and edge marks
   SheetTable rules;         ///< how far the other rules' marks lie
   SheetTable alternatives;  ///< other treatment sites and how far they are

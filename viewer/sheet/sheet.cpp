@@ -144,6 +144,15 @@ void block(Pages& pages, const SheetTable& table) {
   pages.move_down(pages.table(table, 0, pages.y_mm(), pages.width_mm()) + block_gap_mm);
 }
 
+/// Two tables side by side, the left one with that share of the width.
+void blocks(Pages& pages, const SheetTable& left, const SheetTable& right, double share) {
+  const double wide = pages.width_mm() - column_gap_mm, first = share * wide, second = wide - first;
+  pages.need(std::max(pages.table_height_mm(left, first), pages.table_height_mm(right, second)));
+  const double high = std::max(pages.table(left, 0, pages.y_mm(), first),
+                               pages.table(right, first + column_gap_mm, pages.y_mm(), second));
+  pages.move_down(high + block_gap_mm);
+}
+
 /// Lines to fill in at each visit, as many as there is room for.
 void visits(Pages& pages) {
   constexpr double head_mm = 12, row_mm = 8;
@@ -213,7 +222,10 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
 
   block(pages, content.tapes);
   block(pages, content.rules);
-  block(pages, content.alternatives);
+  if (content.cortex.rows.empty())
+    block(pages, content.alternatives);
+  else
+    blocks(pages, content.cortex, content.alternatives, 0.57);
   sentences(pages, "Warnings of this plan", content.warnings);
   sentences(pages, "Cautions", content.cautions);
   visits(pages);

@@ -68,9 +68,13 @@ void Captions::show(const geometry::Case& entered, const geometry::Plan& plan, c
   axes_ = plan.axes;
 }
 
-double Captions::bottom(Overlay& overlay, double width_px, double scale) {
+std::string Captions::foot() const {
+  return shown_ || head_.empty() ? caution_text() : head_ + ". " + caution_text();
+}
+
+double Captions::bottom(Overlay& overlay, double width_px, double scale) const {
   double height = 2 * caution_rim_px * scale;
-  for (const auto& line : wrapped(overlay, caution_text(), caution_style, width_px - 2 * margin_px * scale))
+  for (const auto& line : wrapped(overlay, foot(), caution_style, width_px - 2 * margin_px * scale))
     height += overlay.measure(line, caution_style).height;
   return height;
 }
@@ -93,7 +97,8 @@ void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& 
          {margin, top, margin + std::max(a.width, b.width), top + a.height + b.height + 4 * sight.scale}});
   }
   if (!with_caution_) return;
-  const auto lines = wrapped(overlay, caution_text(), caution_style, width);
+  const std::string text = foot();
+  const auto lines = wrapped(overlay, text, caution_style, width);
   double y = sight.height_px - caution_rim_px * sight.scale;
   double widest = 0;
   for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
@@ -102,7 +107,7 @@ void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& 
     widest = std::max(widest, size.width);
     overlay.text(*line, {margin, y}, caution_style);
   }
-  taken.push_back({caution_text(), {margin, y, margin + widest, static_cast<double>(sight.height_px)}});
+  taken.push_back({text, {margin, y, margin + widest, static_cast<double>(sight.height_px)}});
 }
 
 void SideLabels::draw(Overlay& overlay, const Sight& sight, const Box& stage, const Coverage& head,

@@ -25,9 +25,12 @@ public:
   /// What the title takes from the top, pixels of a picture 800 high.
   static constexpr double top_px = 64;
   /// What the caution takes from the bottom of a picture so wide, pixels: more where it needs two lines.
-  [[nodiscard]] static double bottom(Overlay& overlay, double width_px, double scale);
+  [[nodiscard]] double bottom(Overlay& overlay, double width_px, double scale) const;
 
 private:
+  /// Which head it is, where no title says so, and the line that is on every picture.
+  [[nodiscard]] std::string foot() const;
+
   std::string title_, head_, side_;
   geometry::HeadAxes axes_;
   bool shown_ = false, with_caution_ = true;

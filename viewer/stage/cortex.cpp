@@ -48,7 +48,8 @@ CortexBody::CortexBody(vtkRenderer* renderer) : ink_(renderer) {
 void CortexBody::show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown) {
   shown_ = shown.has(Thing::cortex) && head.cortex() != nullptr;
   actor_->SetVisibility(shown_);
-  placement_ = placement;
+  hit_ = shown.under_coil == UnderCoil::left_out ? std::nullopt : placement.cortex;
+  pulse_ = placement.pulse;
   if (!shown_) return;
   const geometry::Surface& brain = head.cortex()->surface();
   const bool known = drawn_ && &drawn_->vertices() == &brain.vertices();
@@ -57,9 +58,8 @@ void CortexBody::show(const geometry::Head& head, const geometry::Placement& pla
     data_ = skin_mesh(brain);
     mapper_->SetInputData(data_);
   }
-  const std::optional<Vector3d> point =
-      placement.cortex ? std::optional<Vector3d>(placement.cortex->point) : std::nullopt;
-  if (!known || point != lit_) light(placement.cortex);
+  const std::optional<Vector3d> point = hit_ ? std::optional<Vector3d>(hit_->point) : std::nullopt;
+  if (!known || point != lit_) light(hit_);
   lit_ = point;
 }
 
@@ -81,9 +81,9 @@ void CortexBody::light(const std::optional<geometry::CortexHit>& hit) {
 
 void CortexBody::draw(const Sight& sight) {
   ink_.begin(sight);
-  if (shown_ && placement_.cortex) {
-    const Vector3d& point = placement_.cortex->point;
-    ink_.line({placement_.pulse, point}, 2.5, palette::construction, 0.5);
+  if (shown_ && hit_) {
+    const Vector3d& point = hit_->point;
+    ink_.line({pulse_, point}, 2.5, palette::construction, 0.5);
     ink_.spot(point, 8, palette::construction, 1.5);
     ink_.spot(point, 6, palette::lit, 2);
   }
@@ -94,14 +94,23 @@ std::string shares_in_words(const std::vector<geometry::RegionShare>& shares) {
   constexpr double worth_saying = 0.15;
   if (shares.empty()) return "no named region";
   std::string text = shares[0].name + " (" + percent(shares[0].share) + ")";
-  if (shares.size() > 1 && shares[1].share >= worth_saying)
-    text += ", " + shares[1].name + " (" + percent(shares[1].share) + ")";
-  return text;
+  if (shares.size() < 2 || shares[1].share < worth_saying) return text;
+  const std::string &first = shares[0].name, &second = shares[1].name;
+  // Words they begin with alike are said once.
+  size_t from = 0;
+  for (size_t i = 0; i < std::min(first.size(), second.size()) && first[i] == second[i]; ++i)
+    if (first[i] == ' ') from = i + 1;
+  return text + ", " + second.substr(from) + " (" + percent(shares[1].share) + ")";
 }
 
 void CortexWords::show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown) {
   lines_.clear();
-  if (!shown.has(Thing::cortex) || head.cortex() == nullptr) return;
+  if (!shown.has(Thing::cortex) || head.cortex() == nullptr || shown.under_coil == UnderCoil::lit) return;
+  if (shown.under_coil == UnderCoil::left_out) {
+    lines_.emplace_back("Under the skin");
+    lines_.push_back(std::string("The brain as ") + geometry::cortex_caution + ".");
+    return;
+  }
   lines_.emplace_back("Under the coil");
   if (placement.cortex) {
     lines_.push_back(in_mm(placement.cortex->depth_mm) + " from skin to cortex");

@@ -30,8 +30,9 @@ private:
   void light(const std::optional<geometry::CortexHit>& hit);
 
   std::optional<geometry::Surface> drawn_;
+  std::optional<geometry::CortexHit> hit_;
   std::optional<Eigen::Vector3d> lit_;
-  geometry::Placement placement_;
+  Eigen::Vector3d pulse_ = Eigen::Vector3d::Zero();
   bool shown_ = false;
   vtkSmartPointer<vtkPolyData> data_;
   vtkNew<vtkPolyDataMapper> mapper_;
@@ -39,7 +40,8 @@ private:
   Ink ink_;
 };
 
-/// What lies under the coil, in words: depth, Brodmann area, gyrus, and that a person's own brain differs.
+/// What lies under the coil, in words: depth, Brodmann area, gyrus, and that a person's own brain differs;
+/// that alone, where the coil is not shown (Shown::under_coil).
 class CortexWords {
 public:
   void show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown);
@@ -52,7 +54,8 @@ private:
   std::vector<std::string> lines_;
 };
 
-/// "Brodmann area 9 (61 %), 46 (22 %)": the first one or two regions of a place.
+/// "Brodmann area 9 (61 %), 46 (22 %)": the first one or two regions of a place; the words that both begin
+/// with are said once.
 [[nodiscard]] std::string shares_in_words(const std::vector<geometry::RegionShare>& shares);
 
 }  // namespace scalpmark::viewer

@@ -40,7 +40,7 @@ void Legend::show(const Shown& shown) {
     line(palette::casing, "Coil's outline");
   else if (shown.has(Thing::coil))
     rows_.push_back({Sample::coil, Shape::dot, palette::windings, "Coil and windings"});
-  if (shown.has(Thing::cortex))
+  if (shown.has(Thing::cortex) && shown.under_coil != UnderCoil::left_out)
     rows_.push_back({Sample::lit, Shape::disc, palette::lit, "Cortex under the coil (template)"});
 }
 

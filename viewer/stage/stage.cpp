@@ -120,7 +120,7 @@ struct Stage::Parts {
   [[nodiscard]] Box free_box(int width, int height, double scale) {
     return {with_column ? column_px * scale : margin_px * scale,
             (with_title ? Captions::top_px : margin_px) * scale, width - margin_px * scale,
-            height - (with_caution ? Captions::bottom(overlay, width, scale) : margin_px * scale)};
+            height - (with_caution ? captions.bottom(overlay, width, scale) : margin_px * scale)};
   }
 };
 
@@ -150,8 +150,8 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
   p.head = head;
   p.axes = plan.axes;
   p.with_labels = shown.has(Thing::labels);
-  p.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers) || shown.has(Thing::cortex) ||
-                  shown.has(Thing::gaps);
+  p.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers) || shown.has(Thing::gaps) ||
+                  (shown.has(Thing::cortex) && shown.under_coil != UnderCoil::lit);
   p.with_title = shown.has(Thing::title);
   p.with_caution = shown.caution;
   if (auto* blending = BlendingRenderer::SafeDownCast(renderer_))

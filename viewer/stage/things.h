@@ -44,6 +44,16 @@ enum class Thing {
 /// Where the coil lies.
 enum class CoilOn { start, node, hotspot, treatment, elsewhere };
 
+/// What Thing::cortex shows of the place under the coil.
+enum class UnderCoil {
+  said,     ///< lit, and said in words beside the numbers
+  lit,      ///< lit only: what stands around the stage says whose brain it is not
+  left_out  ///< the brain alone, with the words that it is the template's
+};
+
+/// A skin that lets this much of itself be seen shows the brain, and still looks like a head.
+inline constexpr double skin_over_cortex = 0.35;
+
 /// What to show of a plan.
 struct Shown {
   std::set<Thing> things{Thing::skin,    Thing::landmarks, Thing::tapes,   Thing::grid,  Thing::start,
@@ -54,9 +64,11 @@ struct Shown {
   std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
   std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
   std::shared_ptr<const GapsShown> gaps;  ///< for Thing::gaps: of the placement the coil lies on
-  std::string head_description;           ///< for the title: "generic head, scaled to the tapes"
-  double skin_opacity = 1;                ///< 0 to 1
-  bool caution = true;                    ///< left out only where it stands in print beside the picture
+  UnderCoil under_coil = UnderCoil::said;
+  /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.
+  std::string head_description;
+  double skin_opacity = 1;  ///< 0 to 1
+  bool caution = true;      ///< left out only where it stands in print beside the picture
 
   [[nodiscard]] bool has(Thing thing) const { return things.contains(thing); }
 };

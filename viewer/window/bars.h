@@ -47,6 +47,8 @@ class ExplainPanel : public QWidget {
 public:
   explicit ExplainPanel(QWidget* parent = nullptr);
   void set_heading(const QString& heading);
+  /// Whether a brain is seen in the head; the sentences then say that it is not the patient's own.
+  void set_brain_shown(bool shown);
 
 signals:
   void done();

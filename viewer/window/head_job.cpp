@@ -1,6 +1,9 @@
 #include "viewer/window/head_job.h"
 
+#include <utility>
+
 #include "geometry/solve.h"
+#include "models/add_cortex.h"
 #include "models/skin_reading.h"
 #include "viewer/own_program.h"
 #include "viewer/stage/skin_mesh.h"
@@ -65,6 +68,23 @@ void HeadJob::work_out_fields(std::shared_ptr<const models::LoadedHead> head) {
   run([this, head = head_] {
     tell(tr("Laying tapes over the whole head"), 0.5);
     (void)head->head.fields([this] { stop_if_cancelled(); });
+  });
+}
+
+void HeadJob::bring_cortex(std::shared_ptr<const models::LoadedHead> head,
+                           const models::TemplateFiles& files) {
+  head_ = std::move(head);
+  brings_cortex_ = true;
+  run([this, head = head_, files] {
+    // One text all along, which a patient may read; only the first time is there time to read it.
+    const QString what = tr("Laying the brain under the skin");
+    tell(what, 0.1);
+    models::LoadedHead with{head->head, head->description, {}};
+    models::add_cortex(with, files, [&](const std::string&, double fraction) { tell(what, 0.9 * fraction); });
+    cortex_notes_ = std::exchange(with.notes, head->notes);
+    tell(what, 1);
+    if (with.head.cortex() != nullptr)
+      with_cortex_ = std::make_shared<const models::LoadedHead>(std::move(with));
   });
 }
 

@@ -7,6 +7,7 @@
 #include "models/case_file.h"
 #include "models/load_head.h"
 #include "models/skin_import.h"
+#include "models/template_brain.h"
 #include "viewer/window/background_work.h"
 
 namespace scalpmark::window {
@@ -33,6 +34,10 @@ public:
                const std::optional<geometry::Surface>& thin);
   /// The head's distance fields, with which tape distances follow the coil at once: seconds on a large head.
   void work_out_fields(std::shared_ptr<const models::LoadedHead> head);
+  /// The template's brain under the head: `finished`, with or without. The first time on a computer it is
+  /// made, which takes seconds.
+  void bring_cortex(std::shared_ptr<const models::LoadedHead> head, const models::TemplateFiles& files);
+  [[nodiscard]] bool brings_cortex() const { return brings_cortex_; }
   /// Reads a skin whose fiducials nobody has placed yet.
   void read_skin(const models::HeadSource& source, const std::filesystem::path& folder);
 
@@ -43,6 +48,9 @@ public:
   /// The head's skin thinned for drawing in motion, once `finished` (see viewer/stage/skin_mesh.h).
   [[nodiscard]] const std::optional<geometry::Surface>& thin() const { return thin_; }
   [[nodiscard]] const std::optional<models::SkinImport>& skin() const { return skin_; }
+  /// The head with its cortex, null where there is none, and the sentences that go with either.
+  [[nodiscard]] const std::shared_ptr<const models::LoadedHead>& with_cortex() const { return with_cortex_; }
+  [[nodiscard]] const std::vector<std::string>& cortex_notes() const { return cortex_notes_; }
 
 signals:
   void laid();
@@ -57,6 +65,9 @@ private:
   models::CaseFile kept_;
   std::optional<geometry::Surface> thin_;
   std::optional<models::SkinImport> skin_;
+  std::shared_ptr<const models::LoadedHead> with_cortex_;
+  std::vector<std::string> cortex_notes_;
+  bool brings_cortex_ = false;
 };
 
 /// The file of a head source, with its folder.

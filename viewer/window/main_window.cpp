@@ -144,6 +144,11 @@ void MainWindow::connect_all() {
   connect(&session_, &Session::head_changed, this, [this] {
     coil_ = {};
     fresh_head_ = true;
+    if (looks_through_skin() && no_cortex_.isEmpty()) session_.want_cortex();
+  });
+  connect(&session_, &Session::no_cortex, this, [this](const QString& sentence) {
+    no_cortex_ = sentence;
+    say_no_cortex();
   });
   connect(&session_, &Session::changed, this, &MainWindow::show_session);
   connect(&session_, &Session::unplaced_changed, this, &MainWindow::show_unplaced);
@@ -277,6 +282,7 @@ void MainWindow::show_explain_heading() {
   explain_->set_heading(label_in_explain_ && !label.isEmpty() ? label
                         : generic ? tr("A drawing of a head, shaped by a tape measure")
                                   : tr("A picture of a head, made from a scan"));
+  explain_->set_brain_shown(session_.has_cortex());
 }
 
 void MainWindow::show_notice(const QString& sentence) {
@@ -322,6 +328,8 @@ void MainWindow::set_mode(Mode mode) {
   if (!explain && before == Mode::explain) setWindowState(before_explain_);
   if (mode != before) show_notice({});  // it was about what was done before
   if (mode == Mode::check) worksheet_->go_to(Worksheet::check_index);
+  if (explain && before != Mode::explain) want_cortex();
+  if (!explain && before == Mode::explain) say_no_cortex();
   refresh_stage();
   if (mode != before) {
     QApplication::processEvents(QEventLoop::ExcludeUserInputEvents);  // the stage has its new size

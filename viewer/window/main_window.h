@@ -24,6 +24,7 @@
 #include "viewer/window/worksheet.h"
 
 class QPrinter;
+class QSlider;
 
 namespace scalpmark::window {
 
@@ -46,6 +47,9 @@ public:
   [[nodiscard]] QString notice_text() const { return notice_->text(); }
   [[nodiscard]] Mode mode() const { return mode_; }
   void set_mode(Mode mode);
+  /// How much of the skin is left to be seen, 0 to 1; below 1 the template's brain is shown under it.
+  void set_skin_opacity(double opacity);
+  [[nodiscard]] double skin_opacity() const { return skin_opacity_; }
   [[nodiscard]] QPushButton* mode_button(Mode mode) const;
 
   /// Gives a lesson its place in Teach mode, and the button for it on the bar.
@@ -106,6 +110,11 @@ private:
   void face_fiducial(Fiducial which);
   void turn_bare_head();
   [[nodiscard]] viewer::Shown shown_now() const;
+  /// The skin as looked through, and what is then seen under it.
+  void look_through_skin(viewer::Shown& shown) const;
+  [[nodiscard]] bool looks_through_skin() const { return mode_ == Mode::explain || skin_opacity_ < 1; }
+  void want_cortex();
+  void say_no_cortex();
   [[nodiscard]] std::vector<StageNote> notes_now() const;
   void add_looked_into(viewer::Shown& shown);
   void connect_looked_into();
@@ -139,6 +148,7 @@ private:
   bool legend_ = true, numbers_ = true, gaps_ = false, gaps_asked_ = false;
   CoilContact under_coil_;
   HandTolerance by_hand_;
+  QString no_cortex_;              // why there is none, to be said
   bool label_in_explain_ = false;  // never remembered: a patient's room has other people's eyes
   std::optional<geometry::Plan> plan_with_landmarks_;
 
@@ -159,7 +169,8 @@ private:
   std::optional<LessonParts> lesson_;
   LengthUnit unit_ = LengthUnit::centimetre;
   QAction* gaps_action_ = nullptr;
-  QAction *undo_ = nullptr, *redo_ = nullptr, *save_action_ = nullptr;
+  QAction *undo_ = nullptr, *redo_ = nullptr, *save_action_ = nullptr, *brain_ = nullptr;
+  QSlider* skin_slider_ = nullptr;
   QMenu* recent_menu_ = nullptr;
   int bare_up_ = 0;
   bool fresh_head_ = true;

@@ -93,20 +93,18 @@ void MainWindow::build_menus() {
   auto* opacity_row = new QHBoxLayout(opacity);
   opacity_row->setContentsMargins(28, 4, 12, 4);
   auto* opacity_label = new QLabel(tr("Skin"));
-  auto* slider = new QSlider(Qt::Horizontal);
-  slider->setRange(20, 100);
-  slider->setValue(100);
-  slider->setAccessibleName(tr("Skin opacity in percent"));
-  opacity_label->setBuddy(slider);
+  skin_slider_ = new QSlider(Qt::Horizontal);
+  skin_slider_->setRange(20, 100);
+  skin_slider_->setValue(100);
+  skin_slider_->setAccessibleName(tr("Skin opacity in percent"));
+  opacity_label->setBuddy(skin_slider_);
   opacity_row->addWidget(opacity_label);
-  opacity_row->addWidget(slider, 1);
+  opacity_row->addWidget(skin_slider_, 1);
   auto* opacity_action = new QWidgetAction(view);
   opacity_action->setDefaultWidget(opacity);
   view->addAction(opacity_action);
-  connect(slider, &QSlider::valueChanged, this, [this](int percent) {
-    skin_opacity_ = percent / 100.0;
-    refresh_stage();
-  });
+  connect(skin_slider_, &QSlider::valueChanged, this,
+          [this](int percent) { set_skin_opacity(percent / 100.0); });
   const auto toggle = [&](const QString& text, bool on, auto&& act) {
     auto* action = view->addAction(text);
     action->setCheckable(true);
@@ -114,6 +112,10 @@ void MainWindow::build_menus() {
     connect(action, &QAction::toggled, this, act);
     return action;
   };
+  brain_ = toggle(tr("&Brain under the skin"), false, [this](bool on) {
+    if (on != (skin_opacity_ < 1)) set_skin_opacity(on ? viewer::skin_over_cortex : 1);
+  });
+  brain_->setShortcut(QKeySequence("Ctrl+Shift+B"));
   toggle(tr("&Legend"), legend_, [this](bool on) {
     legend_ = on;
     refresh_stage();

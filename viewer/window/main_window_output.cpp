@@ -57,7 +57,10 @@ OutputJob* MainWindow::new_output(const QString& done) {
     if (std::exchange(close_when_written_, false) && kind == NoticeBar::Kind::done) close();
   };
   connect(output_, &OutputJob::progressed, work_, &WorkBar::show_work);
-  connect(output_, &OutputJob::finished, this, [over, done] { over(done, NoticeBar::Kind::done); });
+  connect(output_, &OutputJob::finished, this, [this, over, done] {
+    const QString without = output_->no_cortex();
+    over(without.isEmpty() ? done : done + QLatin1Char(' ') + without, NoticeBar::Kind::done);
+  });
   connect(output_, &OutputJob::failed, this,
           [over](const QString& sentence) { over(sentence, NoticeBar::Kind::problem); });
   return output_;
@@ -83,7 +86,7 @@ void MainWindow::save_sheet() {
 void MainWindow::save_sheet_to(const QString& path, viewer::Paper paper) {
   if (!session_.is_ready()) return;
   if (OutputJob* job = new_output(tr("The sheet is saved in %1.").arg(QDir::toNativeSeparators(path))))
-    job->write_sheet(session_.kept(), session_.head(), paper, path);
+    job->write_sheet(session_.kept(), session_.head(), session_.template_files(), paper, path);
 }
 
 void MainWindow::print_sheet() {
@@ -91,7 +94,7 @@ void MainWindow::print_sheet() {
   std::unique_ptr<QPrinter> printer = ask_printer();
   if (!printer) return;
   if (OutputJob* job = new_output(tr("The sheet is on its way to the printer.")))
-    job->print_sheet(session_.kept(), session_.head(), std::move(printer));
+    job->print_sheet(session_.kept(), session_.head(), session_.template_files(), std::move(printer));
 }
 
 void MainWindow::save_picture() {

@@ -1,4 +1,9 @@
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
 #include "geometry/walk.h"
+#include "viewer/head_text.h"
 #include "viewer/palette.h"
 #include "viewer/window/main_window.h"
 #include "viewer/window/status_line.h"
@@ -11,20 +16,26 @@ using viewer::CoilOn;
 using viewer::Thing;
 using viewer::View;
 
+namespace {
+
+constexpr double skin_in_explain = 0.4;  // still a head, with the brain in it
+
+}  // namespace
+
 viewer::Shown MainWindow::shown_now() const {
   viewer::Shown shown;
   shown.coil_on = coil_.on;
   shown.row = coil_.row;
   shown.column = coil_.column;
   shown.placement = coil_.placement;
-  shown.head_description = session_.head().description;
-  shown.skin_opacity = skin_opacity_;
   std::set<Thing> things{Thing::skin, Thing::labels};
   const auto with = [&](std::initializer_list<Thing> more) { things.insert(more.begin(), more.end()); };
   if (mode_ == Mode::explain) {
     shown.things = {Thing::skin, Thing::treatment, Thing::coil};
+    look_through_skin(shown);
     return shown;
   }
+  shown.head_description = viewer::head_in_words(session_.kept(), session_.head());
   switch (mode_ == Mode::check ? Worksheet::check_index : worksheet_->current()) {
     case Worksheet::measure_index:
       with({Thing::tapes});
@@ -55,7 +66,40 @@ viewer::Shown MainWindow::shown_now() const {
   if (numbers_ && coil) things.insert(Thing::numbers);
   if (legend_ && coil) things.insert(Thing::legend);
   shown.things = std::move(things);
+  look_through_skin(shown);
   return shown;
+}
+
+void MainWindow::look_through_skin(viewer::Shown& shown) const {
+  shown.skin_opacity = skin_opacity_;
+  if (!session_.has_cortex() || !looks_through_skin()) return;
+  shown.things.insert(Thing::cortex);
+  if (mode_ == Mode::explain) {
+    // Whose brain it is not, the panel says in words for patients.
+    shown.under_coil = viewer::UnderCoil::lit;
+    shown.skin_opacity = std::min(skin_opacity_, skin_in_explain);
+  } else if (!shown.has(Thing::coil)) {
+    shown.under_coil = viewer::UnderCoil::left_out;
+  }
+}
+
+void MainWindow::set_skin_opacity(double opacity) {
+  const double before = std::exchange(skin_opacity_, opacity);
+  skin_slider_->setValue(static_cast<int>(std::lround(100 * opacity)));
+  brain_->setChecked(opacity < 1);
+  if (opacity < 1 && before == 1) want_cortex();
+  refresh_stage();
+}
+
+void MainWindow::want_cortex() {
+  no_cortex_.clear();  // it may have been installed since
+  session_.want_cortex();
+}
+
+void MainWindow::say_no_cortex() {
+  // Nothing for a patient to read; it is said when that is over.
+  if (mode_ == Mode::explain || no_cortex_.isEmpty()) return;
+  show_notice(no_cortex_);
 }
 
 std::vector<StageNote> MainWindow::notes_now() const {
@@ -99,7 +143,8 @@ void MainWindow::refresh_stage() {
   stage_->set_thin_skin(session_.thin_skin());
   if (mode_ == Mode::teach && lesson_) {
     LessonStage lesson = lesson_->stage(session_);
-    lesson.shown.skin_opacity = skin_opacity_;
+    lesson.shown.head_description = viewer::head_in_words(session_.kept(), session_.head());
+    look_through_skin(lesson.shown);
     stage_->show_plan(session_.head().head, session_.kept().entered, lesson.plan, lesson.shown,
                       std::move(lesson.notes));
     stage_->set_coil_movable(false);

@@ -107,6 +107,7 @@ void MeasureStep::show_case() {
   compare(tr("Tragus to tragus"), tapes.tragus_tragus_mm, head.tragus_tragus_mm);
   compare(tr("Around the head"), tapes.circumference_mm, head.circumference_mm);
   for (const std::string& note : session_.head().notes) notes << QString::fromStdString(note);
+  if (session_.has_cortex()) notes << session_.cortex_notes();
   set_note(notes.join(QLatin1Char('\n')));
 }
 

@@ -5,6 +5,7 @@
 #include <QTimer>
 
 #include "geometry/solve.h"
+#include "models/add_cortex.h"
 #include "models/error.h"
 #include "models/safe_file.h"
 
@@ -26,8 +27,8 @@ OutputJob::~OutputJob() {
 }
 
 void OutputJob::write_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
-                            viewer::Paper paper, const QString& file) {
-  make_sheet(kept, loaded, [this, paper, file](const auto& content, const auto& views) {
+                            const models::TemplateFiles& brain, viewer::Paper paper, const QString& file) {
+  make_sheet(kept, loaded, brain, [this, paper, file](const auto& content, const auto& views) {
     const std::string bytes = viewer::sheet_pdf(content, views, paper);
     tell(tr("Writing the sheet"), 0.95);
     models::write_whole(file.toStdString(), bytes);
@@ -35,9 +36,9 @@ void OutputJob::write_sheet(const models::CaseFile& kept, const models::LoadedHe
 }
 
 void OutputJob::print_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
-                            std::unique_ptr<QPrinter> printer) {
+                            const models::TemplateFiles& brain, std::unique_ptr<QPrinter> printer) {
   const std::shared_ptr<QPrinter> onto = std::move(printer);
-  make_sheet(kept, loaded, [onto](const auto& content, const auto& views) {
+  make_sheet(kept, loaded, brain, [onto](const auto& content, const auto& views) {
     viewer::paint_sheet(content, views, *onto);
     if (onto->printerState() == QPrinter::Error)
       throw models::ModelError(
@@ -46,11 +47,20 @@ void OutputJob::print_sheet(const models::CaseFile& kept, const models::LoadedHe
   });
 }
 
-void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded, Put put) {
+void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+                           const models::TemplateFiles& brain, Put put) {
   sheet_ = std::make_shared<Sheet>(Sheet{kept, loaded, std::move(put), {}, nullptr, {}});
   run(
-      [this, sheet = sheet_] {
+      [this, sheet = sheet_, brain] {
         tell(tr("Making the sheet"), 0.05);
+        if (sheet->loaded.head.cortex() == nullptr) {
+          sheet->loaded.notes.clear();
+          models::add_cortex(sheet->loaded, brain, [this](const std::string&, double fraction) {
+            tell(tr("Making the sheet"), 0.05 + 0.1 * fraction);
+          });
+          if (sheet->loaded.head.cortex() == nullptr && !sheet->loaded.notes.empty())
+            no_cortex_ = QString::fromStdString(sheet->loaded.notes.front());
+        }
         // With tape distances, whether or not the window has them by now.
         sheet->plan =
             geometry::solve(sheet->loaded.head, sheet->kept.entered, geometry::TapeDistances::each_path);

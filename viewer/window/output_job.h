@@ -6,6 +6,7 @@
 
 #include "models/case_file.h"
 #include "models/load_head.h"
+#include "models/template_brain.h"
 #include "viewer/sheet/sheet.h"
 #include "viewer/window/background_work.h"
 
@@ -22,22 +23,26 @@ public:
   explicit OutputJob(QObject* parent = nullptr);
   ~OutputJob() override;
 
-  /// The sheet of a case as a PDF file.
-  void write_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded, viewer::Paper paper,
-                   const QString& file);
+  /// The sheet of a case as a PDF file. A head without a cortex gets the one of `brain`, where it can.
+  void write_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+                   const models::TemplateFiles& brain, viewer::Paper paper, const QString& file);
   /// The same on paper.
   void print_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
-                   std::unique_ptr<QPrinter> printer);
+                   const models::TemplateFiles& brain, std::unique_ptr<QPrinter> printer);
+  /// Why the sheet says nothing of a cortex, once finished; empty where it does.
+  [[nodiscard]] const QString& no_cortex() const { return no_cortex_; }
   void write_picture(const QImage& picture, const QString& file);
 
 private:
   /// What is done with the sheet's text and views once they are there; runs in the thread.
   using Put = std::function<void(const viewer::SheetContent&, const std::vector<viewer::SheetView>&)>;
-  void make_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded, Put put);
+  void make_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+                  const models::TemplateFiles& brain, Put put);
   void draw_next_view();
 
   struct Sheet;
   std::shared_ptr<Sheet> sheet_;
+  QString no_cortex_;
 };
 
 }  // namespace scalpmark::window

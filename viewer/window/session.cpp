@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <algorithm>
 
+#include "geometry/plan_cortex.h"
 #include "geometry/solve.h"
 #include "geometry/text.h"
 #include "models/error.h"
@@ -196,7 +197,8 @@ void Session::commit(const Pending& pending, const Remembered& on) {
   plan_ = std::move(plan);
   has_tapes_ = with_tapes;
   thin_ = on.thin;
-  if (other_head) tapes_given_up_ = fields_wanted_ = false;
+  cortex_notes_ = on.cortex_notes;
+  if (other_head) tapes_given_up_ = fields_wanted_ = cortex_wanted_ = false;
   remember(pending.kept);
   if (is_saved()) {
     autosave_.stop();
@@ -241,7 +243,7 @@ void Session::start_job() {
     const Pending pending = *std::exchange(pending_, std::nullopt);
     try {
       // Settings may have been changed while the head was loaded.
-      commit(pending, {{}, job->head(), {}});
+      commit(pending, {{}, job->head(), {}, {}});
     } catch (const std::exception& error) {
       end_job();
       emit refused(sentence(error));
@@ -265,8 +267,9 @@ void Session::go_on_soon() {
 void Session::go_on() {
   soon_.stop();
   if (!is_ready()) return;
-  const bool measure = !has_tapes_ && !tapes_given_up_, fields = fields_wanted_ && !has_fields();
-  if (!measure && !fields) return;
+  const bool measure = !has_tapes_ && !tapes_given_up_, cortex = cortex_wanted_ && !has_cortex(),
+             fields = fields_wanted_ && !has_fields();
+  if (!measure && !cortex && !fields) return;
   // What is being loaded comes first; so does what is being worked out for the head in force.
   if (job_ && (pending_ || !job_->head() || job_->head() == head_)) return;
   if (job_) end_job();  // for a head that is no longer in force
@@ -277,6 +280,12 @@ void Session::go_on() {
     });
     emit working(tr("Working out tape distances"), 0);
     job->measure(head_, kept(), thin_);
+  } else if (cortex) {
+    connect(job, &HeadJob::finished, this, [this, job] {
+      if (job == job_.get()) cortex_is_there(*job);
+    });
+    emit working(tr("Laying the brain under the skin"), 0);
+    job->bring_cortex(head_, template_files_);
   } else {
     connect(job, &HeadJob::finished, this, [this, job] {
       if (job == job_.get()) fields_are_there();
@@ -295,6 +304,12 @@ void Session::work_out_tapes() {
 void Session::want_fields() {
   if (!is_ready() || has_fields()) return;
   fields_wanted_ = true;
+  go_on();
+}
+
+void Session::want_cortex() {
+  if (!is_ready() || has_cortex()) return;
+  cortex_wanted_ = true;
   go_on();
 }
 
@@ -322,6 +337,31 @@ void Session::fields_are_there() {
   emit changed();
 }
 
+void Session::cortex_is_there(const HeadJob& job) {
+  QStringList notes;
+  for (const std::string& note : job.cortex_notes()) notes << QString::fromStdString(note);
+  const auto head = job.with_cortex();
+  for (Remembered& one : heads_) {
+    if (one.head != job.head()) continue;
+    one.cortex_notes = notes;
+    if (head) one.head = head;
+  }
+  const bool in_force = job.head() == head_;
+  cortex_wanted_ = false;
+  end_job();
+  if (in_force) {
+    cortex_notes_ = notes;
+    if (head) {
+      head_ = head;
+      plan_ = std::make_shared<const geometry::Plan>(geometry::with_cortex(*plan_, head_->head));
+    } else {
+      emit no_cortex(notes.join(QLatin1Char(' ')));
+    }
+    emit changed();
+  }
+  go_on();
+}
+
 void Session::end_job() {
   job_->cancel();
   given_up_.erase(
@@ -344,6 +384,12 @@ void Session::cancel() {
     tapes_given_up_ = true;
     fields_wanted_ = false;
     emit changed();
+    return;
+  }
+  if (job_->brings_cortex()) {
+    cortex_wanted_ = false;
+    stop_job();
+    go_on();
     return;
   }
   const bool tapes = job_->head() && job_->head() == head_;
@@ -371,7 +417,7 @@ void Session::remember(const models::CaseFile& kept) {
   heads_.erase(
       std::remove_if(heads_.begin(), heads_.end(), [&](const Remembered& one) { return one.key == key; }),
       heads_.end());
-  heads_.insert(heads_.begin(), {key, head_, thin_});
+  heads_.insert(heads_.begin(), {key, head_, thin_, cortex_notes_});
   if (heads_.size() > heads_kept) heads_.resize(heads_kept);
 }
 

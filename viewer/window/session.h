@@ -61,6 +61,11 @@ public:
   [[nodiscard]] geometry::TapeDistances tapes() const {
     return has_fields() ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out;
   }
+  /// Whether the template's brain is under the head; the plan then says what lies under each placement.
+  [[nodiscard]] bool has_cortex() const { return is_ready() && head_->head.cortex() != nullptr; }
+  /// Sentences about it: how far it had to be pushed in, or, where it was wanted and is not there, why not
+  /// and what to install.
+  [[nodiscard]] const QStringList& cortex_notes() const { return cortex_notes_; }
   /// The head's skin thinned for drawing in motion, where there is one by now.
   [[nodiscard]] const std::optional<geometry::Surface>& thin_skin() const { return thin_; }
 
@@ -108,13 +113,20 @@ public:
   // --- long work
   [[nodiscard]] bool is_working() const { return job_ != nullptr || soon_.isActive(); }
   /// Gives up what is being loaded. A head that has its plan already stays, without the tape distances that
-  /// were being worked out until work_out_tapes() or want_fields().
+  /// were being worked out until work_out_tapes() or want_fields(), or without the cortex until
+  /// want_cortex().
   void cancel();
   void work_out_tapes();
   /// Has the head's distance fields worked out after what is under way: for a coil in the hand, and for marks
   /// found by their tape distances. `changed` comes when they are there.
   void want_fields();
   [[nodiscard]] bool fields_are_wanted() const { return fields_wanted_; }
+  /// Has the template's brain brought under the head in force, after what is under way. `changed` comes when
+  /// it is there; where it cannot be, `no_cortex` says so and all else goes on.
+  void want_cortex();
+  /// Where the brain is made from; for tests, which have none or one of their own.
+  void set_template_files(models::TemplateFiles files) { template_files_ = std::move(files); }
+  [[nodiscard]] const models::TemplateFiles& template_files() const { return template_files_; }
 
 signals:
   /// Case, head or plan were replaced.
@@ -129,6 +141,7 @@ signals:
   void rested();
   /// A change that had to be loaded first came to nothing; the case is as it was.
   void refused(const QString& sentence);
+  void no_cortex(const QString& sentence);
 
 private:
   enum class Purpose { edit, undo, redo, start };
@@ -144,6 +157,7 @@ private:
     std::string key;
     std::shared_ptr<const models::LoadedHead> head;
     std::optional<geometry::Surface> thin;
+    QStringList cortex_notes;
   };
 
   /// Brings a case into force by way of solving it; see change().
@@ -153,13 +167,14 @@ private:
   void commit(const Pending& pending, const Remembered& on);
   void start_job();
   /// Sees to it that the plan in force gets its tape distances, unless the user gave them up, and the head
-  /// its fields, if they are wanted.
+  /// its cortex and its fields, if they are wanted.
   void go_on();
   /// The same once no edit has come for a moment: whoever turns a wheel waits for the last number only.
   void go_on_soon();
   void measured(const HeadJob& job);
   void finished(const HeadJob& job);
   void fields_are_there();
+  void cortex_is_there(const HeadJob& job);
   HeadJob* new_job();
   void end_job();
   void stop_job();
@@ -170,7 +185,9 @@ private:
   std::shared_ptr<const models::LoadedHead> head_;
   std::shared_ptr<const geometry::Plan> plan_;
   std::optional<geometry::Surface> thin_;
-  bool has_tapes_ = false, tapes_given_up_ = false, fields_wanted_ = false;
+  bool has_tapes_ = false, tapes_given_up_ = false, fields_wanted_ = false, cortex_wanted_ = false;
+  QStringList cortex_notes_;
+  models::TemplateFiles template_files_;
   std::optional<UnplacedHead> unplaced_;
   QString file_;
 

@@ -202,6 +202,14 @@
         <source>shows the gap under the coil, or leaves it out</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Ctrl+Shift+B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>looks through the skin at the template&apos;s brain, and back</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
@@ -618,15 +626,23 @@
 <context>
     <name>scalpmark::window::ExplainPanel</name>
     <message>
-        <source>The flat coil rests gently on your head, and you hear it click. Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Done</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Back to the worksheet (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The flat coil rests gently on your head, and you hear it click.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; this brain is a drawn example, not your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -749,6 +765,10 @@
     </message>
     <message>
         <source>Laying tapes over the whole head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying the brain under the skin</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1341,6 +1361,10 @@
         <source>Glid&amp;e between views</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>&amp;Brain under the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::MeasureStep</name>
@@ -1691,6 +1715,10 @@
     </message>
     <message>
         <source>Laying tapes over the whole head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying the brain under the skin</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
