@@ -190,7 +190,7 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
 
 SheetTable alternatives(const geometry::Plan& plan) {
   SheetTable t{"Other treatment sites in use",
-               {{"site", 0.66, false}, {"cm from this sheet's site", 0.34, true}},
+               {{"site", 0.75, false}, {"cm from the site", 0.25, true}},
                {},
                ""};
   for (const auto& a : plan.treatment_alternatives)

@@ -225,7 +225,7 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
   if (content.cortex.rows.empty())
     block(pages, content.alternatives);
   else
-    blocks(pages, content.cortex, content.alternatives, 0.57);
+    blocks(pages, content.cortex, content.alternatives, 0.54);
   sentences(pages, "Warnings of this plan", content.warnings);
   sentences(pages, "Cautions", content.cautions);
   visits(pages);
