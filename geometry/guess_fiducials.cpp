@@ -25,6 +25,9 @@ constexpr double kept_at_first = 0.85, kept_at_last = 0.97;
 /// Pairs whose surfaces face further apart than this (a cosine) are no pairs.
 constexpr double facing_alike = 0.5;
 constexpr double worst_misfit_mm = 12;
+/// At the last, what hair cannot cover says where the head is, and the rest only how it is shaped: hair of a
+/// centimetre would else stretch and nod the head, and carry nasion and tragi away by more than 20 mm.
+constexpr double weight_under_hair = 0.1;
 constexpr double smallest_scale = 0.6, largest_scale = 1.5;
 
 struct Sample {
@@ -67,6 +70,17 @@ public:
 
   [[nodiscard]] bool counts(const Vector3d& p) const {
     return (p - model_.axes().origin).dot(model_.axes().up) > -below_tragi_mm;
+  }
+
+  /// Face and ears: from the tragi up to the brow, in front of the ears' rims.
+  [[nodiscard]] bool bare(const Vector3d& p) const {
+    constexpr double above_brow_mm = 20, behind_tragus_mm = -40, beside_mm = 62, before_tragus_mm = 25;
+    const Vector3d from = p - model_.axes().origin;
+    const double nasion_mm = (model_.fiducials().at.nasion - model_.axes().origin).dot(model_.axes().up);
+    const double front_mm = from.dot(model_.axes().front);
+    return from.dot(model_.axes().up) < nasion_mm + above_brow_mm &&
+           (front_mm > before_tragus_mm ||
+            (front_mm > behind_tragus_mm && std::abs(from.dot(model_.axes().right)) > beside_mm));
   }
 
   void sample(int count, double kept_share) {
@@ -178,11 +192,12 @@ public:
   /// One round by tangent planes: an affine step, of which every part that the skin says little about stays
   /// small. `freely` or not, scaling all axes alike. Returns the length of the step, mm at the size of a
   /// head.
-  double step_to_planes(Affine3d& fit, bool freely) const {
+  double step_to_planes(Affine3d& fit, bool freely, double scalp_weight = 1) const {
     constexpr double head_mm = 90, longest_mm = 12;  // a longer step trusts the planes too far
     // Of the pairs' weight; turning and scaling alike are free, bending a head out of its shape costs.
     constexpr double give = 1e-4, shape_give = 5e-3;
     const auto all = pairs(fit);
+    double weight = 1;
     // Shift; turn; scale alike; two stretches and three shears.
     using Step = Eigen::Matrix<double, 12, 1>;
     Eigen::Matrix<double, 12, 12> system = Eigen::Matrix<double, 12, 12>::Zero();
@@ -197,10 +212,11 @@ public:
           n.y() * arm.z() + n.z() * arm.y(), n.z() * arm.x() + n.x() * arm.z();
       if (!freely) row.tail<5>().setZero();
       const double off = n.dot(p.skin - there);
-      system += row * row.transpose();
-      right += off * row;
+      const double counts_for = bare(p.model) ? 1 : scalp_weight;
+      system += counts_for * row * row.transpose();
+      right += counts_for * off * row;
+      weight += counts_for;
     }
-    const double weight = std::max(1.0, static_cast<double>(all.size()));
     system.diagonal().head<7>().array() += give * weight;
     system.diagonal().tail<5>().array() += shape_give * weight;
     Step step = system.ldlt().solve(right);
@@ -335,6 +351,8 @@ FiducialGuess guess_fiducials(const Head& model, const Surface& skin) {
   Candidate best = candidates.front();
   fit.sample(finest, kept_at_last);
   settle(best.fit, last_rounds, true);
+  for (int round = 0; round < last_rounds; ++round)
+    if (fit.step_to_planes(best.fit, true, weight_under_hair) < settled_mm) break;
   FiducialGuess guess;
   guess.fit = best.fit;
   guess.misfit_mm = fit.misfit_mm(best.fit);

@@ -24,7 +24,9 @@ SurfacePoint corner_at(const Surface& skin, const Vector3d& place) {
   return corner(skin, static_cast<int>(std::find(all.begin(), all.end(), place) - all.begin()));
 }
 
-geometry::Head made() {
+}  // namespace
+
+geometry::Head fresh_generic_head() {
   const generic::HalfMesh half = generic::compiled_in_half();
   Surface skin = generic::mirrored(half);
   // Its points are corners and its top the highest of them, so that no search tree is built for them.
@@ -41,10 +43,8 @@ geometry::Head made() {
   return {std::move(skin), points, top};
 }
 
-}  // namespace
-
 const geometry::Head& generic_head() {
-  static const geometry::Head head = made();
+  static const geometry::Head head = fresh_generic_head();
   return head;
 }
 

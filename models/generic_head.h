@@ -9,4 +9,7 @@ namespace scalpmark::models {
 /// use, then shared.
 [[nodiscard]] const geometry::Head& generic_head();
 
+/// The same made anew, which is what the first use costs.
+[[nodiscard]] geometry::Head fresh_generic_head();
+
 }  // namespace scalpmark::models

@@ -7,8 +7,10 @@
 #include <cstring>
 
 #include "geometry/error.h"
+#include "geometry/guess_fiducials.h"
 #include "geometry/text.h"
 #include "models/error.h"
+#include "models/generic_head.h"
 #include "models/mesh_repair.h"
 #include "models/safe_file.h"
 #include "models/scan_repair.h"
@@ -64,33 +66,74 @@ double thinnest_extent(const std::vector<Vector3d>& points) {
   return high - low;
 }
 
-const UnitName* fitting_unit(double extent) {
+std::vector<const UnitName*> fitting_units(double extent) {
+  std::vector<const UnitName*> fitting;
   for (const UnitName& u : unit_names)
-    if (extent * u.mm >= smallest_extent_mm && extent * u.mm <= largest_extent_mm) return &u;
-  return nullptr;
+    if (extent * u.mm >= smallest_extent_mm && extent * u.mm <= largest_extent_mm) fitting.push_back(&u);
+  return fitting;
 }
 
-/// Millimetres per unit of the file.
-double scale_of(const std::string& name, double extent, std::optional<Unit> given,
-                std::vector<std::string>& notes) {
-  const UnitName* fits = fitting_unit(extent);
+/// The unit of a file: the one given, or those in which the numbers could be a head's.
+struct PossibleUnits {
+  const UnitName* first = nullptr;
+  const UnitName* second = nullptr;  ///< a bust in inches is as many units long as a bare head in centimetres
+};
+
+PossibleUnits possible_units(const std::string& name, double extent, std::optional<Unit> given) {
+  const auto fitting = fitting_units(extent);
   if (!given) {
-    if (fits == nullptr)
+    if (fitting.empty())
       throw ModelError(
           name +
           " is not the size of a head in millimetres, centimetres, metres or inches (its largest "
           "extent is " +
           to_text(extent, 4) + "); choose a mesh of a head, or say the unit.");
-    notes.push_back("Took the numbers in the file for " + std::string(fits->name) + ", in which it is " +
-                    to_text(extent * fits->mm / 10) + " cm at its largest extent.");
-    return fits->mm;
+    return {fitting[0], fitting.size() > 1 ? fitting[1] : nullptr};
   }
   const auto unit =
       std::find_if(unit_names.begin(), unit_names.end(), [&](const UnitName& u) { return u.unit == *given; });
-  if (fits != nullptr && fits->unit != *given)
+  if (!fitting.empty() && std::find(fitting.begin(), fitting.end(), &*unit) == fitting.end())
     throw ModelError(name + " is not the size of a head in " + unit->name + " (its largest extent would be " +
-                     to_text(extent * unit->mm / 10, 2) + " cm); " + fits->name + " would fit.");
-  return unit->mm;
+                     to_text(extent * unit->mm / 10, 2) + " cm); " + fitting[0]->name + " would fit.");
+  return {&*unit, nullptr};
+}
+
+/// How well a head of an adult's size fits into the skin with its numbers times `factor`, mm; nothing if no
+/// head can be made out.
+std::optional<double> misfit_of_head(const geometry::Surface& skin, double factor) {
+  std::vector<Vector3d> scaled = skin.vertices();
+  for (Vector3d& v : scaled) v *= factor;
+  try {
+    return geometry::guess_fiducials(generic_head(), skin.moved(std::move(scaled))).misfit_mm;
+  } catch (const geometry::GeometryError&) {
+    return {};
+  }
+}
+
+/// Settles the unit of a skin that stands in the first of two possible ones, and says what was taken.
+geometry::Surface in_likelier_unit(const geometry::Surface& skin, const PossibleUnits& units, double extent,
+                                   std::vector<std::string>& notes) {
+  const UnitName* taken = units.first;
+  std::string why = ".";
+  geometry::Surface settled = skin;
+  if (units.second != nullptr) {
+    const double factor = units.second->mm / units.first->mm;
+    const auto first = misfit_of_head(skin, 1), second = misfit_of_head(skin, factor);
+    if (second && (!first || *second < *first)) {
+      taken = units.second;
+      std::vector<Vector3d> scaled = skin.vertices();
+      for (Vector3d& v : scaled) v *= factor;
+      settled = skin.moved(std::move(scaled));
+    }
+    const UnitName* other = taken == units.first ? units.second : units.first;
+    why = first || second ? "; a head of an adult's size was made out so, in " + std::string(other->name) +
+                                (first && second ? " less well." : " none.")
+                          : "; " + std::string(other->name) + " would fit too, so compare a tape's length.";
+  }
+  notes.insert(notes.begin(), "Took the numbers in the file for " + std::string(taken->name) +
+                                  ", in which it is " + to_text(extent * taken->mm / 10) +
+                                  " cm at its largest extent" + why);
+  return settled;
 }
 
 void check_size(const std::string& name, const std::vector<Vector3d>& vertices) {
@@ -132,20 +175,23 @@ SkinImport read_mesh(const fs::path& file, std::optional<Unit> unit, const Progr
   tell("joining triangles", 0.4);
   merge_equal_vertices(mesh);
   std::vector<std::string> notes;
-  const double mm = scale_of(name, extent_of(largest_piece(mesh).mesh.vertices).maxCoeff(), unit, notes);
-  for (Vector3d& v : mesh.vertices) v *= mm;
+  const double extent = extent_of(largest_piece(mesh).mesh.vertices).maxCoeff();
+  const PossibleUnits units = possible_units(name, extent, unit);
+  for (Vector3d& v : mesh.vertices) v *= units.first->mm;
   tell("checking the mesh", 0.6);
   mesh = repair_mesh(std::move(mesh), name, notes);
-  check_size(name, mesh.vertices);
   tell("checking the mesh", 0.7);
   try {
     geometry::Surface skin(std::move(mesh.vertices), std::move(mesh.triangles));
+    if (!unit) skin = in_likelier_unit(skin, units, extent, notes);
+    check_size(name, skin.vertices());
     constexpr double small_hole_mm = 60;  // around; about 2 cm across
     skin = close_small_holes(skin, small_hole_mm, notes);
     tell("thinning out the triangles", 0.75);
     skin = thin_to_size(skin, name, notes);
     tell("looking for shoulders", 0.9);
     skin = cut_shoulders(skin, notes);
+    note_roughness(skin, notes);
     note_holes(skin, notes);
     tell("checking the mesh", 1);
     return {std::move(skin), std::move(notes)};

@@ -3,6 +3,7 @@
 #include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <unordered_map>
 
 #include "geometry/all_cores.h"
@@ -55,7 +56,7 @@ Vector3d main_extents(const std::vector<Vector3d>& points) {
   return extents;
 }
 
-/// How far the corners of a skin lie from another at most.
+/// How far the corners of a skin's triangles lie from another skin at most.
 double farthest_mm(const Surface& from, const Surface& to) {
   to.prepare();
   const auto& all = from.vertices();
@@ -63,7 +64,8 @@ double farthest_mm(const Surface& from, const Surface& to) {
   std::array<double, parts> farthest{};
   geometry::on_all_cores(parts, [&](std::size_t part) {
     for (std::size_t v = part; v < all.size(); v += parts)
-      farthest[part] = std::max(farthest[part], (all[v] - to.position(to.closest(all[v]))).norm());
+      if (from.face_at(static_cast<int>(v)) >= 0)
+        farthest[part] = std::max(farthest[part], (all[v] - to.position(to.closest(all[v]))).norm());
   });
   return *std::max_element(farthest.begin(), farthest.end());
 }
@@ -157,6 +159,47 @@ Surface cut_shoulders(const Surface& skin, std::vector<std::string>& notes) {
   } catch (const geometry::GeometryError&) {
     return skin;
   }
+}
+
+void note_roughness(const Surface& skin, std::vector<std::string>& notes) {
+  constexpr double reach_mm = 5, rough_mm = 0.25, bare_share = 0.7;
+  constexpr int places = 400;
+  constexpr std::size_t fewest = 8;  // a coarse mesh has no roughness to measure
+  double area = 0;
+  const int faces = static_cast<int>(skin.triangles().size());
+  for (int f = 0; f < faces; ++f) area += skin.face_area(f);
+  std::vector<double> off_plane_mm;
+  double next = 0, passed = 0;
+  for (int f = 0; f < faces; ++f) {
+    passed += skin.face_area(f);
+    if (passed < next) continue;
+    next = passed + area / places;
+    const Vector3d middle = skin.position({f});
+    std::vector<Vector3d> around;
+    skin.visit(
+        [&](const Vector3d& low, const Vector3d& high) {
+          return (middle - middle.cwiseMax(low).cwiseMin(high)).norm() < reach_mm;
+        },
+        [&](int face) {
+          if ((skin.corner(face, 0) - middle).norm() < reach_mm) around.push_back(skin.corner(face, 0));
+        });
+    if (around.size() < fewest) continue;
+    Vector3d centre = Vector3d::Zero();
+    for (const auto& p : around) centre += p / static_cast<double>(around.size());
+    Eigen::Matrix3d spread = Eigen::Matrix3d::Zero();
+    for (const auto& p : around) spread += (p - centre) * (p - centre).transpose();
+    const double least = Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d>(spread).eigenvalues()[0];
+    off_plane_mm.push_back(std::sqrt(std::max(0.0, least / static_cast<double>(around.size()))));
+  }
+  if (off_plane_mm.size() < places / 4) return;
+  const auto hairy = off_plane_mm.begin() +
+                     static_cast<std::ptrdiff_t>(bare_share * static_cast<double>(off_plane_mm.size()));
+  std::nth_element(off_plane_mm.begin(), hairy, off_plane_mm.end());
+  if (*hairy > rough_mm)
+    notes.push_back(
+        "The skin is rough (" + to_text(*hairy) +
+        " mm up and down within a centimetre), as hair is: marks lie on the hair, not on the scalp; "
+        "compare the tapes with those of the head itself.");
 }
 
 }  // namespace scalpmark::models

@@ -4,14 +4,18 @@
 #include <Eigen/Geometry>
 #include <map>
 
+#include "geometry/guess_fiducials.h"
+#include "geometry/scale.h"
 #include "geometry/solve.h"
 #include "geometry/tolerance.h"
 #include "geometry/vertex.h"
 #include "models/coil_library.h"
 #include "models/generic_head.h"
+#include "models/mesh_file.h"
 #include "models/mri_file.h"
 #include "tests/bench/vtk_landmarks.h"
 #include "tests/support/coils.h"
+#include "tests/support/finer.h"
 #include "tests/support/heads.h"
 #include "tests/support/template_head.h"
 
@@ -182,6 +186,38 @@ void tolerance_generic(benchmark::State& state) {
   state.counters["triangles"] = static_cast<double>(head.skin().triangles().size());
 }
 BENCHMARK(tolerance_generic)->Unit(benchmark::kMillisecond)->Iterations(3)->UseRealTime();
+
+/// What the program waits for before the built-in head is there, tapes and vertex included.
+void load_generic(benchmark::State& state) {
+  for (auto _ : state) {
+    const geometry::Head head = models::fresh_generic_head();
+    benchmark::DoNotOptimize(head.tapes());
+  }
+  state.counters["triangles"] = static_cast<double>(models::generic_head().skin().triangles().size());
+}
+BENCHMARK(load_generic)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+void scale_generic(benchmark::State& state) {
+  for (auto _ : state)
+    benchmark::DoNotOptimize(geometry::scale_to_tapes(models::generic_head(), {362, 368, 565}));
+}
+BENCHMARK(scale_generic)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+/// From file to skin for a scan of 2.3 million triangles, thinned on the way (memory: bench_memory scan).
+void scan_to_skin(benchmark::State& state) {
+  const std::string file = tests::reference_file("bench-scan.ply");
+  const geometry::Surface fine = tests::finer(models::generic_head().skin(), 5, 0.03);
+  models::write_ply(file, fine);
+  for (auto _ : state) benchmark::DoNotOptimize(models::read_mesh(file));
+  state.counters["triangles"] = static_cast<double>(fine.triangles().size());
+}
+BENCHMARK(scan_to_skin)->Unit(benchmark::kMillisecond)->Iterations(1)->UseRealTime();
+
+void guess_points_generic(benchmark::State& state) {
+  for (auto _ : state)
+    benchmark::DoNotOptimize(geometry::guess_fiducials(models::generic_head(), template_head().skin()));
+}
+BENCHMARK(guess_points_generic)->Unit(benchmark::kMillisecond)->Iterations(2)->UseRealTime();
 
 void mri_to_skin(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(models::read_mri(tests::reference_file("ch2.nii.gz")));

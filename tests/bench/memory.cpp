@@ -1,4 +1,4 @@
-// Peak memory of one job in a process of its own. usage: bench_memory mri | solve
+// Peak memory of one job in a process of its own. usage: bench_memory mri | scan FILE | solve SKIN.ply
 #include <sys/resource.h>
 
 #include <cstdio>
@@ -16,12 +16,15 @@ using namespace scalpmark;
 int main(int argc, char** argv) {
   const bool mri = argc == 2 && std::strcmp(argv[1], "mri") == 0;
   const bool solve = argc == 3 && std::strcmp(argv[1], "solve") == 0;
-  if (!mri && !solve) {
-    std::fputs("usage: bench_memory mri | solve SKIN.ply\n", stderr);
+  const bool scan = argc == 3 && std::strcmp(argv[1], "scan") == 0;
+  if (!mri && !scan && !solve) {
+    std::fputs("usage: bench_memory mri | scan FILE | solve SKIN.ply\n", stderr);
     return 2;
   }
   if (mri) {
     (void)models::read_mri(tests::reference_file("ch2.nii.gz"));
+  } else if (scan) {
+    (void)models::read_mesh(argv[2]);
   } else {
     const auto table = tests::read_electrode_table(tests::reference_file("standard_1005.elc"));
     auto read = models::read_mesh(argv[2], models::Unit::millimetre);

@@ -6,10 +6,15 @@
 #include <map>
 #include <sstream>
 
+#include "geometry/guess_fiducials.h"
 #include "geometry/head.h"
+#include "geometry/solve.h"
+#include "geometry/text.h"
 #include "models/error.h"
 #include "models/generic_head.h"
 #include "models/mesh_file.h"
+#include "tests/support/coils.h"
+#include "tests/support/finer.h"
 #include "tests/support/mesh_writers.h"
 #include "tests/support/shapes.h"
 #include "tests/support/temporary_folder.h"
@@ -72,26 +77,49 @@ Surface head_on_shoulders() {
   return {std::move(vertices), std::move(open)};
 }
 
-/// Each triangle cut into four, corners shifted by up to `grain_mm`.
-Surface finer(const Surface& skin, double grain_mm) {
-  std::vector<Vector3d> vertices = skin.vertices();
-  std::vector<Triangle> triangles;
-  std::map<std::pair<int, int>, int> middles;
-  const auto middle = [&](int a, int b) {
-    const auto [found, added] = middles.emplace(std::minmax(a, b), static_cast<int>(vertices.size()));
-    if (added) {
-      const double phase = static_cast<double>(vertices.size());
-      vertices.push_back(0.5 * (skin.vertex(a) + skin.vertex(b)) +
-                         grain_mm * Vector3d(std::sin(phase), std::sin(2.7 * phase), std::sin(4.3 * phase)));
-    }
-    return found->second;
-  };
-  for (const auto& [a, b, c] : skin.triangles()) {
-    const int ab = middle(a, b), bc = middle(b, c), ca = middle(c, a);
-    for (const Triangle& t : {Triangle{a, ab, ca}, {ab, b, bc}, {bc, c, ca}, {ab, bc, ca}})
-      triangles.push_back(t);
+/// As scanners write it: binary, every corner with a normal and a colour.
+std::string coloured_ply(const tests::RawMesh& scan) {
+  std::string bytes =
+      "ply\nformat binary_little_endian 1.0\nelement vertex " + std::to_string(scan.vertices.size()) +
+      "\nproperty float x\nproperty float y\nproperty float z\nproperty float nx\nproperty float ny\n"
+      "property float nz\nproperty uchar red\nproperty uchar green\nproperty uchar blue\n"
+      "property uchar alpha\nelement face " +
+      std::to_string(scan.triangles.size()) + "\nproperty list uchar int vertex_indices\nend_header\n";
+  for (const auto& v : scan.vertices) {
+    for (int k = 0; k < 3; ++k) tests::put_little_endian(bytes, static_cast<float>(v[k]));
+    for (const float n : {0.0F, 0.0F, 1.0F}) tests::put_little_endian(bytes, n);
+    for (const int c : {200, 160, 140, 255}) tests::put_little_endian(bytes, static_cast<std::uint8_t>(c));
   }
-  return {std::move(vertices), std::move(triangles)};
+  for (const auto& t : scan.triangles) {
+    tests::put_little_endian(bytes, std::uint8_t{3});
+    for (const int corner : t) tests::put_little_endian(bytes, static_cast<std::int32_t>(corner));
+  }
+  return bytes;
+}
+
+/// The generic head with hair: its scalp, from the hairline to the nape, raised by `thick_mm` and roughened
+/// by tufts of about a centimetre, `tufts_mm` up and down.
+Surface with_hair(double thick_mm, double tufts_mm) {
+  const Surface& bald = models::generic_head().skin();
+  const auto rising = [](double from, double to, double x) {
+    const double t = std::clamp((x - from) / (to - from), 0.0, 1.0);
+    return t * t * (3 - 2 * t);
+  };
+  std::vector<Vector3d> vertices = bald.vertices();
+  for (size_t v = 0; v < vertices.size(); ++v) {
+    const Vector3d p = vertices[v];
+    // Above a plane that rises from the nape over the ears to the forehead.
+    const double hair = rising(0, 20, p.z() - 42 - 0.45 * p.y());
+    const double tuft = std::sin(0.6 * p.x()) * std::sin(0.6 * p.y() + 1) * std::sin(0.6 * p.z() + 2);
+    vertices[v] += hair * (thick_mm + 2 * tufts_mm * tuft) * bald.vertex_normals()[v];
+  }
+  return bald.moved(std::move(vertices));
+}
+
+std::string all_of(const std::vector<std::string>& notes) {
+  std::string all;
+  for (const auto& n : notes) all += n + "\n";
+  return all;
 }
 
 }  // namespace
@@ -151,7 +179,7 @@ TEST_CASE("small holes are closed and said, large ones stay open") {
 
 TEST_CASE("a skin of too many triangles is thinned, moves by less than 0.3 mm, and both are said") {
   const Surface& generic = models::generic_head().skin();
-  const Surface fine = finer(generic, 0.03);
+  const Surface fine = tests::finer(generic, 2, 0.03);
   REQUIRE(fine.triangles().size() > 250'000);
   std::vector<std::string> notes;
   const Surface thin = models::thin_to_size(fine, "scan.ply", notes);
@@ -159,11 +187,13 @@ TEST_CASE("a skin of too many triangles is thinned, moves by less than 0.3 mm, a
   CHECK(thin.is_closed());
   REQUIRE(notes.size() == 1);
   CHECK(notes.front().find("Thinned the skin from " + std::to_string(fine.triangles().size())) == 0);
+  // Every corner, and what is said of them.
   double farthest = 0;
-  for (size_t i = 3; i < fine.vertices().size(); i += 41)
-    farthest =
-        std::max(farthest, (fine.vertices()[i] - thin.position(thin.closest(fine.vertices()[i]))).norm());
+  for (const Vector3d& p : fine.vertices())
+    farthest = std::max(farthest, (p - thin.position(thin.closest(p))).norm());
   CHECK(farthest < 0.3);
+  const std::string said = "more than " + geometry::to_text(farthest, 2) + " mm";
+  CHECK(notes.front().find(said) != std::string::npos);
   CHECK(models::thin_to_size(generic, "scan.ply", notes).triangles().size() == generic.triangles().size());
   CHECK(notes.size() == 1);
 }
@@ -201,5 +231,105 @@ TEST_CASE("a coloured scan in inches, in many shells, with a hole, is read as a 
     CHECK((all.find("inches") != std::string::npos) == !unit);
     CHECK(all.find("Kept the largest of 13 pieces") != std::string::npos);
     CHECK(all.find("Closed a small hole") != std::string::npos);
+  }
+}
+
+TEST_CASE("a scan with grain is thinned up to its open neck, whose rim stays as it is") {
+  const Surface& generic = models::generic_head().skin();
+  std::vector<Triangle> open;
+  for (const auto& t : generic.triangles())
+    if (std::any_of(t.begin(), t.end(), [&](int v) { return generic.vertex(v).z() > -124; }))
+      open.push_back(t);
+  const Surface fine = tests::finer(Surface(generic.vertices(), open), 2, 0.08);
+  REQUIRE(!fine.is_closed());
+  std::vector<std::string> notes;
+  const Surface thin = models::thin_to_size(fine, "scan.ply", notes);
+  CHECK(thin.triangles().size() <= 150'000);
+  REQUIRE(thin.borders().size() == fine.borders().size());
+  CHECK(thin.borders()[0].size() == fine.borders()[0].size());
+  CHECK(all_of(notes).find("Thinned the skin") == 0);
+}
+
+TEST_CASE("a bust from a scanner, in inches or metres, tilted, coloured, in 200 shells, is read as a head") {
+  const TemporaryFolder folder;
+  const Eigen::Affine3d tilt =
+      Eigen::Translation3d(900, -300, 150) * Eigen::AngleAxisd(0.6, Vector3d(1, 0.4, -0.2).normalized());
+  tests::RawMesh scan(head_on_shoulders());
+  for (auto& v : scan.vertices) v = tilt * v;
+  const size_t own = scan.vertices.size();
+  for (int i = 0; i < 199; ++i) {
+    tests::RawMesh crumb(tests::sphere(1 + 0.02 * i, 1));
+    for (auto& v : crumb.vertices)
+      v += scan.vertices[static_cast<size_t>(i) * 97 % own] + Vector3d(12, 5, 30);
+    scan.add(crumb);
+  }
+  const auto& points = models::generic_head().fiducials().at;
+  for (const auto& [mm, name, unit] :
+       {std::tuple(25.4, "inches", models::Unit::inch), std::tuple(1000.0, "metres", models::Unit::metre)}) {
+    CAPTURE(name);
+    const auto file = tests::write_bytes(folder / "bust.ply", coloured_ply(scan.times(1 / mm)));
+    for (const std::optional<models::Unit> given : {std::optional<models::Unit>(), std::optional(unit)}) {
+      const auto read = models::read_mesh(file, given);
+      const std::string said = all_of(read.notes);
+      CAPTURE(said);
+      if (!given) CHECK(said.find("Took the numbers in the file for " + std::string(name)) == 0);
+      CHECK(said.find("Kept the largest of 200 pieces") != std::string::npos);
+      CHECK(said.find("Cut the shoulders off below the neck.") != std::string::npos);
+      for (const auto& note : read.notes) CHECK(note.ends_with('.'));
+      for (const Vector3d& p : {points.nasion, points.inion, points.left_tragus, points.right_tragus})
+        CHECK((read.skin.position(read.skin.closest(tilt * p)) - tilt * p).norm() < 0.05);
+      const auto guess = geometry::guess_fiducials(models::generic_head(), read.skin);
+      CHECK((guess.at.nasion - tilt * points.nasion).norm() < 15);
+      CHECK((guess.at.inion - tilt * points.inion).norm() < 15);
+    }
+  }
+}
+
+TEST_CASE("a bare head in centimetres is not taken for one in inches") {
+  const TemporaryFolder folder;
+  // Cut off below the chin: 23 units long in centimetres, which in inches would be a bust.
+  tests::RawMesh head(models::generic_head().skin());
+  std::erase_if(head.triangles,
+                [&](const Triangle& t) { return head.vertices[static_cast<size_t>(t[0])].z() < -90; });
+  const auto read =
+      models::read_mesh(tests::write_bytes(folder / "head.ply", tests::ply_text(head.times(0.1))));
+  CHECK(read.notes.front().find("Took the numbers in the file for centimetres") == 0);
+  CHECK(read.notes.front().find("in inches none") != std::string::npos);
+  // What is no head at all says that the other unit would do as well.
+  const auto egg = models::read_mesh(
+      tests::write_bytes(folder / "egg.ply",
+                         tests::ply_text(tests::RawMesh(tests::sphere(100, 5, {0.4, 1.0, 1.0})).times(0.1))));
+  CHECK(egg.notes.front().find("centimetres") != std::string::npos);
+}
+
+TEST_CASE("hair of 5 to 10 mm: tufts are said at import, thickness shows against the tapes entered") {
+  const TemporaryFolder folder;
+  const geometry::Head& bald = models::generic_head();
+  const auto read = [&](const Surface& skin) {
+    return models::read_mesh(tests::write_bytes(folder / "hair.ply", tests::ply_text(tests::RawMesh(skin))),
+                             models::Unit::millimetre);
+  };
+  CHECK(all_of(read(bald.skin()).notes).find("rough") == std::string::npos);
+  for (const double thick_mm : {5.0, 10.0}) {
+    CAPTURE(thick_mm);
+    const auto smooth = read(with_hair(thick_mm, 0)), tufted = read(with_hair(thick_mm, 1.2));
+    CHECK(all_of(smooth.notes).find("rough") == std::string::npos);
+    CHECK(all_of(tufted.notes).find("The skin is rough (") != std::string::npos);
+    CHECK(all_of(tufted.notes).find("marks lie on the hair, not on the scalp") != std::string::npos);
+    for (const Surface* skin : {&smooth.skin, &tufted.skin}) {
+      const auto guess = geometry::guess_fiducials(bald, *skin);
+      CHECK((guess.at.nasion - bald.fiducials().at.nasion).norm() < 15);
+      CHECK((guess.at.inion - bald.fiducials().at.inion).norm() < 15);
+      CHECK((guess.at.left_tragus - bald.fiducials().at.left_tragus).norm() < 15);
+      CHECK((guess.at.right_tragus - bald.fiducials().at.right_tragus).norm() < 15);
+      // The tapes taken on the head under its hair are shorter than those on the scan, and the plan says so.
+      const geometry::Head head(*skin, bald.fiducials().at);
+      geometry::Case entered;
+      entered.coil_model = tests::flat_coil();
+      entered.tape_mm = {bald.tapes().nasion_inion_mm, bald.tapes().tragus_tragus_mm, {}};
+      const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
+      CHECK(head.tapes().nasion_inion_mm > bald.tapes().nasion_inion_mm + 5);
+      CHECK(all_of(plan.warnings).find("nasion-inion") != std::string::npos);
+    }
   }
 }
