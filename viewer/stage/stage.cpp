@@ -263,9 +263,10 @@ void Stage::refresh() {
       w.width = measured.width + 2 * s.scale;
       w.height = measured.height;
     }
-    std::vector<Box> boxes;
+    std::vector<MarkInPicture> boxes;
     for (const auto& m : marks())
-      if (m.visible) boxes.push_back(pixel_box(m, s));
+      if (m.visible)
+        boxes.push_back({pixel_box(m, s), m.thing != Thing::landmarks && m.thing != Thing::grid});
     std::vector<Box> taken;
     for (const auto& c : p.taken) taken.push_back(c.box);
     p.labels = place_labels(std::move(wishes), free, taken, boxes, p.head_in_picture, s.scale);
