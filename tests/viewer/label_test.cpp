@@ -58,3 +58,16 @@ TEST_CASE("a label that may go far stands beside the head, with a line back to i
   CHECK(head.share(placed[0].box) == 0);
   CHECK(placed[0].leader);
 }
+
+TEST_CASE("a label that must cover a mark covers a landmark's dot rather than the pulse point") {
+  const Box canvas{0, 0, 130, 60};
+  // Above and below the anchor there is room for one label each; a mark lies in either.
+  const Box above{0, 0, 130, 26}, below{0, 34, 130, 60};
+  for (const bool chief_above : {true, false}) {
+    const auto placed = place_labels({wish(65, 30, 9, true)}, canvas, {},
+                                     {{above, chief_above}, {below, !chief_above}}, {}, 1);
+    REQUIRE(placed.size() == 1);
+    CHECK(placed[0].box.overlaps(chief_above ? below : above));
+    CHECK_FALSE(placed[0].box.overlaps(chief_above ? above : below));
+  }
+}

@@ -17,7 +17,7 @@ constexpr int directions = 24;
 /// What standing on the head costs a label, in pixels of distance it would rather go.
 constexpr double cost_on_head = 110;
 /// What covering a mark costs it: more than any way round.
-constexpr double cost_on_mark = 1000;
+constexpr double cost_on_mark = 1000, cost_on_chief_mark = 10'000;
 
 double turn(const Pixel& a, const Pixel& b, const Pixel& c) {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
@@ -60,12 +60,20 @@ double Coverage::share(const Box& box) const {
   return static_cast<double>(on) / all;
 }
 
-std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& canvas,
-                                      const std::vector<Box>& taken, const std::vector<Box>& marks,
-                                      const Coverage& head, double scale) {
+namespace {
+
+struct Placed {
+  std::vector<PlacedLabel> labels;
+  double cost = 0;
+  std::optional<Pixel> covering;  ///< anchor of the first label that covers a chief mark
+};
+
+Placed place_in_order(std::vector<LabelWish> wishes, const Box& canvas, const std::vector<Box>& taken,
+                      const std::vector<MarkInPicture>& marks, const Coverage& head, double scale) {
   std::stable_sort(wishes.begin(), wishes.end(),
                    [](const LabelWish& a, const LabelWish& b) { return a.priority > b.priority; });
-  std::vector<PlacedLabel> placed;
+  Placed all;
+  std::vector<PlacedLabel>& placed = all.labels;
   for (const auto& wish : wishes) {
     std::optional<Box> best;
     double best_cost = 0;
@@ -86,9 +94,9 @@ std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& 
         }
       }
       for (const auto& m : marks)
-        if (box.overlaps(m)) {
+        if (box.overlaps(m.box)) {
           if (!wish.may_go_far) return;
-          cost += cost_on_mark;
+          cost += m.chief ? cost_on_chief_mark : cost_on_mark;
         }
       if (wish.may_go_far) cost += cost_on_head * head.share(box);
       if (!best || cost < best_cost) {
@@ -96,9 +104,9 @@ std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& 
         best_cost = cost;
       }
     };
-    const auto around = [&](double distance, bool leader) {
-      for (int i = 0; i < directions; ++i) {
-        const double a = 2 * std::numbers::pi * i / directions;
+    const auto around = [&](double distance, bool leader, int ways = directions) {
+      for (int i = 0; i < ways; ++i) {
+        const double a = 2 * std::numbers::pi * i / ways;
         consider(std::cos(a), std::sin(a), distance, leader);
       }
     };
@@ -106,13 +114,42 @@ std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& 
     around(close, false);
     if (wish.may_go_far)
       for (const double far : far_px) around(wish.clear_px + far * scale, true);
+    // Hemmed in by other labels' lines: looked for more closely before a mark is covered.
+    if (wish.may_go_far && (!best || best_cost >= cost_on_mark))
+      for (const double far : far_px)
+        for (const double part : {0.85, 1.0, 1.15})
+          around(wish.clear_px + part * far * scale, true, 6 * directions);
     if (best) {
       const Pixel end = nearest_of(*best, wish.anchor);
       const bool leader = std::hypot(end.x - wish.anchor.x, end.y - wish.anchor.y) > close + 8 * scale;
       placed.push_back({wish, *best, leader});
+      all.cost += best_cost;
+      if (best_cost >= cost_on_chief_mark && !all.covering) all.covering = wish.anchor;
     }
   }
-  return placed;
+  return all;
+}
+
+}  // namespace
+
+std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& canvas,
+                                      const std::vector<Box>& taken, const std::vector<MarkInPicture>& marks,
+                                      const Coverage& head, double scale) {
+  // A label that others have hemmed in so that it must cover a chief mark is tried again before them.
+  constexpr int most_tries = 4;
+  Placed best = place_in_order(wishes, canvas, taken, marks, head, scale);
+  Placed last = best;
+  for (int i = 1; i < most_tries && last.covering; ++i) {
+    int first = 0;
+    for (const auto& w : wishes) first = std::max(first, w.priority + 1);
+    for (auto& w : wishes)
+      if (w.may_go_far && w.anchor.x == last.covering->x && w.anchor.y == last.covering->y)
+        w.priority = first;
+    last = place_in_order(wishes, canvas, taken, marks, head, scale);
+    if (last.labels.size() >= best.labels.size() ? last.cost < best.cost : best.covering && !last.covering)
+      best = last;
+  }
+  return best.labels;
 }
 
 }  // namespace scalpmark::viewer

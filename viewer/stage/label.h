@@ -55,13 +55,19 @@ struct PlacedLabel {
   bool leader = false;
 };
 
+/// What a mark takes up of the picture. Chief ones, such as the pulse point, are covered last.
+struct MarkInPicture {
+  Box box;
+  bool chief = false;
+};
+
 /// Places labels one by one, highest priority first, each at the best free spot around its anchor: no label
 /// overlaps another, the `taken` boxes or the canvas' rim; marks (`marks`) are covered only when nothing else
 /// is left, and never by a label of low priority; leader lines do not cross; labels that may go far rather
 /// stand beside the head (`head`) than on it. A label without a spot is left out.
 [[nodiscard]] std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& canvas,
                                                     const std::vector<Box>& taken,
-                                                    const std::vector<Box>& marks, const Coverage& head,
-                                                    double scale);
+                                                    const std::vector<MarkInPicture>& marks,
+                                                    const Coverage& head, double scale);
 
 }  // namespace scalpmark::viewer

@@ -274,10 +274,13 @@ void Stage::refresh() {
       w.width = measured.width + 2 * s.scale;
       w.height = measured.height;
     }
-    std::vector<Box> boxes;
+    std::vector<MarkInPicture> boxes;
     for (const auto& m : marks())
-      if (m.visible) boxes.push_back(pixel_box(m, s));
-    p.gaps.take_room(boxes, s);
+      if (m.visible)
+        boxes.push_back({pixel_box(m, s), m.thing != Thing::landmarks && m.thing != Thing::grid});
+    std::vector<Box> room;
+    p.gaps.take_room(room, s);
+    for (const Box& b : room) boxes.push_back({b, false});
     std::vector<Box> taken;
     for (const auto& c : p.taken) taken.push_back(c.box);
     p.labels = place_labels(std::move(wishes), free, taken, boxes, p.head_in_picture, s.scale);
