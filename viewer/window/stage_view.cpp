@@ -17,6 +17,7 @@
 #include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "viewer/palette.h"
 #include "viewer/stage/aim.h"
@@ -174,7 +175,17 @@ viewer::Pixel StageView::place_for(const Pixel& at, const StageNote& note) {
     return viewer::Box{p.x, p.y, p.x + size.width, p.y + size.height};
   };
   const Pixel usual{at.x + clear, at.y + clear};
-  // Outward in rings until the plan's own labels and captions are clear.
+  // What must be seen: the pulse point above all.
+  std::vector<viewer::Box> chief;
+  for (const viewer::Mark& mark : stage_->marks()) {
+    if (!mark.visible || mark.thing == viewer::Thing::landmarks || mark.thing == viewer::Thing::grid)
+      continue;
+    const Pixel there = stage_->project(mark.at);
+    const double reach = viewer::reach_px(mark.shape) * scale;
+    chief.push_back({there.x - reach, there.y - reach, there.x + reach, there.y + reach});
+  }
+  std::optional<Pixel> over_a_mark;
+  // Outward in rings until the plan's own labels and captions are clear, and its chief marks if they can be.
   for (double away = clear; away < 160 * scale; away += 0.7 * size.height)
     for (const Pixel& p :
          {Pixel{at.x + away, at.y - size.height / 2}, Pixel{at.x - away - size.width, at.y - size.height / 2},
@@ -192,10 +203,11 @@ viewer::Pixel StageView::place_for(const Pixel& at, const StageNote& note) {
                        [&](const auto& caption) { return hits(caption.box); }) &&
           std::none_of(drawn_.begin(), drawn_.end(), [&](const auto& note) { return hits(note.box); }) &&
           std::none_of(labels.begin(), labels.end(), [&](const auto& label) { return hits(label.box); })) {
-        return p;
+        if (std::none_of(chief.begin(), chief.end(), hits)) return p;
+        if (!over_a_mark) over_a_mark = p;
       }
     }
-  return usual;
+  return over_a_mark.value_or(usual);
 }
 
 void StageView::draw_notes() {
