@@ -87,7 +87,7 @@ Side side_of(const Placement& placement) {
 
 Check check_marks(const Head& head, const Case& entered, const Plan& plan,
                   const SurfacePoint& site_mark_today, const SurfacePoint& edge_mark_today,
-                  const CheckLimits& limits) {
+                  const CheckLimits& limits, TapeDistances tapes) {
   if (!(limits.pulse_mm > 0) || !(limits.angle_deg > 0) || !std::isfinite(limits.pulse_mm + limits.angle_deg))
     throw GeometryError("The limits of the check must be more than 0 mm and 0 degrees; correct them.");
   const Surface& skin = head.skin();
@@ -132,7 +132,7 @@ Check check_marks(const Head& head, const Case& entered, const Plan& plan,
 
   Case laid = entered;
   laid.coil.angle_deg = check.angle_deg = wrapped(angle);
-  check.as_laid = place_coil(head, laid, side, now.pulse, TapeDistances::left_out);
+  check.as_laid = place_coil(head, laid, side, now.pulse, tapes);
   const Vector3d off = check.as_laid.pulse - plan.treatment.pulse;
   check.forward_mm = off.dot(plan.treatment.forward);
   check.outward_mm = -off.dot(plan.treatment.inward);

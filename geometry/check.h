@@ -41,7 +41,8 @@ struct Check {
 /// fits.
 [[nodiscard]] Check check_marks(const Head& head, const Case& entered, const Plan& plan,
                                 const SurfacePoint& site_mark_today, const SurfacePoint& edge_mark_today,
-                                const CheckLimits& limits = {});
+                                const CheckLimits& limits = {},
+                                TapeDistances tapes = TapeDistances::left_out);
 
 /// The side a placement was laid on, read off its directions.
 [[nodiscard]] Side side_of(const Placement& placement);

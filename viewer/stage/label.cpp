@@ -17,7 +17,7 @@ constexpr int directions = 24;
 /// What standing on the head costs a label, in pixels of distance it would rather go.
 constexpr double cost_on_head = 110;
 /// What covering a mark costs it: more than any way round.
-constexpr double cost_on_mark = 1000, cost_on_chief_mark = 10'000;
+constexpr double cost_on_mark = 1000, cost_on_chief_mark = 10000;
 
 double turn(const Pixel& a, const Pixel& b, const Pixel& c) {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);

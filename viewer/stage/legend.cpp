@@ -92,7 +92,7 @@ void NumberTable::show(const geometry::Case& entered, const geometry::Placement&
   const auto& p = placement.pulse_tape;
   const auto& e = placement.edge_mark_tape;
   // What is still being worked out keeps its place, so that the table does not come and go.
-  const auto length = [](double mm) { return std::isnan(mm) ? std::string("\u2026") : cm(mm); };
+  const auto length = [](double mm) { return std::isnan(mm) ? std::string("not yet") : cm(mm); };
   const auto edge = [&](double geometry::TapeFrom::*what) {
     return e ? length((*e).*what) : std::string("none");
   };

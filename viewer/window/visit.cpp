@@ -82,7 +82,8 @@ void Visit::work_out() {
   problem_.clear();
   if (session_.is_ready() && marks_[0] && marks_[1]) try {
       check_ = geometry::check_marks(session_.head().head, session_.kept().entered, session_.plan(),
-                                     *marks_[0], *marks_[1], limits_);
+                                     *marks_[0], *marks_[1], limits_, session_.tapes());
+      session_.want_fields();  // for the tape distances of the coil as laid; they come with the next change
     } catch (const std::exception& error) {
       problem_ = QString::fromUtf8(error.what());
     }
