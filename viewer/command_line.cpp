@@ -388,7 +388,7 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
                    "Where the regions and shares go as JSON as well; - for the standard output")
       ->type_name("FILE.json");
   tolerance->add_option("--placements", o.placements, "How many placements to try; without it, 10000")
-      ->check(CLI::Range(0, 1000'000))
+      ->check(CLI::Range(0, 1000000))
       ->type_name("N");
   tolerance->add_option("--seed", o.seed, "The same number gives the same placements; without it, 1")
       ->type_name("N");

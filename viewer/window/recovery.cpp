@@ -20,7 +20,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::size_t largest_leftover = 2000'000;  // bytes; a case is at most 1 MB
+constexpr std::size_t largest_leftover = 2000000;  // bytes; a case is at most 1 MB
 
 std::optional<Leftover> read_leftover(const QString& path) {
   try {
