@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "bench.h"
+#include "models/mesh_file.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -172,4 +173,36 @@ TEST_CASE("text is drawn as large as the place it was given, however dense the s
     CHECK(dark_in({box.right + 2 * scale, box.top, box.right + 12 * scale, box.bottom}) == 0);
   }
   CHECK(looked_at == 2);
+}
+
+TEST_CASE("the legend is written on its ground, also after a bare head was on the stage") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::treat_index);
+  const auto dark_in_legend = [&] {
+    QTest::qWait(50);
+    w.stage().look(viewer::View::right);
+    const QImage picture = w.stage().picture();
+    int dark = 0;
+    for (const viewer::Caption& caption : w.stage().stage().captions())
+      if (caption.text == "legend")
+        for (int y = static_cast<int>(caption.box.top); y < caption.box.bottom; ++y)
+          for (int x = static_cast<int>(caption.box.left); x < caption.box.right; ++x)
+            if (picture.rect().contains(x, y) && qGray(picture.pixel(x, y)) < 140) ++dark;
+    return dark;
+  };
+  const int before = dark_in_legend();
+  CHECK(before > 300);
+  const QString file = opened.folder.filePath("scan.ply");
+  models::write_ply(file.toStdString(), w.session().head().head.skin());
+  w.open_path(file);
+  opened.settle();
+  REQUIRE(w.session().unplaced());
+  QTest::mouseMove(&w.stage(), w.stage().rect().center());
+  QTest::qWait(100);
+  w.session().place(Fiducial::nasion, w.session().head().head.fiducials().at.nasion);
+  QTest::qWait(100);
+  w.session().drop_unplaced();
+  w.worksheet().go_to(Worksheet::treat_index);
+  CHECK(dark_in_legend() > 0.9 * before);
 }

@@ -3,6 +3,7 @@
 #include <vtkCamera.h>
 #include <vtkCommand.h>
 #include <vtkGenericOpenGLRenderWindow.h>
+#include <vtkOpenGLState.h>
 #include <vtkRenderWindowInteractor.h>
 
 #include <QApplication>
@@ -245,6 +246,17 @@ void StageView::draw_notes() {
 
 void StageView::redraw() {
   update();
+  draw_now();
+}
+
+// Between two frames Qt paints with the same context and leaves its own depth test, under which what is drawn
+// flat over the scene hides what is written on it.
+void StageView::draw_now() {
+  makeCurrent();
+  if (auto* window = vtkOpenGLRenderWindow::SafeDownCast(renderWindow()); window && isValid()) {
+    window->GetState()->Reset();
+    window->GetState()->vtkglDepthFunc(GL_LEQUAL);
+  }
   renderWindow()->Render();
 }
 
@@ -670,7 +682,7 @@ void StageView::draw_loupe_frame(QPainter& painter) const {
 }
 
 QImage StageView::picture() {
-  renderWindow()->Render();
+  draw_now();
   return grabFramebuffer();
 }
 

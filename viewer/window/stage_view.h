@@ -150,6 +150,7 @@ private:
   void draw_notes();
   [[nodiscard]] viewer::Pixel place_for(const viewer::Pixel& at, const StageNote& note);
   void redraw();
+  void draw_now();
   /// Puts the loupe where the pointer is, else on the point dragged or wanted; away where there is nothing.
   void place_loupe();
   void move_wanted_point(double right_mm, double up_mm);
