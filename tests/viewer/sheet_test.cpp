@@ -154,7 +154,7 @@ TEST_CASE("the sheet of the demo case: two A4 pages whose text holds the plan's 
   for (const char* said :
        {"Bench head, morning class", "Set up by", "drawing, not the patient", "left tragus",
         "5.0 cm forward of the hotspot", "6.0 cm", "seizure", "Ear protection",
-        "not a navigation or treatment device", "from skin to cortex", "Brodmann area", "gyrus",
+        "not a navigation or treatment device", "from skin to cortex", "Brodmann", "gyrus",
         "All this on the template; a", "Page 1 of 2", "Page 2 of 2"})
     CHECK_THAT(text, Catch::Contains(said));
   // As entered in the case.

@@ -130,8 +130,7 @@ SheetTable under_the_coil(const geometry::Head& head, const geometry::Plan& plan
   SheetTable t{"Under the coil, on the template's brain",
                {{"", 0.26, false}, {"", 0.74, false}},
                {},
-               std::string("All this ") + geometry::cortex_caution + ". Shares count what lies within " +
-                   in_cm(geometry::Cortex::sphere_radius_mm) + "."};
+               std::string("All this ") + geometry::cortex_caution + "."};
   if (head.cortex() == nullptr) return t;
   const auto row = [&](const char* name, const std::optional<geometry::CortexHit>& hit) {
     t.rows.push_back({name, hit ? in_mm(hit->depth_mm) + " from skin to cortex; " +
@@ -189,10 +188,8 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
 }
 
 SheetTable alternatives(const geometry::Plan& plan) {
-  SheetTable t{"Other treatment sites in use",
-               {{"site", 0.66, false}, {"cm from this sheet's site", 0.34, true}},
-               {},
-               ""};
+  SheetTable t{
+      "Other treatment sites in use", {{"site", 0.66, false}, {"cm from site", 0.34, true}}, {}, ""};
   for (const auto& a : plan.treatment_alternatives)
     t.rows.push_back({capital(alternative_in_words(a)), cm(a.tape_from_treatment_mm)});
   return t;

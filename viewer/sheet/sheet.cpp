@@ -225,7 +225,7 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
   if (content.cortex.rows.empty())
     block(pages, content.alternatives);
   else
-    blocks(pages, content.cortex, content.alternatives, 0.55);
+    blocks(pages, content.cortex, content.alternatives, 0.56);
   sentences(pages, "Warnings of this plan", content.warnings);
   sentences(pages, "Cautions", content.cautions);
   visits(pages);
