@@ -130,8 +130,7 @@ SheetTable under_the_coil(const geometry::Head& head, const geometry::Plan& plan
   SheetTable t{"Under the coil, on the template's brain",
                {{"", 0.23, false}, {"", 0.77, false}},
                {},
-               std::string("All this ") + geometry::cortex_caution + ". Shares count what lies within " +
-                   in_cm(geometry::Cortex::sphere_radius_mm) + "."};
+               std::string("All this ") + geometry::cortex_caution + "."};
   if (head.cortex() == nullptr) return t;
   const auto row = [&](const char* name, const std::optional<geometry::CortexHit>& hit) {
     t.rows.push_back({name, hit ? in_mm(hit->depth_mm) + " from skin to cortex; " +
