@@ -1,7 +1,12 @@
 #include "viewer/stage/label.h"
 
+#include <vtkNew.h>
+#include <vtkRenderer.h>
+
 #include <catch2/catch.hpp>
 #include <random>
+
+#include "viewer/stage/overlay.h"
 
 using namespace scalpmark::viewer;
 
@@ -70,4 +75,16 @@ TEST_CASE("a label that must cover a mark covers a landmark's dot rather than th
     CHECK(placed[0].box.overlaps(chief_above ? below : above));
     CHECK_FALSE(placed[0].box.overlaps(chief_above ? above : below));
   }
+}
+
+TEST_CASE("words are measured with their ground and without, whichever came first") {
+  vtkNew<vtkRenderer> renderer;
+  Overlay overlay(renderer);
+  TextStyle plain, backed;
+  backed.backed = true;
+  const auto with = overlay.measure("nasion", backed), without = overlay.measure("nasion", plain);
+  CHECK(with.height > without.height);
+  CHECK(overlay.measure("nasion", backed).height == with.height);
+  // Rows of a table stand as high as their numbers.
+  CHECK(without.height == overlay.measure("vertex", plain).height);
 }

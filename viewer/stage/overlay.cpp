@@ -90,7 +90,7 @@ void Overlay::begin(const Sight& sight) {
 TextSize Overlay::measure(const std::string& text, const TextStyle& style) {
   // The same words are measured for every picture of a movement, and setting them takes longer than drawing.
   constexpr size_t most_kept = 2000;
-  const std::tuple key(text, font_px(style, sight_.scale), style.bold);
+  const std::tuple key(text, font_px(style, sight_.scale), style.bold, style.backed);
   if (const auto known = measured_.find(key); known != measured_.end()) return known->second;
   if (measured_.size() >= most_kept) measured_.clear();
   vtkNew<vtkTextProperty> look;

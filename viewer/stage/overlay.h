@@ -61,7 +61,8 @@ private:
   vtkNew<vtkPolyDataMapper2D> mapper_;
   vtkNew<vtkActor2D> actor_;
   std::vector<vtkSmartPointer<vtkTextActor>> texts_;
-  std::map<std::tuple<std::string, int, bool>, TextSize> measured_;  // by text, pixels and boldness
+  // By text, pixels, boldness and ground, which adds a margin.
+  std::map<std::tuple<std::string, int, bool, bool>, TextSize> measured_;
   size_t used_ = 0;
 };
 
