@@ -38,7 +38,7 @@ struct Check {
 /// pulse point for each angle by pulse_for_mark (placement.h). `plan` is solve(head, entered); the side is
 /// the plan's treatment side. Refuses (GeometryError): limits that are not above zero; marks whose tape
 /// distance differs from the case's centre_to_edge_mm by more than 25 mm; marks no placement of the coil
-/// fits.
+/// fits. `tapes`: whether as_laid gets its tape distances.
 [[nodiscard]] Check check_marks(const Head& head, const Case& entered, const Plan& plan,
                                 const SurfacePoint& site_mark_today, const SurfacePoint& edge_mark_today,
                                 const CheckLimits& limits = {},

@@ -22,8 +22,6 @@ constexpr double ear_behind_mm = 45, ear_before_mm = 8, ear_below_mm = 40, ear_a
 /// How far in from the tragus an ear reaches: not through the head.
 constexpr double ear_inward_mm = 25;
 constexpr double brow_mm = 20;
-/// Further than this below the coil there is nothing a gap is worth naming to.
-constexpr double deepest_mm = 150;
 /// A centre this far from the skin is clear of it; a touch this far from the centre line is a wing's.
 constexpr double clear_mm = 0.5, beside_centre_mm = 8;
 /// A roll smaller than this nobody sees.
@@ -61,7 +59,7 @@ Rises rises_of(const Head& head, const Coil& coil, const CoilPose& pose) {
   for (const Underside& piece : rises.pieces) {
     auto& own = rises.by_piece.emplace_back();
     for (const Region r : regions)
-      own[static_cast<size_t>(r)] = highest_rise(skin, piece, pose, -deepest_mm, [&](int face) {
+      own[static_cast<size_t>(r)] = highest_rise(skin, piece, pose, -deepest_gap_mm, [&](int face) {
         const Vector3d middle = (skin.corner(face, 0) + skin.corner(face, 1) + skin.corner(face, 2)) / 3;
         return region_of(head, middle) == r;
       });
@@ -72,7 +70,7 @@ Rises rises_of(const Head& head, const Coil& coil, const CoilPose& pose) {
 /// The least gap over all of the left (or right) half of the coil's face, no lift: most negative rise first.
 double rise_beside(const Surface& skin, const std::vector<Underside>& pieces, const CoilPose& pose,
                    bool right) {
-  double most = -deepest_mm;
+  double most = -deepest_gap_mm;
   for (const Underside& piece : pieces) {
     double middle = 0;
     for (const auto& p : piece.outline) middle += p.x() / static_cast<double>(piece.outline.size());
@@ -124,7 +122,8 @@ std::vector<GapPoint> map_of_gaps(const Surface& skin, const std::vector<Undersi
         g.at = at;
         g.on_coil =
             pose.pulse + at.x() * right + at.y() * pose.front + (lift_mm + piece.height_at(at)) * pose.normal;
-        if (const auto hit = skin.ray_hit(g.on_coil, -pose.normal, deepest_mm)) g.gap_mm = hit->distance_mm;
+        if (const auto hit = skin.ray_hit(g.on_coil, -pose.normal, deepest_gap_mm))
+          g.gap_mm = hit->distance_mm;
         map.push_back(g);
       }
   }
@@ -134,14 +133,11 @@ std::vector<GapPoint> map_of_gaps(const Surface& skin, const std::vector<Undersi
 /// Straight below a place of the coil's underside; empty past the head, and where the coil has a hole.
 std::optional<double> gap_below(const Surface& skin, const std::vector<Underside>& pieces,
                                 const CoilPose& pose, double lift_mm, const Vector2d& at) {
-  std::optional<double> height;
-  for (const Underside& piece : pieces)
-    if (!piece.is_wall && within(piece.outline, at))
-      height = height ? std::min(*height, piece.height_at(at)) : piece.height_at(at);
+  const auto height = lowest_over(pieces, at);
   if (!height) return {};
   const Vector3d from =
       pose.pulse + at.x() * pose.right() + at.y() * pose.front + (lift_mm + *height) * pose.normal;
-  const auto hit = skin.ray_hit(from, -pose.normal, deepest_mm);
+  const auto hit = skin.ray_hit(from, -pose.normal, deepest_gap_mm);
   return hit ? std::optional(hit->distance_mm) : std::nullopt;
 }
 
@@ -361,7 +357,7 @@ TiltedCoil tilt_coil(const Surface& skin, const Coil& coil, const CoilPose& pose
     if (lift < settled_mm) break;
     t.centre += lift * out_per_lift * pose.normal;
   }
-  if (const auto hit = skin.ray_hit(t.centre, t.axis, deepest_mm)) {
+  if (const auto hit = skin.ray_hit(t.centre, t.axis, deepest_gap_mm)) {
     t.meets = hit->point;
     t.moved_mm = (skin.position(hit->point) - pose.pulse).norm();
   }

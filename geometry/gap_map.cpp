@@ -14,18 +14,8 @@ using Eigen::Vector3d;
 
 namespace {
 
-/// As in contact.cpp: further below there is nothing a gap is worth naming to.
-constexpr double deepest_mm = 150;
 /// An edge of the map this many steps long hangs between two pieces of skin, not on one.
 constexpr double longest_steps = 9;
-
-std::optional<double> lowest_over(const std::vector<Underside>& pieces, const Vector2d& at) {
-  std::optional<double> height;
-  for (const Underside& piece : pieces)
-    if (within(piece.outline, at))
-      height = height ? std::min(*height, piece.height_at(at)) : piece.height_at(at);
-  return height;
-}
 
 struct RimPlace {
   Vector2d at{0, 0};
@@ -94,7 +84,7 @@ GapMap gap_map(const Surface& skin, const Coil& coil, const Contact& contact, do
       }
       const Vector3d from = contact.pose.pulse + at.x() * right + at.y() * contact.pose.front +
                             (contact.lift_mm + *height) * contact.pose.normal;
-      const auto hit = skin.ray_hit(from, -contact.pose.normal, deepest_mm);
+      const auto hit = skin.ray_hit(from, -contact.pose.normal, deepest_gap_mm);
       if (!hit) continue;
       place(i, j).corner = static_cast<int>(map.corners.size());
       map.corners.push_back({at, skin.position(hit->point), hit->distance_mm});

@@ -74,6 +74,14 @@ Underside piece(size_t part, bool is_wall, const std::vector<Vector3d>& corners,
 
 }  // namespace
 
+std::optional<double> lowest_over(const std::vector<Underside>& pieces, const Vector2d& at) {
+  std::optional<double> height;
+  for (const Underside& piece : pieces)
+    if (!piece.is_wall && within(piece.outline, at))
+      height = height ? std::min(*height, piece.height_at(at)) : piece.height_at(at);
+  return height;
+}
+
 bool within(const std::vector<Vector2d>& outline, const Vector2d& q) {
   bool in = false;
   for (size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {

@@ -25,6 +25,13 @@ struct Underside {
 
 [[nodiscard]] std::vector<Underside> undersides(const Coil& coil);
 
+/// The height of the lowest piece over a place, walls apart; empty beside the coil and in a hole of it.
+[[nodiscard]] std::optional<double> lowest_over(const std::vector<Underside>& pieces,
+                                                const Eigen::Vector2d& at);
+
+/// Further below a coil than this, mm, there is nothing a gap is worth naming to.
+inline constexpr double deepest_gap_mm = 150;
+
 /// The skin that rises highest over an underside, along the coil's normal.
 struct Rise {
   double mm = 0;                  ///< over the underside; negative: below it, a gap

@@ -24,9 +24,9 @@ namespace scalpmark::models {
 /// to `notes`.
 [[nodiscard]] geometry::Surface cut_shoulders(const geometry::Surface& skin, std::vector<std::string>& notes);
 
-/// Says in `notes` when a skin is rough, as hair or a coarse scanner leaves it: over half of its area,
-/// corners within 5 mm lie more than 0.35 mm off their common plane, root mean square (a bald head's curve:
-/// 0.05).
+/// Says in `notes` when a skin is rough, as hair or a coarse scanner leaves it: over three tenths of its area
+/// or more, corners within 5 mm lie more than 0.25 mm off their common plane, root mean square (a bald head's
+/// curve: 0.05).
 void note_roughness(const geometry::Surface& skin, std::vector<std::string>& notes);
 
 }  // namespace scalpmark::models

@@ -4,6 +4,7 @@
 
 #include "viewer/plain_text.h"
 #include "viewer/stage/numbers.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -15,14 +16,15 @@ constexpr double at_centre_mm = 3;
 }  // namespace
 
 std::string place_under_coil(const Eigen::Vector2d& under) {
-  if (under.norm() < at_centre_mm) return "at its centre";
-  std::string text;
+  if (under.norm() < at_centre_mm) return said(Words::tr("at its centre"));
+  std::string aside, along;
   if (std::abs(under.x()) >= 0.5)
-    text = in_cm(std::abs(under.x())) + (under.x() > 0 ? " right" : " left") + " of its centre";
+    aside = said(under.x() > 0 ? Words::tr("%1 right of its centre") : Words::tr("%1 left of its centre"),
+                 {in_cm(std::abs(under.x()))});
   if (std::abs(under.y()) >= 0.5)
-    text += (text.empty() ? "" : ", ") + in_cm(std::abs(under.y())) +
-            (under.y() > 0 ? " toward its front" : " toward its handle");
-  return text;
+    along = said(under.y() > 0 ? Words::tr("%1 toward its front") : Words::tr("%1 toward its handle"),
+                 {in_cm(std::abs(under.y()))});
+  return aside + (aside.empty() || along.empty() ? "" : ", ") + along;
 }
 
 std::string contact_text(const geometry::Contact& c, const geometry::Case& entered,

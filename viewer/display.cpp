@@ -20,12 +20,6 @@ namespace {
 
 constexpr int start_within_ms = 20000;
 
-// Held for as long as there is drawing: a server whose last client leaves may start itself anew, and whoever
-// connects in that moment is turned away (VTK then ends the program).
-::Display* connection_to(const char* name) {
-  return XOpenDisplay(name);
-}
-
 void stop(int server) {
   kill(server, SIGTERM);
   while (waitpid(server, nullptr, 0) < 0 && errno == EINTR) {
@@ -55,7 +49,7 @@ Display::Display() {
   const char* set = std::getenv("DISPLAY");
   had_display_ = set != nullptr;
   former_ = set != nullptr ? set : "";
-  if (!former_.empty() && (connection_ = connection_to(former_.c_str())) != nullptr) return;
+  if (!former_.empty() && (connection_ = XOpenDisplay(former_.c_str())) != nullptr) return;
 
   std::array<int, 2> pipe_ends{};
   if (pipe2(pipe_ends.data(), O_CLOEXEC) != 0)
@@ -99,7 +93,7 @@ Display::Display() {
   server_ = child;
   const std::string name = ":" + number;
   setenv("DISPLAY", name.c_str(), 1);
-  connection_ = connection_to(name.c_str());
+  connection_ = XOpenDisplay(name.c_str());
   if (connection_ == nullptr) {
     stop(server_);
     if (had_display_)

@@ -21,6 +21,8 @@ public:
 
 private:
   int server_ = -1;  ///< process id of the Xvfb started here
+  // Held for as long as there is drawing: a server whose last client leaves may start itself anew, and
+  // whoever connects in that moment is turned away (VTK then ends the program).
   _XDisplay* connection_ = nullptr;
   bool had_display_ = false;
   std::string former_;

@@ -2,9 +2,6 @@
 // template head thinned to 20 000 triangles (CGAL keeps every window it makes: gigabytes on the full skin).
 // Lengths from one point to twenty others; worst_mm and mean_mm are against CGAL's. Run by hand:
 // scripts/bench.
-#include <CGAL/Simple_cartesian.h>
-#include <CGAL/Surface_mesh.h>
-#include <CGAL/Surface_mesh_shortest_path.h>
 #include <benchmark/benchmark.h>
 #include <vtkCellArray.h>
 #include <vtkDijkstraGraphGeodesicPath.h>
@@ -19,6 +16,7 @@
 #include "geometry/distance_field.h"
 #include "geometry/shortest_path.h"
 #include "models/thin_triangles.h"
+#include "tests/support/cgal_mesh.h"
 #include "tests/support/template_head.h"
 
 using namespace scalpmark;
@@ -26,10 +24,6 @@ using geometry::Surface;
 using geometry::SurfacePoint;
 
 namespace {
-
-using Kernel = CGAL::Simple_cartesian<double>;
-using Mesh = CGAL::Surface_mesh<Kernel::Point_3>;
-using Exact = CGAL::Surface_mesh_shortest_path<CGAL::Surface_mesh_shortest_path_traits<Kernel, Mesh>>;
 
 // At vertices: Dijkstra knows no other points.
 int vertex_of(const Surface& skin, const SurfacePoint& p) {
@@ -61,15 +55,11 @@ const Task& task() {
 
 std::vector<double> by_cgal() {
   const Task& t = task();
-  Mesh mesh;
-  for (const auto& v : t.skin.vertices()) mesh.add_vertex({v.x(), v.y(), v.z()});
-  for (const auto& [a, b, c] : t.skin.triangles())
-    mesh.add_face(Mesh::Vertex_index(static_cast<unsigned>(a)), Mesh::Vertex_index(static_cast<unsigned>(b)),
-                  Mesh::Vertex_index(static_cast<unsigned>(c)));
+  const tests::CgalMesh mesh = tests::cgal_mesh(t.skin);
   const auto index = [&](const SurfacePoint& p) {
-    return Mesh::Vertex_index(static_cast<unsigned>(vertex_of(t.skin, p)));
+    return tests::CgalMesh::Vertex_index(static_cast<unsigned>(vertex_of(t.skin, p)));
   };
-  Exact exact(mesh);
+  tests::CgalPaths exact(mesh);
   exact.add_source_point(index(t.from));
   std::vector<double> mm;
   for (const auto& p : t.to) mm.push_back(exact.shortest_distance_to_source_points(index(p)).first);

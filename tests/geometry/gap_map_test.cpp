@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "geometry/error.h"
+#include "tests/support/heads.h"
 #include "tests/support/sentence.h"
 #include "tests/support/shapes.h"
 
@@ -18,7 +19,7 @@ namespace {
 constexpr double R = 90;
 
 const Head& ball() {
-  static const Head head(sphere(R, 7), {{0, R, 0}, {0, -R, 0}, {-R, 0, 0}, {R, 0, 0}});
+  static const Head head = sphere_head(R, 7);
   return head;
 }
 

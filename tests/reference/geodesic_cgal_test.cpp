@@ -1,10 +1,6 @@
 // Our shortest paths and distance fields against the exact geodesics of CGAL's package "Triangulated Surface
 // Mesh Shortest Paths" (CGAL 5.5, Debian libcgal-dev), an independent implementation of Xin and Wang 2009,
 // "Improving Chen and Han's algorithm on the discrete geodesic problem", ACM Trans Graph 28:104.
-#include <CGAL/Simple_cartesian.h>
-#include <CGAL/Surface_mesh.h>
-#include <CGAL/Surface_mesh_shortest_path.h>
-
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <iostream>
@@ -14,6 +10,7 @@
 #include "geometry/shortest_path.h"
 #include "models/mri_file.h"
 #include "models/thin_triangles.h"
+#include "tests/support/cgal_mesh.h"
 #include "tests/support/shapes.h"
 
 using namespace scalpmark;
@@ -22,19 +19,8 @@ using geometry::SurfacePoint;
 
 namespace {
 
-using Kernel = CGAL::Simple_cartesian<double>;
-using Mesh = CGAL::Surface_mesh<Kernel::Point_3>;
-using Traits = CGAL::Surface_mesh_shortest_path_traits<Kernel, Mesh>;
-using Exact = CGAL::Surface_mesh_shortest_path<Traits>;
-
-Mesh cgal_mesh(const Surface& skin) {
-  Mesh mesh;
-  for (const auto& v : skin.vertices()) mesh.add_vertex({v.x(), v.y(), v.z()});
-  for (const auto& [a, b, c] : skin.triangles())
-    mesh.add_face(Mesh::Vertex_index(static_cast<unsigned>(a)), Mesh::Vertex_index(static_cast<unsigned>(b)),
-                  Mesh::Vertex_index(static_cast<unsigned>(c)));
-  return mesh;
-}
+using Mesh = tests::CgalMesh;
+using Exact = tests::CgalPaths;
 
 /// Our weights in the order of CGAL's face location (target of the face's halfedge's source first).
 Exact::Face_location cgal_location(const Mesh& mesh, const Surface& skin, const SurfacePoint& p) {
@@ -62,7 +48,7 @@ struct Difference {
 
 /// The largest differences over `sources` x `targets` random pairs.
 Difference compare(const Surface& skin, int sources, int targets, unsigned seed) {
-  const Mesh mesh = cgal_mesh(skin);
+  const Mesh mesh = tests::cgal_mesh(skin);
   std::mt19937 random(seed);
   Difference worst;
   for (int s = 0; s < sources; ++s) {

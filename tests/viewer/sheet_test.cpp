@@ -270,16 +270,18 @@ TEST_CASE("hostile words stay within the margins and off each other, on as many 
   }
 }
 
-TEST_CASE("two regions of a place are said with the words they share once, and one that hardly counts is not") {
+TEST_CASE(
+    "two regions of a place are said with the words they share once, and one that hardly counts is not") {
   using viewer::shares_in_words;
   CHECK(shares_in_words({}) == "no named region");
   CHECK(shares_in_words({{"Brodmann area 9", 0.61}, {"Brodmann area 46", 0.22}}) ==
-        "Brodmann area 9 (61 %), 46 (22 %)");
+        "Brodmann area 9 (61\u00a0%), 46 (22\u00a0%)");
   CHECK(shares_in_words({{"left middle frontal gyrus", 0.7}, {"left inferior frontal gyrus", 0.3}}) ==
-        "left middle frontal gyrus (70 %), inferior frontal gyrus (30 %)");
+        "left middle frontal gyrus (70\u00a0%), inferior frontal gyrus (30\u00a0%)");
   CHECK(shares_in_words({{"left cuneus", 0.5}, {"right cuneus", 0.5}}) ==
-        "left cuneus (50 %), right cuneus (50 %)");
-  CHECK(shares_in_words({{"Brodmann area 9", 0.9}, {"Brodmann area 46", 0.1}}) == "Brodmann area 9 (90 %)");
+        "left cuneus (50\u00a0%), right cuneus (50\u00a0%)");
+  CHECK(shares_in_words({{"Brodmann area 9", 0.9}, {"Brodmann area 46", 0.1}}) ==
+        "Brodmann area 9 (90\u00a0%)");
 }
 
 TEST_CASE("the sheet says what lies under treatment site and hotspot, where the head has a cortex") {
@@ -299,7 +301,7 @@ TEST_CASE("the sheet says what lies under treatment site and hotspot, where the 
     CHECK(std::stod(row[1]) == Approx((p.cortex->point - p.pulse).norm()).margin(0.051));
     for (const auto& region : {p.cortex->areas.front(), p.cortex->gyri.front()})
       CHECK_THAT(row[1], Catch::Contains("; " + region.name + " (" +
-                                         std::to_string(std::lround(100 * region.share)) + " %)"));
+                                         std::to_string(std::lround(100 * region.share)) + "\u00a0%)"));
   };
   check(table.rows[0], "Treatment site", with.plan.treatment);
   check(table.rows[1], "Hotspot", with.plan.hotspot);

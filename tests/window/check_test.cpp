@@ -75,3 +75,25 @@ TEST_CASE("another head starts without marks") {
   opened.settle();
   CHECK_FALSE(w.visit().mark(TodaysMark::site));
 }
+
+TEST_CASE("the coil as laid gets its tape distances, and giving them up is not undone by what is shown") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  const geometry::Placement planned = w.session().plan().treatment;
+  const auto& skin = w.session().head().head.skin();
+  w.visit().set(TodaysMark::site, skin.closest(planned.pulse));
+  w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape));
+  REQUIRE(w.visit().check());
+  REQUIRE(w.session().is_working());
+  w.session().cancel();
+  CHECK_FALSE(w.session().is_working());
+  QTest::qWait(200);
+  CHECK_FALSE(w.session().is_working());
+  REQUIRE(w.visit().check());
+  CHECK(std::isnan(w.visit().check()->as_laid.pulse_tape.vertex_mm));
+  // Entered again, they are wanted again.
+  w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape));
+  opened.settle();
+  REQUIRE(w.visit().check());
+  CHECK(w.visit().check()->as_laid.pulse_tape.vertex_mm == Approx(planned.pulse_tape.vertex_mm).margin(0.3));
+}

@@ -6,7 +6,7 @@ namespace scalpmark::viewer {
 
 vtkStandardNewMacro(BlendingRenderer)
 
-    void BlendingRenderer::DeviceRenderTranslucentPolygonalGeometry(vtkFrameBufferObjectBase* into) {
+void BlendingRenderer::DeviceRenderTranslucentPolygonalGeometry(vtkFrameBufferObjectBase* into) {
   if (any_order_)
     vtkOpenGLRenderer::DeviceRenderTranslucentPolygonalGeometry(into);
   else

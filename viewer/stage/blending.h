@@ -13,10 +13,8 @@ public:
   static BlendingRenderer* New();
   vtkTypeMacro(BlendingRenderer, vtkOpenGLRenderer)
 
-      /// Whether things may lie translucent behind each other in any order (a skin that is looked through).
-      void set_any_order(bool any_order) {
-    any_order_ = any_order;
-  }
+  /// Whether things may lie translucent behind each other in any order (a skin that is looked through).
+  void set_any_order(bool any_order) { any_order_ = any_order; }
 
   void DeviceRenderTranslucentPolygonalGeometry(vtkFrameBufferObjectBase* into = nullptr) override;
 

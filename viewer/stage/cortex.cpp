@@ -28,7 +28,7 @@ Colour mixed(Colour a, Colour b, double share_of_b) {
 }
 
 std::string percent(double share) {
-  return std::to_string(std::lround(100 * share)) + " %";
+  return std::to_string(std::lround(100 * share)) + "\u00a0%";  // never broken between lines
 }
 
 }  // namespace

@@ -108,7 +108,7 @@ void Gaps::build() {
       places_.push_back({touch_text(touch.region), touch.skin, true, false});
   }
   for (const auto& wing : contact.wings) {
-    if (!wing.centre_mm) continue;
+    if (!wing.centre_mm || map.corners.empty()) continue;
     const auto& middle =
         *std::min_element(map.corners.begin(), map.corners.end(), [&](const auto& a, const auto& b) {
           return (a.at - wing.centre).squaredNorm() < (b.at - wing.centre).squaredNorm();
@@ -180,8 +180,7 @@ void GapScale::show(const Shown& shown) {
   if (!shown.has(Thing::gaps) || !shown.gaps) return;
   const geometry::Contact& contact = shown.gaps->contact;
   for (const auto& wing : contact.wings)
-    lines_.push_back({wing.wing + " " + in_mm(wing.least_mm).substr(0, in_mm(wing.least_mm).find(' ')) +
-                      " to " + in_mm(wing.most_mm)});
+    lines_.push_back({wing.wing + " " + millimetres(wing.least_mm) + " to " + in_mm(wing.most_mm)});
   if (geometry::on_wings(contact)) lines_.push_back({"rests on its wings, centre clear", true});
   for (const auto& hit : contact.hits) lines_.push_back({std::string("hits ") + name_of(hit.region), true});
 }

@@ -23,8 +23,11 @@ std::string cm(double mm) {
 std::string in_cm(double mm) {
   return said(Words::tr("%1 cm"), {cm(mm)});
 }
+std::string millimetres(double mm) {
+  return one_decimal(mm);
+}
 std::string in_mm(double mm) {
-  return said(Words::tr("%1 mm"), {one_decimal(mm)});
+  return said(Words::tr("%1 mm"), {millimetres(mm)});
 }
 std::string in_degrees(double deg) {
   return std::to_string(std::lround(deg)) + "\u00b0";

@@ -10,6 +10,8 @@ namespace scalpmark::viewer {
 [[nodiscard]] std::string cm(double mm);
 /// "14.7 mm": gaps, which no tape measures.
 [[nodiscard]] std::string in_mm(double mm);
+/// The same without its unit: "14.7".
+[[nodiscard]] std::string millimetres(double mm);
 /// "45" and the degree sign; whole degrees.
 [[nodiscard]] std::string in_degrees(double deg);
 

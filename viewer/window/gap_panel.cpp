@@ -3,13 +3,14 @@
 #include <QVBoxLayout>
 #include <cmath>
 
+#include "viewer/contact_text.h"
+#include "viewer/stage/numbers.h"
+
 namespace scalpmark::window {
 
 using geometry::Region;
 
 namespace {
-
-constexpr double at_centre_mm = 3;
 
 QString region_name(Region region) {
   switch (region) {
@@ -26,19 +27,7 @@ QString region_name(Region region) {
 }
 
 QString mm(double value) {
-  return QString::number(value, 'f', 1);
-}
-
-QString touch_place(const geometry::Touch& touch) {
-  const Eigen::Vector2d& at = touch.under;
-  if (at.norm() < at_centre_mm) return GapPanel::tr("at its centre");
-  const QString away = QString::number(
-      std::abs(at.x()) > std::abs(at.y()) ? std::abs(at.x()) / 10 : std::abs(at.y()) / 10, 'f', 1);
-  if (std::abs(at.x()) > std::abs(at.y()))
-    return at.x() > 0 ? GapPanel::tr("%1 cm right of its centre").arg(away)
-                      : GapPanel::tr("%1 cm left of its centre").arg(away);
-  return at.y() > 0 ? GapPanel::tr("%1 cm before its centre").arg(away)
-                    : GapPanel::tr("%1 cm behind its centre").arg(away);
+  return QString::fromStdString(viewer::millimetres(value));
 }
 
 }  // namespace
@@ -48,7 +37,8 @@ QString contact_line(const geometry::Contact& c) {
   if (geometry::on_wings(c))
     text = GapPanel::tr("Rests on its wings, centre %1 mm clear.").arg(mm(c.lift_mm));
   else if (!c.touches.empty())
-    text = GapPanel::tr("Touches %1.").arg(touch_place(c.touches.front()));
+    text = GapPanel::tr("Touches %1.")
+               .arg(QString::fromStdString(viewer::place_under_coil(c.touches.front().under)));
   if (!geometry::on_wings(c) && c.lift_mm >= 0.5)
     text += QStringLiteral(" ") + GapPanel::tr("Centre %1 mm clear.").arg(mm(c.lift_mm));
   for (const geometry::WingGap& w : c.wings) {

@@ -61,11 +61,6 @@ void HandTolerance::give_up() {
   emit changed();
 }
 
-void HandTolerance::work_out_again() {
-  forget();
-  emit changed();
-}
-
 void HandTolerance::forget() {
   work_.give_up();
   asked_.clear();

@@ -19,9 +19,8 @@ public:
   /// Is wanted for this case; `changed` comes when it is there, and while it is worked out. The same again
   /// changes nothing.
   void work_out(const geometry::Head& head, const models::CaseFile& kept, const geometry::Plan& plan);
-  /// Given up until work_out_again().
+  /// Given up, until another case is asked about or this one is forgotten.
   void give_up();
-  void work_out_again();
   void forget();
 
   /// Nothing while it is worked out.

@@ -15,6 +15,8 @@ void Visit::set(TodaysMark which, const geometry::SurfacePoint& at) {
   readings_[static_cast<std::size_t>(which)] = {};
   awaited_[static_cast<std::size_t>(which)] = false;
   work_out();
+  // For the tape distances of the coil as laid. Asked for once: whoever gives them up is not asked again.
+  if (check_) session_.want_fields();
 }
 
 QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
@@ -83,7 +85,6 @@ void Visit::work_out() {
   if (session_.is_ready() && marks_[0] && marks_[1]) try {
       check_ = geometry::check_marks(session_.head().head, session_.kept().entered, session_.plan(),
                                      *marks_[0], *marks_[1], limits_, session_.tapes());
-      session_.want_fields();  // for the tape distances of the coil as laid; they come with the next change
     } catch (const std::exception& error) {
       problem_ = QString::fromUtf8(error.what());
     }

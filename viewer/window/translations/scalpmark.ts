@@ -525,6 +525,26 @@
         <source>The edge stands %1 off the skin there, so do it the same way at every visit.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>at its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 right of its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 left of its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 toward its front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 toward its handle</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::AngleField</name>
@@ -662,26 +682,6 @@
     </message>
     <message>
         <source>the brow or face</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>at its centre</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cm right of its centre</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cm left of its centre</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cm before its centre</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cm behind its centre</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
