@@ -143,3 +143,15 @@ TEST_CASE("every field of the search refuses what is out of its range and keeps 
   opened.type(treat->label(), "f5");
   CHECK(opened.window.session().kept().entered.treatment.label == "F5");
 }
+
+TEST_CASE("a refusal of tapes goes once another case is in force, on the same head too") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::measure_index);
+  opened.type(w.worksheet().measure()->nasion_inion()->edit(), "28");
+  opened.settle();
+  CHECK(w.worksheet().measure()->problem().endsWith("."));
+  w.session().start(demo_case());
+  opened.settle();
+  CHECK(w.worksheet().measure()->problem().isEmpty());
+}

@@ -48,8 +48,8 @@ MeasureStep::MeasureStep(Session& session, QWidget* parent)
     session_.work_out_tapes();
   });
 
-  // A refusal was of another head.
-  connect(&session_, &Session::head_changed, this, [this] { set_problem({}); });
+  // A refusal was of what is no longer entered, once a case has come into force since.
+  connect(&session_, &Session::saved_changed, this, [this] { set_problem({}); });
   connect(open_head_, &QPushButton::clicked, this, &MeasureStep::head_wanted);
   connect(generic_head_, &QPushButton::clicked, this, [this] {
     set_problem(session_.change(tr("Generic head"), [](models::CaseFile& kept) { kept.head = {}; }));
