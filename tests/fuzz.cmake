@@ -5,6 +5,7 @@ find_package(ZLIB REQUIRED)
 add_library(scalpmark_fuzz_readers STATIC fuzz/readers.cpp)
 target_link_libraries(scalpmark_fuzz_readers
   PUBLIC scalpmark::models nlohmann_json::nlohmann_json ZLIB::ZLIB PRIVATE scalpmark_flags)
+target_compile_options(scalpmark_fuzz_readers PRIVATE -O1)
 
 set(fuzzed case obj ply stl gltf glb nii nii.gz)
 if(SCALPMARK_FUZZ)

@@ -4,16 +4,25 @@ find_package(Qt5 REQUIRED COMPONENTS Widgets Test)
 
 add_library(scalpmark_window_support STATIC window/bench.cpp)
 target_link_libraries(scalpmark_window_support PUBLIC scalpmark::window Qt5::Test scalpmark_test_program PRIVATE scalpmark_flags)
-target_compile_definitions(scalpmark_window_support PRIVATE SCALPMARK_BINARY_DIR="${PROJECT_BINARY_DIR}")
 target_include_directories(scalpmark_window_support SYSTEM PUBLIC ${Qt5Test_INCLUDE_DIRS})
+
+# What drives the window does not count: it is compiled for quick building, with one set of headers compiled
+# beforehand for all of it (which asks for the same options and definitions everywhere).
+set(window_definitions SCALPMARK_SOURCE_DIR="${PROJECT_SOURCE_DIR}" SCALPMARK_BINARY_DIR="${PROJECT_BINARY_DIR}")
+target_compile_definitions(scalpmark_window_support PRIVATE ${window_definitions})
+target_compile_options(scalpmark_window_support PRIVATE -O0)
+target_precompile_headers(scalpmark_window_support PRIVATE <QtWidgets> <QtTest> <catch2/catch.hpp> <Eigen/Geometry>
+  <functional> <memory> <optional> <string> <vector>)
+function(scalpmark_drives_window target)
+  target_link_libraries(${target} PRIVATE scalpmark_flags scalpmark_window_support)
+  target_compile_definitions(${target} PRIVATE ${window_definitions})
+  target_compile_options(${target} PRIVATE -O0)
+  target_precompile_headers(${target} REUSE_FROM scalpmark_window_support)
+endfunction()
 
 file(GLOB window_tests CONFIGURE_DEPENDS window/*_test.cpp)
 add_executable(test_window window/main.cpp ${window_tests})
-target_link_libraries(test_window PRIVATE scalpmark_flags scalpmark_window_support)
-target_precompile_headers(test_window PRIVATE <QtWidgets> <QtTest> <catch2/catch.hpp> <Eigen/Geometry> <functional> <memory>
-  <optional> <string> <vector>)
-target_compile_definitions(test_window PRIVATE SCALPMARK_SOURCE_DIR="${PROJECT_SOURCE_DIR}"
-  SCALPMARK_BINARY_DIR="${PROJECT_BINARY_DIR}")
+scalpmark_drives_window(test_window)
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
   PROPERTIES TIMEOUT 300)
 
@@ -25,5 +34,4 @@ foreach(density 1.5 2)
     ENVIRONMENT QT_SCALE_FACTOR=${density} TIMEOUT 300)
 endforeach()
 add_executable(window_tour window/tour.cpp)
-target_link_libraries(window_tour PRIVATE scalpmark_flags scalpmark_window_support)
-target_compile_definitions(window_tour PRIVATE SCALPMARK_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
+scalpmark_drives_window(window_tour)
