@@ -187,8 +187,9 @@ SkinImport read_mesh(const fs::path& file, std::optional<Unit> unit, const Progr
     check_size(name, skin.vertices());
     constexpr double small_hole_mm = 60;  // around; about 2 cm across
     skin = close_small_holes(skin, small_hole_mm, notes);
-    tell("thinning out the triangles", 0.75);
-    skin = thin_to_size(skin, name, notes);
+    const auto thinning = [&](double part) { tell("thinning out the triangles", 0.75 + 0.15 * part); };
+    thinning(0);
+    skin = thin_to_size(skin, name, notes, thinning);
     tell("looking for shoulders", 0.9);
     skin = cut_shoulders(skin, notes);
     note_roughness(skin, notes);

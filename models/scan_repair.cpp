@@ -13,7 +13,7 @@
 #include "models/error.h"
 #include "models/generic_head.h"
 #include "models/mesh_repair.h"
-#include "models/thin_triangles.h"
+#include "models/thin_scan.h"
 
 namespace scalpmark::models {
 
@@ -108,7 +108,8 @@ Surface close_small_holes(const Surface& skin, double most_around_mm, std::vecto
   return {std::move(vertices), std::move(triangles)};
 }
 
-Surface thin_to_size(const Surface& skin, const std::string& name, std::vector<std::string>& notes) {
+Surface thin_to_size(const Surface& skin, const std::string& name, std::vector<std::string>& notes,
+                     const std::function<void(double)>& told) {
   const std::size_t count = skin.triangles().size();
   if (count <= many_triangles) return skin;
   const auto cannot = [&](const std::string& why) {
@@ -118,7 +119,7 @@ Surface thin_to_size(const Surface& skin, const std::string& name, std::vector<s
   try {
     double moved_mm = 0;
     for (const std::size_t wanted : {wanted_triangles, many_triangles}) {
-      Mesh mesh = thin_triangles({skin.vertices(), skin.triangles()}, wanted);
+      Mesh mesh = thin_scan({skin.vertices(), skin.triangles()}, wanted, told);
       if (mesh.triangles.size() > many_triangles) throw cannot("its borders alone have too many corners");
       Surface thinner(std::move(mesh.vertices), std::move(mesh.triangles));
       moved_mm = farthest_mm(skin, thinner);

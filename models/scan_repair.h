@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -13,11 +14,12 @@ namespace scalpmark::models {
                                                   std::vector<std::string>& notes);
 
 /// A skin of more than 250 000 triangles thinned to 150 000, or to 250 000 if that keeps closer
-/// (thin_triangles.h), smaller ones as they are. Appends a sentence with the farthest that an old corner lies
-/// from the new skin, which is at most 0.3 mm. Refuses
-/// (ModelError, `name` says where) a skin that cannot be thinned so.
+/// (thin_scan.h), smaller ones as they are. Appends a sentence with the farthest that an old corner lies
+/// from the new skin, which is at most 0.3 mm. `told` hears the part done, 0 to 1. Refuses (ModelError,
+/// `name` says where) a skin that cannot be thinned so.
 [[nodiscard]] geometry::Surface thin_to_size(const geometry::Surface& skin, const std::string& name,
-                                             std::vector<std::string>& notes);
+                                             std::vector<std::string>& notes,
+                                             const std::function<void(double)>& told = {});
 
 /// A skin with shoulders (broader than any head in two directions) cut off below the neck, where the generic
 /// head fitted to it ends; others, and one in which no head can be made out, as they are. Appends a sentence

@@ -55,9 +55,8 @@ void show_about(QWidget* parent) {
   QMessageBox box(
       QMessageBox::NoIcon, Dialogs::tr("About Scalpmark"),
       Dialogs::tr("<h3>Scalpmark %1</h3>").arg(QStringLiteral(SCALPMARK_VERSION)) + cautions_text() +
-          Dialogs::tr(
-              "<p>Built with Qt, VTK, Eigen, Assimp and nlohmann-json, each under its own licence; on "
-              "Debian see /usr/share/doc.</p>"),
+          Dialogs::tr("<p>Built with Qt, VTK, Eigen, Assimp, OpenMesh and nlohmann-json, each under its own "
+                      "licence; on Debian see /usr/share/doc.</p>"),
       QMessageBox::Close, parent);
   box.setTextFormat(Qt::RichText);
   box.exec();

@@ -67,10 +67,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&lt;p&gt;Built with Qt, VTK, Eigen, Assimp and nlohmann-json, each under its own licence; on Debian see /usr/share/doc.&lt;/p&gt;</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>1 to 6 on the stage, Alt+1 to Alt+6 anywhere</source>
         <translation type="unfinished"></translation>
     </message>
@@ -208,6 +204,10 @@
     </message>
     <message>
         <source>looks through the skin at the template&apos;s brain, and back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;Built with Qt, VTK, Eigen, Assimp, OpenMesh and nlohmann-json, each under its own licence; on Debian see /usr/share/doc.&lt;/p&gt;</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
