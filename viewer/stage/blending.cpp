@@ -6,11 +6,8 @@ namespace scalpmark::viewer {
 
 vtkStandardNewMacro(BlendingRenderer)
 
-void BlendingRenderer::DeviceRenderTranslucentPolygonalGeometry(vtkFrameBufferObjectBase* into) {
-  if (any_order_)
-    vtkOpenGLRenderer::DeviceRenderTranslucentPolygonalGeometry(into);
-  else
-    UpdateTranslucentPolygonalGeometry();
+void BlendingRenderer::DeviceRenderTranslucentPolygonalGeometry(vtkFrameBufferObjectBase* /*into*/) {
+  UpdateTranslucentPolygonalGeometry();
 }
 
 }  // namespace scalpmark::viewer

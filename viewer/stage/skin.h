@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "geometry/head.h"
+#include "viewer/stage/nearest_layer.h"
 #include "viewer/stage/things.h"
 
 namespace scalpmark::viewer {
@@ -30,7 +31,7 @@ private:
   std::optional<geometry::Surface> drawn_, thin_;
   bool shown_ = true, moving_ = false;
   vtkNew<vtkPolyDataMapper> mapper_, thin_mapper_;
-  vtkNew<vtkActor> actor_, thin_actor_;
+  vtkNew<NearestLayerActor> actor_, thin_actor_;
 };
 
 }  // namespace scalpmark::viewer

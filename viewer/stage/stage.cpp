@@ -13,7 +13,6 @@
 
 #include "viewer/stage/aim.h"
 #include "viewer/stage/angle.h"
-#include "viewer/stage/blending.h"
 #include "viewer/stage/captions.h"
 #include "viewer/stage/coil.h"
 #include "viewer/stage/cortex.h"
@@ -154,8 +153,6 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
                   (shown.has(Thing::cortex) && shown.under_coil != UnderCoil::lit);
   p.with_title = shown.has(Thing::title);
   p.with_caution = shown.caution;
-  if (auto* blending = BlendingRenderer::SafeDownCast(renderer_))
-    blending->set_any_order(shown.skin_opacity < 1);
   p.cortex.show(head, p.placement, shown);
   p.skin.show(head, shown);
   p.gaps.show(shown);
