@@ -21,7 +21,9 @@ enum class TapeDistances {
   worked_out,  ///< looked up in the head's distance fields: at once, after the first time, which takes
                ///< seconds
   each_path,   ///< each by its own shortest path: a second or less a plan, with nothing to wait for first
-  left_out,    ///< not at all (a picture, a coil in motion): every TapeFrom is not-a-number
+  treatment_alone,  ///< each_path of the treatment's placement, a quarter of the work; the others are left
+                    ///< out
+  left_out,         ///< not at all (a picture, a coil in motion): every TapeFrom is not-a-number
 };
 
 /// One mark per rule; empty where the mark would fall off the head (over the face, past the skin's border).

@@ -100,7 +100,7 @@ void check_settings(const Case& entered) {
 Plan solve(const Head& head, const Case& entered, TapeDistances tapes_wanted) {
   // Paths are measured in one go at the end.
   const TapeDistances wanted =
-      tapes_wanted == TapeDistances::each_path ? TapeDistances::left_out : tapes_wanted;
+      tapes_wanted == TapeDistances::worked_out ? TapeDistances::worked_out : TapeDistances::left_out;
   check_settings(entered);
   const Surface& skin = head.skin();
   const VertexTapes& tapes = head.vertex_tapes();
@@ -179,6 +179,7 @@ Plan solve(const Head& head, const Case& entered, TapeDistances tapes_wanted) {
   LaidCoil treatment = lay_coil(head, entered, treated, site, wanted);
   warn_of_missing_marks(plan.warnings, "the treatment site", treatment.placement);
 
+  if (tapes_wanted == TapeDistances::treatment_alone) measure_tapes(head, {&treatment});
   if (tapes_wanted == TapeDistances::each_path) {
     std::vector<LaidCoil*> coils{&start, &treatment};
     for (LaidCoil& node : nodes) coils.push_back(&node);

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <exception>
 #include <filesystem>
+#include <future>
 #include <iomanip>
 #include <iostream>
 #include <new>
@@ -208,9 +209,24 @@ void picture_command(const Options& o) {
   std::optional<View> view;
   if (!o.from.empty()) view = view_from(o.from);
   const models::Progress progress = SlowProgress();
-  const Solved solved = solve_case(
-      o.in, progress, shown.has(Thing::cortex) ? Brain::wanted : Brain::left_out,
-      shown.has(Thing::numbers) ? geometry::TapeDistances::each_path : geometry::TapeDistances::left_out);
+  using Tapes = geometry::TapeDistances;
+  const Tapes tapes = !shown.has(Thing::numbers)           ? Tapes::left_out
+                      : shown.coil_on == CoilOn::treatment ? Tapes::treatment_alone
+                                                           : Tapes::each_path;
+  // The head is read and the plan worked out while the driver gets ready to draw. What is wrong with the case
+  // is said before what is wrong with the display.
+  auto solving = std::async(std::launch::async, [&] {
+    return solve_case(o.in, progress, shown.has(Thing::cortex) ? Brain::wanted : Brain::left_out, tapes);
+  });
+  std::optional<PreparedPicture> picture;
+  std::exception_ptr no_picture;
+  try {
+    picture.emplace(size);
+  } catch (const ViewerError&) {
+    no_picture = std::current_exception();
+  }
+  const Solved solved = solving.get();
+  if (no_picture) std::rethrow_exception(no_picture);
   if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = head_in_words(solved.kept, solved.loaded);
   if (shown.has(Thing::tolerance)) {
@@ -222,7 +238,7 @@ void picture_command(const Options& o) {
     shown.gaps = gaps_under(solved.loaded.head, solved.kept.entered, placement_shown(solved.plan, shown));
   if (solved.loaded.head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
   progress("Drawing", 0);
-  write_picture(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view, size);
+  picture->write(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view);
 }
 
 void sheet_command(const Options& o) {

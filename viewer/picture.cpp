@@ -10,7 +10,6 @@
 #include <algorithm>
 
 #include "models/safe_file.h"
-#include "viewer/display.h"
 #include "viewer/error.h"
 #include "viewer/stage/blending.h"
 
@@ -109,21 +108,24 @@ std::string Picture::png() const {
           static_cast<size_t>(bytes->GetNumberOfValues())};
 }
 
+PreparedPicture::PreparedPicture(const PictureSize& size) : picture_(size) {
+  (void)picture_.draw();  // nothing yet: the driver gets its context
+}
+
+void PreparedPicture::write(const std::filesystem::path& file, const geometry::Head& head,
+                            const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown,
+                            View view) {
+  picture_.stage().show(head, entered, plan, shown);
+  picture_.stage().look(view);
+  (void)picture_.draw();
+  models::write_whole(file, picture_.png());
+}
+
 void write_picture(const std::filesystem::path& file, const geometry::Head& head,
                    const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown, View view,
                    const PictureSize& size) {
-  check_size(size);
-  const Display display;
-  std::string bytes;
-  {
-    // Gone before the display goes.
-    Picture picture(size);
-    picture.stage().show(head, entered, plan, shown);
-    picture.stage().look(view);
-    (void)picture.draw();
-    bytes = picture.png();
-  }
-  models::write_whole(file, bytes);
+  check_size(size);  // before a display is started
+  PreparedPicture(size).write(file, head, entered, plan, shown, view);
 }
 
 }  // namespace scalpmark::viewer

@@ -4,6 +4,7 @@
 #include <memory>
 #include <string>
 
+#include "viewer/display.h"
 #include "viewer/stage/camera.h"
 #include "viewer/stage/stage.h"
 
@@ -41,7 +42,23 @@ private:
   std::unique_ptr<Parts> parts_;
 };
 
-/// Draws and writes a PNG file, whole or not at all (see models/safe_file.h). Three lines of a user's code:
+/// A display and a picture on it, made ready before there is anything to show: the display, its driver and
+/// its context take a fifth of a second, in which another thread may read the head.
+class PreparedPicture {
+public:
+  /// Refuses as Picture does, and (ViewerError) where no display can be had.
+  explicit PreparedPicture(const PictureSize& size);
+
+  /// Draws and writes a PNG file, whole or not at all (see models/safe_file.h).
+  void write(const std::filesystem::path& file, const geometry::Head& head, const geometry::Case& entered,
+             const geometry::Plan& plan, const Shown& shown, View view);
+
+private:
+  Display display_;  // goes last
+  Picture picture_;
+};
+
+/// All of it. Three lines of a user's code:
 ///   const auto loaded = models::load_head(kept);
 ///   const Plan plan = geometry::solve(loaded.head, kept.entered);
 ///   write_picture("a.png", loaded.head, kept.entered, plan, Shown{}, View::left, {});

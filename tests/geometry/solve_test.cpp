@@ -279,4 +279,7 @@ TEST_CASE("tape distances measured path by path are those looked up") {
   compare_coils(looked_up.hotspot, measured.hotspot);
   compare_coils(looked_up.treatment, measured.treatment);
   for (size_t i = 0; i < 9; ++i) compare_coils(looked_up.grid[i].placement, measured.grid[i].placement);
+  const Plan one = solve(head, plain_case(), TapeDistances::treatment_alone);
+  compare_coils(measured.treatment, one.treatment);
+  CHECK(std::isnan(one.start.pulse_tape.vertex_mm));
 }
