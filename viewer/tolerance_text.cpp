@@ -5,6 +5,7 @@
 #include "geometry/text.h"
 #include "viewer/plain_text.h"
 #include "viewer/stage/numbers.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -49,8 +50,8 @@ std::string longest_way(const geometry::SkinEllipse& e) {
 }  // namespace
 
 std::string tolerance_sentence(const geometry::Tolerance& t) {
-  return "Half of the placements lie within " + in_cm(t.half_mm) + " of the site, 95 of 100 within " +
-         in_cm(t.most_mm) + ".";
+  return said(Words::tr("Half of the placements lie within %1 of the site, 95 of 100 within %2."),
+              {in_cm(t.half_mm), in_cm(t.most_mm)});
 }
 
 std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErrors& errors) {

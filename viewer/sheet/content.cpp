@@ -9,10 +9,12 @@
 #include "geometry/landmarks.h"
 #include "geometry/shortest_path.h"
 #include "geometry/tolerance.h"
+#include "viewer/head_text.h"
 #include "viewer/stage/captions.h"
 #include "viewer/stage/cortex.h"
 #include "viewer/stage/numbers.h"
 #include "viewer/tolerance_text.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -23,14 +25,14 @@ namespace {
 
 constexpr std::array rules{MarkRule::tape, MarkRule::drop, MarkRule::nearest};
 
-const char* name_of(MarkRule rule) {
+std::string name_of(MarkRule rule) {
   switch (rule) {
     case MarkRule::tape:
-      return "tape";
+      return said(Words::tr("tape", "marking rule"));
     case MarkRule::drop:
-      return "drop";
+      return said(Words::tr("drop", "marking rule"));
     case MarkRule::nearest:
-      return "nearest";
+      return said(Words::tr("nearest", "marking rule"));
   }
   return "";
 }
@@ -38,11 +40,11 @@ const char* name_of(MarkRule rule) {
 std::string how(MarkRule rule, double reach_mm) {
   switch (rule) {
     case MarkRule::tape:
-      return "run a tape " + in_cm(reach_mm) + " along the skin from the pulse point";
+      return said(Words::tr("run a tape %1 along the skin from the pulse point"), {in_cm(reach_mm)});
     case MarkRule::drop:
-      return "look straight down past the coil's edge";
+      return said(Words::tr("look straight down past the coil's edge"));
     case MarkRule::nearest:
-      return "mark the skin nearest to the edge";
+      return said(Words::tr("mark the skin nearest to the edge"));
   }
   return "";
 }
@@ -61,29 +63,32 @@ std::optional<double> gap_mm(const Placement& p, MarkRule rule) {
 }
 
 /// "1.0 cm forward", "1.0 cm toward the midline"; empty for none.
-std::string steps(int count, double pitch_mm, const char* positive, const char* negative) {
+std::string steps(int count, double pitch_mm, const QString& positive, const QString& negative) {
   if (count == 0) return "";
-  return in_cm(std::abs(count) * pitch_mm) + " " + (count > 0 ? positive : negative);
+  return said(count > 0 ? positive : negative, {in_cm(std::abs(count) * pitch_mm)});
 }
 
 std::string node_in_words(const geometry::Case& c) {
-  const std::string row = steps(c.hotspot.row, c.search.pitch_mm, "forward", "backward");
-  const std::string column = steps(c.hotspot.column, c.search.pitch_mm, "outward", "toward the midline");
-  if (row.empty() && column.empty()) return "the start itself";
+  const std::string row =
+      steps(c.hotspot.row, c.search.pitch_mm, Words::tr("%1 forward"), Words::tr("%1 backward"));
+  const std::string column =
+      steps(c.hotspot.column, c.search.pitch_mm, Words::tr("%1 outward"), Words::tr("%1 toward the midline"));
+  if (row.empty() && column.empty()) return said(Words::tr("the start itself"));
   return row + (row.empty() || column.empty() ? "" : ", ") + column;
 }
 
 std::string site_in_words(const geometry::TreatmentSettings& t) {
   return t.rule == geometry::TreatmentRule::forward
-             ? in_cm(t.distance_mm) + " forward of the hotspot"
-             : "over " + geometry::canonical_label(t.label).value_or(t.label);
+             ? said(Words::tr("%1 forward of the hotspot"), {in_cm(t.distance_mm)})
+             : said(Words::tr("over %1"), {geometry::canonical_label(t.label).value_or(t.label)});
 }
 
 std::string alternative_in_words(const geometry::TreatmentAlternative& a) {
-  if (a.rule == geometry::TreatmentRule::forward) return in_cm(a.distance_mm) + " forward of the hotspot";
+  if (a.rule == geometry::TreatmentRule::forward)
+    return said(Words::tr("%1 forward of the hotspot"), {in_cm(a.distance_mm)});
   const auto dash = a.label.find('-');
   if (dash == std::string::npos) return a.label;
-  return "half way between " + a.label.substr(0, dash) + " and " + a.label.substr(dash + 1);
+  return said(Words::tr("half way between %1 and %2"), {a.label.substr(0, dash), a.label.substr(dash + 1)});
 }
 
 /// A table of names and values, without headings.
@@ -92,53 +97,59 @@ SheetTable pairs(std::string title, std::vector<std::vector<std::string>> rows) 
 }
 
 SheetTable measures(const geometry::Case& c, const geometry::Plan& plan) {
-  SheetTable t{"Measures", {{"cm", 0.5, false}, {"tape", 0.25, true}, {"this head", 0.25, true}}, {}, ""};
-  const auto row = [&](const char* name, const std::optional<double>& tape, double head) {
-    t.rows.push_back({name, tape ? cm(*tape) : "not given", cm(head)});
+  SheetTable t{said(Words::tr("Measures")),
+               {{said(Words::tr("cm")), 0.5, false},
+                {said(Words::tr("tape", "what the tape measure gave")), 0.25, true},
+                {said(Words::tr("this head")), 0.25, true}},
+               {},
+               ""};
+  const auto row = [&](const QString& name, const std::optional<double>& tape, double head) {
+    t.rows.push_back({said(name), tape ? cm(*tape) : said(Words::tr("not given")), cm(head)});
   };
-  row("Nasion to inion", c.tape_mm.nasion_inion_mm, plan.tapes.nasion_inion_mm);
-  row("Tragus to tragus", c.tape_mm.tragus_tragus_mm, plan.tapes.tragus_tragus_mm);
-  row("Around the head", c.tape_mm.circumference_mm, plan.tapes.circumference_mm);
+  row(Words::tr("Nasion to inion"), c.tape_mm.nasion_inion_mm, plan.tapes.nasion_inion_mm);
+  row(Words::tr("Tragus to tragus"), c.tape_mm.tragus_tragus_mm, plan.tapes.tragus_tragus_mm);
+  row(Words::tr("Around the head"), c.tape_mm.circumference_mm, plan.tapes.circumference_mm);
   return t;
 }
 
 SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
-  SheetTable t{"Find them again with a tape",
-               {{"cm along the skin from", 0.36, false},
-                {"vertex", 0.14, true},
-                {"nasion", 0.14, true},
-                {"left tragus", 0.18, true},
-                {"right tragus", 0.18, true}},
+  SheetTable t{said(Words::tr("Find them again with a tape")),
+               {{said(Words::tr("cm along the skin from")), 0.36, false},
+                {said(Words::tr("vertex")), 0.14, true},
+                {said(Words::tr("nasion")), 0.14, true},
+                {said(Words::tr("left tragus")), 0.18, true},
+                {said(Words::tr("right tragus")), 0.18, true}},
                {},
-               std::string("Edge marks by the ") + name_of(c.coil.mark_rule) +
-                   " rule. Two tapes find a point, a third proves it."};
-  const auto row = [&](const std::string& name, const std::optional<geometry::TapeFrom>& from) {
+               said(Words::tr("Edge marks by the %1 rule. Two tapes find a point, a third proves it."),
+                    {name_of(c.coil.mark_rule)})};
+  const auto row = [&](const QString& name, const std::optional<geometry::TapeFrom>& from) {
     if (from)
-      t.rows.push_back({name, cm(from->vertex_mm), cm(from->nasion_mm), cm(from->left_tragus_mm),
+      t.rows.push_back({said(name), cm(from->vertex_mm), cm(from->nasion_mm), cm(from->left_tragus_mm),
                         cm(from->right_tragus_mm)});
     else
-      t.rows.push_back({name, "off the head", "", "", ""});
+      t.rows.push_back({said(name), said(Words::tr("off the head")), "", "", ""});
   };
-  row("Hotspot, pulse point", plan.hotspot.pulse_tape);
-  row("Hotspot, edge mark", plan.hotspot.edge_mark_tape);
-  row("Treatment site, pulse point", plan.treatment.pulse_tape);
-  row("Treatment site, edge mark", plan.treatment.edge_mark_tape);
+  row(Words::tr("Hotspot, pulse point"), plan.hotspot.pulse_tape);
+  row(Words::tr("Hotspot, edge mark"), plan.hotspot.edge_mark_tape);
+  row(Words::tr("Treatment site, pulse point"), plan.treatment.pulse_tape);
+  row(Words::tr("Treatment site, edge mark"), plan.treatment.edge_mark_tape);
   return t;
 }
 
 SheetTable under_the_coil(const geometry::Head& head, const geometry::Plan& plan) {
-  SheetTable t{"Under the coil, on the template's brain",
+  SheetTable t{said(Words::tr("Under the coil, on the template's brain")),
                {{"", 0.23, false}, {"", 0.77, false}},
                {},
-               std::string("All this ") + geometry::cortex_caution + "."};
+               said(Words::tr("All this on the template; a person's own brain differs."))};
   if (head.cortex() == nullptr) return t;
-  const auto row = [&](const char* name, const std::optional<geometry::CortexHit>& hit) {
-    t.rows.push_back({name, hit ? in_mm(hit->depth_mm) + " from skin to cortex; " +
-                                      shares_in_words(hit->areas) + "; " + shares_in_words(hit->gyri)
-                                : "no cortex straight below"});
+  const auto row = [&](const QString& name, const std::optional<geometry::CortexHit>& hit) {
+    t.rows.push_back({said(name), hit ? said(Words::tr("%1 from skin to cortex; %2; %3"),
+                                             {in_mm(hit->depth_mm), shares_in_words(hit->areas),
+                                              shares_in_words(hit->gyri)})
+                                      : said(Words::tr("no cortex straight below"))});
   };
-  row("Treatment site", plan.treatment.cortex);
-  row("Hotspot", plan.hotspot.cortex);
+  row(Words::tr("Treatment site"), plan.treatment.cortex);
+  row(Words::tr("Hotspot"), plan.hotspot.cortex);
   return t;
 }
 
@@ -163,23 +174,28 @@ std::array<std::optional<double>, 3> from_chosen(const geometry::Head& head, Mar
 
 SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, const geometry::Plan& plan) {
   SheetTable t{
-      "The three marking rules",
-      {{"rule", 0.11, false},
-       {"what staff do", 0.39, false},
-       {"hotspot: cm from the chosen mark", 0.15, true},
-       {"edge to skin", 0.1, true},
-       {"treatment: cm from the chosen mark", 0.15, true},
-       {"edge to skin", 0.1, true}},
+      said(Words::tr("The three marking rules")),
+      {{said(Words::tr("rule")), 0.11, false},
+       {said(Words::tr("what staff do")), 0.39, false},
+       {said(Words::tr("hotspot: cm from the chosen mark")), 0.15, true},
+       {said(Words::tr("edge to skin")), 0.1, true},
+       {said(Words::tr("treatment: cm from the chosen mark")), 0.15, true},
+       {said(Words::tr("edge to skin")), 0.1, true}},
       {},
-      "A mark made by one rule and used by another moves the pulse by about as much. Keep to the chosen "
-      "rule at every visit."};
+      said(Words::tr(
+          "A mark made by one rule and used by another moves the pulse by about as much. Keep to the chosen "
+          "rule at every visit."))};
   const auto hotspot = from_chosen(head, c.coil.mark_rule, plan.hotspot);
   const auto treatment = from_chosen(head, c.coil.mark_rule, plan.treatment);
-  const auto text = [](const std::optional<double>& mm) { return mm ? cm(*mm) : std::string("none"); };
+  const auto text = [](const std::optional<double>& mm) {
+    return mm ? cm(*mm) : said(Words::tr("none", "no edge mark"));
+  };
   for (size_t i = 0; i < rules.size(); ++i) {
     const MarkRule rule = rules[i];
     const bool chosen = rule == c.coil.mark_rule;
-    const auto away = [&](const std::optional<double>& mm) { return chosen && mm ? "chosen" : text(mm); };
+    const auto away = [&](const std::optional<double>& mm) {
+      return chosen && mm ? said(Words::tr("chosen")) : text(mm);
+    };
     t.rows.push_back({name_of(rule), how(rule, c.coil.centre_to_edge_mm), away(hotspot[i]),
                       text(gap_mm(plan.hotspot, rule)), away(treatment[i]),
                       text(gap_mm(plan.treatment, rule))});
@@ -188,8 +204,8 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
 }
 
 SheetTable alternatives(const geometry::Plan& plan) {
-  SheetTable t{"Other treatment sites in use",
-               {{"site", 0.75, false}, {"cm from the site", 0.25, true}},
+  SheetTable t{said(Words::tr("Other treatment sites in use")),
+               {{said(Words::tr("site")), 0.75, false}, {said(Words::tr("cm from the site")), 0.25, true}},
                {},
                ""};
   for (const auto& a : plan.treatment_alternatives)
@@ -201,7 +217,7 @@ SheetTable alternatives(const geometry::Plan& plan) {
 std::string by_hand(const geometry::Head& head, const geometry::Case& c, const geometry::Plan& plan) {
   try {
     const auto t = geometry::tolerance(head, c, plan, c.errors, {.placements = 1000});
-    return "By hand: " + tolerance_sentence(t) + " " + t.habit;
+    return said(Words::tr("By hand: %1 %2"), {tolerance_sentence(t), t.habit});
   } catch (const geometry::GeometryError&) {
     return "";  // no edge mark to lay a coil on: the warnings say so
   }
@@ -210,12 +226,14 @@ std::string by_hand(const geometry::Head& head, const geometry::Case& c, const g
 /// What the user is to know before any pulse: Rossi et al. 2021, Clin Neurophysiol 132:269-306 (memory).
 std::vector<std::string> caution_sentences() {
   return {
-      "A licensed prescriber decides site, threshold and dose; the device's instructions and local codes "
-      "come "
-      "first.",
-      "Before any pulse, ask about metal or implants in or near the head, pacemakers and stimulators.",
-      "Ask about seizures, drugs that lower the seizure threshold, and pregnancy.",
-      "Ear protection for patient and staff.", "Know what to do in a seizure."};
+      said(Words::tr(
+          "A licensed prescriber decides site, threshold and dose; the device's instructions and local "
+          "codes come first.")),
+      said(Words::tr(
+          "Before any pulse, ask about metal or implants in or near the head, pacemakers and stimulators.")),
+      said(Words::tr("Ask about seizures, drugs that lower the seizure threshold, and pregnancy.")),
+      said(Words::tr("Ear protection for patient and staff.")),
+      said(Words::tr("Know what to do in a seizure."))};
 }
 
 }  // namespace
@@ -225,37 +243,42 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
                            const std::string& date) {
   const geometry::Case& c = kept.entered;
   SheetContent s;
-  s.label = c.label.empty() ? "Unnamed case" : c.label;
+  s.label = c.label.empty() ? said(Words::tr("Unnamed case")) : c.label;
   s.date = date;
-  s.head = capital(description) + ".";
+  s.head = capital(described(description)) + ".";
   s.head_note =
       kept.head.kind == models::HeadKind::generic
-          ? "A drawing, not the patient: where they differ, the tape decides."
-          : "The distances hold for this head alone, and as far as its four points were placed well.";
+          ? said(Words::tr("A drawing, not the patient: where they differ, the tape decides."))
+          : said(Words::tr(
+                "The distances hold for this head alone, and as far as its four points were placed well."));
   s.measures = measures(c, plan);
   const bool left = c.side == geometry::Side::left;
-  s.search = pairs(
-      "Search",
-      {{"Side", left ? "left" : "right"},
-       {"Vertex toward ear", in_cm(c.search.lateral_mm)},
-       {c.search.anterior_mm < 0 ? "Then backward" : "Then forward", in_cm(std::abs(c.search.anterior_mm))},
-       {"Grid step",
-        in_cm(c.search.pitch_mm) +
-            (c.search.grid_on == geometry::GridOn::edge_marks ? ", on edge marks" : ", on pulse points")},
-       {"Hotspot", node_in_words(c)}});
+  s.search = pairs(said(Words::tr("Search")),
+                   {{said(Words::tr("Side")), left ? said(Words::tr("left")) : said(Words::tr("right"))},
+                    {said(Words::tr("Vertex toward ear")), in_cm(c.search.lateral_mm)},
+                    {said(c.search.anterior_mm < 0 ? Words::tr("Then backward") : Words::tr("Then forward")),
+                     in_cm(std::abs(c.search.anterior_mm))},
+                    {said(Words::tr("Grid step")),
+                     said(c.search.grid_on == geometry::GridOn::edge_marks ? Words::tr("%1, on edge marks")
+                                                                           : Words::tr("%1, on pulse points"),
+                          {in_cm(c.search.pitch_mm)})},
+                    {said(Words::tr("Hotspot")), node_in_words(c)}});
   const auto gap = [&](const Placement& p) {
     const auto mm = gap_mm(p, c.coil.mark_rule);
-    return mm ? in_cm(*mm) : std::string("the mark falls off the head");
+    return mm ? in_cm(*mm) : said(Words::tr("the mark falls off the head"));
   };
-  s.coil = pairs("Coil", {{"Model", capital(c.coil_model.title)},
-                          {"Angle", in_degrees(c.coil.angle_deg) + " to the midline"},
-                          {"Centre to front edge", in_cm(c.coil.centre_to_edge_mm)},
-                          {"Marking rule", std::string(name_of(c.coil.mark_rule)) + ": " +
-                                               how(c.coil.mark_rule, c.coil.centre_to_edge_mm)},
-                          {"Lift for cap and hair", in_cm(c.coil.lift_mm)}});
-  s.treatment = pairs("Treatment", {{"Site", site_in_words(c.treatment)},
-                                    {"Gap, edge to mark", gap(plan.treatment)},
-                                    {"Gap at the hotspot", gap(plan.hotspot)}});
+  s.coil =
+      pairs(said(Words::tr("Coil")),
+            {{said(Words::tr("Model")), capital(c.coil_model.title)},
+             {said(Words::tr("Angle")), said(Words::tr("%1 to the midline"), {in_degrees(c.coil.angle_deg)})},
+             {said(Words::tr("Centre to front edge")), in_cm(c.coil.centre_to_edge_mm)},
+             {said(Words::tr("Marking rule")),
+              name_of(c.coil.mark_rule) + ": " + how(c.coil.mark_rule, c.coil.centre_to_edge_mm)},
+             {said(Words::tr("Lift for cap and hair")), in_cm(c.coil.lift_mm)}});
+  s.treatment =
+      pairs(said(Words::tr("Treatment")), {{said(Words::tr("Site")), site_in_words(c.treatment)},
+                                           {said(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
+                                           {said(Words::tr("Gap at the hotspot")), gap(plan.hotspot)}});
   s.treatment.note = by_hand(head, c, plan);
   s.cortex = under_the_coil(head, plan);
   s.tapes = tape_distances(c, plan);
@@ -268,13 +291,16 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
 }
 
 std::string date_today() {
-  static constexpr std::array months{"January", "February", "March",     "April",   "May",      "June",
-                                     "July",    "August",   "September", "October", "November", "December"};
+  const std::array months{Words::tr("January"), Words::tr("February"), Words::tr("March"),
+                          Words::tr("April"),   Words::tr("May"),      Words::tr("June"),
+                          Words::tr("July"),    Words::tr("August"),   Words::tr("September"),
+                          Words::tr("October"), Words::tr("November"), Words::tr("December")};
   const std::time_t now = std::time(nullptr);
   std::tm here{};
   localtime_r(&now, &here);
-  return std::to_string(here.tm_mday) + " " + months[static_cast<size_t>(here.tm_mon)] + " " +
-         std::to_string(here.tm_year + 1900);
+  return said(Words::tr("%1 %2 %3", "a date: day, month, year"),
+              {std::to_string(here.tm_mday), months[static_cast<size_t>(here.tm_mon)].toStdString(),
+               std::to_string(here.tm_year + 1900)});
 }
 
 }  // namespace scalpmark::viewer

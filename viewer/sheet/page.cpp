@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "viewer/error.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -50,7 +51,7 @@ void Pages::finish() {
 void Pages::footer() {
   const Style style{9, false, true, false};
   const QString page =
-      "Page " + QString::number(count_) + (total_ > 0 ? " of " + QString::number(total_) : QString());
+      total_ > 0 ? Words::tr("Page %1 of %2").arg(count_).arg(total_) : Words::tr("Page %1").arg(count_);
   const double page_mm = 24;
   const double high = text_height_mm(footer_, width_mm_ - page_mm, style);
   rule(0, height_mm_ - high - 1, width_mm_);

@@ -19,6 +19,7 @@
 #include "viewer/palette.h"
 #include "viewer/sheet/page.h"
 #include "viewer/stage/shapes.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -66,16 +67,17 @@ double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
   struct Entry {
     Shape shape;
     Colour colour;
-    const char* text;
+    QString text;
   };
-  static constexpr std::array entries{
-      Entry{Shape::dot, palette::landmark, "Landmark"}, Entry{Shape::disc, palette::pulse, "Pulse point"},
-      Entry{Shape::bar, palette::edge_mark, "Edge mark"}, Entry{Shape::ring, palette::hotspot, "Hotspot"},
-      Entry{Shape::diamond, palette::treatment, "Treatment site"}};
+  const std::array entries{Entry{Shape::dot, palette::landmark, Words::tr("Landmark")},
+                           Entry{Shape::disc, palette::pulse, Words::tr("Pulse point")},
+                           Entry{Shape::bar, palette::edge_mark, Words::tr("Edge mark")},
+                           Entry{Shape::ring, palette::hotspot, Words::tr("Hotspot")},
+                           Entry{Shape::diamond, palette::treatment, Words::tr("Treatment site")}};
   constexpr double row_mm = 5.2, sample_mm = 9, mm_per_px = 0.2;
   QPainter& painter = pages.painter();
   double y = y_mm;
-  y += pages.text("In the pictures", x_mm, y, width_mm, {10.5, true, false, false}) + 1;
+  y += pages.text(Words::tr("In the pictures"), x_mm, y, width_mm, {10.5, true, false, false}) + 1;
   pages.rule(x_mm, y, width_mm, 0.3, 60);
   y += 1;
   const double column = width_mm / 2;
@@ -104,13 +106,13 @@ double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
 
 void heading(Pages& pages, const SheetContent& content) {
   const double wide = pages.width_mm();
-  pages.text("Placement sheet", 0, 0, wide * 0.6, {16, true, false, false});
+  pages.text(Words::tr("Placement sheet"), 0, 0, wide * 0.6, {16, true, false, false});
   pages.text(printable(content.date), wide * 0.6, 1.6, wide * 0.4, {10.5, false, false, true});
   double y = 8.5;
   y += pages.line_of_text(printable(content.label), 0, y, wide, {11, true, false, false}) + 1.5;
   y += pages.text(printable(content.head + " " + content.head_note), 0, y, wide, {}) + 6;
   // Room for initials: lines to write on.
-  const std::array<const char*, 3> who{"Set up by", "Checked by", "Prescriber"};
+  const std::array who{Words::tr("Set up by"), Words::tr("Checked by"), Words::tr("Prescriber")};
   const double each = wide / 3;
   for (size_t i = 0; i < who.size(); ++i) {
     const double x = each * static_cast<double>(i);
@@ -160,10 +162,12 @@ void visits(Pages& pages) {
   const int rows = std::min(most, static_cast<int>((pages.left_mm() - head_mm) / row_mm));
   if (rows < fewest) return;
   const double wide = pages.width_mm();
-  pages.move_down(pages.text("Visits", 0, pages.y_mm(), wide, {10.5, true, false, false}) + 1);
+  pages.move_down(pages.text(Words::tr("Visits"), 0, pages.y_mm(), wide, {10.5, true, false, false}) + 1);
   pages.rule(0, pages.y_mm(), wide, 0.3, 60);
-  const std::array<std::pair<const char*, double>, 4> columns{
-      {{"Date", 0}, {"Initials", 0.2}, {"Marks found again by", 0.35}, {"Remarks", 0.72}}};
+  const std::array<std::pair<QString, double>, 4> columns{{{Words::tr("Date"), 0},
+                                                           {Words::tr("Initials"), 0.2},
+                                                           {Words::tr("Marks found again by"), 0.35},
+                                                           {Words::tr("Remarks"), 0.72}}};
   for (const auto& [text, share] : columns)
     pages.text(text, share * wide, pages.y_mm() + 1, 0.36 * wide, {9, false, true, false});
   pages.move_down(6);
@@ -226,8 +230,8 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
     block(pages, content.alternatives);
   else
     blocks(pages, content.cortex, content.alternatives, 0.54);
-  sentences(pages, "Warnings of this plan", content.warnings);
-  sentences(pages, "Cautions", content.cautions);
+  sentences(pages, Words::tr("Warnings of this plan"), content.warnings);
+  sentences(pages, Words::tr("Cautions"), content.cautions);
   visits(pages);
   pages.finish();
   return pages.count();
@@ -257,7 +261,7 @@ std::string sheet_pdf(const SheetContent& content, const std::vector<SheetView>&
     writer.setPageSize(QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
     writer.setPageMargins(QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm), QPageLayout::Millimeter);
     writer.setResolution(dots_per_inch);
-    writer.setTitle("Placement sheet");
+    writer.setTitle(Words::tr("Placement sheet"));
     writer.setCreator("Scalpmark");
     pages = draw(content, views, pages, writer);
   }

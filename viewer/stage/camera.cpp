@@ -5,6 +5,8 @@
 #include <cmath>
 #include <utility>
 
+#include "viewer/words.h"
+
 namespace scalpmark::viewer {
 
 using Eigen::Vector3d;
@@ -74,16 +76,22 @@ Gaze gaze(View view, const geometry::HeadAxes& axes, const geometry::Placement& 
 
 std::string where_from(const Vector3d& toward_eye, const geometry::HeadAxes& axes) {
   std::vector<std::string> sides;
-  const auto add = [&](double share, const char* positive, const char* negative) {
-    if (std::abs(share) >= worth_naming) sides.emplace_back(share > 0 ? positive : negative);
+  const auto add = [&](double share, const QString& positive, const QString& negative) {
+    if (std::abs(share) >= worth_naming) sides.push_back(said(share > 0 ? positive : negative));
   };
-  add(toward_eye.dot(axes.up), "above", "below");
-  add(toward_eye.dot(axes.front), "the front", "the back");
-  add(toward_eye.dot(axes.right), "the patient's right", "the patient's left");
-  std::string words;
-  for (size_t i = 0; i < sides.size(); ++i)
-    words += (i == 0 ? "from " : i + 1 == sides.size() ? " and " : ", ") + sides[i];
-  return words;
+  add(toward_eye.dot(axes.up), Words::tr("above"), Words::tr("below"));
+  add(toward_eye.dot(axes.front), Words::tr("the front"), Words::tr("the back"));
+  add(toward_eye.dot(axes.right), Words::tr("the patient's right"), Words::tr("the patient's left"));
+  switch (sides.size()) {
+    case 0:
+      return "";
+    case 1:
+      return said(Words::tr("from %1"), {sides[0]});
+    case 2:
+      return said(Words::tr("from %1 and %2"), {sides[0], sides[1]});
+    default:
+      return said(Words::tr("from %1, %2 and %3"), {sides[0], sides[1], sides[2]});
+  }
 }
 
 }  // namespace scalpmark::viewer

@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "viewer/stage/camera.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -49,22 +50,21 @@ std::vector<std::string> wrapped(Overlay& overlay, const std::string& text, cons
   return lines;
 }
 
-const std::string& caution_text() {
-  static const std::string text =
-      "Training and illustration only; not a navigation or treatment device. Follow the device's "
-      "instructions, "
-      "local codes and the licensed clinician.";
-  return text;
+std::string caution_text() {
+  return said(
+      Words::tr("Training and illustration only; not a navigation or treatment device. Follow the device's "
+                "instructions, local codes and the licensed clinician."));
 }
 
 void Captions::show(const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown) {
   shown_ = shown.has(Thing::title);
   with_caution_ = shown.caution;
-  title_ = entered.label.empty() ? "Unnamed case" : entered.label;
+  title_ = entered.label.empty() ? said(Words::tr("Unnamed case")) : entered.label;
   head_ = shown.head_description;
   if (!head_.empty() && head_.front() >= 'a' && head_.front() <= 'z')
     head_.front() = static_cast<char>(head_.front() - 'a' + 'A');
-  side_ = entered.side == geometry::Side::left ? "Left side stimulated" : "Right side stimulated";
+  side_ = said(entered.side == geometry::Side::left ? Words::tr("Left side stimulated")
+                                                    : Words::tr("Right side stimulated"));
   axes_ = plan.axes;
 }
 
@@ -86,8 +86,8 @@ void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& 
     const std::string title = fitted(overlay, title_, strong, width);
     std::string second = head_.empty() ? side_ : head_ + ". " + side_;
     const std::string from = where_from(sight.toward_eye, axes_);
-    if (!from.empty()) second += ", seen " + from;
-    second = fitted(overlay, second + ".", quiet, width);
+    second = fitted(overlay, from.empty() ? second + "." : said(Words::tr("%1, seen %2."), {second, from}),
+                    quiet, width);
     const TextSize a = overlay.measure(title, strong), b = overlay.measure(second, quiet);
     const double top = 8 * sight.scale;
     overlay.text(title, {margin, top}, strong);
@@ -145,21 +145,22 @@ void SideLabels::draw(Overlay& overlay, const Sight& sight, const Box& stage, co
   const double across = axes_.right.dot(sight.right()), along = axes_.front.dot(sight.right());
   if (std::abs(across) > 0.4) {
     if (across > 0)
-      put_at_rims("Patient's left", "Patient's right");
+      put_at_rims(said(Words::tr("Patient's left")), said(Words::tr("Patient's right")));
     else
-      put_at_rims("Patient's right", "Patient's left");
+      put_at_rims(said(Words::tr("Patient's right")), said(Words::tr("Patient's left")));
   } else {
     if (along > 0)
-      put_at_rims("Back", "Front");
+      put_at_rims(said(Words::tr("Back")), said(Words::tr("Front")));
     else
-      put_at_rims("Front", "Back");
+      put_at_rims(said(Words::tr("Front")), said(Words::tr("Back")));
     const double facing = axes_.right.dot(sight.toward_eye);
-    if (std::abs(facing) > 0.4) put(facing > 0 ? "Patient's right side" : "Patient's left side", 0.5, 0);
+    if (std::abs(facing) > 0.4)
+      put(said(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0.5, 0);
   }
   const double upward = axes_.front.dot(sight.up);
   if (std::abs(upward) > 0.6) {
-    put("Front", 0.5, upward > 0 ? 0 : 1);
-    put("Back", 0.5, upward > 0 ? 1 : 0);
+    put(said(Words::tr("Front")), 0.5, upward > 0 ? 0 : 1);
+    put(said(Words::tr("Back")), 0.5, upward > 0 ? 1 : 0);
   }
 }
 

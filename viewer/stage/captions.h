@@ -10,7 +10,7 @@
 namespace scalpmark::viewer {
 
 /// The line that is on every picture.
-[[nodiscard]] const std::string& caution_text();
+[[nodiscard]] std::string caution_text();
 
 /// The text as lines no wider than that, broken between words.
 [[nodiscard]] std::vector<std::string> wrapped(Overlay& overlay, const std::string& text,

@@ -11,6 +11,7 @@
 #include "viewer/stage/captions.h"
 #include "viewer/stage/numbers.h"
 #include "viewer/stage/skin_mesh.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -92,7 +93,7 @@ void CortexBody::draw(const Sight& sight) {
 
 std::string shares_in_words(const std::vector<geometry::RegionShare>& shares) {
   constexpr double worth_saying = 0.15;
-  if (shares.empty()) return "no named region";
+  if (shares.empty()) return said(Words::tr("no named region"));
   std::string text = shares[0].name + " (" + percent(shares[0].share) + ")";
   if (shares.size() < 2 || shares[1].share < worth_saying) return text;
   const std::string &first = shares[0].name, &second = shares[1].name;
@@ -107,19 +108,19 @@ void CortexWords::show(const geometry::Head& head, const geometry::Placement& pl
   lines_.clear();
   if (!shown.has(Thing::cortex) || head.cortex() == nullptr || shown.under_coil == UnderCoil::lit) return;
   if (shown.under_coil == UnderCoil::left_out) {
-    lines_.emplace_back("Under the skin");
-    lines_.push_back(std::string("The brain as ") + geometry::cortex_caution + ".");
+    lines_.push_back(said(Words::tr("Under the skin")));
+    lines_.push_back(said(Words::tr("The brain as on the template; a person's own brain differs.")));
     return;
   }
-  lines_.emplace_back("Under the coil");
+  lines_.push_back(said(Words::tr("Under the coil")));
   if (placement.cortex) {
-    lines_.push_back(in_mm(placement.cortex->depth_mm) + " from skin to cortex");
+    lines_.push_back(said(Words::tr("%1 from skin to cortex"), {in_mm(placement.cortex->depth_mm)}));
     lines_.push_back(shares_in_words(placement.cortex->areas));
     lines_.push_back(shares_in_words(placement.cortex->gyri));
   } else {
-    lines_.emplace_back("no cortex straight below");
+    lines_.push_back(said(Words::tr("no cortex straight below")));
   }
-  lines_.push_back(std::string("All this ") + geometry::cortex_caution + ".");
+  lines_.push_back(said(Words::tr("All this on the template; a person's own brain differs.")));
 }
 
 void CortexWords::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left, double width_px,

@@ -1,6 +1,7 @@
 #include "viewer/stage/edge_marks.h"
 
 #include "viewer/stage/numbers.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -10,6 +11,24 @@ namespace {
 
 const char* rule_name(MarkRule rule) {
   return rule == MarkRule::tape ? "tape" : rule == MarkRule::drop ? "drop" : "nearest";
+}
+
+std::string in_words(MarkRule rule, bool chosen, const std::string& gap) {
+  switch (rule) {
+    case MarkRule::tape:
+      return said(chosen ? Words::tr("Edge mark, tape rule: %1 under the edge")
+                         : Words::tr("tape rule: %1 under the edge"),
+                  {gap});
+    case MarkRule::drop:
+      return said(chosen ? Words::tr("Edge mark, drop rule: %1 under the edge")
+                         : Words::tr("drop rule: %1 under the edge"),
+                  {gap});
+    case MarkRule::nearest:
+      return said(chosen ? Words::tr("Edge mark, nearest rule: %1 under the edge")
+                         : Words::tr("nearest rule: %1 under the edge"),
+                  {gap});
+  }
+  return "";
 }
 
 }  // namespace
@@ -32,10 +51,7 @@ void EdgeMarkBars::show(const geometry::Head& head, const geometry::Case& entere
     marks_.push_back(make_mark(head, Thing::edge_marks, std::string("edge mark ") + rule_name(rule),
                                Shape::bar, chosen ? palette::edge_mark : paler(palette::edge_mark, 0.45), *at,
                                along_edge));
-    bars_.push_back({rule,
-                     (chosen ? std::string("Edge mark, ") : std::string()) + rule_name(rule) +
-                         " rule: " + in_mm(gap) + " under the edge",
-                     chosen});
+    bars_.push_back({rule, in_words(rule, chosen, in_mm(gap)), chosen});
   }
 }
 

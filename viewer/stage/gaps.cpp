@@ -7,9 +7,11 @@
 #include <cmath>
 #include <limits>
 
+#include "viewer/coil_words.h"
 #include "viewer/stage/gap_colours.h"
 #include "viewer/stage/numbers.h"
 #include "viewer/stage/triangles.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -34,10 +36,6 @@ constexpr int touch_priority = 95, middle_priority = 85;
 constexpr double bar_width_px = 200, bar_height_px = 12, tick_mm = 10, pad_px = 6;
 const TextStyle title_style{14, true, palette::text, false}, tick_style{13, false, palette::text, false},
     strong_style{13, true, palette::text, false};
-
-std::string touch_text(geometry::Region region) {
-  return region == geometry::Region::scalp ? "touches here" : std::string("touches ") + name_of(region);
-}
 
 }  // namespace
 
@@ -105,7 +103,7 @@ void Gaps::build() {
   for (const auto& touch : contact.touches) {
     const auto known = [&](const Place& p) { return (p.at - touch.skin).norm() < one_touch_mm; };
     if (std::none_of(places_.begin(), places_.end(), known))
-      places_.push_back({touch_text(touch.region), touch.skin, true, false});
+      places_.push_back({touches(touch.region), touch.skin, true, false});
   }
   for (const auto& wing : contact.wings) {
     if (!wing.centre_mm || map.corners.empty()) continue;
@@ -115,10 +113,11 @@ void Gaps::build() {
         });
     // A round coil's middle is the pulse point.
     if (contact.wings.size() > 1)
-      places_.push_back({wing.wing + " " + in_mm(*wing.centre_mm), middle.skin, false, false});
+      places_.push_back({part_in_words(wing.wing) + " " + in_mm(*wing.centre_mm), middle.skin, false, false});
   }
   if (contact.lift_mm >= clear_mm)
-    places_.push_back({"centre " + in_mm(contact.lift_mm), contact.pose.pulse, false, false});
+    places_.push_back(
+        {said(Words::tr("centre %1"), {in_mm(contact.lift_mm)}), contact.pose.pulse, false, false});
 }
 
 void Gaps::draw(const geometry::Head& head, const Sight& sight) {
@@ -180,16 +179,18 @@ void GapScale::show(const Shown& shown) {
   if (!shown.has(Thing::gaps) || !shown.gaps) return;
   const geometry::Contact& contact = shown.gaps->contact;
   for (const auto& wing : contact.wings)
-    lines_.push_back({wing.wing + " " + millimetres(wing.least_mm) + " to " + in_mm(wing.most_mm)});
-  if (geometry::on_wings(contact)) lines_.push_back({"rests on its wings, centre clear", true});
-  for (const auto& hit : contact.hits) lines_.push_back({std::string("hits ") + name_of(hit.region), true});
+    lines_.push_back({said(Words::tr("%1 %2 to %3", "a part of the coil and its gaps in mm"),
+                           {part_in_words(wing.wing), millimetres(wing.least_mm), in_mm(wing.most_mm)})});
+  if (geometry::on_wings(contact))
+    lines_.push_back({said(Words::tr("rests on its wings, centre clear")), true});
+  for (const auto& hit : contact.hits) lines_.push_back({hits(hit.region), true});
 }
 
 void GapScale::draw(Overlay& overlay, const Box& free, const Coverage& head,
                     std::vector<Caption>& taken) const {
   if (lines_.empty()) return;
   const double s = overlay.scale(), pad = pad_px * s, bar = bar_width_px * s;
-  const std::string title = "Gap under the coil, mm";
+  const std::string title = said(Words::tr("Gap under the coil, mm"));
   const TextSize title_size = overlay.measure(title, title_style);
   const TextSize tick_size = overlay.measure("50", tick_style);
   double width = std::max(bar + tick_size.width, title_size.width), text_height = 0;
@@ -246,8 +247,8 @@ void GapScale::draw(Overlay& overlay, const Box& free, const Coverage& head,
   const double middle = y + row / 2;
   overlay.line({x + s, middle - cross}, {x + s + 2 * cross, middle + cross}, cross_width_px, palette::text);
   overlay.line({x + s, middle + cross}, {x + s + 2 * cross, middle - cross}, cross_width_px, palette::text);
-  overlay.text("touches; a line every 10 mm", {x + 2 * cross + 8 * s, middle - tick_size.height / 2},
-               tick_style);
+  overlay.text(said(Words::tr("touches; a line every 10 mm")),
+               {x + 2 * cross + 8 * s, middle - tick_size.height / 2}, tick_style);
   y += row;
   std::string all = title;
   for (const Line& line : lines_) {

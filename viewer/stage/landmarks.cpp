@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "viewer/words.h"
+
 namespace scalpmark::viewer {
 
 namespace {
@@ -16,9 +18,11 @@ bool is_ten_twenty(const std::string& name) {
 }
 
 std::string shown_name(const std::string& name) {
-  if (name == "Nz") return "nasion";
-  if (name == "Iz") return "inion";
-  if (name == "Cz") return "Cz (vertex)";
+  if (name == "Nz") return said(Words::tr("nasion"));
+  if (name == "Iz") return said(Words::tr("inion"));
+  if (name == "Cz") return said(Words::tr("Cz (vertex)"));
+  if (name == "left tragus") return said(Words::tr("left tragus"));
+  if (name == "right tragus") return said(Words::tr("right tragus"));
   return name;
 }
 

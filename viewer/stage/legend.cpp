@@ -4,44 +4,49 @@
 #include <cmath>
 
 #include "viewer/stage/numbers.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
 void Legend::show(const Shown& shown) {
   rows_.clear();
   if (!shown.has(Thing::legend)) return;
-  const auto shape = [&](Shape s, Colour c, const char* text) {
+  const auto shape = [&](Shape s, Colour c, const std::string& text) {
     rows_.push_back({Sample::shape, s, c, text});
   };
-  const auto line = [&](Colour c, const char* text) { rows_.push_back({Sample::line, Shape::dot, c, text}); };
-  if (shown.has(Thing::landmarks)) shape(Shape::dot, palette::landmark, "Landmark");
-  if (shown.has(Thing::start)) shape(Shape::disc, palette::start, "Search start");
-  if (shown.has(Thing::hotspot)) shape(Shape::ring, palette::hotspot, "Hotspot");
-  if (shown.has(Thing::treatment)) shape(Shape::diamond, palette::treatment, "Treatment site");
+  const auto line = [&](Colour c, const std::string& text) {
+    rows_.push_back({Sample::line, Shape::dot, c, text});
+  };
+  if (shown.has(Thing::landmarks)) shape(Shape::dot, palette::landmark, said(Words::tr("Landmark")));
+  if (shown.has(Thing::start)) shape(Shape::disc, palette::start, said(Words::tr("Search start")));
+  if (shown.has(Thing::hotspot)) shape(Shape::ring, palette::hotspot, said(Words::tr("Hotspot")));
+  if (shown.has(Thing::treatment))
+    shape(Shape::diamond, palette::treatment, said(Words::tr("Treatment site")));
   if (shown.has(Thing::alternatives))
-    shape(Shape::small_diamond, paler(palette::treatment, 0.6), "Other sites in use");
+    shape(Shape::small_diamond, paler(palette::treatment, 0.6), said(Words::tr("Other sites in use")));
   if (shown.has(Thing::tolerance) && shown.tolerance)
-    line(palette::pulse, "Placed by hand: half, and 95 of 100");
+    line(palette::pulse, said(Words::tr("Placed by hand: half, and 95 of 100")));
   if (shown.has(Thing::edge_marks)) {
-    shape(Shape::disc, palette::pulse, "Pulse point");
-    shape(Shape::bar, palette::edge_mark, "Edge mark, chosen rule");
-    shape(Shape::bar, paler(palette::edge_mark, 0.45), "Edge mark, other rules");
+    shape(Shape::disc, palette::pulse, said(Words::tr("Pulse point")));
+    shape(Shape::bar, palette::edge_mark, said(Words::tr("Edge mark, chosen rule")));
+    shape(Shape::bar, paler(palette::edge_mark, 0.45), said(Words::tr("Edge mark, other rules")));
   }
   if (shown.has(Thing::grid)) {
-    shape(Shape::small_disc, palette::pulse, "Search grid: pulse points");
-    shape(Shape::small_bar, palette::edge_mark, "Search grid: edge marks");
+    shape(Shape::small_disc, palette::pulse, said(Words::tr("Search grid: pulse points")));
+    shape(Shape::small_bar, palette::edge_mark, said(Words::tr("Search grid: edge marks")));
   }
   if (shown.has(Thing::angle)) {
-    line(palette::angle, "Forward (midline direction)");
-    line(palette::front_axis, "Front axis of the coil");
+    line(palette::angle, said(Words::tr("Forward (midline direction)")));
+    line(palette::front_axis, said(Words::tr("Front axis of the coil")));
   }
-  if (shown.has(Thing::tapes)) line(palette::tape, "Tape, a tick each cm");
+  if (shown.has(Thing::tapes)) line(palette::tape, said(Words::tr("Tape, a tick each cm")));
   if (shown.has(Thing::coil) && shown.has(Thing::gaps) && shown.gaps)
-    line(palette::casing, "Coil's outline");
+    line(palette::casing, said(Words::tr("Coil's outline")));
   else if (shown.has(Thing::coil))
-    rows_.push_back({Sample::coil, Shape::dot, palette::windings, "Coil and windings"});
+    rows_.push_back({Sample::coil, Shape::dot, palette::windings, said(Words::tr("Coil and windings"))});
   if (shown.has(Thing::cortex) && shown.under_coil != UnderCoil::left_out)
-    rows_.push_back({Sample::lit, Shape::disc, palette::lit, "Cortex under the coil (template)"});
+    rows_.push_back(
+        {Sample::lit, Shape::disc, palette::lit, said(Words::tr("Cortex under the coil (template)"))});
 }
 
 void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left,
@@ -86,22 +91,22 @@ void NumberTable::show(const geometry::Case& entered, const geometry::Placement&
   rows_.clear();
   where_.clear();
   if (!shown.has(Thing::numbers)) return;
-  where_ = "Coil " + where_shown(shown);
-  angle_ =
-      in_degrees(placement.angle_deg) + " to the midline, edge at " + in_cm(entered.coil.centre_to_edge_mm);
+  where_ = said(Words::tr("Coil %1", "where it lies"), {where_shown(shown)});
+  angle_ = said(Words::tr("%1 to the midline, edge at %2"),
+                {in_degrees(placement.angle_deg), in_cm(entered.coil.centre_to_edge_mm)});
   const auto& p = placement.pulse_tape;
   const auto& e = placement.edge_mark_tape;
   // What is still being worked out keeps its place, so that the table does not come and go.
-  const auto length = [](double mm) { return std::isnan(mm) ? std::string("not yet") : cm(mm); };
+  const auto length = [](double mm) { return std::isnan(mm) ? said(Words::tr("not yet")) : cm(mm); };
   const auto edge = [&](double geometry::TapeFrom::*what) {
-    return e ? length((*e).*what) : std::string("none");
+    return e ? length((*e).*what) : said(Words::tr("none", "no edge mark"));
   };
   using From = geometry::TapeFrom;
-  rows_ = {{"cm of tape from", "pulse", "edge mark"},
-           {"vertex", length(p.vertex_mm), edge(&From::vertex_mm)},
-           {"nasion", length(p.nasion_mm), edge(&From::nasion_mm)},
-           {"left tragus", length(p.left_tragus_mm), edge(&From::left_tragus_mm)},
-           {"right tragus", length(p.right_tragus_mm), edge(&From::right_tragus_mm)}};
+  rows_ = {{said(Words::tr("cm of tape from")), said(Words::tr("pulse")), said(Words::tr("edge mark"))},
+           {said(Words::tr("vertex")), length(p.vertex_mm), edge(&From::vertex_mm)},
+           {said(Words::tr("nasion")), length(p.nasion_mm), edge(&From::nasion_mm)},
+           {said(Words::tr("left tragus")), length(p.left_tragus_mm), edge(&From::left_tragus_mm)},
+           {said(Words::tr("right tragus")), length(p.right_tragus_mm), edge(&From::right_tragus_mm)}};
 }
 
 double NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left,

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "viewer/error.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -74,17 +75,18 @@ const geometry::Placement& placement_shown(const geometry::Plan& plan, const Sho
 std::string where_shown(const Shown& shown) {
   switch (shown.coil_on) {
     case CoilOn::start:
-      return "on the start";
+      return said(Words::tr("on the start"));
     case CoilOn::hotspot:
-      return "on the hotspot";
+      return said(Words::tr("on the hotspot"));
     case CoilOn::treatment:
-      return "on the treatment site";
+      return said(Words::tr("on the treatment site"));
     case CoilOn::node:
-      return "on grid row " + std::to_string(shown.row) + ", column " + std::to_string(shown.column);
+      return said(Words::tr("on grid row %1, column %2"),
+                  {std::to_string(shown.row), std::to_string(shown.column)});
     case CoilOn::elsewhere:
       break;
   }
-  return "as laid";
+  return said(Words::tr("as laid"));
 }
 
 }  // namespace scalpmark::viewer

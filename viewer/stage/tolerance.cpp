@@ -1,6 +1,7 @@
 #include "viewer/stage/tolerance.h"
 
 #include "viewer/stage/numbers.h"
+#include "viewer/words.h"
 
 namespace scalpmark::viewer {
 
@@ -42,8 +43,8 @@ void ToleranceEllipses::draw(const geometry::Head& head, const Sight& sight) {
       }
       names_.push_back(n);
     };
-    name(spread.most, "95 of 100 placements by hand");
-    name(spread.half, "half of them");
+    name(spread.most, said(Words::tr("95 of 100 placements by hand")));
+    name(spread.half, said(Words::tr("half of them")));
   }
   ink_.done();
 }

@@ -545,6 +545,833 @@
         <source>%1 toward its handle</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>casing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bridge</source>
+        <comment>between a coil&apos;s wings</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touches here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touches the left ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touches the right ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touches the brow or face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hits the scalp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hits the left ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hits the right ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hits the brow or face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>generic head, as built in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>generic head, scaled to the tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scan %1</source>
+        <comment>and the file&apos;s name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>MRI %1</source>
+        <comment>and the file&apos;s name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: a drawing, not the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <comment>marking rule</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <comment>marking rule</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <comment>marking rule</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run a tape %1 along the skin from the pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look straight down past the coil&apos;s edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark the skin nearest to the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 backward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 outward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the start itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 forward of the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half way between %1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <comment>what the tape measure gave</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nasion to inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tragus to tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Around the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find them again with a tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm along the skin from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge marks by the %1 rule. Two tapes find a point, a third proves it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hotspot, pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hotspot, edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment site, pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment site, edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the coil, on the template&apos;s brain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All this on the template; a person&apos;s own brain differs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from skin to cortex; %2; %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no cortex straight below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The three marking rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what staff do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hotspot: cm from the chosen mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge to skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>treatment: cm from the chosen mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mark made by one rule and used by another moves the pulse by about as much. Keep to the chosen rule at every visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>no edge mark</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other treatment sites in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By hand: %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A licensed prescriber decides site, threshold and dose; the device&apos;s instructions and local codes come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before any pulse, ask about metal or implants in or near the head, pacemakers and stimulators.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask about seizures, drugs that lower the seizure threshold, and pregnancy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ear protection for patient and staff.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Know what to do in a seizure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unnamed case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drawing, not the patient: where they differ, the tape decides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The distances hold for this head alone, and as far as its four points were placed well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vertex toward ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then backward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grid step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on edge marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on pulse points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mark falls off the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Centre to front edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marking rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lift for cap and hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap, edge to mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap at the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>January</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>a date: day, month, year</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the pictures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placement sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set up by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checked by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks found again by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warnings of this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The patient&apos;s left side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The patient&apos;s right side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the front and the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the front and the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1, %2 and %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Training and illustration only; not a navigation or treatment device. Follow the device&apos;s instructions, local codes and the licensed clinician.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left side stimulated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right side stimulated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, seen %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Patient&apos;s right side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Patient&apos;s left side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no named region</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The brain as on the template; a person&apos;s own brain differs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from skin to cortex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, tape rule: %1 under the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape rule: %1 under the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, drop rule: %1 under the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop rule: %1 under the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, nearest rule: %1 under the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest rule: %1 under the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centre %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3</source>
+        <comment>a part of the coil and its gaps in mm</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rests on its wings, centre clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap under the coil, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touches; a line every 10 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cz (vertex)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other sites in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placed by hand: half, and 95 of 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, chosen rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, other rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search grid: pulse points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search grid: edge marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forward (midline direction)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front axis of the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape, a tick each cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil&apos;s outline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil and windings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cortex under the coil (template)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil %1</source>
+        <comment>where it lies</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the midline, edge at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm of tape from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment site, %1 forward of the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment site, at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on grid row %1, column %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as laid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>95 of 100 placements by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the placements lie within %1 of the site, 95 of 100 within %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::AngleField</name>
