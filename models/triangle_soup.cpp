@@ -17,6 +17,7 @@
 #include <stdexcept>
 
 #include "models/error.h"
+#include "models/ply_check.h"
 #include "models/safe_file.h"
 
 // Debian's Assimp is built with its assertions on: a damaged file can fail one, and the program would end
@@ -177,13 +178,20 @@ void append(Mesh& mesh, const aiMesh& part, const Eigen::Affine3d& placed, const
     const aiFace& face = part.mFaces[f];
     if (face.mNumIndices != 3) continue;  // points and lines
     geometry::Triangle t{};
-    for (unsigned k = 0; k < 3; ++k) {
-      if (face.mIndices[k] >= part.mNumVertices)
-        throw ModelError(name + " has a triangle with a corner that does not exist; export it again.");
-      t[k] = first + static_cast<int>(face.mIndices[k]);
-    }
+    for (unsigned k = 0; k < 3; ++k) t[k] = first + static_cast<int>(face.mIndices[k]);
     mesh.triangles.push_back(t);
   }
+}
+
+/// Assimp cuts polygons into triangles without looking whether their corners exist.
+void check_corners(const aiScene& scene, const std::string& name) {
+  for (unsigned m = 0; m < scene.mNumMeshes; ++m)
+    for (unsigned f = 0; f < scene.mMeshes[m]->mNumFaces; ++f) {
+      const aiFace& face = scene.mMeshes[m]->mFaces[f];
+      if (std::any_of(face.mIndices, face.mIndices + face.mNumIndices,
+                      [&](unsigned v) { return v >= scene.mMeshes[m]->mNumVertices; }))
+        throw ModelError(name + " has a triangle with a corner that does not exist; export it again.");
+    }
 }
 
 bool has_polygons(const aiScene& scene) {
@@ -208,9 +216,7 @@ Mesh read_triangle_soup(const fs::path& file) {
   const std::string kind = kind_of(file);
   std::string bytes = read_whole(file, largest_file);
   if (bytes.empty()) throw ModelError(name + " is empty; export it again.");
-  // Assimp looks for the end of a header that has none for ever.
-  if (kind == "ply" && bytes.find("\nend_header") == std::string::npos)
-    throw ModelError(name + " is damaged: its header has no end; export it again.");
+  if (kind == "ply") check_ply(bytes, name);
 
   std::vector<std::unique_ptr<Assimp::BaseImporter>> not_used;
   Assimp::Importer importer;
@@ -221,13 +227,19 @@ Mesh read_triangle_soup(const fs::path& file) {
   Mesh mesh;
   const aiScene* scene = nullptr;
   std::string why;
-  try {
-    scene = importer.ReadFile("mesh." + kind, 0);
-    if (scene != nullptr && has_polygons(*scene)) scene = importer.ApplyPostProcessing(aiProcess_Triangulate);
-    why = importer.GetErrorString();
-  } catch (const std::exception& error) {
-    scene = nullptr;
-    why = error.what();
+  const auto ask = [&](const auto& work) {
+    try {
+      scene = work();
+      why = importer.GetErrorString();
+    } catch (const std::exception& error) {
+      scene = nullptr;
+      why = error.what();
+    }
+  };
+  ask([&] { return importer.ReadFile("mesh." + kind, 0); });
+  if (scene != nullptr) {
+    check_corners(*scene, name);
+    if (has_polygons(*scene)) ask([&] { return importer.ApplyPostProcessing(aiProcess_Triangulate); });
   }
   if (!disk->refused().empty())
     throw ModelError(name + " " + disk->refused() + "; export it as one .glb file.");

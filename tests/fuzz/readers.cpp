@@ -80,7 +80,7 @@ const std::vector<Reader>& readers() {
     return std::vector<Reader>{
         {"case", {models::case_json(models::default_case()), models::case_json(mri)}, read_case},
         {"obj", {tests::obj_text(mesh)}, read_file},
-        {"ply", {tests::ply_text(mesh)}, read_file},
+        {"ply", {tests::ply_text(mesh), tests::ply_bytes(mesh)}, read_file},
         {"stl", {tests::stl_text(mesh), tests::stl_bytes(mesh)}, read_file},
         {"gltf",
          {tests::gltf_json(mesh, "mesh.bin", tests::no_transform, tests::no_transform).dump(),

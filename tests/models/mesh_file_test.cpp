@@ -393,3 +393,45 @@ TEST_CASE("a PLY whose header has no end is refused") {
   const auto file = tests::write_bytes(folder / "cut.ply", whole.substr(0, whole.find("end_header")));
   CHECK(is_sentence(tests::sentence_of<ModelError>([&] { (void)models::read_mesh(file); })));
 }
+
+TEST_CASE("a PLY file that promises more than it holds is refused, in text and in bytes") {
+  const TemporaryFolder folder;
+  const std::string text = tests::ply_text(egg(2)), bytes = tests::ply_bytes(egg(2));
+  const auto replaced = [](std::string where, const std::string& from, const std::string& to) {
+    const auto at = where.rfind(from);
+    REQUIRE(at != std::string::npos);
+    return where.replace(at, from.size(), to);
+  };
+  const auto last_face = text.rfind("\n3 ") + 1;
+  const std::string before = text.substr(0, last_face);
+  std::string long_list = bytes;
+  long_list[long_list.size() - 13] = '\xff';  // the last face's number of corners
+  for (const std::string& damaged :
+       {before + "90000000 1 2 3\n",                         // a list shorter than it says
+        before + "3 1 2\n",                                  // the same by one
+        before + "-3 1 2 3\n", before + "x\n", before,       // no number; a line too few
+        replaced(text, "element face ", "element face 9"),   // more faces than lines
+        replaced(bytes, "element face ", "element face 9"),  // more than bytes
+        replaced(bytes, "element vertex ", "element vertex 9999999999"),
+        replaced(text, "element vertex ", "element vertex x"), replaced(text, "float z", "colour z"),
+        bytes.substr(0, bytes.size() - 5), long_list}) {
+    const auto file = tests::write_bytes(folder / "damaged.ply", damaged);
+    const std::string said = tests::sentence_of<ModelError>([&] { (void)models::read_mesh(file); });
+    CAPTURE(said);
+    CHECK(is_sentence(said));
+    CHECK(contains(said, "is damaged"));
+  }
+  // Whole, both are read.
+  CHECK_NOTHROW(models::read_mesh(tests::write_bytes(folder / "text.ply", text)));
+  CHECK_NOTHROW(models::read_mesh(tests::write_bytes(folder / "bytes.ply", bytes)));
+}
+
+TEST_CASE("a polygon with a corner that does not exist is refused before it is cut up") {
+  const TemporaryFolder folder;
+  const std::string text = tests::ply_text(egg(2));
+  const auto file = tests::write_bytes(folder / "corner.ply",
+                                       text.substr(0, text.rfind("\n3 ") + 1) + "4 0 1 2 90000000\n");
+  const std::string said = tests::sentence_of<ModelError>([&] { (void)models::read_mesh(file); });
+  CAPTURE(said);
+  CHECK(contains(said, "a corner that does not exist"));
+}

@@ -48,6 +48,25 @@ inline std::string obj_text(const RawMesh& mesh) {
   return out.str();
 }
 
+/// Binary, little-endian.
+inline std::string ply_bytes(const RawMesh& mesh) {
+  std::string out =
+      "ply\nformat binary_little_endian 1.0\nelement vertex " + std::to_string(mesh.vertices.size()) +
+      "\nproperty float x\nproperty float y\nproperty float z\nelement face " +
+      std::to_string(mesh.triangles.size()) + "\nproperty list uchar int vertex_indices\nend_header\n";
+  const auto put = [&](auto number) {
+    out.append(reinterpret_cast<const char*>(&number),
+               sizeof number);  // the machines we know are little-endian
+  };
+  for (const auto& v : mesh.vertices)
+    for (int k = 0; k < 3; ++k) put(static_cast<float>(v[k]));
+  for (const auto& t : mesh.triangles) {
+    put(std::uint8_t{3});
+    for (const int corner : t) put(std::int32_t{corner});
+  }
+  return out;
+}
+
 inline std::string ply_text(const RawMesh& mesh) {
   std::ostringstream out;
   out.precision(9);

@@ -53,10 +53,18 @@ void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left
                   std::vector<Caption>& taken) const {
   if (rows_.empty()) return;
   const TextStyle style{13, false, palette::text, false};
-  const double s = sight.scale, row = 21 * s, sample = 34 * s;
+  const double s = sight.scale, sample = 34 * s;
   double width = 0;
   for (const auto& r : rows_) width = std::max(width, overlay.measure(r.text, style).width);
-  const double top = bottom_left.y - row * static_cast<double>(rows_.size());
+  // Closer together where what is written above would be covered.
+  double above = 0;
+  for (const Caption& other : taken)
+    if (other.box.left < bottom_left.x + sample + width && other.box.right > bottom_left.x &&
+        other.box.top < bottom_left.y)
+      above = std::max(above, other.box.bottom + 3 * s);
+  const auto count = static_cast<double>(rows_.size());
+  const double row = std::clamp((bottom_left.y - above) / count, 16 * s, 21 * s);
+  const double top = bottom_left.y - row * count;
   const Box all{bottom_left.x, top, bottom_left.x + sample + width, bottom_left.y};
   overlay.box(all, palette::halo, 0.7);
   double y = top + row / 2;
