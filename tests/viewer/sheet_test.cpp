@@ -132,7 +132,8 @@ Solved solved(const std::string& json) {
 }
 
 viewer::SheetContent content_of(const Solved& s, const std::string& date = "3 May 2026") {
-  return viewer::sheet_content(s.kept, s.loaded.head, s.loaded.description, s.plan, date);
+  return viewer::sheet_content(s.kept, s.loaded.head, s.loaded.description, s.plan, date,
+                               viewer::off_by_hand(s.loaded.head, s.kept.entered, s.plan));
 }
 
 const Solved& bench_solved() {

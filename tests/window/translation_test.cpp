@@ -112,7 +112,8 @@ TEST_CASE("stage and sheet say nothing that cannot be translated") {
   std::vector<std::string> said;
 
   viewer::SheetContent sheet =
-      viewer::sheet_content(kept, loaded.head, loaded.description, plan, viewer::date_today());
+      viewer::sheet_content(kept, loaded.head, loaded.description, plan, viewer::date_today(),
+                            viewer::off_by_hand(loaded.head, kept.entered, plan));
   sheet.treatment.note.clear();  // its second half is the kernel's advice
   said = {sheet.label, sheet.date, sheet.head, sheet.head_note, sheet.not_this};
   for (const auto* table : {&sheet.measures, &sheet.search, &sheet.coil, &sheet.treatment, &sheet.cortex,

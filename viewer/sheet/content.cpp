@@ -213,16 +213,6 @@ SheetTable alternatives(const geometry::Plan& plan) {
   return t;
 }
 
-/// How far off hands could put the pulse, and what would help; empty where that cannot be worked out.
-std::string by_hand(const geometry::Head& head, const geometry::Case& c, const geometry::Plan& plan) {
-  try {
-    const auto t = geometry::tolerance(head, c, plan, c.errors, {.placements = 1000});
-    return said(Words::tr("By hand: %1 %2"), {tolerance_sentence(t), t.habit});
-  } catch (const geometry::GeometryError&) {
-    return "";  // no edge mark to lay a coil on: the warnings say so
-  }
-}
-
 /// What the user is to know before any pulse: Rossi et al. 2021, Clin Neurophysiol 132:269-306 (memory).
 std::vector<std::string> caution_sentences() {
   return {
@@ -240,7 +230,8 @@ std::vector<std::string> caution_sentences() {
 
 SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& head,
                            const std::string& description, const geometry::Plan& plan,
-                           const std::string& date) {
+                           const std::string& date,
+                           const std::shared_ptr<const geometry::Tolerance>& by_hand) {
   const geometry::Case& c = kept.entered;
   SheetContent s;
   s.label = c.label.empty() ? said(Words::tr("Unnamed case")) : c.label;
@@ -279,7 +270,8 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
       pairs(said(Words::tr("Treatment")), {{said(Words::tr("Site")), site_in_words(c.treatment)},
                                            {said(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
                                            {said(Words::tr("Gap at the hotspot")), gap(plan.hotspot)}});
-  s.treatment.note = by_hand(head, c, plan);
+  if (by_hand)
+    s.treatment.note = said(Words::tr("By hand: %1 %2"), {tolerance_sentence(*by_hand), by_hand->habit});
   s.cortex = under_the_coil(head, plan);
   s.tapes = tape_distances(c, plan);
   s.rules = three_rules(head, c, plan);
@@ -288,6 +280,17 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
   s.cautions = caution_sentences();
   s.not_this = caution_text();
   return s;
+}
+
+std::shared_ptr<const geometry::Tolerance> off_by_hand(const geometry::Head& head,
+                                                       const geometry::Case& entered,
+                                                       const geometry::Plan& plan) {
+  try {
+    return std::make_shared<const geometry::Tolerance>(
+        geometry::tolerance(head, entered, plan, entered.errors, {.placements = 1000}));
+  } catch (const geometry::GeometryError&) {
+    return {};
+  }
 }
 
 std::string date_today() {

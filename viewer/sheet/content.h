@@ -1,11 +1,13 @@
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
 #include "geometry/case.h"
 #include "geometry/head.h"
 #include "geometry/plan.h"
+#include "geometry/tolerance.h"
 #include "models/case_file.h"
 
 namespace scalpmark::viewer {
@@ -42,7 +44,14 @@ struct SheetContent {
 /// tapes"); `date` as it is to be printed.
 [[nodiscard]] SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& head,
                                          const std::string& description, const geometry::Plan& plan,
-                                         const std::string& date);
+                                         const std::string& date,
+                                         const std::shared_ptr<const geometry::Tolerance>& by_hand);
+
+/// How far off hands could put the pulse, as the sheet says and draws it; nothing where that cannot be worked
+/// out (no edge mark to lay a coil on: the plan's warnings say so). A tenth of a second or more.
+[[nodiscard]] std::shared_ptr<const geometry::Tolerance> off_by_hand(const geometry::Head& head,
+                                                                     const geometry::Case& entered,
+                                                                     const geometry::Plan& plan);
 
 /// "25 November 2026", the computer's date today.
 [[nodiscard]] std::string date_today();

@@ -69,11 +69,13 @@ double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
     Colour colour;
     QString text;
   };
-  const std::array entries{Entry{Shape::dot, palette::landmark, Words::tr("Landmark")},
-                           Entry{Shape::disc, palette::pulse, Words::tr("Pulse point")},
-                           Entry{Shape::bar, palette::edge_mark, Words::tr("Edge mark")},
-                           Entry{Shape::ring, palette::hotspot, Words::tr("Hotspot")},
-                           Entry{Shape::diamond, palette::treatment, Words::tr("Treatment site")}};
+  const std::array entries{
+      Entry{Shape::dot, palette::landmark, Words::tr("Landmark")},
+      Entry{Shape::disc, palette::pulse, Words::tr("Pulse point")},
+      Entry{Shape::bar, palette::edge_mark, Words::tr("Edge mark")},
+      Entry{Shape::ring, palette::hotspot, Words::tr("Hotspot")},
+      Entry{Shape::diamond, palette::treatment, Words::tr("Treatment site")},
+      Entry{Shape::ring, palette::pulse, Words::tr("Placed by hand: half, and 95 of 100")}};
   constexpr double row_mm = 5.2, sample_mm = 9, mm_per_px = 0.2;
   QPainter& painter = pages.painter();
   double y = y_mm;
@@ -283,11 +285,13 @@ void paint_sheet(const SheetContent& content, const std::vector<SheetView>& view
 
 void write_sheet(const std::filesystem::path& file, const models::CaseFile& kept,
                  const models::LoadedHead& loaded, const geometry::Plan& plan, Paper paper) {
-  const SheetContent content = sheet_content(kept, loaded.head, loaded.description, plan, date_today());
+  const auto by_hand = off_by_hand(loaded.head, kept.entered, plan);
+  const SheetContent content =
+      sheet_content(kept, loaded.head, loaded.description, plan, date_today(), by_hand);
   std::vector<SheetView> views;
   {
     const Display display;
-    views = sheet_views(loaded.head, kept.entered, plan);
+    views = sheet_views(loaded.head, kept.entered, plan, by_hand);
   }
   models::write_whole(file, sheet_pdf(content, views, paper));
 }

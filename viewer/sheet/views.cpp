@@ -45,11 +45,13 @@ struct SheetViews::Parts {
   geometry::Head head;
   geometry::Case entered;
   geometry::Plan plan;
+  std::shared_ptr<const geometry::Tolerance> by_hand;
   Picture picture{printed};
 };
 
-SheetViews::SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& whole)
-    : parts_(new Parts{head, entered, with_few_marks(whole, entered.coil.mark_rule)}) {
+SheetViews::SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& whole,
+                       std::shared_ptr<const geometry::Tolerance> by_hand)
+    : parts_(new Parts{head, entered, with_few_marks(whole, entered.coil.mark_rule), std::move(by_hand)}) {
   parts_->picture.stage().set_pixel_ratio(text_ratio * Picture::pixel_ratio());
 }
 
@@ -63,6 +65,7 @@ SheetView SheetViews::draw(int which) {
                         const geometry::Plan& drawn) {
     Shown shown;
     shown.things = std::move(things);
+    shown.tolerance = p.by_hand;
     shown.caution = false;  // the sheet says it in print
     p.picture.stage().show(p.head, p.entered, drawn, shown);
     p.picture.stage().look(gaze);
@@ -84,14 +87,15 @@ SheetView SheetViews::draw(int which) {
     default:
       return draw(
           said(left ? Words::tr("From the front and the left") : Words::tr("From the front and the right")),
-          front_and_side(p.plan.axes, side), {skin, hotspot, treatment, coil, angle, edge_marks, labels},
-          p.plan);
+          front_and_side(p.plan.axes, side),
+          {skin, hotspot, treatment, tolerance, coil, angle, edge_marks, labels}, p.plan);
   }
 }
 
 std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::Case& entered,
-                                   const geometry::Plan& plan) {
-  SheetViews drawer(head, entered, plan);
+                                   const geometry::Plan& plan,
+                                   std::shared_ptr<const geometry::Tolerance> by_hand) {
+  SheetViews drawer(head, entered, plan, std::move(by_hand));
   std::vector<SheetView> views;
   for (int i = 0; i < SheetViews::count; ++i) views.push_back(drawer.draw(i));
   return views;

@@ -7,6 +7,7 @@
 #include "geometry/case.h"
 #include "geometry/head.h"
 #include "geometry/plan.h"
+#include "geometry/tolerance.h"
 
 namespace scalpmark::viewer {
 
@@ -23,7 +24,10 @@ struct SheetView {
 /// long as it lives; all calls from one thread.
 class SheetViews {
 public:
-  SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan);
+  /// `by_hand`: how far off hands could put the pulse (sheet/content.h), drawn where the face is seen; may be
+  /// none.
+  SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+             std::shared_ptr<const geometry::Tolerance> by_hand);
   ~SheetViews();
   SheetViews(const SheetViews&) = delete;
   SheetViews& operator=(const SheetViews&) = delete;
@@ -38,6 +42,7 @@ private:
 
 /// All of them.
 [[nodiscard]] std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::Case& entered,
-                                                 const geometry::Plan& plan);
+                                                 const geometry::Plan& plan,
+                                                 std::shared_ptr<const geometry::Tolerance> by_hand);
 
 }  // namespace scalpmark::viewer

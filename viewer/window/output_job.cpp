@@ -16,6 +16,7 @@ struct OutputJob::Sheet {
   models::LoadedHead loaded;
   Put put;
   geometry::Plan plan;
+  std::shared_ptr<const geometry::Tolerance> by_hand;
   std::unique_ptr<viewer::SheetViews> drawer;  // lives and ends in the window's thread
   std::vector<viewer::SheetView> views;
 };
@@ -49,7 +50,7 @@ void OutputJob::print_sheet(const models::CaseFile& kept, const models::LoadedHe
 
 void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
                            const models::TemplateFiles& brain, Put put) {
-  sheet_ = std::make_shared<Sheet>(Sheet{kept, loaded, std::move(put), {}, nullptr, {}});
+  sheet_ = std::make_shared<Sheet>(Sheet{kept, loaded, std::move(put), {}, {}, nullptr, {}});
   run(
       [this, sheet = sheet_, brain] {
         tell(tr("Making the sheet"), 0.05);
@@ -64,6 +65,7 @@ void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHea
         // With tape distances, whether or not the window has them by now.
         sheet->plan =
             geometry::solve(sheet->loaded.head, sheet->kept.entered, geometry::TapeDistances::each_path);
+        sheet->by_hand = viewer::off_by_hand(sheet->loaded.head, sheet->kept.entered, sheet->plan);
       },
       [this] { draw_next_view(); });
 }
@@ -75,7 +77,7 @@ void OutputJob::draw_next_view() {
   emit progressed(tr("Drawing the sheet's views"), 0.2 + 0.2 * drawn);
   try {
     if (!s.drawer)
-      s.drawer = std::make_unique<viewer::SheetViews>(s.loaded.head, s.kept.entered, s.plan);
+      s.drawer = std::make_unique<viewer::SheetViews>(s.loaded.head, s.kept.entered, s.plan, s.by_hand);
     else
       s.views.push_back(s.drawer->draw(drawn));
   } catch (const std::exception& error) {
@@ -92,7 +94,7 @@ void OutputJob::draw_next_view() {
   run([this, sheet = sheet_] {
     tell(tr("Writing the sheet"), 0.85);
     sheet->put(viewer::sheet_content(sheet->kept, sheet->loaded.head, sheet->loaded.description, sheet->plan,
-                                     viewer::date_today()),
+                                     viewer::date_today(), sheet->by_hand),
                sheet->views);
   });
 }
