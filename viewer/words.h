@@ -8,7 +8,7 @@ namespace scalpmark::viewer {
 
 /// What people read on stage, sheet and in the lesson, for translators: Words::tr("...") is found by lupdate
 /// and gives the text in the language of the desktop, English where nobody has translated it. Needs no
-/// application object. The kernel's and the readers' refusals are not among them.
+/// application object. What the kernel and the readers say is in sentences.h.
 class Words {
   Q_DECLARE_TR_FUNCTIONS(Words)
 };

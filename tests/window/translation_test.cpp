@@ -9,11 +9,15 @@
 #include <catch2/catch.hpp>
 
 #include "bench.h"
+#include "geometry/error.h"
+#include "geometry/scale.h"
 #include "geometry/solve.h"
 #include "geometry/tolerance.h"
+#include "models/generic_head.h"
 #include "models/load_head.h"
 #include "viewer/head_text.h"
 #include "viewer/picture.h"
+#include "viewer/sentences.h"
 #include "viewer/sheet/content.h"
 #include "viewer/stage/gaps_shown.h"
 
@@ -155,4 +159,90 @@ TEST_CASE("stage and sheet say nothing that cannot be translated") {
     CAPTURE(text, left.toStdString());
     CHECK(needs_no_translation(left));
   }
+}
+
+namespace {
+
+/// What stands between the brackets of a call, from the opening one on.
+QString argument_of(const QString& code, int open) {
+  int depth = 0;
+  bool in_text = false;
+  for (int i = open; i < code.size(); ++i) {
+    if (in_text) {
+      if (code[i] == '\\')
+        ++i;
+      else if (code[i] == '"')
+        in_text = false;
+      continue;
+    }
+    if (code[i] == '"') in_text = true;
+    if (code[i] == '(') ++depth;
+    if (code[i] == ')' && --depth == 0) return code.mid(open + 1, i - open - 1);
+  }
+  return {};
+}
+
+}  // namespace
+
+TEST_CASE("what the kernel and the readers refuse, warn of and note is known to the translators' table") {
+  static const QRegularExpression call(
+      R"((?:throw (?:ModelError|GeometryError)|return ModelError|notes\.push_back|notes\.emplace_back|warnings\.push_back)\()");
+  static const QRegularExpression text(R"re("((?:[^"\\]|\\.)*)")re"), joined(R"re("\s*\n\s*")re");
+  int looked_at = 0;
+  for (const char* folder : {"/geometry", "/models"}) {
+    const QDir files(QStringLiteral(SCALPMARK_SOURCE_DIR) + folder, "*.cpp");
+    for (const QString& name : files.entryList()) {
+      QFile file(files.filePath(name));
+      REQUIRE(file.open(QIODevice::ReadOnly));
+      const QString code = QString::fromUtf8(file.readAll());
+      for (auto calls = call.globalMatch(code); calls.hasNext();) {
+        QString argument = argument_of(code, calls.next().capturedEnd() - 1);
+        argument.remove(joined);
+        for (auto texts = text.globalMatch(argument); texts.hasNext();) {
+          const QString piece = texts.next().captured(1).replace("\\\"", "\"");
+          // Words of a few letters (units, "a", "the") stand inside other pieces.
+          if (piece.count(QRegularExpression("[a-z]")) < 12) continue;
+          ++looked_at;
+          CAPTURE(name.toStdString(), piece.toStdString());
+          CHECK(viewer::holds_sentence_part(piece.toStdString()));
+        }
+      }
+    }
+  }
+  CHECK(looked_at > 150);
+}
+
+TEST_CASE("a refusal is said in the language of the desktop, its numbers and names kept") {
+  class Mirrored : public QTranslator {
+  public:
+    QString translate(const char* context, const char* text, const char* /*meaning*/,
+                      int /*count*/) const override {
+      if (QLatin1String(context) != QLatin1String("Sentences")) return {};
+      if (QLatin1String(text) == QLatin1String("nasion-inion")) return "NASION-INION";
+      if (QString::fromUtf8(text).startsWith("The %1 tape reads"))
+        return "Gelesen: %2 am Band %1; richtig sind %3 bis %4.";
+      if (QString::fromUtf8(text) == "%1 is empty; export it again.") return "Leer: %1.";
+      return {};
+    }
+    [[nodiscard]] bool isEmpty() const override { return false; }
+  } mirrored;
+  geometry::MeasuredTapes tapes;
+  tapes.nasion_inion_mm = 900;
+  std::string refusal;
+  try {
+    (void)geometry::scale_to_tapes(models::generic_head(), tapes);
+  } catch (const geometry::GeometryError& error) {
+    refusal = error.what();
+  }
+  CAPTURE(refusal);
+  CHECK(viewer::is_known_sentence(refusal));
+  CHECK(viewer::translated(refusal).toStdString() == refusal);  // English without a translator
+  QCoreApplication::installTranslator(&mirrored);
+  const std::string said = viewer::translated(refusal).toStdString();
+  const std::string file = viewer::translated("100%1 %2.obj is empty; export it again.").toStdString();
+  QCoreApplication::removeTranslator(&mirrored);
+  CAPTURE(said);
+  CHECK(said.starts_with("Gelesen: 90 cm am Band NASION-INION; richtig sind "));
+  CHECK(file == "Leer: 100%1 %2.obj.");  // a part's own signs are left alone
+  CHECK(viewer::translated("Nobody says this.").toStdString() == "Nobody says this.");
 }

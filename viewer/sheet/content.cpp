@@ -10,6 +10,7 @@
 #include "geometry/shortest_path.h"
 #include "geometry/tolerance.h"
 #include "viewer/head_text.h"
+#include "viewer/sentences.h"
 #include "viewer/stage/captions.h"
 #include "viewer/stage/cortex.h"
 #include "viewer/stage/numbers.h"
@@ -271,12 +272,13 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
                                            {said(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
                                            {said(Words::tr("Gap at the hotspot")), gap(plan.hotspot)}});
   if (by_hand)
-    s.treatment.note = said(Words::tr("By hand: %1 %2"), {tolerance_sentence(*by_hand), by_hand->habit});
+    s.treatment.note = said(Words::tr("By hand: %1 %2"),
+                            {tolerance_sentence(*by_hand), translated(by_hand->habit).toStdString()});
   s.cortex = under_the_coil(head, plan);
   s.tapes = tape_distances(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);
-  s.warnings = plan.warnings;
+  for (const std::string& warning : plan.warnings) s.warnings.push_back(translated(warning).toStdString());
   s.cautions = caution_sentences();
   s.not_this = caution_text();
   return s;

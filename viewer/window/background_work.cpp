@@ -1,5 +1,7 @@
 #include "viewer/window/background_work.h"
 
+#include "viewer/sentences.h"
+
 namespace scalpmark::window {
 
 namespace {
@@ -46,7 +48,7 @@ void BackgroundWork::run(std::function<void()> work, std::function<void()> done)
     } catch (const Cancelled&) {
       cancelled_ = true;
     } catch (const std::exception& error) {
-      problem = QString::fromUtf8(error.what());
+      problem = viewer::translated(error.what());
     }
     QMetaObject::invokeMethod(
         this,

@@ -5,6 +5,7 @@
 #include "geometry/walk.h"
 #include "viewer/head_text.h"
 #include "viewer/palette.h"
+#include "viewer/sentences.h"
 #include "viewer/window/main_window.h"
 #include "viewer/window/status_line.h"
 
@@ -237,7 +238,7 @@ void MainWindow::nudge_coil(double forward_mm, double outward_mm) {
     if (const auto held = hold_coil(head, session_.kept().entered, walk.end, angle, session_.tapes()))
       lay_coil(*held);
   } catch (const std::exception& error) {
-    show_notice(QString::fromUtf8(error.what()));
+    show_notice(viewer::translated(error.what()));
   }
 }
 

@@ -4,6 +4,7 @@
 
 #include "geometry/ranges.h"
 #include "viewer/head_text.h"
+#include "viewer/sentences.h"
 
 namespace scalpmark::window {
 
@@ -107,7 +108,7 @@ void MeasureStep::show_case() {
   compare(tr("Nasion to inion"), tapes.nasion_inion_mm, head.nasion_inion_mm);
   compare(tr("Tragus to tragus"), tapes.tragus_tragus_mm, head.tragus_tragus_mm);
   compare(tr("Around the head"), tapes.circumference_mm, head.circumference_mm);
-  for (const std::string& note : session_.head().notes) notes << QString::fromStdString(note);
+  for (const std::string& note : session_.head().notes) notes << viewer::translated(note);
   if (session_.has_cortex()) notes << session_.cortex_notes();
   set_note(notes.join(QLatin1Char('\n')));
 }

@@ -8,6 +8,7 @@
 #include "models/add_cortex.h"
 #include "models/error.h"
 #include "models/safe_file.h"
+#include "viewer/sentences.h"
 
 namespace scalpmark::window {
 
@@ -60,7 +61,7 @@ void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHea
             tell(tr("Making the sheet"), 0.05 + 0.1 * fraction);
           });
           if (sheet->loaded.head.cortex() == nullptr && !sheet->loaded.notes.empty())
-            no_cortex_ = QString::fromStdString(sheet->loaded.notes.front());
+            no_cortex_ = viewer::translated(sheet->loaded.notes.front());
         }
         // With tape distances, whether or not the window has them by now.
         sheet->plan =
@@ -82,7 +83,7 @@ void OutputJob::draw_next_view() {
       s.views.push_back(s.drawer->draw(drawn));
   } catch (const std::exception& error) {
     s.drawer.reset();
-    emit failed(QString::fromUtf8(error.what()));
+    emit failed(viewer::translated(error.what()));
     return;
   }
   if (static_cast<int>(s.views.size()) < viewer::SheetViews::count) {

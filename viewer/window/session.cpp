@@ -7,6 +7,7 @@
 #include "geometry/solve.h"
 #include "geometry/text.h"
 #include "models/error.h"
+#include "viewer/sentences.h"
 
 namespace scalpmark::window {
 
@@ -20,7 +21,7 @@ constexpr int soon_ms = 120;           // between two edits of one movement, not
 constexpr std::size_t heads_kept = 4;  // a large head with its distance fields takes some 100 MB
 
 QString sentence(const std::exception& error) {
-  return QString::fromUtf8(error.what());
+  return viewer::translated(error.what());
 }
 
 // A relative head file means something else from another folder.
@@ -339,7 +340,7 @@ void Session::fields_are_there() {
 
 void Session::cortex_is_there(const HeadJob& job) {
   QStringList notes;
-  for (const std::string& note : job.cortex_notes()) notes << QString::fromStdString(note);
+  for (const std::string& note : job.cortex_notes()) notes << viewer::translated(note);
   const auto head = job.with_cortex();
   for (Remembered& one : heads_) {
     if (one.head != job.head()) continue;

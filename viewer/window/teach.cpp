@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "models/case_file.h"
+#include "viewer/sentences.h"
 #include "viewer/window/spoiled_stage.h"
 #include "viewer/window/what_if_sentence.h"
 
@@ -131,7 +132,7 @@ void Teach::work_out_mistake(const Session& session) {
   if (const auto mistake = controls->mistake()) try {
       spoiled_ = viewer::spoil(session.head().head, session.kept().entered, session.plan(), *mistake);
     } catch (const std::exception& error) {
-      controls->set_problem(QString::fromUtf8(error.what()));
+      controls->set_problem(viewer::translated(error.what()));
     }
 }
 

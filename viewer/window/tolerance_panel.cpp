@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 
 #include "geometry/ranges.h"
+#include "viewer/sentences.h"
 
 namespace scalpmark::window {
 
@@ -139,8 +140,7 @@ void TolerancePanel::show_result() {
   result_->setText(tr("<b>%1 off on average</b>; half of the placements lie within %2 of the site, 95 of 100 "
                       "within %3.<br>%4")
                        .arg(length_with_unit(t.sampled.mean_mm, unit_), length_with_unit(t.half_mm, unit_),
-                            length_with_unit(t.most_mm, unit_),
-                            QString::fromStdString(t.habit).toHtmlEscaped()));
+                            length_with_unit(t.most_mm, unit_), viewer::translated(t.habit).toHtmlEscaped()));
   QString spoken = result_->text();
   fold_->setAccessibleDescription(spoken.remove(QStringLiteral("<b>"))
                                       .remove(QStringLiteral("</b>"))

@@ -2,6 +2,8 @@
 
 #include <exception>
 
+#include "viewer/sentences.h"
+
 namespace scalpmark::window {
 
 Visit::Visit(Session& session, QObject* parent) : QObject(parent), session_(session) {
@@ -45,7 +47,7 @@ QString Visit::find(std::size_t which) {
     marks_[which] = geometry::find_by_tapes(session_.head().head, readings_[which], &near).point;
     return {};
   } catch (const std::exception& error) {
-    return QString::fromUtf8(error.what());
+    return viewer::translated(error.what());
   }
 }
 
@@ -86,7 +88,7 @@ void Visit::work_out() {
       check_ = geometry::check_marks(session_.head().head, session_.kept().entered, session_.plan(),
                                      *marks_[0], *marks_[1], limits_, session_.tapes());
     } catch (const std::exception& error) {
-      problem_ = QString::fromUtf8(error.what());
+      problem_ = viewer::translated(error.what());
     }
   emit changed();
 }
