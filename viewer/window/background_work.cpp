@@ -1,5 +1,7 @@
 #include "viewer/window/background_work.h"
 
+#include <malloc.h>
+
 #include "viewer/sentences.h"
 
 namespace scalpmark::window {
@@ -54,11 +56,15 @@ void BackgroundWork::run(std::function<void()> work, std::function<void()> done)
         this,
         [this, problem, done] {
           over_ = true;
-          if (cancelled_) return;
-          if (problem.isEmpty())
-            done();
-          else
-            emit failed(problem);
+          if (!cancelled_) {
+            if (problem.isEmpty())
+              done();
+            else
+              emit failed(problem);
+          }
+          // What the work had for itself goes back to the system; it would stay with the thread's own store,
+          // and a day's edits would pile up many of those.
+          malloc_trim(0);
         },
         Qt::QueuedConnection);
   });
