@@ -76,4 +76,11 @@ void OpenedWindow::type(QLineEdit* edit, const QString& text) {
   QTest::keyClick(edit, Qt::Key_Return);
 }
 
+void mark_today(MainWindow& w, double backward_mm) {
+  const auto& skin = w.session().head().head.skin();
+  const auto& planned = w.session().plan().treatment;
+  w.visit().set(TodaysMark::site, skin.closest(planned.pulse - backward_mm * planned.forward));
+  w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape - backward_mm * planned.forward));
+}
+
 }  // namespace scalpmark::window

@@ -40,4 +40,7 @@ struct OpenedWindow {
   [[nodiscard]] std::string case_text() { return models::case_json(window.session().kept()); }
 };
 
+/// Today's marks, as far behind the planned ones as that.
+void mark_today(MainWindow& w, double backward_mm);
+
 }  // namespace scalpmark::window

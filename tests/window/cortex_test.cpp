@@ -193,3 +193,28 @@ TEST_CASE("Explain shows the lit place on a brain that it calls a drawn example,
   CHECK(w.skin_opacity() == 1);
   CHECK_FALSE(said_on_stage(w, "cortex"));  // the worksheet's skin is as it was
 }
+
+TEST_CASE("in Check the words about the cortex, the numbers and the legend stand clear of each other") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.resize(1280, 800);
+  look_through(opened);
+  wait_for_cortex(opened);
+  mark_today(w, 14);
+  w.set_mode(Mode::check);
+  QTest::qWait(300);
+  (void)w.stage().picture();
+  const auto& captions = w.stage().stage().captions();
+  bool legend = false, cortex = false;
+  for (std::size_t i = 0; i < captions.size(); ++i) {
+    legend |= captions[i].text == "legend";
+    cortex |= captions[i].text.find("from skin to cortex") != std::string::npos;
+    for (std::size_t j = 0; j < i; ++j) {
+      CAPTURE(captions[i].text, captions[i].box.top, captions[i].box.bottom, captions[j].text,
+              captions[j].box.top, captions[j].box.bottom);
+      CHECK_FALSE(captions[i].box.overlaps(captions[j].box));
+    }
+  }
+  CHECK(legend);
+  CHECK(cortex);
+}

@@ -15,13 +15,6 @@ struct Screen {
   std::function<void(MainWindow&)> go_there;
 };
 
-void mark_today(MainWindow& w, double backward_mm) {
-  const auto& skin = w.session().head().head.skin();
-  const auto& planned = w.session().plan().treatment;
-  w.visit().set(TodaysMark::site, skin.closest(planned.pulse - backward_mm * planned.forward));
-  w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape - backward_mm * planned.forward));
-}
-
 std::vector<Screen> screens() {
   const auto step = [](Worksheet::StepIndex index) {
     return [index](MainWindow& w) {

@@ -56,19 +56,30 @@ void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left
   const double s = sight.scale, sample = 34 * s;
   double width = 0;
   for (const auto& r : rows_) width = std::max(width, overlay.measure(r.text, style).width);
-  // Closer together where what is written above would be covered.
+  // Closer together where what is written above would be covered; then without what needs explaining least:
+  // the coil, lines, and last of all marks, which mostly have their names beside them.
   double above = 0;
   for (const Caption& other : taken)
     if (other.box.left < bottom_left.x + sample + width && other.box.right > bottom_left.x &&
         other.box.top < bottom_left.y)
       above = std::max(above, other.box.bottom + 3 * s);
-  const auto count = static_cast<double>(rows_.size());
-  const double row = std::clamp((bottom_left.y - above) / count, 16 * s, 21 * s);
+  const double room = bottom_left.y - above, least_row = 16 * s;
+  std::vector<Row> rows = rows_;
+  for (const Sample first : {Sample::coil, Sample::line, Sample::shape, Sample::lit})
+    while (least_row * static_cast<double>(rows.size()) > room) {
+      const auto last =
+          std::find_if(rows.rbegin(), rows.rend(), [&](const Row& r) { return r.sample == first; });
+      if (last == rows.rend()) break;
+      rows.erase(std::next(last).base());
+    }
+  if (rows.empty()) return;
+  const auto count = static_cast<double>(rows.size());
+  const double row = std::min(room / count, 21 * s);
   const double top = bottom_left.y - row * count;
   const Box all{bottom_left.x, top, bottom_left.x + sample + width, bottom_left.y};
   overlay.box(all, palette::halo, 0.7);
   double y = top + row / 2;
-  for (const auto& r : rows_) {
+  for (const auto& r : rows) {
     const double x = bottom_left.x + 14 * s;
     switch (r.sample) {
       case Sample::shape:
