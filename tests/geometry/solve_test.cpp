@@ -204,6 +204,7 @@ TEST_CASE("solve is pure: the same from several threads at once, and nothing kep
   std::vector<Plan> plans(4);
   const Head fresh = lopsided_head(5);
   std::vector<std::thread> threads;
+  threads.reserve(plans.size());
   for (auto& p : plans) threads.emplace_back([&] { p = solve(fresh, plain_case()); });
   for (auto& t : threads) t.join();
   for (const auto& p : plans) {

@@ -38,7 +38,8 @@ struct NiftiFile {
 
   void set_sform(const Eigen::Matrix4d& m) {
     for (int r = 0; r < 3; ++r)
-      for (int c = 0; c < 4; ++c) sform[static_cast<std::size_t>(4 * r + c)] = static_cast<float>(m(r, c));
+      for (int c = 0; c < 4; ++c)
+        sform[4 * static_cast<std::size_t>(r) + static_cast<std::size_t>(c)] = static_cast<float>(m(r, c));
     for (int c = 0; c < 3; ++c)
       pixdim[static_cast<std::size_t>(c) + 1] = static_cast<float>(m.col(c).head<3>().norm());
   }
