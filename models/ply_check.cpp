@@ -66,12 +66,15 @@ Header header_of(const std::string& bytes, const std::string& name) {
   std::size_t at = 0;
   bool format_known = false;
   while (at < bytes.size()) {
-    const std::size_t end = std::min(bytes.find('\n', at), bytes.size());
+    const std::size_t line_begin = at, end = std::min(bytes.find('\n', at), bytes.size());
     std::istringstream words(bytes.substr(at, std::min<std::size_t>(end - at, 1000)));
     at = end + 1;
     std::string first, second;
     words >> first;
-    if (first == "end_header") {
+    if (first.starts_with("end_header")) {
+      // Anything else on the line hides the header's end from Assimp.
+      const std::size_t blank_from = bytes.find_last_not_of(" \t\r", end == 0 ? 0 : end - 1) + 1;
+      if (blank_from - line_begin != first.size() || first != "end_header") continue;
       if (!format_known) refuse(name, "its header names no format");
       header.end = std::min(at, bytes.size());
       return header;
