@@ -2,7 +2,7 @@
 
 #include <string>
 
-struct _XDisplay;  // Xlib's
+struct _XDisplay;  // Xlib's. NOLINT(bugprone-reserved-identifier)
 
 namespace scalpmark::viewer {
 

@@ -17,7 +17,7 @@ std::string described(const std::string& description) {
 }
 
 std::string head_in_words(const models::CaseFile& kept, const models::LoadedHead& loaded) {
-  const std::string head = described(loaded.description);
+  std::string head = described(loaded.description);
   if (kept.head.kind != models::HeadKind::generic) return head;
   return said(Words::tr("%1: a drawing, not the patient"), {head});
 }

@@ -12,7 +12,9 @@ struct Colour {
 /// `share` of the colour, the rest white.
 [[nodiscard]] constexpr Colour paler(Colour c, double share) {
   const auto mix = [share](std::uint8_t v) {
-    return static_cast<std::uint8_t>(255.0 - share * (255.0 - static_cast<double>(v)) + 0.5);
+    const double mixed = 255.0 - share * (255.0 - static_cast<double>(v));
+    return static_cast<std::uint8_t>(mixed +
+                                     0.5);  // NOLINT(bugprone-incorrect-roundings): lround is not constexpr
   };
   return {mix(c.red), mix(c.green), mix(c.blue)};
 }

@@ -4,7 +4,6 @@
 #include <QRegularExpression>
 #include <QStringList>
 #include <algorithm>
-#include <array>
 #include <string_view>
 #include <vector>
 
@@ -15,7 +14,7 @@ namespace {
 // The kernel and the readers know no Qt and say their sentences in English. Here each stands once more as a
 // pattern, longest first, so that it can be found again and said in another language. A test holds the two
 // together.
-constexpr std::array patterns{
+constexpr const char* patterns[] = {
     QT_TRANSLATE_NOOP(
         "Sentences",
         "The habit that would shrink it most: draw the edge mark as a line along the coil's edge, and lay "
@@ -520,30 +519,30 @@ constexpr std::array patterns{
     QT_TRANSLATE_NOOP("Sentences", "Left out %1 triangle%2")};
 
 /// What a sentence may hold in place of %1, and is a word of ours.
-constexpr std::array words{QT_TRANSLATE_NOOP("Sentences", "nasion"),
-                           QT_TRANSLATE_NOOP("Sentences", "inion"),
-                           QT_TRANSLATE_NOOP("Sentences", "left tragus"),
-                           QT_TRANSLATE_NOOP("Sentences", "right tragus"),
-                           QT_TRANSLATE_NOOP("Sentences", "vertex"),
-                           QT_TRANSLATE_NOOP("Sentences", "nasion-inion"),
-                           QT_TRANSLATE_NOOP("Sentences", "tragus-tragus"),
-                           QT_TRANSLATE_NOOP("Sentences", "circumference"),
-                           QT_TRANSLATE_NOOP("Sentences", "tape"),
-                           QT_TRANSLATE_NOOP("Sentences", "drop"),
-                           QT_TRANSLATE_NOOP("Sentences", "nearest"),
-                           QT_TRANSLATE_NOOP("Sentences", "the start"),
-                           QT_TRANSLATE_NOOP("Sentences", "the treatment site"),
-                           QT_TRANSLATE_NOOP("Sentences", "left wing"),
-                           QT_TRANSLATE_NOOP("Sentences", "right wing"),
-                           QT_TRANSLATE_NOOP("Sentences", "coil"),
-                           QT_TRANSLATE_NOOP("Sentences", "casing"),
-                           QT_TRANSLATE_NOOP("Sentences", "bridge"),
-                           QT_TRANSLATE_NOOP("Sentences", "handle"),
-                           QT_TRANSLATE_NOOP("Sentences", "the scalp"),
-                           QT_TRANSLATE_NOOP("Sentences", "the left ear"),
-                           QT_TRANSLATE_NOOP("Sentences", "the right ear"),
-                           QT_TRANSLATE_NOOP("Sentences", "the brow or face"),
-                           QT_TRANSLATE_NOOP("Sentences", "case")};
+constexpr const char* words[] = {QT_TRANSLATE_NOOP("Sentences", "nasion"),
+                                 QT_TRANSLATE_NOOP("Sentences", "inion"),
+                                 QT_TRANSLATE_NOOP("Sentences", "left tragus"),
+                                 QT_TRANSLATE_NOOP("Sentences", "right tragus"),
+                                 QT_TRANSLATE_NOOP("Sentences", "vertex"),
+                                 QT_TRANSLATE_NOOP("Sentences", "nasion-inion"),
+                                 QT_TRANSLATE_NOOP("Sentences", "tragus-tragus"),
+                                 QT_TRANSLATE_NOOP("Sentences", "circumference"),
+                                 QT_TRANSLATE_NOOP("Sentences", "tape"),
+                                 QT_TRANSLATE_NOOP("Sentences", "drop"),
+                                 QT_TRANSLATE_NOOP("Sentences", "nearest"),
+                                 QT_TRANSLATE_NOOP("Sentences", "the start"),
+                                 QT_TRANSLATE_NOOP("Sentences", "the treatment site"),
+                                 QT_TRANSLATE_NOOP("Sentences", "left wing"),
+                                 QT_TRANSLATE_NOOP("Sentences", "right wing"),
+                                 QT_TRANSLATE_NOOP("Sentences", "coil"),
+                                 QT_TRANSLATE_NOOP("Sentences", "casing"),
+                                 QT_TRANSLATE_NOOP("Sentences", "bridge"),
+                                 QT_TRANSLATE_NOOP("Sentences", "handle"),
+                                 QT_TRANSLATE_NOOP("Sentences", "the scalp"),
+                                 QT_TRANSLATE_NOOP("Sentences", "the left ear"),
+                                 QT_TRANSLATE_NOOP("Sentences", "the right ear"),
+                                 QT_TRANSLATE_NOOP("Sentences", "the brow or face"),
+                                 QT_TRANSLATE_NOOP("Sentences", "case")};
 
 struct Pattern {
   const char* text;
@@ -598,7 +597,7 @@ bool holds_sentence_part(const std::string& words_of_code) {
 }
 
 QString translated(const std::string& sentence) {
-  const QString text = QString::fromStdString(sentence);
+  QString text = QString::fromStdString(sentence);
   for (const Pattern& pattern : all_patterns()) {
     const auto match = pattern.shape.match(text);
     if (!match.hasMatch()) continue;

@@ -83,7 +83,7 @@ models::SkinImport import_obj(const RawMesh& mesh) {
 
 std::string refusal(const std::string& name, const std::string& bytes,
                     std::optional<Unit> unit = Unit::millimetre) {
-  const std::string said = tests::sentence_of<ModelError>([&] { (void)read_bytes_as(name, bytes, unit); });
+  std::string said = tests::sentence_of<ModelError>([&] { (void)read_bytes_as(name, bytes, unit); });
   CAPTURE(said);
   CHECK(is_sentence(said));
   return said;

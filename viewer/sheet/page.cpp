@@ -25,7 +25,7 @@ QString printable(const std::string& text) {
   return QString::fromUtf8(text.data(), static_cast<int>(text.size())).simplified();
 }
 
-Pages::Pages(QPagedPaintDevice& device, std::string footer, int total)
+Pages::Pages(QPagedPaintDevice& device, const std::string& footer, int total)
     : device_(device), footer_(printable(footer)), total_(total) {
   if (!painter_.begin(&device_))
     throw ViewerError("The sheet could not be drawn; there may be too little memory. Close other programs.");

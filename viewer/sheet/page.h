@@ -17,7 +17,7 @@ namespace scalpmark::viewer {
 class Pages {
 public:
   /// On a PDF or a printer. `total` pages are announced in the footers (0 while counting).
-  Pages(QPagedPaintDevice& device, std::string footer, int total);
+  Pages(QPagedPaintDevice& device, const std::string& footer, int total);
 
   [[nodiscard]] double width_mm() const { return width_mm_; }
   [[nodiscard]] double y_mm() const { return y_mm_; }

@@ -97,6 +97,7 @@ std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::C
                                    std::shared_ptr<const geometry::Tolerance> by_hand) {
   SheetViews drawer(head, entered, plan, std::move(by_hand));
   std::vector<SheetView> views;
+  views.reserve(SheetViews::count);
   for (int i = 0; i < SheetViews::count; ++i) views.push_back(drawer.draw(i));
   return views;
 }

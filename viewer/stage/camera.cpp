@@ -44,6 +44,7 @@ std::optional<View> view_named(std::string_view name) {
 const std::vector<View>& all_views() {
   static const std::vector<View> all = [] {
     std::vector<View> views;
+    views.reserve(names.size());
     for (const auto& [view, name] : names) views.push_back(view);
     return views;
   }();

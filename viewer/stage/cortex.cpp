@@ -23,7 +23,7 @@ constexpr double lit_radius_mm = 12;
 
 Colour mixed(Colour a, Colour b, double share_of_b) {
   const auto mix = [&](std::uint8_t x, std::uint8_t y) {
-    return static_cast<std::uint8_t>((1 - share_of_b) * x + share_of_b * y + 0.5);
+    return static_cast<std::uint8_t>(std::lround((1 - share_of_b) * x + share_of_b * y));
   };
   return {mix(a.red, b.red), mix(a.green, b.green), mix(a.blue, b.blue)};
 }

@@ -46,6 +46,7 @@ std::optional<Thing> thing_named(std::string_view name) {
 const std::vector<Thing>& all_things() {
   static const std::vector<Thing> all = [] {
     std::vector<Thing> things;
+    things.reserve(names.size());
     for (const auto& [thing, name] : names) things.push_back(thing);
     return things;
   }();

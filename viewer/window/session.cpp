@@ -341,7 +341,7 @@ void Session::fields_are_there() {
 void Session::cortex_is_there(const HeadJob& job) {
   QStringList notes;
   for (const std::string& note : job.cortex_notes()) notes << viewer::translated(note);
-  const auto head = job.with_cortex();
+  const auto& head = job.with_cortex();
   for (Remembered& one : heads_) {
     if (one.head != job.head()) continue;
     one.cortex_notes = notes;
@@ -491,7 +491,7 @@ QString Session::placing_problem() const {
 
 QString Session::use_placed() {
   if (!unplaced_ || !unplaced_->complete()) return tr("Place all four points first.");
-  if (const QString problem = placing_problem(); !problem.isEmpty()) return problem;
+  if (QString problem = placing_problem(); !problem.isEmpty()) return problem;
   const UnplacedHead& from = *unplaced_;
   models::CaseFile edited = kept();
   edited.head = from.source;

@@ -32,7 +32,7 @@ QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
     session_.want_fields();
     return {};
   }
-  const QString problem = find(i);
+  QString problem = find(i);
   if (problem.isEmpty()) work_out();
   return problem;
 }
