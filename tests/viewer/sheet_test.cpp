@@ -18,7 +18,9 @@
 #include "models/case_file.h"
 #include "models/load_head.h"
 #include "tests/support/own_folder.h"
+#include "viewer/display.h"
 #include "viewer/sheet/content.h"
+#include "viewer/sheet/views.h"
 #include "viewer/stage/cortex.h"
 
 namespace fs = std::filesystem;
@@ -319,4 +321,25 @@ TEST_CASE("a mark off the head is said in words, not with a number") {
   CHECK(c.rules.rows[1][4] == "none");
   CHECK(c.rules.rows[0][2] == "none");
   CHECK(c.tapes.rows[1][1] == "off the head");
+}
+
+TEST_CASE("the sheet draws where hands would lay the coil, where the face is seen") {
+  const Solved& s = bench_solved();
+  const auto by_hand = viewer::off_by_hand(s.loaded.head, s.kept.entered, s.plan);
+  REQUIRE(by_hand);
+  const viewer::Display display;
+  const auto with = viewer::sheet_views(s.loaded.head, s.kept.entered, s.plan, by_hand);
+  const auto without = viewer::sheet_views(s.loaded.head, s.kept.entered, s.plan, {});
+  REQUIRE(with.size() == 3);
+  CHECK(with[0].rgb == without[0].rgb);
+  CHECK(with[1].rgb == without[1].rgb);
+  const auto blue = [](const viewer::SheetView& view) {  // near the pulse point's colour
+    std::size_t count = 0;
+    for (std::size_t i = 0; i + 2 < view.rgb.size(); i += 3) {
+      const auto part = [&](std::size_t k) { return static_cast<unsigned char>(view.rgb[i + k]); };
+      if (part(2) > part(0) + 60) ++count;
+    }
+    return count;
+  };
+  CHECK(blue(with[2]) > blue(without[2]) + 500);
 }
