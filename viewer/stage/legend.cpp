@@ -144,11 +144,21 @@ double NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_
   };
   y += put(where_, top_left.x, strong, false) + 2 * s;
   y += put(angle_, top_left.x, plain, false) + 6 * s;
+  // Columns for English, further apart where a translation needs it.
+  double name_px = 0, pulse_px = 0, edge_px = 0;
+  for (size_t i = 0; i < rows_.size(); ++i) {
+    const TextStyle& style = i == 0 ? quiet : plain;
+    name_px = std::max(name_px, overlay.measure(rows_[i].name, style).width);
+    pulse_px = std::max(pulse_px, overlay.measure(rows_[i].pulse, style).width);
+    edge_px = std::max(edge_px, overlay.measure(rows_[i].edge, style).width);
+  }
+  const double pulse_end = top_left.x + std::max(165 * s, name_px + pulse_px + 8 * s);
+  const double edge_end = std::max(top_left.x + 245 * s, pulse_end + edge_px + 8 * s);
   for (size_t i = 0; i < rows_.size(); ++i) {
     const TextStyle& style = i == 0 ? quiet : plain;
     put(rows_[i].name, top_left.x, style, false);
-    put(rows_[i].pulse, top_left.x + 165 * s, style, true);
-    y += put(rows_[i].edge, top_left.x + 245 * s, style, true) + 2 * s;
+    put(rows_[i].pulse, pulse_end, style, true);
+    y += put(rows_[i].edge, edge_end, style, true) + 2 * s;
   }
   taken.push_back({where_ + "; " + angle_, {top_left.x, top_left.y, right, y}});
   return y;
