@@ -157,6 +157,15 @@ public:
     w.stage().look(viewer::View::left);
     w.worksheet().verticalScrollBar()->setValue(100000);
     snap("99-by-hand-end");
+    apply_theme(*qApp, true);
+    snap("99-by-hand-dark");
+    w.worksheet().go_to(Worksheet::treat_index);
+    w.set_gaps(true);
+    found();
+    snap("99-gaps-dark");
+    w.set_gaps(false);
+    w.worksheet().go_to(Worksheet::check_index);
+    apply_theme(*qApp, false);
     panel.fold()->click();
     while (w.session().history().can_undo()) w.session().undo();
     opened_.settle();
