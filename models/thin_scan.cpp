@@ -32,12 +32,14 @@ public:
   Teller(const std::function<void(double)>& told, std::size_t collapses)
       : Observer(20000), told_(told), collapses_(static_cast<double>(collapses)) {}
   void notify(std::size_t step) override {
-    if (told_) told_(std::min(1.0, static_cast<double>(step) / collapses_));
+    // A second round counts anew; what is told never goes back.
+    farthest_ = std::max(farthest_, std::min(1.0, static_cast<double>(step) / collapses_));
+    if (told_) told_(farthest_);
   }
 
 private:
   const std::function<void(double)>& told_;
-  double collapses_;
+  double collapses_, farthest_ = 0;
 };
 
 Collapsed collapsible(const Mesh& mesh) {

@@ -51,7 +51,6 @@ public:
     quadrics_.resize(count);
     stamps_.assign(count, 0);
     marks_.assign(count, 0);
-    stays_.assign(count, 0);
     for (std::size_t f = 0; f < mesh_.triangles.size(); ++f) {
       const auto& t = mesh_.triangles[f];
       const Vector3d& p = mesh_.vertices[at(t[0])];
@@ -71,16 +70,6 @@ public:
         quadrics_[at(v)] += q;
       }
     }
-    // In a closed fan every corner around follows the middle once and precedes it once.
-    for (std::size_t v = 0; v < count; ++v) {
-      long balance = 0;
-      for (const int f : faces_[v]) {
-        const auto& t = mesh_.triangles[at(f)];
-        const std::size_t k = at(t[0]) == v ? 0 : at(t[1]) == v ? 1 : 2;
-        balance += long{t[(k + 1) % 3]} - long{t[(k + 2) % 3]};
-      }
-      if (balance != 0) stays_[v] = 1;
-    }
   }
 
   Mesh run(std::size_t most) {
@@ -90,8 +79,7 @@ public:
     all.reserve(mesh_.triangles.size() * 3 / 2);
     for (const auto& t : mesh_.triangles)
       for (std::size_t k = 0; k < 3; ++k)
-        if (t[k] < t[(k + 1) % 3] && may_go(t[k], t[(k + 1) % 3]))
-          all.push_back(candidate(t[k], t[(k + 1) % 3]));
+        if (t[k] < t[(k + 1) % 3]) all.push_back(candidate(t[k], t[(k + 1) % 3]));
     std::priority_queue<Candidate> queue(std::less<Candidate>{}, std::move(all));
     while (left > most && !queue.empty()) {
       const Candidate c = queue.top();
@@ -102,16 +90,12 @@ public:
       if (!collapse(c.a, c.b)) continue;
       left -= 2;
       ++stamps_[at(c.a)];
-      for (const int n : neighbours(c.a))
-        if (may_go(c.a, n)) queue.push(candidate(c.a, n));
+      for (const int n : neighbours(c.a)) queue.push(candidate(c.a, n));
     }
     return packed();
   }
 
 private:
-  /// Whether an edge is clear of every border.
-  [[nodiscard]] bool may_go(int a, int b) const { return stays_[at(a)] == 0 && stays_[at(b)] == 0; }
-
   [[nodiscard]] Vector3d best_place(int a, int b) const {
     Quadric q = quadrics_[at(a)];
     q += quadrics_[at(b)];
@@ -137,7 +121,7 @@ private:
     for (const int f : faces_[at(v)]) {
       const auto& t = mesh_.triangles[at(f)];
       const std::size_t k = t[0] == v ? 0 : t[1] == v ? 1 : 2;
-      around.push_back(t[(k + 1) % 3]);  // no border: each neighbour follows v exactly once
+      around.push_back(t[(k + 1) % 3]);  // closed: each neighbour follows v exactly once
     }
     return around;
   }
@@ -215,7 +199,6 @@ private:
   std::vector<std::vector<int>> faces_;
   std::vector<Quadric> quadrics_;
   std::vector<std::uint32_t> stamps_, marks_;
-  std::vector<char> stays_;  ///< on a border
   std::uint32_t mark_ = 0;
 };
 

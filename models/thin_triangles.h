@@ -12,11 +12,11 @@ struct Mesh {
   std::vector<geometry::Triangle> triangles;
 };
 
-/// Collapses short edges of a manifold mesh until at most `most` triangles are left, each to the point
+/// Collapses short edges of a closed manifold mesh until at most `most` triangles are left, each to the point
 /// that keeps the planes around best (Garland and Heckbert 1997, quadric error), short edges first, so that
 /// triangles come out even. An edge whose collapse would pinch the surface (link condition, Dey et al. 1999)
-/// or fold a triangle over stays, and so does one that touches a border. May stop above `most` when only such
-/// edges are left. Vertices that no triangle uses are dropped.
+/// or fold a triangle over stays. May stop above `most` when only such edges are left.
+/// Vertices that no triangle uses are dropped.
 [[nodiscard]] Mesh thin_triangles(Mesh mesh, std::size_t most);
 
 }  // namespace scalpmark::models

@@ -6,16 +6,6 @@ namespace scalpmark::viewer {
 
 using geometry::Region;
 
-std::string part_in_words(const std::string& part) {
-  if (part == "coil") return said(Words::tr("coil"));
-  if (part == "left wing") return said(Words::tr("left wing"));
-  if (part == "right wing") return said(Words::tr("right wing"));
-  if (part == "casing") return said(Words::tr("casing"));
-  if (part == "bridge") return said(Words::tr("bridge", "between a coil's wings"));
-  if (part == "handle") return said(Words::tr("handle"));
-  return part;
-}
-
 std::string touches(Region region) {
   switch (region) {
     case Region::scalp:

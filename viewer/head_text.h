@@ -7,9 +7,6 @@
 
 namespace scalpmark::viewer {
 
-/// A loaded head's description (models/load_head.h) in the language of the desktop.
-[[nodiscard]] std::string described(const std::string& description);
-
 /// Which head it is and what it is worth, for pictures: "generic head, scaled to the tapes: a drawing, not
 /// the patient", "MRI ch2.nii.gz".
 [[nodiscard]] std::string head_in_words(const models::CaseFile& kept, const models::LoadedHead& loaded);

@@ -13,8 +13,8 @@ struct Colour {
 [[nodiscard]] constexpr Colour paler(Colour c, double share) {
   const auto mix = [share](std::uint8_t v) {
     const double mixed = 255.0 - share * (255.0 - static_cast<double>(v));
-    return static_cast<std::uint8_t>(mixed +
-                                     0.5);  // NOLINT(bugprone-incorrect-roundings): lround is not constexpr
+    // NOLINTNEXTLINE(bugprone-incorrect-roundings): lround is not constexpr
+    return static_cast<std::uint8_t>(mixed + 0.5);
   };
   return {mix(c.red), mix(c.green), mix(c.blue)};
 }

@@ -121,11 +121,4 @@ void PreparedPicture::write(const std::filesystem::path& file, const geometry::H
   models::write_whole(file, picture_.png());
 }
 
-void write_picture(const std::filesystem::path& file, const geometry::Head& head,
-                   const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown, View view,
-                   const PictureSize& size) {
-  check_size(size);  // before a display is started
-  PreparedPicture(size).write(file, head, entered, plan, shown, view);
-}
-
 }  // namespace scalpmark::viewer

@@ -43,10 +43,14 @@ private:
 };
 
 /// A display and a picture on it, made ready before there is anything to show: the display, its driver and
-/// its context take a fifth of a second, in which another thread may read the head.
+/// its context take a fifth of a second, in which another thread may read the head. Three lines of a user's
+/// code:
+///   const auto loaded = models::load_head(kept);
+///   const Plan plan = geometry::solve(loaded.head, kept.entered);
+///   PreparedPicture({}).write("a.png", loaded.head, kept.entered, plan, Shown{}, View::left);
 class PreparedPicture {
 public:
-  /// Refuses as Picture does, and (ViewerError) where no display can be had.
+  /// Refuses (ViewerError) what Picture refuses, and where no display can be had.
   explicit PreparedPicture(const PictureSize& size);
 
   /// Draws and writes a PNG file, whole or not at all (see models/safe_file.h).
@@ -57,13 +61,5 @@ private:
   Display display_;  // goes last
   Picture picture_;
 };
-
-/// All of it. Three lines of a user's code:
-///   const auto loaded = models::load_head(kept);
-///   const Plan plan = geometry::solve(loaded.head, kept.entered);
-///   write_picture("a.png", loaded.head, kept.entered, plan, Shown{}, View::left, {});
-void write_picture(const std::filesystem::path& file, const geometry::Head& head,
-                   const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown, View view,
-                   const PictureSize& size);
 
 }  // namespace scalpmark::viewer

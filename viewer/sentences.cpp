@@ -192,12 +192,24 @@ constexpr const char* patterns[] = {
     QT_TRANSLATE_NOOP(
         "Sentences",
         "%1: %2 does not go with an mri head, whose file says its own; correct it and read the %3 again."),
-    QT_TRANSLATE_NOOP(
-        "Sentences",
-        "Took the numbers in the file for centimetres, in which it is %1 cm at its largest extent; %2."),
-    QT_TRANSLATE_NOOP(
-        "Sentences",
-        "Took the numbers in the file for millimetres, in which it is %1 cm at its largest extent; %2."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for centimetres, in which it is %1 cm at its largest "
+                      "extent; a head of an adult's size was made out so, in %2 less well."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for centimetres, in which it is %1 cm at its largest "
+                      "extent; a head of an adult's size was made out so, in %2 none."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for centimetres, in which it is %1 cm at its largest "
+                      "extent; %2 would fit too, so compare a tape's length."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for millimetres, in which it is %1 cm at its largest "
+                      "extent; a head of an adult's size was made out so, in %2 less well."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for millimetres, in which it is %1 cm at its largest "
+                      "extent; a head of an adult's size was made out so, in %2 none."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for millimetres, in which it is %1 cm at its largest "
+                      "extent; %2 would fit too, so compare a tape's length."),
     QT_TRANSLATE_NOOP(
         "Sentences",
         "%1: %2 does not go with the generic head, which has its own; correct it and read the %3 again."),
@@ -235,12 +247,24 @@ constexpr const char* patterns[] = {
                       "The search start falls on the face; shorten search.lateral_mm or search.anterior_mm."),
     QT_TRANSLATE_NOOP("Sentences",
                       "These tapes meet at two places on the head; add a third distance, or say which side."),
-    QT_TRANSLATE_NOOP(
-        "Sentences",
-        "Took the numbers in the file for inches, in which it is %1 cm at its largest extent; %2."),
-    QT_TRANSLATE_NOOP(
-        "Sentences",
-        "Took the numbers in the file for metres, in which it is %1 cm at its largest extent; %2."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for inches, in which it is %1 cm at its largest extent; "
+                      "a head of an adult's size was made out so, in %2 less well."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for inches, in which it is %1 cm at its largest extent; "
+                      "a head of an adult's size was made out so, in %2 none."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for inches, in which it is %1 cm at its largest extent; "
+                      "%2 would fit too, so compare a tape's length."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for metres, in which it is %1 cm at its largest extent; "
+                      "a head of an adult's size was made out so, in %2 less well."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for metres, in which it is %1 cm at its largest extent; "
+                      "a head of an adult's size was made out so, in %2 none."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "Took the numbers in the file for metres, in which it is %1 cm at its largest extent; "
+                      "%2 would fit too, so compare a tape's length."),
     QT_TRANSLATE_NOOP("Sentences",
                       "The system gave no pipe to read a file through; close other programs and try again."),
     QT_TRANSLATE_NOOP("Sentences",
@@ -500,7 +524,6 @@ constexpr const char* patterns[] = {
     QT_TRANSLATE_NOOP("Sentences", "Closed a small hole, up to %1 mm around."),
     QT_TRANSLATE_NOOP("Sentences", "Took %1 voxels without a number for air."),
     QT_TRANSLATE_NOOP("Sentences", "Cut the shoulders off below the neck."),
-    QT_TRANSLATE_NOOP("Sentences", "%1: %2%3 %4; correct it and read the %5 again."),
     QT_TRANSLATE_NOOP("Sentences", "Turned %1 triangles that faced inward."),
     QT_TRANSLATE_NOOP("Sentences", "Turned %1 triangle that faced inward."),
     QT_TRANSLATE_NOOP("Sentences", "%1 is a folder; choose a file in it."),
@@ -516,9 +539,10 @@ constexpr const char* patterns[] = {
     QT_TRANSLATE_NOOP("Sentences", "Under the %1 the gap is %2 to %3."),
     QT_TRANSLATE_NOOP("Sentences", "%1 is empty; choose a %2 file."),
     QT_TRANSLATE_NOOP("Sentences", "The %1 hits %2; mind it."),
-    QT_TRANSLATE_NOOP("Sentences", "Left out %1 triangle%2")};
+    QT_TRANSLATE_NOOP("Sentences", "scan %1"),
+    QT_TRANSLATE_NOOP("Sentences", "MRI %1")};
 
-/// What a sentence may hold in place of %1, and is a word of ours.
+/// What stands alone, or in place of a %1, and is a word of ours.
 constexpr const char* words[] = {QT_TRANSLATE_NOOP("Sentences", "nasion"),
                                  QT_TRANSLATE_NOOP("Sentences", "inion"),
                                  QT_TRANSLATE_NOOP("Sentences", "left tragus"),
@@ -542,7 +566,17 @@ constexpr const char* words[] = {QT_TRANSLATE_NOOP("Sentences", "nasion"),
                                  QT_TRANSLATE_NOOP("Sentences", "the left ear"),
                                  QT_TRANSLATE_NOOP("Sentences", "the right ear"),
                                  QT_TRANSLATE_NOOP("Sentences", "the brow or face"),
-                                 QT_TRANSLATE_NOOP("Sentences", "case")};
+                                 QT_TRANSLATE_NOOP("Sentences", "case"),
+                                 QT_TRANSLATE_NOOP("Sentences", "millimetres"),
+                                 QT_TRANSLATE_NOOP("Sentences", "centimetres"),
+                                 QT_TRANSLATE_NOOP("Sentences", "metres"),
+                                 QT_TRANSLATE_NOOP("Sentences", "inches"),
+                                 QT_TRANSLATE_NOOP("Sentences", "no air at the edges of the volume"),
+                                 QT_TRANSLATE_NOOP("Sentences", "nothing is brighter than the air"),
+                                 QT_TRANSLATE_NOOP("Sentences", "hardly any air around it"),
+                                 QT_TRANSLATE_NOOP("Sentences", "every voxel is alike"),
+                                 QT_TRANSLATE_NOOP("Sentences", "generic head, as built in"),
+                                 QT_TRANSLATE_NOOP("Sentences", "generic head, scaled to the tapes")};
 
 struct Pattern {
   const char* text;
@@ -575,29 +609,12 @@ const std::vector<Pattern>& all_patterns() {
   return all;
 }
 
-QString in_words(const QString& part) {
-  for (const char* word : words)
-    if (part == QLatin1String(word)) return QCoreApplication::translate("Sentences", word);
-  return part;
-}
-
 }  // namespace
 
-bool is_known_sentence(const std::string& sentence) {
-  const QString text = QString::fromStdString(sentence);
-  for (const Pattern& pattern : all_patterns())
-    if (pattern.shape.match(text).hasMatch()) return true;
-  return false;
-}
-
-bool holds_sentence_part(const std::string& words_of_code) {
-  for (const char* text : patterns)
-    if (std::string_view(text).find(words_of_code) != std::string_view::npos) return true;
-  return false;
-}
-
-QString translated(const std::string& sentence) {
-  QString text = QString::fromStdString(sentence);
+QString translated(const std::string& said_in_english) {
+  QString text = QString::fromStdString(said_in_english);
+  for (const char* word : words)
+    if (said_in_english == word) return QCoreApplication::translate("Sentences", word);
   for (const Pattern& pattern : all_patterns()) {
     const auto match = pattern.shape.match(text);
     if (!match.hasMatch()) continue;
@@ -612,7 +629,9 @@ QString translated(const std::string& sentence) {
         filled += said[i];
         continue;
       }
-      filled += in_words(match.captured(1 + static_cast<int>(group - pattern.numbers.begin())));
+      // A part may be a word of ours, or another sentence: why a file could not be made into a skin.
+      const auto which = 1 + static_cast<int>(group - pattern.numbers.begin());
+      filled += translated(match.captured(which).toStdString());
       ++i;
     }
     return filled;

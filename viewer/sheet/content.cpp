@@ -9,7 +9,6 @@
 #include "geometry/landmarks.h"
 #include "geometry/shortest_path.h"
 #include "geometry/tolerance.h"
-#include "viewer/head_text.h"
 #include "viewer/sentences.h"
 #include "viewer/stage/captions.h"
 #include "viewer/stage/cortex.h"
@@ -237,7 +236,7 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
   SheetContent s;
   s.label = c.label.empty() ? said(Words::tr("Unnamed case")) : c.label;
   s.date = date;
-  s.head = capital(described(description)) + ".";
+  s.head = capital(translated(description).toStdString()) + ".";
   s.head_note =
       kept.head.kind == models::HeadKind::generic
           ? said(Words::tr("A drawing, not the patient: where they differ, the tape decides."))

@@ -8,6 +8,7 @@
 #include <limits>
 
 #include "viewer/coil_words.h"
+#include "viewer/sentences.h"
 #include "viewer/stage/gap_colours.h"
 #include "viewer/stage/numbers.h"
 #include "viewer/stage/triangles.h"
@@ -113,7 +114,8 @@ void Gaps::build() {
         });
     // A round coil's middle is the pulse point.
     if (contact.wings.size() > 1)
-      places_.push_back({part_in_words(wing.wing) + " " + in_mm(*wing.centre_mm), middle.skin, false, false});
+      places_.push_back(
+          {translated(wing.wing).toStdString() + " " + in_mm(*wing.centre_mm), middle.skin, false, false});
   }
   if (contact.lift_mm >= clear_mm)
     places_.push_back(
@@ -179,8 +181,9 @@ void GapScale::show(const Shown& shown) {
   if (!shown.has(Thing::gaps) || !shown.gaps) return;
   const geometry::Contact& contact = shown.gaps->contact;
   for (const auto& wing : contact.wings)
-    lines_.push_back({said(Words::tr("%1 %2 to %3", "a part of the coil and its gaps in mm"),
-                           {part_in_words(wing.wing), millimetres(wing.least_mm), in_mm(wing.most_mm)})});
+    lines_.push_back(
+        {said(Words::tr("%1 %2 to %3", "a part of the coil and its gaps in mm"),
+              {translated(wing.wing).toStdString(), millimetres(wing.least_mm), in_mm(wing.most_mm)})});
   if (geometry::on_wings(contact))
     lines_.push_back({said(Words::tr("rests on its wings, centre clear")), true});
   for (const auto& hit : contact.hits) lines_.push_back({hits(hit.region), true});

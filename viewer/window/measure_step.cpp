@@ -3,7 +3,6 @@
 #include <cmath>
 
 #include "geometry/ranges.h"
-#include "viewer/head_text.h"
 #include "viewer/sentences.h"
 
 namespace scalpmark::window {
@@ -87,7 +86,7 @@ void MeasureStep::show_case() {
   work_out_->setVisible(session_.is_ready() && !session_.has_tapes() && !session_.is_working());
   if (!session_.is_ready()) return;
 
-  QString description = QString::fromStdString(viewer::described(session_.head().description));
+  QString description = viewer::translated(session_.head().description);
   if (!description.isEmpty()) description[0] = description[0].toUpper();
   head_->setText(tr("Head: %1").arg(description));
   const geometry::TapeMeasures& head = session_.plan().tapes;

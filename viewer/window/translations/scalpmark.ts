@@ -469,14 +469,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for centimetres, in which it is %1 cm at its largest extent; %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Took the numbers in the file for millimetres, in which it is %1 cm at its largest extent; %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1: %2 does not go with the generic head, which has its own; correct it and read the %3 again.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -526,14 +518,6 @@
     </message>
     <message>
         <source>These tapes meet at two places on the head; add a third distance, or say which side.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Took the numbers in the file for inches, in which it is %1 cm at its largest extent; %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Took the numbers in the file for metres, in which it is %1 cm at its largest extent; %2.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1329,10 +1313,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Left out %1 triangle%2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>nasion</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1449,11 +1429,103 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: %2%3 %4; correct it and read the %5 again.</source>
+        <source>%1 %2; export it as one .glb file.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 %2; export it as one .glb file.</source>
+        <source>Took the numbers in the file for centimetres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 less well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for centimetres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for centimetres, in which it is %1 cm at its largest extent; %2 would fit too, so compare a tape&apos;s length.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for millimetres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 less well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for millimetres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for millimetres, in which it is %1 cm at its largest extent; %2 would fit too, so compare a tape&apos;s length.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for inches, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 less well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for inches, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for inches, in which it is %1 cm at its largest extent; %2 would fit too, so compare a tape&apos;s length.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for metres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 less well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for metres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for metres, in which it is %1 cm at its largest extent; %2 would fit too, so compare a tape&apos;s length.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scan %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>MRI %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no air at the edges of the volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is brighter than the air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hardly any air around it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every voxel is alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>generic head, as built in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>generic head, scaled to the tapes</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1765,31 +1837,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>coil</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>left wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>right wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>casing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>bridge</source>
-        <comment>between a coil&apos;s wings</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>handle</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>touches here</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1819,24 +1866,6 @@
     </message>
     <message>
         <source>hits the brow or face</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>generic head, as built in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>generic head, scaled to the tapes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>scan %1</source>
-        <comment>and the file&apos;s name</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MRI %1</source>
-        <comment>and the file&apos;s name</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
