@@ -17,6 +17,7 @@
 #include <stdexcept>
 
 #include "models/error.h"
+#include "models/gltf_check.h"
 #include "models/ply_check.h"
 #include "models/safe_file.h"
 
@@ -217,6 +218,7 @@ Mesh read_triangle_soup(const fs::path& file) {
   std::string bytes = read_whole(file, largest_file);
   if (bytes.empty()) throw ModelError(name + " is empty; export it again.");
   if (kind == "ply") check_ply(bytes, name);
+  if (kind == "gltf" || kind == "glb") check_gltf(bytes, kind == "glb", name);
 
   std::vector<std::unique_ptr<Assimp::BaseImporter>> not_used;
   Assimp::Importer importer;

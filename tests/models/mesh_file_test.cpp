@@ -387,6 +387,76 @@ TEST_CASE("a glTF that points elsewhere is refused") {
   }
 }
 
+// Khronos, "glTF 2.0 Specification" 2.0.1: what an accessor may reach (3.6.2.4), which corners a primitive
+// needs (3.7.2.1), how a .glb begins (4.4).
+TEST_CASE("a glTF that says what cannot be is refused, in text and in bytes") {
+  const RawMesh head = egg(2);
+  const nlohmann::json good = tests::gltf_json(head, "", tests::no_transform, tests::no_transform);
+  const auto with = [&](const char* where, const nlohmann::json& value) {
+    nlohmann::json spoilt = good;
+    spoilt[nlohmann::json::json_pointer(where)] = value;
+    return spoilt;
+  };
+  const auto without = [&](const char* where, const char* key) {
+    nlohmann::json spoilt = good;
+    spoilt[nlohmann::json::json_pointer(where)].erase(key);
+    return spoilt;
+  };
+  const nlohmann::json zeros_but_one{{"count", 1},
+                                     {"indices", {{"bufferView", 1}, {"componentType", 5125}}},
+                                     {"values", {{"bufferView", 0}}}};
+  nlohmann::json huge_zeros = with("/accessors/0/count", 900'000'000);
+  huge_zeros["accessors"][0].erase("bufferView");
+  huge_zeros["accessors"][0]["sparse"] = zeros_but_one;
+  const std::vector<std::pair<nlohmann::json, const char*>> spoilt{
+      {with("/accessors/0/count", 67), "longer than what it lies in"},
+      {with("/accessors/0/count", 0), "missing or not usable"},
+      {with("/accessors/0/count", -1), "missing or not usable"},
+      {with("/accessors/0/count", "66"), "missing or not usable"},
+      {with("/accessors/1/count", 4'000'000'000U), "missing or not usable"},
+      {with("/accessors/1/byteOffset", 4), "longer than what it lies in"},
+      {with("/accessors/1/componentType", 5124), "no known kind"},
+      {with("/accessors/1/type", "VEC5"), "no known kind"},
+      {with("/accessors/0/bufferView", 2), "does not exist"},
+      {with("/accessors", 7), "not valid glTF"},
+      {huge_zeros, "longer than what it lies in"},
+      {with("/bufferViews/1/byteLength", 1540), "longer than what it lies in"},
+      {with("/bufferViews/0/byteStride", 16), "longer than what it lies in"},
+      {with("/bufferViews/0/buffer", 1), "does not exist"},
+      {without("/buffers/0", "byteLength"), "missing or not usable"},
+      {without("/meshes/0/primitives/0/attributes", "POSITION"), "missing or not usable"},
+      {without("/meshes/0/primitives/0", "attributes"), "too few corners"},
+      {with("/meshes/0/primitives/0/attributes/POSITION", 1), "no known kind"},
+      {with("/meshes/0/primitives/0/indices", 0), "no known kind"},
+      {with("/meshes/0/primitives/0/mode", 7), "no known kind"},
+      {with("/accessors/1/count", 2), "too few corners"},
+      {with("/asset/version", "1.0"), "not glTF 2"},
+      {without("/asset", "version"), "not valid glTF"},
+      {nlohmann::json::array({good}), "not valid glTF"}};
+  for (const auto& [json, why] : spoilt) {
+    CAPTURE(json.dump().substr(0, 400), why);
+    CHECK(contains(refusal("a.gltf", json.dump()), why));
+    CHECK(contains(refusal("a.glb", tests::glb_of(json, tests::gltf_buffer(head))), why));
+  }
+  const std::string glb = tests::glb_bytes(head);
+  CHECK(contains(refusal("a.glb", glb.substr(0, 19)), "begin as a .glb"));
+  CHECK(contains(refusal("a.glb", glb.substr(0, 400)), "begin as a .glb"));
+  CHECK(contains(refusal("a.glb", good.dump()), "begin as a .glb"));
+
+  // What looks odd and is allowed.
+  nlohmann::json odd = good;
+  odd["meshes"][0]["primitives"][0].erase("mode");
+  odd["accessors"][0]["byteOffset"] = 0;
+  odd["bufferViews"][0]["byteStride"] = 12;
+  if (odd.dump().size() % 4 == 0) odd["extras"] = "x";  // so that there is something to fill up
+  std::string padded = tests::glb_of(odd, tests::gltf_buffer(head));
+  CHECK(same_triangles(read_bytes_as("a.glb", padded).skin, head));
+  const std::size_t end = padded.rfind('}') + 1;
+  REQUIRE(padded[end] == ' ');
+  for (std::size_t at = end; padded[at] == ' '; ++at) padded[at] = '\0';
+  CHECK(same_triangles(read_bytes_as("a.glb", padded).skin, head));
+}
+
 TEST_CASE("a PLY whose header has no end is refused") {
   const TemporaryFolder folder;
   const std::string whole = tests::ply_text(egg(2));

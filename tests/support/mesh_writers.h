@@ -157,9 +157,9 @@ inline nlohmann::json gltf_json(const RawMesh& mesh, const std::string& uri,
 
 inline constexpr std::array<double, 16> no_transform{1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1};
 
-inline std::string glb_bytes(const RawMesh& mesh, const std::array<double, 16>& outer = no_transform,
-                             const std::array<double, 16>& inner = no_transform) {
-  std::string text = gltf_json(mesh, "", outer, inner).dump(), buffer = gltf_buffer(mesh);
+/// A .glb file of a description and its buffer.
+inline std::string glb_of(const nlohmann::json& description, const std::string& buffer) {
+  std::string text = description.dump();
   text.resize((text.size() + 3) / 4 * 4, ' ');
   std::string bytes;
   const auto word = [&](std::size_t n) { put_little_endian(bytes, static_cast<std::uint32_t>(n)); };
@@ -172,6 +172,11 @@ inline std::string glb_bytes(const RawMesh& mesh, const std::array<double, 16>& 
   word(buffer.size());
   word(0x004E4942);
   return bytes + buffer;
+}
+
+inline std::string glb_bytes(const RawMesh& mesh, const std::array<double, 16>& outer = no_transform,
+                             const std::array<double, 16>& inner = no_transform) {
+  return glb_of(gltf_json(mesh, "", outer, inner), gltf_buffer(mesh));
 }
 
 }  // namespace scalpmark::tests

@@ -1528,6 +1528,38 @@
         <source>generic head, scaled to the tapes</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 is damaged: a number in its description is missing or not usable; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is damaged: its description points at a part that does not exist; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is damaged: a part of it is longer than what it lies in; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is damaged: a part of its mesh has too few corners; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is damaged: it does not begin as a .glb file does; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is damaged: its description is not valid glTF; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is damaged: a part of it is of no known kind; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not glTF 2; export it as glTF 2, or as a .ply file.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>SpoiledStage</name>
