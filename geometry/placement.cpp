@@ -268,8 +268,14 @@ void measure_tapes(const Head& head, const std::vector<LaidCoil*>& coils) {
   }
   const std::array<SurfacePoint, 4> sources = tape_sources(head);
   std::array<std::vector<double>, 4> mm;
-  on_all_cores(sources.size(),
-               [&](size_t i) { mm[i] = shortest_distances(head.skin(), sources[i], points); });
+  // The farthest first, which takes longest, so that no core is left alone with it.
+  std::array<size_t, 4> order{0, 1, 2, 3};
+  const auto far_mm = [&](size_t i) {
+    return (head.skin().position(sources[i]) - head.skin().position(points[0])).norm();
+  };
+  std::sort(order.begin(), order.end(), [&](size_t a, size_t b) { return far_mm(a) > far_mm(b); });
+  on_all_cores(order.size(),
+               [&](size_t k) { mm[order[k]] = shortest_distances(head.skin(), sources[order[k]], points); });
   size_t i = 0;
   const auto next = [&] {
     const TapeFrom from{mm[0][i], mm[1][i], mm[2][i], mm[3][i]};

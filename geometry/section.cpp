@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <limits>
 #include <optional>
 
@@ -211,18 +212,29 @@ std::vector<SectionPoint> cut_section(const Surface& skin, const Section& sectio
 double section_length(const Surface& skin, const SurfacePoint& a, const SurfacePoint& b) {
   const Vector3d from = skin.position(a), chord = skin.position(b) - from;
   const Vector3d across = chord.cross(skin.smooth_normal(a) + skin.smooth_normal(b));
-  if (!(across.norm() > 1e-9 * chord.norm())) return std::numeric_limits<double>::infinity();
-  try {
-    const Section section = follow_section(skin, a, across.normalized(), chord,
-                                           {.reach_mm = 4 * chord.norm() + 10, .bridge_mm = 0});
-    const auto cut = cut_section(skin, section, b);
-    if (cut.empty()) return std::numeric_limits<double>::infinity();
-    double mm = 0;
-    for (size_t i = 1; i < cut.size(); ++i) mm += (cut[i].at - cut[i - 1].at).norm();
-    return mm;
-  } catch (const GeometryError&) {
-    return std::numeric_limits<double>::infinity();  // no line leaves a in that plane
-  }
+  constexpr double infinity = std::numeric_limits<double>::infinity();
+  if (!(across.norm() > 1e-9 * chord.norm())) return infinity;
+  const Vector3d level = across.normalized(), upright = level.cross(chord.normalized());
+  const auto length_tilted = [&](double tilt) {
+    try {
+      const Section section = follow_section(skin, a, std::cos(tilt) * level + std::sin(tilt) * upright,
+                                             chord, {.reach_mm = 4 * chord.norm() + 10, .bridge_mm = 0});
+      const auto cut = cut_section(skin, section, b);
+      double mm = cut.empty() ? infinity : 0;
+      for (size_t i = 1; i < cut.size(); ++i) mm += (cut[i].at - cut[i - 1].at).norm();
+      return mm;
+    } catch (const GeometryError&) {
+      return infinity;  // no line leaves a in that plane
+    }
+  };
+  double best = 0, best_mm = length_tilted(0);
+  for (double step = 0.2; step > 0.02; step /= 2)
+    for (const double way : {-step, step})
+      for (double mm = length_tilted(best + way); mm < best_mm; mm = length_tilted(best + way)) {
+        best += way;
+        best_mm = mm;
+      }
+  return best_mm;
 }
 
 }  // namespace scalpmark::geometry

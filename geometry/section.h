@@ -54,9 +54,9 @@ struct SectionOptions {
 [[nodiscard]] std::vector<SectionPoint> cut_section(const Surface& skin, const Section& section,
                                                     const SurfacePoint& end);
 
-/// The length of the skin line from a to b in the plane that holds both and the skin's mean direction there,
-/// mm: a path over the skin, near the shortest on a head. Infinity where that line does not lead from one to
-/// the other.
+/// The length of a skin line from a to b in a plane, mm: of the planes through both, tried from the one that
+/// holds the skin's mean direction there, one with nearly the shortest line. A path over the skin, near the
+/// shortest on a head. Infinity where no such line leads from one to the other.
 [[nodiscard]] double section_length(const Surface& skin, const SurfacePoint& a, const SurfacePoint& b);
 
 /// Nearest place to q on the polyline of points [first, last]. `t` runs from point `segment` to the next.

@@ -18,8 +18,8 @@ ShortestPath shortest_path(const Surface& skin, const SurfacePoint& a, const Sur
   return {spread.target_mm(0), spread.path_to(0)};
 }
 
-// The line in the plane of both points is a path nearly as short as the shortest, so it bounds the search to
-// a strip.
+// A plane's line between both points is a path nearly as short as the shortest, so it bounds the search to a
+// strip.
 std::vector<double> shortest_distances(const Surface& skin, const SurfacePoint& from,
                                        const std::vector<SurfacePoint>& to) {
   if (to.empty()) return {};

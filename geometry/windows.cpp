@@ -51,6 +51,7 @@ WindowSpread::WindowSpread(const Surface& skin, const SurfacePoint& source, Keep
       source_(source),
       keep_(keep),
       faces_(skin.triangles().size()),
+      face_ready_(skin.triangles().size(), 0),
       vertices_(skin.vertices().size()) {
   for (int k = 0; k < 3; ++k)
     if (source.weights[k] >= 1 - corner_weight) source_vertex_ = skin.triangle(source.face)[at(k)];
@@ -72,12 +73,14 @@ void WindowSpread::fill(Face& into, int f) const {
     into.across[k] = n.face < 0 ? -1 : 3 * n.face + n.edge;
     into.angle_taken[k] = false;
   }
-  into.ready = true;
 }
 
 const WindowSpread::Face& WindowSpread::face(int f) {
   Face& found = faces_[at(f)];
-  if (!found.ready) fill(found, f);
+  if (!face_ready_[at(f)]) {
+    face_ready_[at(f)] = 1;
+    fill(found, f);
+  }
   return found;
 }
 
@@ -115,7 +118,7 @@ void WindowSpread::reach_vertex(int v, double mm, Way way, std::uint32_t from, i
   vertex.back_face = back_face;
   vertex.back_angle = back_angle;
   try_targets_at(v);
-  if (gains && !leads_nowhere(mm, skin_.vertex(v), 0) && bends_at(v)) {
+  if (gains && mm <= latest_at(v) && bends_at(v)) {
     queue_.push_back({mm, static_cast<std::uint32_t>(v) | vertex_bit});
     std::push_heap(queue_.begin(), queue_.end());
   }
@@ -131,12 +134,15 @@ void WindowSpread::add_target(const SurfacePoint& target, double bound_mm) {
   // Rounding must not rule out the very path the bound was measured on.
   constexpr double rounding_mm = 1e-6;
   targets_.back().bound_mm = bound_mm + rounding_mm;
+  if (std::isfinite(bound_mm))
+    targets_.back().ball = ball_between(skin_, skin_.position(source_), targets_.back().at);
   targets_in_face_[target.face].push_back(i);
   for (const int v : skin_.triangle(target.face)) targets_at_vertex_[v].push_back(i);
   if (target.face == source_.face) {
     const Vector3d from = source_vertex_ >= 0 ? skin_.vertex(source_vertex_) : skin_.position(source_);
     targets_.back().best_mm = (skin_.position(target) - from).norm();
     targets_.back().way = Way::source;
+    targets_.back().bound_mm = std::min(targets_.back().bound_mm, targets_.back().best_mm + rounding_mm);
   }
 }
 
@@ -160,14 +166,29 @@ void WindowSpread::try_targets_at(int v) {
   find_worst_target();
 }
 
-// The straight line through the head is shorter than any path over it.
-bool WindowSpread::leads_nowhere(double mm, const Vector3d& at, double reach) const {
-  if (targets_.empty()) return false;
-  for (const Target& target : targets_) {
-    const double left = std::min(target.bound_mm, target.best_mm) - mm + reach;
-    if (left >= 0 && (target.at - at).squaredNorm() <= left * left) return false;
+// The way around a ball inside the head is shorter than any path over the skin, and on a head not by much.
+double WindowSpread::latest_at(int v) {
+  if (targets_.empty()) return infinity;
+  Vertex& vertex = vertices_[at(v)];
+  if (!vertex.latest_known) {
+    vertex.latest_known = true;
+    vertex.latest_mm = -infinity;
+    for (const Target& target : targets_)
+      vertex.latest_mm = std::max(vertex.latest_mm,
+                                  target.bound_mm - length_around(target.ball, skin_.vertex(v), target.at));
   }
-  return true;
+  return vertex.latest_mm;
+}
+
+// From one point to another, what is left of a path changes by no more than the way between them.
+bool WindowSpread::leads_nowhere(double mm, const Window& w) {
+  if (targets_.empty()) return false;
+  const Face& ahead = face(w.edge / 3);
+  const size_t k = at(w.edge % 3);
+  const double from_start = latest_at(ahead.corner[k]);
+  const double from_end = latest_at(ahead.corner[(k + 1) % 3]) + ahead.length[k];
+  const double place = std::clamp(0.5 * (from_end - from_start), w.begin, w.end);
+  return mm > std::min(from_start + place, from_end - place);
 }
 
 void WindowSpread::try_targets(const Window& w, std::uint32_t id) {
@@ -254,15 +275,9 @@ void WindowSpread::add_window(const Window& w) {
   }
   const double nearest = std::clamp(w.x, w.begin, w.end) - w.x;
   const double mm = w.before_mm + std::sqrt(nearest * nearest + w.y * w.y);
-  if (!targets_.empty()) {
-    const int f = w.edge / 3, k = w.edge % 3;
-    const double length = face(f).length[at(k)];
-    const double middle = length > 0 ? 0.5 * (w.begin + w.end) / length : 0.0;
-    const Vector3d a = skin_.corner(f, k);
-    if (leads_nowhere(mm, a + middle * (skin_.corner(f, (k + 1) % 3) - a), 0.5 * (w.end - w.begin))) {
-      if (id != none && keep_ == Keep::lengths) spare_.push_back(id);
-      return;
-    }
+  if (leads_nowhere(mm, w)) {
+    if (id != none && keep_ == Keep::lengths) spare_.push_back(id);
+    return;
   }
   if (id == none) id = store(w);
   if (views_) try_views(w);

@@ -11,6 +11,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "geometry/empty_ball.h"
 #include "geometry/surface.h"
 
 namespace scalpmark::geometry {
@@ -85,17 +86,18 @@ private:
         angle_from;  // best way to the corner across each edge, and where it enters
     std::array<int, 3> corner;
     std::array<int, 3> across;  // 3 * face + edge on the other side, -1 at the border
-    bool ready;
     std::array<bool, 3> angle_taken;
   };
   enum class Way : std::uint8_t { unknown, source, along_edge, through_window };
   struct Vertex {
     double mm;
+    double latest_mm;   // see latest_at(), once looked at
     double back_angle;  // of the way back: in `back_face`, counter-clockwise from its edge that starts here
     int back_face;
     std::uint32_t from;  // window or vertex, by `way`
     Way way;
     std::uint8_t bends;  // 0 not looked at yet, 1 paths never bend here, 2 they may
+    bool latest_known;
   };
   enum class Came : std::uint8_t { from_root, past_start, past_end };
   struct Window {
@@ -119,6 +121,7 @@ private:
   struct Target {
     double bound_mm = std::numeric_limits<double>::infinity();  ///< of a known path
     Eigen::Vector3d at = Eigen::Vector3d::Zero();
+    EmptyBall ball;  ///< that paths to it have to go around
     SurfacePoint point;
     double best_mm = std::numeric_limits<double>::infinity();
     std::uint32_t from = none;
@@ -139,9 +142,10 @@ private:
   void try_views(const Window& w);
   std::uint32_t store(const Window& w);
   void find_worst_target();
-  /// Whether no target can be reached as shortly as is known already by a path of `mm` to within `reach` of
-  /// `at`.
-  [[nodiscard]] bool leads_nowhere(double mm, const Eigen::Vector3d& at, double reach) const;
+  /// How long a path to the vertex may be at most if it is to reach a target as shortly as is known already.
+  [[nodiscard]] double latest_at(int v);
+  /// Whether no path of `mm` to the window reaches a target as shortly as is known already.
+  [[nodiscard]] bool leads_nowhere(double mm, const Window& w);
   void trace(std::uint32_t window, Eigen::Vector2d towards, std::vector<Eigen::Vector3d>& line,
              int& bend) const;
 
@@ -150,6 +154,8 @@ private:
   int source_vertex_ = -1;
   Keep keep_;
   ZeroArray<Face> faces_;
+  std::vector<char>
+      face_ready_;  // apart, so that a page of faces is written before it is read: one fault, not two
   ZeroArray<Vertex> vertices_;
   std::vector<Window> windows_;
   std::vector<std::uint32_t> spare_;

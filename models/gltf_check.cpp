@@ -22,6 +22,7 @@ constexpr const char* invalid = "its description is not valid glTF";
 constexpr const char* unusable = "a number in its description is missing or not usable";
 constexpr const char* unknown = "a part of it is of no known kind";
 constexpr const char* too_long = "a part of it is longer than what it lies in";
+constexpr const char* cut_short = "it ends before all its elements have come";
 constexpr const char* too_few = "a part of its mesh has too few corners";
 
 [[noreturn]] void refuse(const std::string& name, const std::string& what) {
@@ -34,25 +35,39 @@ std::uint32_t word_at(const std::string& bytes, std::size_t at) {
   return word;
 }
 
-/// The JSON in a .glb: the first chunk after a header of twelve bytes.
-std::string_view json_chunk(const std::string& bytes, const std::string& name) {
+/// What a .glb holds: the JSON, after a header of twelve bytes, and how many bytes of a buffer come after it.
+struct Chunks {
+  std::string_view json;
+  std::uint64_t buffer_bytes = 0;
+};
+
+Chunks chunks_of(const std::string& bytes, const std::string& name) {
   constexpr std::size_t header = 12, chunk_header = 8;
-  constexpr std::uint32_t json_type = 0x4E4F534A;
-  if (bytes.size() < header + chunk_header || !bytes.starts_with("glTF"))
+  constexpr std::uint32_t json_type = 0x4E4F534A, buffer_type = 0x004E4942;
+  if (bytes.size() < header + chunk_header || !bytes.starts_with("glTF") ||
+      word_at(bytes, header + 4) != json_type)
     refuse(name, "it does not begin as a .glb file does");
-  const std::uint32_t length = word_at(bytes, header);
-  if (word_at(bytes, header + 4) != json_type || length > bytes.size() - header - chunk_header)
-    refuse(name, "it does not begin as a .glb file does");
-  std::string_view text = std::string_view(bytes).substr(header + chunk_header, length);
-  while (text.ends_with('\0'))
-    text.remove_suffix(1);  // which some programs fill it up with, instead of blanks
-  return text;
+  const std::size_t length = word_at(bytes, 8), json_length = word_at(bytes, header);
+  if (length > bytes.size() || length < header + chunk_header || json_length > length - header - chunk_header)
+    refuse(name, cut_short);
+  Chunks chunks;
+  chunks.json = std::string_view(bytes).substr(header + chunk_header, json_length);
+  while (chunks.json.ends_with('\0'))
+    chunks.json.remove_suffix(1);  // which some programs fill it up with, instead of blanks
+  const std::size_t next = header + chunk_header + (json_length + 3) / 4 * 4;
+  if (next + chunk_header > length) return chunks;
+  const std::size_t buffer_length = word_at(bytes, next);
+  if (buffer_length > length - next - chunk_header) refuse(name, cut_short);
+  if (word_at(bytes, next + 4) == buffer_type) chunks.buffer_bytes = buffer_length;
+  return chunks;
 }
 
 /// What the file says of its parts, asked for with care.
 class Document {
 public:
-  Document(const json& root, const std::string& name) : root_(root), name_(name) {}
+  /// `own_bytes`: of the buffer that comes with the file, in a .glb.
+  Document(const json& root, std::uint64_t own_bytes, const std::string& name)
+      : root_(root), own_bytes_(own_bytes), name_(name) {}
 
   void check() const {
     const json* asset = member(root_, "asset");
@@ -60,7 +75,10 @@ public:
     if (version == nullptr || !version->is_string()) refuse(name_, invalid);
     if (!version->get_ref<const std::string&>().starts_with("2"))
       throw ModelError(name_ + " is not glTF 2; export it as glTF 2, or as a .ply file.");
-    for (const json& buffer : list("buffers")) (void)number(buffer, "byteLength");
+    for (const json& buffer : list("buffers")) {
+      const bool own = member(buffer, "uri") == nullptr;
+      if (number(buffer, "byteLength") > (own ? own_bytes_ : most)) refuse(name_, cut_short);
+    }
     for (const json& view : list("bufferViews")) check_view(view);
     for (const json& accessor : list("accessors")) check_accessor(accessor);
     for (const json& mesh : list("meshes"))
@@ -156,15 +174,19 @@ private:
   }
 
   void check_part(const json& part) const {
+    const auto filled = [&](const json& accessor) -> const json& {
+      if (member(accessor, "bufferView") == nullptr) refuse(name_, unusable);  // all zeros
+      return accessor;
+    };
     const json* attributes = member(part, "attributes");
     if (attributes == nullptr || !attributes->is_object()) refuse(name_, too_few);
     for (const auto& attribute : attributes->items())
       (void)at("accessors", number(*attributes, attribute.key().c_str()));
-    const json& places = at("accessors", number(*attributes, "POSITION"));
+    const json& places = filled(at("accessors", number(*attributes, "POSITION")));
     if (components(places) != 3) refuse(name_, unknown);
     std::uint64_t corners = number(places, "count");
     if (member(part, "indices") != nullptr) {
-      const json& indices = at("accessors", number(part, "indices"));
+      const json& indices = filled(at("accessors", number(part, "indices")));
       if (components(indices) != 1) refuse(name_, unknown);
       corners = number(indices, "count");
     }
@@ -175,16 +197,17 @@ private:
   }
 
   const json& root_;
+  std::uint64_t own_bytes_;
   const std::string& name_;
 };
 
 }  // namespace
 
 void check_gltf(const std::string& bytes, bool binary, const std::string& name) {
-  const std::string_view text = binary ? json_chunk(bytes, name) : std::string_view(bytes);
-  const json root = json::parse(text, nullptr, false);
+  const Chunks chunks = binary ? chunks_of(bytes, name) : Chunks{bytes, 0};
+  const json root = json::parse(chunks.json, nullptr, false);
   if (!root.is_object()) refuse(name, invalid);
-  Document(root, name).check();
+  Document(root, chunks.buffer_bytes, name).check();
 }
 
 }  // namespace scalpmark::models

@@ -175,14 +175,20 @@ SkinImport read_mesh(const fs::path& file, std::optional<Unit> unit, const Progr
   tell("joining triangles", 0.4);
   merge_equal_vertices(mesh);
   std::vector<std::string> notes;
-  const double extent = extent_of(largest_piece(mesh).mesh.vertices).maxCoeff();
+  tell("checking the mesh", 0.6);
+  std::optional<geometry::Surface> sound = skin_as_it_stands(mesh);
+  const double extent = extent_of(sound ? mesh.vertices : largest_piece(mesh).mesh.vertices).maxCoeff();
   const PossibleUnits units = possible_units(name, extent, unit);
   for (Vector3d& v : mesh.vertices) v *= units.first->mm;
-  tell("checking the mesh", 0.6);
-  mesh = repair_mesh(std::move(mesh), name, notes);
   tell("checking the mesh", 0.7);
+  if (sound && has_close_vertices(mesh.vertices)) sound.reset();
+  if (sound)
+    sound = sound->moved(std::move(mesh.vertices));
+  else
+    mesh = repair_mesh(std::move(mesh), name, notes);
   try {
-    geometry::Surface skin(std::move(mesh.vertices), std::move(mesh.triangles));
+    geometry::Surface skin =
+        sound ? std::move(*sound) : geometry::Surface(std::move(mesh.vertices), std::move(mesh.triangles));
     if (!unit) skin = in_likelier_unit(skin, units, extent, notes);
     check_size(name, skin.vertices());
     constexpr double small_hole_mm = 60;  // around; about 2 cm across

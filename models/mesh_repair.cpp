@@ -10,6 +10,7 @@
 #include <tuple>
 #include <unordered_map>
 
+#include "geometry/error.h"
 #include "geometry/text.h"
 #include "models/error.h"
 
@@ -33,21 +34,75 @@ double area(const Mesh& mesh, const Triangle& t) {
   return 0.5 * (mesh.vertices[at(t[1])] - a).cross(mesh.vertices[at(t[2])] - a).norm();
 }
 
-struct Key {
-  std::array<std::int64_t, 3> part{};
-  bool operator==(const Key&) const = default;
-};
-struct KeyHash {
-  std::size_t operator()(const Key& key) const {
+using Key = std::array<std::int64_t, 3>;
+
+/// Numbers filed under keys, all in two pieces of memory: a map with a node of its own for each takes longer
+/// than everything else that is done to a sound mesh.
+class Filed {
+public:
+  explicit Filed(std::size_t count) : first_(std::bit_ceil(2 * count + 1), -1) { entries_.reserve(count); }
+
+  void add(const Key& key, int number) {
+    int& first = first_[slot(key)];
+    entries_.push_back({key, number, first});
+    first = static_cast<int>(entries_.size() - 1);
+  }
+  /// The number filed under the key last that `fits`, or -1.
+  template <class Fits>
+  [[nodiscard]] int find(const Key& key, const Fits& fits) const {
+    for (int i = first_[slot(key)]; i >= 0; i = entries_[at(i)].next)
+      if (entries_[at(i)].key == key && fits(entries_[at(i)].number)) return entries_[at(i)].number;
+    return -1;
+  }
+  [[nodiscard]] int find(const Key& key) const {
+    return find(key, [](int) { return true; });
+  }
+
+private:
+  struct Entry {
+    Key key;
+    int number, next;
+  };
+  [[nodiscard]] std::size_t slot(const Key& key) const {
     std::uint64_t h = 0;
-    for (const std::int64_t p : key.part) {
+    for (const std::int64_t p : key) {
       h ^= static_cast<std::uint64_t>(p) + 0x9e3779b97f4a7c15ULL + (h << 6U) + (h >> 2U);
       h *= 0xff51afd7ed558ccdULL;
       h ^= h >> 33U;
     }
-    return h;
+    return static_cast<std::size_t>(h) & (first_.size() - 1);
   }
+
+  std::vector<int> first_;  // entry by slot
+  std::vector<Entry> entries_;
 };
+
+/// For each vertex the earliest one within `tolerance` of it that has no such itself, or itself.
+std::vector<int> close_vertices(const std::vector<Vector3d>& vertices, double tolerance) {
+  // Cells four times as wide as the tolerance: most vertices have no cell but their own within reach.
+  Filed cells(vertices.size());
+  std::vector<int> to(vertices.size());
+  for (std::size_t v = 0; v < vertices.size(); ++v) {
+    const Vector3d& p = vertices[v];
+    Key own{}, low{}, high{};
+    for (std::size_t k = 0; k < 3; ++k) {
+      const double s = p[static_cast<Eigen::Index>(k)] / tolerance / 4;
+      own[k] = static_cast<std::int64_t>(std::floor(s));
+      low[k] = static_cast<std::int64_t>(std::floor(s - 0.25));
+      high[k] = static_cast<std::int64_t>(std::floor(s + 0.25));
+    }
+    const auto is_close = [&](int other) {
+      return (vertices[at(other)] - p).squaredNorm() <= tolerance * tolerance;
+    };
+    int same = -1;
+    for (std::int64_t x = low[0]; x <= high[0] && same < 0; ++x)
+      for (std::int64_t y = low[1]; y <= high[1] && same < 0; ++y)
+        for (std::int64_t z = low[2]; z <= high[2] && same < 0; ++z) same = cells.find({x, y, z}, is_close);
+    if (same < 0) cells.add(own, static_cast<int>(v));
+    to[v] = same < 0 ? static_cast<int>(v) : same;
+  }
+  return to;
+}
 
 void renumber(Mesh& mesh, const std::vector<int>& to) {
   for (Triangle& t : mesh.triangles)
@@ -88,13 +143,14 @@ std::size_t drop_collapsed(Mesh& mesh) {
 }
 
 std::size_t drop_repeated(Mesh& mesh) {
-  std::unordered_map<Key, int, KeyHash> seen;
-  seen.reserve(mesh.triangles.size());
+  Filed seen(mesh.triangles.size());
   std::vector<char> drop(mesh.triangles.size(), 0);
   for (std::size_t f = 0; f < drop.size(); ++f) {
     Triangle t = mesh.triangles[f];
     std::sort(t.begin(), t.end());
-    drop[f] = !seen.emplace(Key{{t[0], t[1], t[2]}}, 0).second;
+    const Key key{t[0], t[1], t[2]};
+    drop[f] = seen.find(key) >= 0;
+    if (!drop[f]) seen.add(key, static_cast<int>(f));
   }
   return drop_if(mesh, drop);
 }
@@ -315,58 +371,76 @@ std::string count_of(std::size_t count, const char* one, const char* many) {
 }  // namespace
 
 void merge_equal_vertices(Mesh& mesh) {
-  std::unordered_map<Key, int, KeyHash> first;
-  first.reserve(mesh.vertices.size());
+  Filed first(mesh.vertices.size());
   std::vector<int> to(mesh.vertices.size());
   std::vector<Vector3d> kept;
+  kept.reserve(mesh.vertices.size());
   for (std::size_t v = 0; v < mesh.vertices.size(); ++v) {
-    Key key;
+    Key key{};
     for (std::size_t k = 0; k < 3; ++k)  // adding zero makes -0 and 0 the same
-      key.part[k] = std::bit_cast<std::int64_t>(mesh.vertices[v][static_cast<Eigen::Index>(k)] + 0.0);
-    const auto [found, added] = first.emplace(key, static_cast<int>(kept.size()));
-    if (added) kept.push_back(mesh.vertices[v]);
-    to[v] = found->second;
+      key[k] = std::bit_cast<std::int64_t>(mesh.vertices[v][static_cast<Eigen::Index>(k)] + 0.0);
+    to[v] = first.find(key);
+    if (to[v] >= 0) continue;
+    to[v] = static_cast<int>(kept.size());
+    first.add(key, to[v]);
+    kept.push_back(mesh.vertices[v]);
   }
   mesh.vertices = std::move(kept);
   renumber(mesh, to);
 }
 
 void merge_close_vertices(Mesh& mesh, double tolerance_mm) {
-  // Cells four times as wide as the tolerance: most vertices have no cell but their own within reach.
-  std::unordered_map<Key, std::vector<int>, KeyHash> cells;
-  cells.reserve(mesh.vertices.size());
-  std::vector<int> to(mesh.vertices.size());
-  for (std::size_t v = 0; v < mesh.vertices.size(); ++v) {
-    const Vector3d& p = mesh.vertices[v];
-    const Vector3d scaled = p / tolerance_mm;
-    // Most vertices lie well inside a cell twice as wide and away from all others; look at the 8 cells
-    // around.
-    std::array<std::int64_t, 3> low{}, high{};
-    Key own;
-    for (std::size_t k = 0; k < 3; ++k) {
-      const double s = scaled[static_cast<Eigen::Index>(k)] / 4;
-      own.part[k] = static_cast<std::int64_t>(std::floor(s));
-      low[k] = static_cast<std::int64_t>(std::floor(s - 0.25));
-      high[k] = static_cast<std::int64_t>(std::floor(s + 0.25));
-    }
-    int same = -1;
-    for (std::int64_t x = low[0]; x <= high[0] && same < 0; ++x)
-      for (std::int64_t y = low[1]; y <= high[1] && same < 0; ++y)
-        for (std::int64_t z = low[2]; z <= high[2] && same < 0; ++z) {
-          const auto cell = cells.find(Key{{x, y, z}});
-          if (cell == cells.end()) continue;
-          for (const int other : cell->second)
-            if ((mesh.vertices[at(other)] - p).squaredNorm() <= tolerance_mm * tolerance_mm) {
-              same = other;
-              break;
-            }
-        }
-    if (same < 0) cells[own].push_back(static_cast<int>(v));
-    to[v] = same < 0 ? static_cast<int>(v) : same;
-  }
-  renumber(mesh, to);
+  renumber(mesh, close_vertices(mesh.vertices, tolerance_mm));
   drop_collapsed(mesh);
   drop_unused_vertices(mesh);
+}
+
+std::optional<geometry::Surface> skin_as_it_stands(const Mesh& mesh) {
+  std::optional<geometry::Surface> skin;
+  try {
+    skin.emplace(mesh.vertices, mesh.triangles);
+  } catch (const geometry::GeometryError&) {
+    return {};  // what is wrong is for repair_mesh to find
+  }
+  // One piece in which every vertex has all its triangles around it, one after the other.
+  const std::size_t faces = mesh.triangles.size();
+  std::vector<char> reached(faces, 0);
+  std::vector<int> waiting{0};
+  reached[0] = 1;
+  std::size_t count = 1;
+  while (!waiting.empty()) {
+    const int f = waiting.back();
+    waiting.pop_back();
+    for (int k = 0; k < 3; ++k) {
+      const int other = skin->neighbour(f, k).face;
+      if (other < 0 || reached[at(other)]) continue;
+      reached[at(other)] = 1;
+      ++count;
+      waiting.push_back(other);
+    }
+  }
+  if (count != faces) return {};
+  std::size_t corners = 0;
+  for (int v = 0; v < static_cast<int>(mesh.vertices.size()); ++v) {
+    const int first = skin->face_at(v);
+    if (first < 0) return {};
+    for (int f = first; f >= 0;) {
+      ++corners;
+      const Triangle& t = mesh.triangles[at(f)];
+      const int k = t[0] == v ? 0 : t[1] == v ? 1 : 2;
+      f = skin->neighbour(f, (k + 2) % 3).face;
+      if (f == first) break;
+    }
+  }
+  if (corners != 3 * faces || !(signed_volume(mesh) > 0)) return {};
+  return skin;
+}
+
+bool has_close_vertices(const std::vector<Vector3d>& vertices) {
+  const std::vector<int> close = close_vertices(vertices, close_mm);
+  for (std::size_t v = 0; v < close.size(); ++v)
+    if (close[v] != static_cast<int>(v)) return true;
+  return false;
 }
 
 LargestPiece largest_piece(const Mesh& mesh) {

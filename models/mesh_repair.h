@@ -1,8 +1,10 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "geometry/surface.h"
 #include "models/thin_triangles.h"
 
 namespace scalpmark::models {
@@ -20,6 +22,15 @@ struct LargestPiece {
   double share = 1;  ///< of the whole area
 };
 [[nodiscard]] LargestPiece largest_piece(const Mesh& mesh);
+
+/// The mesh as a skin where repair_mesh would change nothing but the order of its vertices: one piece, facing
+/// outward, its triangles meeting in twos at edges and in one fan at vertices, every vertex in use. Nothing
+/// where there is something to mend. Vertices close together are not looked for, since a mesh may not be in
+/// mm yet: ask has_close_vertices.
+[[nodiscard]] std::optional<geometry::Surface> skin_as_it_stands(const Mesh& mesh);
+
+/// Whether repair_mesh would merge any of these, mm.
+[[nodiscard]] bool has_close_vertices(const std::vector<Eigen::Vector3d>& vertices);
 
 /// Makes one clean piece of skin of a mesh in mm: close vertices merged, triangles without corners of their
 /// own or given twice dropped, edges with more than two triangles freed of the smaller parts that hang on

@@ -170,20 +170,31 @@ void note_roughness(const Surface& skin, std::vector<std::string>& notes) {
   const int faces = static_cast<int>(skin.triangles().size());
   for (int f = 0; f < faces; ++f) area += skin.face_area(f);
   std::vector<double> off_plane_mm;
+  std::vector<int> seen_from(at(faces), -1), waiting;
   double next = 0, passed = 0;
   for (int f = 0; f < faces; ++f) {
     passed += skin.face_area(f);
     if (passed < next) continue;
     next = passed + area / places;
+    // From triangle to triangle: for four hundred places a search tree would take longer to build.
     const Vector3d middle = skin.position({f});
     std::vector<Vector3d> around;
-    skin.visit(
-        [&](const Vector3d& low, const Vector3d& high) {
-          return (middle - middle.cwiseMax(low).cwiseMin(high)).norm() < reach_mm;
-        },
-        [&](int face) {
-          if ((skin.corner(face, 0) - middle).norm() < reach_mm) around.push_back(skin.corner(face, 0));
-        });
+    waiting.assign(1, f);
+    seen_from[at(f)] = f;
+    while (!waiting.empty()) {
+      const int here = waiting.back();
+      waiting.pop_back();
+      if ((skin.corner(here, 0) - middle).norm() < reach_mm) around.push_back(skin.corner(here, 0));
+      for (int k = 0; k < 3; ++k) {
+        const int other = skin.neighbour(here, k).face;
+        if (other < 0 || seen_from[at(other)] == f) continue;
+        seen_from[at(other)] = f;
+        const auto in_reach = [&](int corner) {
+          return (skin.corner(other, corner) - middle).norm() < reach_mm;
+        };
+        if (in_reach(0) || in_reach(1) || in_reach(2)) waiting.push_back(other);
+      }
+    }
     if (around.size() < fewest) continue;
     Vector3d centre = Vector3d::Zero();
     for (const auto& p : around) centre += p / static_cast<double>(around.size());

@@ -216,7 +216,8 @@ void picture_command(const Options& o) {
   // The head is read and the plan worked out while the driver gets ready to draw. What is wrong with the case
   // is said before what is wrong with the display.
   auto solving = std::async(std::launch::async, [&] {
-    return solve_case(o.in, progress, shown.has(Thing::cortex) ? Brain::wanted : Brain::left_out, tapes);
+    return solve_case(o.in, progress, shown.has(Thing::cortex) ? Brain::wanted : Brain::left_out,
+                      Tapes::left_out);
   });
   std::optional<PreparedPicture> picture;
   std::exception_ptr no_picture;
@@ -225,20 +226,30 @@ void picture_command(const Options& o) {
   } catch (const ViewerError&) {
     no_picture = std::current_exception();
   }
-  const Solved solved = solving.get();
+  Solved solved = solving.get();
   if (no_picture) std::rethrow_exception(no_picture);
-  if (!view) view = solved.kept.entered.side == geometry::Side::left ? View::left : View::right;
+  const geometry::Head& head = solved.loaded.head;
+  const geometry::Case& entered = solved.kept.entered;
+  std::future<geometry::Plan> measuring;
+  if (tapes != Tapes::left_out)
+    measuring = std::async(std::launch::async, [&] { return geometry::solve(head, entered, tapes); });
+  if (!view) view = entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = head_in_words(solved.kept, solved.loaded);
   if (shown.has(Thing::tolerance)) {
     progress("Trying placements by hand", 0);
-    shown.tolerance = std::make_shared<const geometry::Tolerance>(geometry::tolerance(
-        solved.loaded.head, solved.kept.entered, solved.plan, solved.kept.entered.errors));
+    shown.tolerance = std::make_shared<const geometry::Tolerance>(
+        geometry::tolerance(head, entered, solved.plan, entered.errors));
   }
-  if (shown.has(Thing::gaps))
-    shown.gaps = gaps_under(solved.loaded.head, solved.kept.entered, placement_shown(solved.plan, shown));
-  if (solved.loaded.head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
+  if (shown.has(Thing::gaps)) shown.gaps = gaps_under(head, entered, placement_shown(solved.plan, shown));
+  if (head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
   progress("Drawing", 0);
-  picture->write(o.out, solved.loaded.head, solved.kept.entered, solved.plan, shown, *view);
+  // The head is on the stage by the time its tape distances are known.
+  picture->show(head, entered, solved.plan, shown, *view);
+  if (measuring.valid()) {
+    solved.plan = measuring.get();
+    picture->show(head, entered, solved.plan, shown, *view);
+  }
+  picture->write(o.out);
 }
 
 void sheet_command(const Options& o) {

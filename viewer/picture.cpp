@@ -100,6 +100,7 @@ std::string Picture::png() const {
   vtkNew<vtkPNGWriter> writer;
   writer->SetInputData(image);
   writer->WriteToMemoryOn();
+  writer->SetCompressionLevel(2);  // a twelfth more bytes than VTK's 5, in half its time
   writer->Write();
   const auto* bytes = writer->GetResult();
   if (bytes == nullptr || bytes->GetNumberOfValues() == 0)
@@ -112,11 +113,13 @@ PreparedPicture::PreparedPicture(const PictureSize& size) : picture_(size) {
   (void)picture_.draw();  // nothing yet: the driver gets its context
 }
 
-void PreparedPicture::write(const std::filesystem::path& file, const geometry::Head& head,
-                            const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown,
-                            View view) {
+void PreparedPicture::show(const geometry::Head& head, const geometry::Case& entered,
+                           const geometry::Plan& plan, const Shown& shown, View view) {
   picture_.stage().show(head, entered, plan, shown);
   picture_.stage().look(view);
+}
+
+void PreparedPicture::write(const std::filesystem::path& file) {
   (void)picture_.draw();
   models::write_whole(file, picture_.png());
 }

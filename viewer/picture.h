@@ -43,19 +43,23 @@ private:
 };
 
 /// A display and a picture on it, made ready before there is anything to show: the display, its driver and
-/// its context take a fifth of a second, in which another thread may read the head. Three lines of a user's
+/// its context take a fifth of a second, in which another thread may read the head. Some lines of a user's
 /// code:
 ///   const auto loaded = models::load_head(kept);
 ///   const Plan plan = geometry::solve(loaded.head, kept.entered);
-///   PreparedPicture({}).write("a.png", loaded.head, kept.entered, plan, Shown{}, View::left);
+///   PreparedPicture picture({});
+///   picture.show(loaded.head, kept.entered, plan, Shown{}, View::left);
+///   picture.write("a.png");
 class PreparedPicture {
 public:
   /// Refuses (ViewerError) what Picture refuses, and where no display can be had.
   explicit PreparedPicture(const PictureSize& size);
 
+  /// Sets the stage. A second time with another plan on the same head, only what is different is made anew.
+  void show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+            const Shown& shown, View view);
   /// Draws and writes a PNG file, whole or not at all (see models/safe_file.h).
-  void write(const std::filesystem::path& file, const geometry::Head& head, const geometry::Case& entered,
-             const geometry::Plan& plan, const Shown& shown, View view);
+  void write(const std::filesystem::path& file);
 
 private:
   Display display_;  // goes last

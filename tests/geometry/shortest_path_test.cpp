@@ -48,7 +48,7 @@ double line_length(const std::vector<Vector3d>& line) {
 }  // namespace
 
 TEST_CASE("shortest paths on a sphere are great circles, to second order in the triangles' size") {
-  // Closed form: arc = radius * angle (TRADE.md section 8, sphere).
+  // Closed form: arc = radius * angle.
   std::vector<double> errors;
   for (const int level : {3, 4, 5}) {
     const auto skin = tests::sphere(90, level);

@@ -17,7 +17,7 @@ namespace {
 constexpr double radius = 90;
 constexpr double pi = 3.14159265358979323846;
 
-/// Where a great circle of that arc ends (closed form: TRADE.md section 8, sphere).
+/// Where a great circle of that arc ends (closed form).
 Vector3d great_circle(const Vector3d& from, const Vector3d& towards, double arc_mm) {
   const Vector3d up = from.normalized();
   const Vector3d t = (towards - towards.dot(up) * up).normalized();

@@ -418,6 +418,8 @@ TEST_CASE("a glTF that says what cannot be is refused, in text and in bytes") {
       {with("/accessors/1/componentType", 5124), "no known kind"},
       {with("/accessors/1/type", "VEC5"), "no known kind"},
       {with("/accessors/0/bufferView", 2), "does not exist"},
+      {without("/accessors/0", "bufferView"), "missing or not usable"},
+      {without("/accessors/1", "bufferView"), "missing or not usable"},
       {with("/accessors", 7), "not valid glTF"},
       {huge_zeros, "longer than what it lies in"},
       {with("/bufferViews/1/byteLength", 1540), "longer than what it lies in"},
@@ -435,12 +437,23 @@ TEST_CASE("a glTF that says what cannot be is refused, in text and in bytes") {
       {nlohmann::json::array({good}), "not valid glTF"}};
   for (const auto& [json, why] : spoilt) {
     CAPTURE(json.dump().substr(0, 400), why);
-    CHECK(contains(refusal("a.gltf", json.dump()), why));
+    nlohmann::json alone = json;
+    if (alone.is_object() && alone["buffers"][0].contains("byteLength"))
+      alone["buffers"][0]["uri"] = "data:application/octet-stream;base64,";
+    CHECK(contains(refusal("a.gltf", alone.dump()), why));
     CHECK(contains(refusal("a.glb", tests::glb_of(json, tests::gltf_buffer(head))), why));
   }
   const std::string glb = tests::glb_bytes(head);
   CHECK(contains(refusal("a.glb", glb.substr(0, 19)), "begin as a .glb"));
-  CHECK(contains(refusal("a.glb", glb.substr(0, 400)), "begin as a .glb"));
+  CHECK(contains(refusal("a.glb", glb.substr(0, 400)), "ends before"));
+  CHECK(contains(refusal("a.glb", glb.substr(0, glb.size() - 1)), "ends before"));
+  CHECK(contains(refusal("a.gltf", good.dump()), "ends before"));  // names no file for its buffer
+  for (const char* mode : {"2", "4"}) {
+    std::string other = glb;
+    other[other.find("BIN")] = 'b';
+    other[other.find("\"mode\":4") + 7] = *mode;
+    CHECK(contains(refusal("a.glb", other), "ends before"));
+  }
   CHECK(contains(refusal("a.glb", good.dump()), "begin as a .glb"));
 
   // What looks odd and is allowed.
