@@ -69,7 +69,6 @@ tests::NiftiFile small_scan() {
 const std::vector<Reader>& readers() {
   static const std::vector<Reader> all = [] {
     const tests::RawMesh mesh(tests::sphere(90, 2));
-    const std::string data = "data:application/octet-stream;base64,";
     models::CaseFile mri = models::default_case();
     mri.head.kind = models::HeadKind::mri;
     mri.head.file = "t1.nii.gz";
@@ -84,7 +83,9 @@ const std::vector<Reader>& readers() {
         {"stl", {tests::stl_text(mesh), tests::stl_bytes(mesh)}, read_file},
         {"gltf",
          {tests::gltf_json(mesh, "mesh.bin", tests::no_transform, tests::no_transform).dump(),
-          tests::gltf_json(mesh, data, tests::no_transform, tests::no_transform).dump()},
+          tests::gltf_json(mesh, tests::data_uri(tests::gltf_buffer(mesh)), tests::no_transform,
+                           tests::no_transform)
+              .dump()},
          read_file},
         {"glb", {tests::glb_bytes(mesh)}, read_file},
         {"nii", {small_scan().bytes()}, read_file},

@@ -114,6 +114,9 @@ TEST_CASE("the same head as OBJ, PLY, STL, glTF and GLB gives the same skin") {
   write_bytes(folder / "head.gltf",
               tests::gltf_json(head, "head.bin", tests::no_transform, tests::no_transform).dump());
   CHECK(same_triangles(models::read_mesh(folder / "head.gltf", Unit::millimetre).skin, head));
+  const std::string uri = tests::data_uri(tests::gltf_buffer(head));
+  const std::string alone = tests::gltf_json(head, uri, tests::no_transform, tests::no_transform).dump();
+  CHECK(same_triangles(read_bytes_as("head.gltf", alone).skin, head));
 }
 
 TEST_CASE("a skin written as PLY reads back as it was") {

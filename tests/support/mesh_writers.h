@@ -117,6 +117,20 @@ inline std::string gltf_buffer(const RawMesh& mesh) {
   return bytes;
 }
 
+/// The buffer as a URI that holds it (RFC 2397), in base64 (RFC 4648).
+inline std::string data_uri(const std::string& bytes) {
+  constexpr const char* letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+  std::string uri = "data:application/octet-stream;base64,";
+  for (std::size_t i = 0; i < bytes.size(); i += 3) {
+    std::uint32_t three = 0;
+    for (std::size_t k = 0; k < 3; ++k)
+      three = three << 8U | (i + k < bytes.size() ? static_cast<unsigned char>(bytes[i + k]) : 0U);
+    for (std::size_t k = 0; k < 4; ++k)
+      uri += i + k > bytes.size() ? '=' : letters[three >> (18U - 6U * k) & 63U];
+  }
+  return uri;
+}
+
 /// A glTF 2.0 scene of one mesh under two nodes, whose transforms are the ones given (column-major).
 /// `uri` empty: the buffer comes with the file (GLB).
 inline nlohmann::json gltf_json(const RawMesh& mesh, const std::string& uri,
