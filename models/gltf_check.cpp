@@ -192,6 +192,8 @@ private:
     }
     const std::uint64_t mode = number(part, "mode", 4);
     if (mode > 6) refuse(name_, unknown);
+    if (mode == 2)  // on which Assimp 5.2 falls over
+      throw ModelError(name_ + " holds lines that are closed in a loop; export the surface alone.");
     const std::uint64_t fewest = mode == 0 ? 1 : mode <= 3 ? 2 : 3;  // points, lines, triangles
     if (corners < fewest) refuse(name_, too_few);
   }

@@ -483,6 +483,7 @@ constexpr const char* patterns[] = {
     QT_TRANSLATE_NOOP("Sentences", "The tape from the %1 must be a length above 0; correct it."),
     QT_TRANSLATE_NOOP("Sentences", "%1 gives no usable voxel size (pixdim %2); export it again."),
     QT_TRANSLATE_NOOP("Sentences", "No error is entered, so no habit would change anything."),
+    QT_TRANSLATE_NOOP("Sentences", "%1 holds lines that are closed in a loop; export the surface alone."),
     QT_TRANSLATE_NOOP("Sentences", "%1 is not glTF 2; export it as glTF 2, or as a .ply file."),
     QT_TRANSLATE_NOOP("Sentences", "%1 could not be read as a NIfTI volume; export it again."),
     QT_TRANSLATE_NOOP("Sentences", "%1 holds no intensity that is a number; export it again."),

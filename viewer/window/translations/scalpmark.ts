@@ -1560,6 +1560,10 @@
         <source>%1 is not glTF 2; export it as glTF 2, or as a .ply file.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 holds lines that are closed in a loop; export the surface alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>SpoiledStage</name>
