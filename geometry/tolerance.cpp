@@ -452,6 +452,7 @@ void sample(Tolerance& t, const Placing& placing, const std::vector<Slip>& slips
   if (c.determinant() > 1e-12) {
     const Matrix2d inverse = c.inverse();
     std::vector<double> deviations;
+    deviations.reserve(offsets.size());
     for (const auto& o : offsets) deviations.push_back((o - spread.mean).dot(inverse * (o - spread.mean)));
     spread.half = ellipse(spread.mean, c, quantile(deviations, half_share), placing);
     spread.most = ellipse(spread.mean, c, quantile(deviations, most_share), placing);

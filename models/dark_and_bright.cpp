@@ -1,6 +1,7 @@
 #include "models/dark_and_bright.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace scalpmark::models {
 
@@ -19,7 +20,7 @@ std::optional<DarkAndBright> dark_and_bright(const Volume& scan) {
   std::vector<double> histogram(bins, 0);
   for (const float s : sample) {
     const double f = std::clamp((static_cast<double>(s) - low) / (high - low), 0.0, 1.0);
-    ++histogram[static_cast<std::size_t>(f * (bins - 1) + 0.5)];
+    ++histogram[static_cast<std::size_t>(std::lround(f * (bins - 1)))];
   }
   double all = 0, all_sum = 0;
   for (std::size_t b = 0; b < bins; ++b) {

@@ -153,7 +153,9 @@ void check_bytes(const std::string& bytes, const Header& header, const std::stri
   const bool swap = (header.format == Header::Format::big) == (std::endian::native == std::endian::little);
   std::size_t at = header.end;
   const auto take = [&](std::uint64_t count, std::size_t size) {
-    if (count > (bytes.size() - at) / size) refuse(name, "it ends before all its elements have come");
+    const std::size_t left = bytes.size() - at;
+    if (count > left || static_cast<std::size_t>(count) * size > left)  // the product cannot run over
+      refuse(name, "it ends before all its elements have come");
     at += static_cast<std::size_t>(count) * size;
   };
   for (const Element& element : header.elements) {

@@ -21,7 +21,7 @@
 #include "models/error.h"
 #include "models/mri_file.h"
 
-extern char** environ;
+extern char** environ;  // NOLINT(readability-redundant-declaration): glibc declares it, POSIX leaves it to us
 
 namespace scalpmark::models {
 
@@ -102,6 +102,7 @@ public:
                                    std::to_string(limits.cpu_seconds),
                                    request.file.string()};
     std::vector<char*> command;
+    command.reserve(words.size() + 1);
     for (std::string& word : words) command.push_back(word.data());
     command.push_back(nullptr);
     posix_spawn_file_actions_t files;

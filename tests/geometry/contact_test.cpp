@@ -24,7 +24,7 @@ const Head& ball() {
   return head;
 }
 
-std::vector<Vector2d> disc(double radius, Vector2d centre = {0, 0}) {
+std::vector<Vector2d> disc(double radius, const Vector2d& centre = {0, 0}) {
   std::vector<Vector2d> outline;
   for (int i = 0; i < 90; ++i)
     outline.push_back(centre + radius * Vector2d(std::cos(i * M_PI / 45), std::sin(i * M_PI / 45)));

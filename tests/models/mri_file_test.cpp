@@ -368,7 +368,7 @@ TEST_CASE("a file that is no NIfTI volume is refused in a sentence") {
   CHECK_THAT(refusal(folder / "none.nii"), Catch::Contains("none.nii does not exist"));
   CHECK_THAT(refusal(folder / "."), Catch::Contains("is a folder"));
   CHECK_THAT(refusal("/dev/zero"), Catch::Contains("is not a plain file"));
-  std::ofstream{folder / "empty.nii"};
+  std::ofstream(folder / "empty.nii").flush();
   CHECK_THAT(refusal(folder / "empty.nii"), Catch::Contains("too short"));
   std::ofstream(folder / "text.nii") << std::string(5000, 'x');
   CHECK_THAT(refusal(folder / "text.nii"), Catch::Contains("is not a NIfTI volume"));

@@ -55,9 +55,9 @@ TEST_CASE("a label that may go far stands beside the head, with a line back to i
   head.cell_px = 10;
   head.columns = 60;
   head.rows = 40;
-  head.covered.assign(60 * 40, false);
-  for (int r = 0; r < 40; ++r)
-    for (int c = 0; c < 30; ++c) head.covered[static_cast<size_t>(r * 60 + c)] = true;
+  head.covered.assign(size_t{60} * 40, false);
+  for (size_t r = 0; r < 40; ++r)
+    for (size_t c = 0; c < 30; ++c) head.covered[r * 60 + c] = true;
   const auto placed = place_labels({wish(240, 200, 9, true)}, {0, 0, 600, 400}, {}, {}, head, 1);
   REQUIRE(placed.size() == 1);
   CHECK(head.share(placed[0].box) == 0);

@@ -8,7 +8,6 @@
 
 using namespace scalpmark;
 using namespace scalpmark::window;
-using viewer::Thing;
 
 namespace {
 
