@@ -1,5 +1,7 @@
 #include "models/safe_file.h"
 
+#include <sched.h>
+#include <sys/mount.h>
 #include <sys/resource.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
@@ -104,6 +106,43 @@ TEST_CASE("a disk that fills up leaves the old file untouched and no temporary")
   CHECK(said.find("case.json cannot be written") != std::string::npos);
   CHECK(read_bytes(folder / "case.json") == "old");
   CHECK(folder.count() == 1);
+}
+
+TEST_CASE("a disk of 64 kB that is full, or may only be read, leaves the old file and says so") {
+  const TemporaryFolder folder;
+  enum Outcome { good, wrong, no_disk };
+  const pid_t child = ::fork();
+  REQUIRE(child >= 0);
+  if (child == 0) {
+    // A disk of our own, that goes with this process and that nobody else sees.
+    const int apart = CLONE_NEWNS | (::geteuid() == 0 ? 0 : CLONE_NEWUSER);
+    const fs::path disk = folder / "";
+    if (::unshare(apart) != 0 || ::mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0 ||
+        ::mount("none", disk.c_str(), "tmpfs", 0, "size=64k") != 0)
+      ::_exit(no_disk);
+    const auto kept = [&](const std::string& bytes) {
+      return read_bytes(disk / "case.json") == bytes && folder.count() == 1;
+    };
+    models::write_whole(disk / "case.json", "old");
+    const std::string full = refusal_to_write(disk / "case.json", std::string(200'000, 'n'));
+    bool fine = is_sentence(full) && full.find("the disk is full") != std::string::npos && kept("old");
+    models::write_whole(disk / "case.json", std::string(20'000, 'n'));  // there is room for that
+    fine = fine && kept(std::string(20'000, 'n'));
+    if (::mount("none", disk.c_str(), "tmpfs", MS_REMOUNT | MS_RDONLY, nullptr) != 0) ::_exit(no_disk);
+    const std::string locked = refusal_to_write(disk / "case.json", "new");
+    const std::string another = refusal_to_write(disk / "another.json", "new");
+    fine = fine && is_sentence(locked) && locked.find("can only be read") != std::string::npos &&
+           is_sentence(another) && another.find("can only be read") != std::string::npos &&
+           kept(std::string(20'000, 'n'));
+    ::_exit(fine ? good : wrong);
+  }
+  int status = 0;
+  REQUIRE(::waitpid(child, &status, 0) == child);
+  REQUIRE(WIFEXITED(status));
+  if (WEXITSTATUS(status) == no_disk)
+    WARN("this system lets nobody mount a disk of 64 kB; a full one was tried with a limit on files alone");
+  else
+    CHECK(WEXITSTATUS(status) == good);
 }
 
 TEST_CASE("places that cannot be written are refused, and nothing is left behind") {
