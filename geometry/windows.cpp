@@ -187,6 +187,7 @@ bool WindowSpread::leads_nowhere(double mm, const Window& w) {
   const size_t k = at(w.edge % 3);
   const double from_start = latest_at(ahead.corner[k]);
   const double from_end = latest_at(ahead.corner[(k + 1) % 3]) + ahead.length[k];
+  if (std::isinf(from_start)) return false;  // a target without a bound
   const double place = std::clamp(0.5 * (from_end - from_start), w.begin, w.end);
   return mm > std::min(from_start + place, from_end - place);
 }

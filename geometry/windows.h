@@ -154,8 +154,8 @@ private:
   int source_vertex_ = -1;
   Keep keep_;
   ZeroArray<Face> faces_;
-  std::vector<char>
-      face_ready_;  // apart, so that a page of faces is written before it is read: one fault, not two
+  // Apart from the faces, so that their pages are written before they are read: one fault a page, not two.
+  std::vector<char> face_ready_;
   ZeroArray<Vertex> vertices_;
   std::vector<Window> windows_;
   std::vector<std::uint32_t> spare_;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <cstring>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <string_view>
@@ -75,6 +74,11 @@ public:
     if (version == nullptr || !version->is_string()) refuse(name_, invalid);
     if (!version->get_ref<const std::string&>().starts_with("2"))
       throw ModelError(name_ + " is not glTF 2; export it as glTF 2, or as a .ply file.");
+    for (const json& extension : list("extensionsRequired"))
+      for (const char* packing : {"KHR_draco_mesh_compression", "EXT_meshopt_compression"})
+        if (extension == packing)
+          throw ModelError(name_ + " is packed (" + packing +
+                           "), which is not read here; export it without compression.");
     for (const json& buffer : list("buffers")) {
       const bool own = member(buffer, "uri") == nullptr;
       if (number(buffer, "byteLength") > (own ? own_bytes_ : most)) refuse(name_, cut_short);
@@ -184,6 +188,11 @@ private:
       (void)at("accessors", number(*attributes, attribute.key().c_str()));
     const json& places = filled(at("accessors", number(*attributes, "POSITION")));
     if (components(places) != 3) refuse(name_, unknown);
+    constexpr std::uint64_t real_numbers = 5126;
+    if (number(places, "componentType") != real_numbers)  // Assimp 5.2 would take them for such
+      throw ModelError(
+          name_ +
+          " gives its corners in whole numbers, which is not read here; export it without compression.");
     std::uint64_t corners = number(places, "count");
     if (member(part, "indices") != nullptr) {
       const json& indices = filled(at("accessors", number(part, "indices")));

@@ -58,6 +58,9 @@ constexpr const char* patterns[] = {
                       "No pulse point puts the coil's edge over this mark (the nearest misses it by %1 mm); "
                       "move the mark or choose another marking rule."),
     QT_TRANSLATE_NOOP("Sentences",
+                      "%1 gives its corners in whole numbers, which is not read here; export it without "
+                      "compression."),
+    QT_TRANSLATE_NOOP("Sentences",
                       "These tapes do not meet on the skin (the best place misses one by %1 mm); read them "
                       "again, and check that they belong to one mark."),
     QT_TRANSLATE_NOOP("Sentences",
@@ -483,6 +486,8 @@ constexpr const char* patterns[] = {
     QT_TRANSLATE_NOOP("Sentences", "The tape from the %1 must be a length above 0; correct it."),
     QT_TRANSLATE_NOOP("Sentences", "%1 gives no usable voxel size (pixdim %2); export it again."),
     QT_TRANSLATE_NOOP("Sentences", "No error is entered, so no habit would change anything."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "%1 is packed (%2), which is not read here; export it without compression."),
     QT_TRANSLATE_NOOP("Sentences", "%1 holds lines that are closed in a loop; export the surface alone."),
     QT_TRANSLATE_NOOP("Sentences", "%1 is not glTF 2; export it as glTF 2, or as a .ply file."),
     QT_TRANSLATE_NOOP("Sentences", "%1 could not be read as a NIfTI volume; export it again."),

@@ -436,6 +436,9 @@ TEST_CASE("a glTF that says what cannot be is refused, in text and in bytes") {
       {with("/meshes/0/primitives/0/mode", 7), "no known kind"},
       {with("/meshes/0/primitives/0/mode", 2), "closed in a loop"},
       {with("/accessors/1/count", 2), "too few corners"},
+      {with("/accessors/0/componentType", 5123), "whole numbers"},
+      {with("/extensionsRequired", {"KHR_draco_mesh_compression"}), "is packed (KHR_draco"},
+      {with("/extensionsRequired", {"EXT_meshopt_compression"}), "is packed (EXT_meshopt"},
       {with("/asset/version", "1.0"), "not glTF 2"},
       {without("/asset", "version"), "not valid glTF"},
       {nlohmann::json::array({good}), "not valid glTF"}};

@@ -60,6 +60,7 @@ std::vector<Vector2d> triangles_px(Shape shape, double grow_px) {
     case Shape::disc:
     case Shape::small_disc: {
       std::vector<Vector2d> circle;
+      circle.reserve(28);
       for (int i = 0; i < 28; ++i) circle.push_back(on_circle(i, 28, size.reach + grow_px));
       fan(circle);
       break;

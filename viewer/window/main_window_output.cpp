@@ -15,7 +15,7 @@ namespace scalpmark::window {
 
 namespace {
 
-QString with_ending(QString path, const QString& ending) {
+QString with_ending(const QString& path, const QString& ending) {
   return path.isEmpty() || path.endsWith(ending, Qt::CaseInsensitive) ? path : path + ending;
 }
 

@@ -101,7 +101,8 @@ void NodePad::keyPressEvent(QKeyEvent* event) {
         return;
     }
     if (row >= 0 && row < 3 && column >= 0 && column < 3)
-      nodes_[static_cast<std::size_t>(3 * row + column)].button->setFocus(Qt::TabFocusReason);
+      nodes_[std::size_t{3} * static_cast<std::size_t>(row) + static_cast<std::size_t>(column)]
+          .button->setFocus(Qt::TabFocusReason);
     return;
   }
   QWidget::keyPressEvent(event);

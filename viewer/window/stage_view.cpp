@@ -324,7 +324,7 @@ void StageView::glide_to(const Eye& to, int glide_ms) {
 void StageView::look(viewer::View view, int glide_ms) {
   if (bare_shown_ || !head_) return;
   view_ = view;
-  const Eye before = animation_.isActive() ? eye() : eye();
+  const Eye before = eye();
   stage_->look(view);
   const Eye to = eye();
   set_eye(before);
@@ -630,7 +630,7 @@ bool StageView::event(QEvent* event) {
     case QEvent::KeyPress:
     case QEvent::FocusIn:
     case QEvent::FocusOut:
-      return QOpenGLWidget::event(event);
+      return QOpenGLWidget::event(event);  // NOLINT(bugprone-parent-virtual-call): past VTK, on purpose
     default:
       return QVTKOpenGLNativeWidget::event(event);
   }

@@ -1,6 +1,7 @@
 #include "viewer/window/step.h"
 
 #include <QStyle>
+#include <QVariant>
 
 namespace scalpmark::window {
 

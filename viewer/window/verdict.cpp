@@ -2,6 +2,7 @@
 
 #include <QGridLayout>
 #include <QStyle>
+#include <QVariant>
 #include <cmath>
 
 namespace scalpmark::window {

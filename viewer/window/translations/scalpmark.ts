@@ -1564,6 +1564,14 @@
         <source>%1 holds lines that are closed in a loop; export the surface alone.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 gives its corners in whole numbers, which is not read here; export it without compression.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is packed (%2), which is not read here; export it without compression.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>SpoiledStage</name>
