@@ -1,7 +1,6 @@
 #include "viewer/window/open_window.h"
 
 #include <QVTKOpenGLNativeWidget.h>
-#include <X11/Xlib.h>
 #include <vtkObject.h>
 
 #include <QApplication>
@@ -13,9 +12,8 @@
 #include "viewer/window/theme.h"
 #include "viewer/window/translation.h"
 
-// X11 defines words of ours as macros.
-#undef None
-#undef Bool
+// Last, since X11 defines words of others as macros.
+#include <X11/Xlib.h>
 
 namespace scalpmark::window {
 
