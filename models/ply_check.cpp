@@ -34,6 +34,7 @@ struct Property {
 };
 
 struct Element {
+  std::string name;
   std::uint64_t count = 0;
   std::vector<Property> properties;
 };
@@ -61,6 +62,17 @@ Property property_from(std::istringstream& words, const std::string& name) {
   return {size_of(type), size_of(count_type), !count_type.starts_with("float") && count_type != "double"};
 }
 
+/// Assimp makes room for the first such element, and puts the second into it.
+void refuse_repeated(const Header& header, const std::string& name) {
+  const auto times = [&](const auto& is_such) {
+    return std::count_if(header.elements.begin(), header.elements.end(), is_such);
+  };
+  if (times([](const Element& e) { return e.name.starts_with("vertex"); }) > 1 ||
+      times([](const Element& e) { return e.name.starts_with("face") || e.name.starts_with("tristrips"); }) >
+          1)
+    refuse(name, "its header gives corners or triangles twice");
+}
+
 Header header_of(const std::string& bytes, const std::string& name) {
   Header header;
   std::size_t at = 0;
@@ -76,6 +88,7 @@ Header header_of(const std::string& bytes, const std::string& name) {
       const std::size_t blank_from = bytes.find_last_not_of(" \t\r", end == 0 ? 0 : end - 1) + 1;
       if (blank_from - line_begin != first.size() || first != "end_header") continue;
       if (!format_known) refuse(name, "its header names no format");
+      refuse_repeated(header, name);
       header.end = std::min(at, bytes.size());
       return header;
     }
@@ -87,7 +100,8 @@ Header header_of(const std::string& bytes, const std::string& name) {
                                                          : Header::Format::big;
     } else if (first == "element") {
       Element element;
-      if (!(words >> second >> element.count)) refuse(name, "its header has an element without a number");
+      if (!(words >> element.name >> element.count))
+        refuse(name, "its header has an element without a number");
       header.elements.push_back(element);
     } else if (first == "property") {
       if (header.elements.empty()) refuse(name, "its header has a property of nothing");

@@ -477,6 +477,8 @@ constexpr const char* patterns[] = {
     QT_TRANSLATE_NOOP("Sentences", "%1 names no regions; install the package it came with again."),
     QT_TRANSLATE_NOOP("Sentences", "%1 cannot be read: there is no such folder; check the name."),
     QT_TRANSLATE_NOOP("Sentences", "%1 holds no region; install the package mricron-data again."),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "%1 is damaged: its header gives corners or triangles twice; export it again."),
     QT_TRANSLATE_NOOP("Sentences", "%1 is damaged: its header names no format; export it again."),
     QT_TRANSLATE_NOOP("Sentences", "The skin ends before the tape does; shorten the distance."),
     QT_TRANSLATE_NOOP("Sentences", "%1 holds no brain; install the package mricron-data again."),

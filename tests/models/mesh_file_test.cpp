@@ -509,6 +509,10 @@ TEST_CASE("a PLY file that promises more than it holds is refused, in text and i
         replaced(bytes, "element vertex ", "element vertex 9999999999"),
         replaced(text, "element vertex ", "element vertex x"),
         replaced(text, "end_header\n", "end_header\v9\n"), replaced(text, "end_header\n", " end_header\n"),
+        replaced(text, "element face ", "element vertex "),
+        replaced(bytes, "element face ", "element vertex "),
+        replaced(bytes, "end_header\n", "element face 0\nend_header\n"),
+        replaced(bytes, "end_header\n", "element tristrips 0\nend_header\n"),
         replaced(text, "float z", "colour z"), bytes.substr(0, bytes.size() - 5), long_list}) {
     const auto file = tests::write_bytes(folder / "damaged.ply", damaged);
     const std::string said = tests::sentence_of<ModelError>([&] { (void)models::read_mesh(file); });

@@ -1572,6 +1572,10 @@
         <source>%1 is packed (%2), which is not read here; export it without compression.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 is damaged: its header gives corners or triangles twice; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>SpoiledStage</name>
