@@ -129,3 +129,39 @@ TEST_CASE("dragging beside the coil turns the head and keeps the case and the co
   QTest::keyClick(&w.stage(), Qt::Key_1);
   CHECK(w.stage().gaze().toward_eye.isApprox(w.session().head().head.axes().front, 1e-6));
 }
+
+TEST_CASE(
+    "changes that come thick and fast are drawn as what moves is, and what they come to is drawn in full") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  StageView& stage = w.stage();
+  w.worksheet().go_to(Worksheet::treat_index);
+  opened.settle();
+  REQUIRE(w.session().thin_skin());
+  const auto at_rest = [&] { return !stage.stage().draws_thin_skin(); };
+  const auto angle = [&](double deg) {
+    REQUIRE(w.session().change("Edit", [&](auto& kept) { kept.entered.coil.angle_deg = deg; }).isEmpty());
+  };
+  constexpr int long_enough_ms = 500;  // for an eye to rest between two changes
+  QTest::qWait(long_enough_ms);
+  REQUIRE(at_rest());
+
+  angle(40);
+  CHECK(at_rest());  // one change alone
+  OpenedWindow::wait_until([&] { return !w.session().is_working(); });
+  QTest::qWait(long_enough_ms);
+  const QImage slowly = stage.picture();
+
+  angle(41);
+  angle(40);
+  CHECK_FALSE(at_rest());
+  OpenedWindow::wait_until(at_rest);  // by itself
+  opened.settle();
+  CHECK(stage.picture() == slowly);
+
+  QTest::keyClick(&stage, Qt::Key_Left, Qt::AltModifier);
+  QTest::keyClick(&stage, Qt::Key_Right, Qt::AltModifier);
+  CHECK_FALSE(at_rest());
+  CHECK_FALSE(stage.picture().isNull());  // whoever asks for a picture gets it in full
+  CHECK(at_rest());
+}

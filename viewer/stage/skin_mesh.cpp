@@ -64,7 +64,7 @@ vtkSmartPointer<vtkPolyData> skin_mesh(const geometry::Surface& skin, const std:
 }
 
 std::optional<geometry::Surface> thin_skin(const geometry::Surface& skin) {
-  constexpr std::size_t drawn_at_most = 30000;
+  constexpr std::size_t drawn_at_most = 16000;
   if (skin.triangles().size() <= drawn_at_most || !skin.is_closed()) return {};
   models::Mesh thin = models::thin_triangles({skin.vertices(), skin.triangles()}, drawn_at_most);
   geometry::Surface made(std::move(thin.vertices), std::move(thin.triangles));

@@ -187,8 +187,7 @@ void MainWindow::connect_all() {
       coil_ = {};
       if (step == Worksheet::search_index) coil_.on = CoilOn::start;
     }
-    refresh_stage();
-    look_for_step();
+    show_step();
   });
   connect(worksheet_->measure(), &MeasureStep::head_wanted, this, &MainWindow::open_head);
   connect(worksheet_->landmarks(), &LandmarksStep::system_chosen, this, [this] {
@@ -256,8 +255,10 @@ void MainWindow::show_session() {
     coil_ = held.value_or(HeldCoil{});
   }
   worksheet_->show_case();
-  refresh_stage();
-  if (std::exchange(fresh_head_, false)) look_for_step();
+  if (std::exchange(fresh_head_, false))
+    show_step();
+  else
+    refresh_stage();
   undo_->setEnabled(session_.history().can_undo());
   redo_->setEnabled(session_.history().can_redo());
   undo_->setText(session_.history().can_undo() ? tr("&Undo: %1").arg(session_.history().undo_name())

@@ -119,6 +119,8 @@ private:
   void add_looked_into(viewer::Shown& shown);
   void connect_looked_into();
   void look_for_step();
+  /// Both: what the step shows, from where it is looked at.
+  void show_step();
   void point_on_skin(const Eigen::Vector3d& at);
   void nudge_coil(double forward_mm, double outward_mm);
   void turn_coil(double by_deg);

@@ -80,8 +80,7 @@ void MainWindow::show_unplaced() {
     }
   } else {
     stage_->set_pointing(worksheet_->check()->wanted().has_value());
-    refresh_stage();
-    look_for_step();
+    show_step();
   }
 }
 

@@ -202,6 +202,13 @@ void MainWindow::look_for_step() {
   }
 }
 
+void MainWindow::show_step() {
+  stage_->draw_once([this] {
+    refresh_stage();
+    look_for_step();
+  });
+}
+
 void MainWindow::lay_coil(const HeldCoil& coil) {
   if (!session_.is_ready()) return;
   coil_ = coil;

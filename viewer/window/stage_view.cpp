@@ -19,6 +19,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 #include "viewer/palette.h"
 #include "viewer/stage/aim.h"
@@ -41,6 +42,9 @@ constexpr double wheel_notch = 120;
 constexpr double zoom_per_notch = 1.15;
 constexpr double closest_scale_mm = 8, widest_scale_mm = 400;  // half the picture's height
 constexpr int focus_frame_px = 2;
+/// A change this soon after the last is one of many (a key held, a wheel turned), and so long after the last
+/// of them the picture is at rest.
+constexpr int hurry_ms = 200;
 constexpr double note_leader_px = 30;  // text further off than that has a line to its mark
 constexpr double note_line_px = 3, note_line_lift_mm = 10;  // over the marks it joins
 const viewer::TextStyle note_style{15, true, viewer::palette::text, true};
@@ -93,6 +97,12 @@ StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
     }
     set_eye(eye);
   });
+  rests_.setSingleShot(true);
+  rests_.setInterval(hurry_ms);
+  connect(&rests_, &QTimer::timeout, this, [this] {
+    choose_quality();
+    redraw();
+  });
 }
 
 StageView::~StageView() {
@@ -120,6 +130,7 @@ void StageView::show_plan(const geometry::Head& head, const geometry::Case& ente
   stage_->set_pixel_ratio(type_scale_ * devicePixelRatioF());
   stage_->show(head, entered, plan, shown);
   was_shown_ = true;
+  one_change();
   redraw();
 }
 
@@ -244,7 +255,23 @@ void StageView::draw_notes() {
   note_text_->done();
 }
 
+void StageView::draw_once(const std::function<void()>& changes) {
+  {
+    struct Held {  // also where `changes` throws
+      bool& held;
+      bool before = std::exchange(held, true);
+      ~Held() { held = before; }
+    } const held{held_};
+    changes();
+  }
+  if (!held_ && std::exchange(to_be_drawn_, false)) redraw();
+}
+
 void StageView::redraw() {
+  if (held_) {
+    to_be_drawn_ = true;
+    return;
+  }
   update();
   draw_now();
 }
@@ -279,15 +306,18 @@ StageView::Eye StageView::eye() const {
   return eye;
 }
 
-void StageView::set_eye(const Eye& eye) {
+void StageView::aim(const Eye& eye) {
   viewer::aim(*renderer(), eye.focus, eye.gaze, eye.scale);
   renderer()->GetActiveCamera()->SetWindowCenter(eye.centre_x, eye.centre_y);
+}
+
+void StageView::set_eye(const Eye& eye) {
+  aim(eye);
   redraw();
   if (bare_shown_) {
     place_loupe();  // where the pointer or the point is seen now
     redraw();
   }
-  emit camera_moved();
 }
 
 Gaze StageView::gaze() const {
@@ -295,16 +325,23 @@ Gaze StageView::gaze() const {
 }
 
 // In motion nobody sees steps along an edge, and smoothing them costs as much as drawing the head.
-void StageView::set_moving(bool moving) {
+void StageView::choose_quality() {
+  const bool dragging = dragged_ && hand_ != Hand::none;
+  const bool moving = animation_.isActive() || dragging || rests_.isActive();
   stage_->set_moving(moving);
   for (vtkRenderer* r : {static_cast<vtkRenderer*>(plan_renderer_), bare_renderer_.Get()})
     r->SetUseFXAA(!moving);
 }
 
+void StageView::one_change() {
+  if (since_changed_.isValid() && since_changed_.elapsed() < hurry_ms) rests_.start();
+  since_changed_.start();
+  choose_quality();
+}
+
 void StageView::stop_gliding() {
-  if (!animation_.isActive()) return;
   animation_.stop();
-  set_moving(false);
+  choose_quality();
 }
 
 void StageView::glide_to(const Eye& to, int glide_ms) {
@@ -318,7 +355,7 @@ void StageView::glide_to(const Eye& to, int glide_ms) {
   to_ = to;
   since_.start();
   animation_.start();
-  set_moving(true);
+  choose_quality();
 }
 
 void StageView::look(viewer::View view, int glide_ms) {
@@ -327,7 +364,7 @@ void StageView::look(viewer::View view, int glide_ms) {
   const Eye before = eye();
   stage_->look(view);
   const Eye to = eye();
-  set_eye(before);
+  aim(before);
   glide_to(to, glide_ms);
 }
 
@@ -342,11 +379,11 @@ void StageView::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, dou
       Eye close = eye();
       close.focus = *at;
       close.scale = across_mm / 2;
-      set_eye(close);
+      aim(close);
     }
   }
   const Eye to = eye();
-  set_eye(before);
+  aim(before);
   glide_to(to, glide_ms);
 }
 
@@ -356,6 +393,7 @@ Vector3d StageView::head_up() const {
 
 void StageView::turn(double around_deg, double over_deg) {
   stop_gliding();
+  one_change();
   view_.reset();
   Eye eye = this->eye();
   const Vector3d focus = eye.focus;
@@ -374,6 +412,7 @@ void StageView::turn(double around_deg, double over_deg) {
 
 void StageView::shift(const QPointF& by) {
   stop_gliding();
+  one_change();
   view_.reset();
   Eye eye = this->eye();
   const double mm = sight().mm_per_px * devicePixelRatioF();
@@ -383,6 +422,7 @@ void StageView::shift(const QPointF& by) {
 
 void StageView::zoom(double factor, const QPointF& about) {
   stop_gliding();
+  one_change();
   view_.reset();
   Eye eye = this->eye();
   const double scale = std::clamp(eye.scale / factor, closest_scale_mm, widest_scale_mm);
@@ -464,8 +504,8 @@ void StageView::mouseMoveEvent(QMouseEvent* event) {
     return;
   }
   if (!dragged_ && (at - pressed_at_).manhattanLength() < QApplication::startDragDistance() / 2.0) return;
-  if (!dragged_) set_moving(true);
   dragged_ = true;
+  choose_quality();
   last_at_ = at;
   switch (hand_) {
     case Hand::turning:
@@ -490,7 +530,8 @@ void StageView::mouseReleaseEvent(QMouseEvent* event) {
   const Hand hand = std::exchange(hand_, Hand::none);
   setCursor(pointing_ ? Qt::CrossCursor : Qt::ArrowCursor);
   if (dragged_) {
-    set_moving(false);
+    rests_.stop();
+    choose_quality();
     redraw();
     if (hand == Hand::moving_coil) emit coil_put_down();
     return;
@@ -682,6 +723,8 @@ void StageView::draw_loupe_frame(QPainter& painter) const {
 }
 
 QImage StageView::picture() {
+  rests_.stop();
+  choose_quality();
   draw_now();
   return grabFramebuffer();
 }

@@ -6,6 +6,7 @@
 
 #include <QElapsedTimer>
 #include <QTimer>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -65,6 +66,9 @@ public:
   void show_bare(const UnplacedHead& head);
   [[nodiscard]] bool is_bare() const { return bare_shown_; }
 
+  /// Draws only once for all that `changes` has shown and looked at.
+  void draw_once(const std::function<void()>& changes);
+
   /// Turns to a view, in a short movement.
   void look(viewer::View view, int glide_ms = usual_glide_ms);
   /// Looks straight at a point of the plan's head, or of the bare skin, `across_mm` of it filling the
@@ -112,7 +116,6 @@ signals:
   void node_clicked(int row, int column);
   void skin_pointed(const Eigen::Vector3d& at);
   void fiducial_dragged(Fiducial which, const Eigen::Vector3d& to);
-  void camera_moved();
 
 protected:
   void mousePressEvent(QMouseEvent* event) override;
@@ -139,9 +142,13 @@ private:
   [[nodiscard]] vtkRenderer* renderer() const { return bare_shown_ ? bare_renderer_ : plan_renderer_; }
   [[nodiscard]] const viewer::Sight& sight() const;
   [[nodiscard]] Eye eye() const;
+  void aim(const Eye& eye);
   void set_eye(const Eye& eye);
   void glide_to(const Eye& to, int glide_ms = usual_glide_ms);
-  void set_moving(bool moving);
+  /// Less where the camera, the coil or the case goes on moving.
+  void choose_quality();
+  /// Of case, coil or camera; one soon after another is drawn as what moves is, until they rest.
+  void one_change();
   void stop_gliding();
   void turn(double around_deg, double over_deg);
   void shift(const QPointF& by);
@@ -166,6 +173,7 @@ private:
   std::unique_ptr<viewer::Overlay> note_text_;
   unsigned long note_observer_ = 0;
   bool bare_shown_ = false, was_shown_ = false;
+  bool held_ = false, to_be_drawn_ = false;
 
   std::optional<geometry::Head> head_;
   geometry::Plan plan_;
@@ -182,8 +190,8 @@ private:
   bool pointing_ = false, coil_movable_ = true, animated_ = true, focus_frame_ = true;
   Fiducial dragged_point_ = Fiducial::nasion, wanted_point_ = Fiducial::nasion;
   std::optional<QPointF> hovering_;  // over a bare skin
-  QTimer animation_;
-  QElapsedTimer since_;
+  QTimer animation_, rests_;
+  QElapsedTimer since_, since_changed_;
   int glide_ms_ = usual_glide_ms;
   Eye from_, to_;
   std::optional<viewer::View>

@@ -213,8 +213,10 @@ void Teach::show_step() {
   show_text();
   if (!is_on()) return;
   lay_tapes();
-  window_.refresh_stage();
-  look();
+  window_.stage().draw_once([this] {
+    window_.refresh_stage();
+    look();
+  });
 }
 
 void Teach::show_mistake() {
@@ -225,8 +227,10 @@ void Teach::show_mistake() {
   work_out_mistake(window_.session());
   show_text();
   if (!is_on()) return;
-  window_.refresh_stage();
-  if (was || spoiled_) look();
+  window_.stage().draw_once([this, was] {
+    window_.refresh_stage();
+    if (was || spoiled_) look();
+  });
 }
 
 }  // namespace scalpmark::window

@@ -1,0 +1,31 @@
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+#include "models/case_file.h"
+#include "models/load_head.h"
+#include "viewer/stage/skin_mesh.h"
+
+using namespace scalpmark;
+
+namespace {
+
+const std::string demo = SCALPMARK_SOURCE_DIR "/models/demo/";
+
+double farthest_mm(const geometry::Surface& of, const geometry::Surface& from) {
+  double most = 0;
+  for (const auto& v : of.vertices()) most = std::max(most, (from.position(from.closest(v)) - v).norm());
+  return most;
+}
+
+}  // namespace
+
+TEST_CASE("what is drawn of the head in motion lies on the head, so that marks stay on it") {
+  const auto loaded = models::load_head(models::read_case(demo + "bench-head.json"));
+  const geometry::Surface& skin = loaded.head.skin();
+  const auto thin = viewer::thin_skin(skin);
+  REQUIRE(thin);
+  CHECK(5 * thin->triangles().size() < skin.triangles().size());
+  // Marks are drawn 3 mm nearer to the eye than the skin they lie on; a third of that keeps them in sight.
+  CHECK(farthest_mm(skin, *thin) < 1);
+  CHECK(farthest_mm(*thin, skin) < 1);
+}
