@@ -75,8 +75,8 @@ void keep_to(const ReadingLimits& limits) {
   limit(RLIMIT_CORE, 0);
   limit(RLIMIT_FSIZE, 0);  // it answers through a pipe and has no file to write
   limit(RLIMIT_CPU, limits.cpu_seconds);
-  // The address sanitizer maps terabytes that it never touches.
-#ifndef __SANITIZE_ADDRESS__
+  // Sanitizers map terabytes that they never touch.
+#if !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
   limit(RLIMIT_AS, limits.memory_mb << 20U);
 #endif
 }

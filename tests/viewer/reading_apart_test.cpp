@@ -88,7 +88,7 @@ TEST_CASE("a reader that crashes, falls silent, or talks nonsense is one sentenc
   CHECK(is_sentence(refusal(folder / "no-such-program", request)));
 }
 
-#ifndef __SANITIZE_ADDRESS__
+#if !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
 TEST_CASE("a file that takes too much memory is one sentence") {
   const TemporaryFolder folder;
   const auto file =
