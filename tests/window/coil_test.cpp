@@ -152,16 +152,21 @@ TEST_CASE(
   QTest::qWait(long_enough_ms);
   const QImage slowly = stage.picture();
 
+  // A machine that takes longer for two changes than the eye to rest (under a sanitizer) draws both in full.
+  constexpr int thick_and_fast_ms = 200;
+  QElapsedTimer since;
+  since.start();
   angle(41);
   angle(40);
-  CHECK_FALSE(at_rest());
+  if (since.elapsed() < thick_and_fast_ms) CHECK_FALSE(at_rest());
   OpenedWindow::wait_until(at_rest);  // by itself
   opened.settle();
   CHECK(stage.picture() == slowly);
 
+  since.restart();
   QTest::keyClick(&stage, Qt::Key_Left, Qt::AltModifier);
   QTest::keyClick(&stage, Qt::Key_Right, Qt::AltModifier);
-  CHECK_FALSE(at_rest());
+  if (since.elapsed() < thick_and_fast_ms) CHECK_FALSE(at_rest());
   CHECK_FALSE(stage.picture().isNull());  // whoever asks for a picture gets it in full
   CHECK(at_rest());
 }

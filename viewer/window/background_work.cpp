@@ -2,6 +2,8 @@
 
 #include <malloc.h>
 
+#include <utility>
+
 #include "viewer/sentences.h"
 
 namespace scalpmark::window {
@@ -22,13 +24,30 @@ void BackgroundWork::stop() {
   if (thread_.joinable()) thread_.join();
 }
 
+// Qt's events only say that there is something. What there is goes through a queue with a lock of its own,
+// which the thread sanitizer sees, so that it watches over all that passes from thread to thread here.
+void BackgroundWork::post(std::function<void()> to_do) {
+  {
+    const std::lock_guard lock(posted_lock_);
+    posted_.push_back(std::move(to_do));
+  }
+  QMetaObject::invokeMethod(this, "take_posted", Qt::QueuedConnection);
+}
+
+void BackgroundWork::take_posted() {
+  std::function<void()> to_do;
+  {
+    const std::lock_guard lock(posted_lock_);
+    to_do = std::move(posted_.front());
+    posted_.pop_front();
+  }
+  to_do();
+}
+
 void BackgroundWork::hand_over(std::function<void()> to_do) {
-  QMetaObject::invokeMethod(
-      this,
-      [this, to_do = std::move(to_do)] {
-        if (!cancelled_) to_do();
-      },
-      Qt::QueuedConnection);
+  post([this, to_do = std::move(to_do)] {
+    if (!cancelled_) to_do();
+  });
 }
 
 void BackgroundWork::stop_if_cancelled() const {
@@ -52,21 +71,18 @@ void BackgroundWork::run(std::function<void()> work, std::function<void()> done)
     } catch (const std::exception& error) {
       problem = viewer::translated(error.what());
     }
-    QMetaObject::invokeMethod(
-        this,
-        [this, problem, done] {
-          over_ = true;
-          if (!cancelled_) {
-            if (problem.isEmpty())
-              done();
-            else
-              emit failed(problem);
-          }
-          // What the work had for itself goes back to the system; it would stay with the thread's own store,
-          // and a day's edits would pile up many of those.
-          malloc_trim(0);
-        },
-        Qt::QueuedConnection);
+    post([this, problem, done] {
+      over_ = true;
+      if (!cancelled_) {
+        if (problem.isEmpty())
+          done();
+        else
+          emit failed(problem);
+      }
+      // What the work had for itself goes back to the system; it would stay with the thread's own store, and
+      // a day's edits would pile up many of those.
+      malloc_trim(0);
+    });
   });
 }
 

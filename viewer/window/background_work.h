@@ -3,7 +3,9 @@
 #include <QObject>
 #include <QString>
 #include <atomic>
+#include <deque>
 #include <functional>
+#include <mutex>
 #include <string>
 #include <thread>
 
@@ -45,8 +47,16 @@ protected:
   /// Hands something over to the thread that made the object, unless the work was cancelled.
   void hand_over(std::function<void()> to_do);
 
+private slots:
+  void take_posted();
+
 private:
+  /// Has something done in the thread that made the object.
+  void post(std::function<void()> to_do);
+
   std::thread thread_;
+  std::mutex posted_lock_;
+  std::deque<std::function<void()>> posted_;
   std::atomic<bool> cancelled_{false}, over_{true};
 };
 
