@@ -24,14 +24,14 @@ file(GLOB window_tests CONFIGURE_DEPENDS window/*_test.cpp)
 add_executable(test_window window/main.cpp ${window_tests})
 scalpmark_drives_window(test_window)
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
-  PROPERTIES TIMEOUT ${longest_s} ${without_leak_check})
+  PROPERTIES TIMEOUT ${longest_s} ENVIRONMENT ${without_leak_check})
 
 add_dependencies(test_window scalpmark)
 foreach(density 1.5 2)
   add_test(NAME "window: on a screen ${density} times as dense text keeps to its place"
     COMMAND test_window "text is drawn as large as the place it was given*")
   set_tests_properties("window: on a screen ${density} times as dense text keeps to its place" PROPERTIES
-    ENVIRONMENT "QT_SCALE_FACTOR=${density};ASAN_OPTIONS=detect_leaks=0" TIMEOUT ${longest_s})
+    ENVIRONMENT "QT_SCALE_FACTOR=${density};${without_leak_check}" TIMEOUT ${longest_s})
 endforeach()
 add_executable(window_tour window/tour.cpp)
 scalpmark_drives_window(window_tour)

@@ -20,12 +20,16 @@ double farthest_mm(const geometry::Surface& of, const geometry::Surface& from) {
 }  // namespace
 
 TEST_CASE("what is drawn of the head in motion lies on the head, so that marks stay on it") {
-  const auto loaded = models::load_head(models::read_case(demo + "bench-head.json"));
+  // Marks are drawn 3 mm nearer to the eye than the skin they lie on; half of that keeps them in sight. On an
+  // MRI's skin the folds of the ears are thinned most.
+  const auto [file, most_mm] =
+      GENERATE(table<std::string, double>({{"bench-head.json", 1}, {"template-mri.json", 1.5}}));
+  CAPTURE(file);
+  const auto loaded = models::load_head(models::read_case(demo + file));
   const geometry::Surface& skin = loaded.head.skin();
   const auto thin = viewer::thin_skin(skin);
   REQUIRE(thin);
   CHECK(5 * thin->triangles().size() < skin.triangles().size());
-  // Marks are drawn 3 mm nearer to the eye than the skin they lie on; a third of that keeps them in sight.
-  CHECK(farthest_mm(skin, *thin) < 1);
-  CHECK(farthest_mm(*thin, skin) < 1);
+  CHECK(farthest_mm(skin, *thin) < most_mm);
+  CHECK(farthest_mm(*thin, skin) < most_mm);
 }

@@ -391,10 +391,14 @@ Vector3d StageView::head_up() const {
   return bare_shown_ || !head_ ? eye().gaze.up : head_->axes().up;
 }
 
-void StageView::turn(double around_deg, double over_deg) {
+void StageView::leave_view() {
   stop_gliding();
   one_change();
   view_.reset();
+}
+
+void StageView::turn(double around_deg, double over_deg) {
+  leave_view();
   Eye eye = this->eye();
   const Vector3d focus = eye.focus;
   eye.gaze = turned(eye.gaze, head_up(), around_deg, over_deg);
@@ -411,9 +415,7 @@ void StageView::turn(double around_deg, double over_deg) {
 }
 
 void StageView::shift(const QPointF& by) {
-  stop_gliding();
-  one_change();
-  view_.reset();
+  leave_view();
   Eye eye = this->eye();
   const double mm = sight().mm_per_px * devicePixelRatioF();
   eye.focus += -by.x() * mm * sight().right() + by.y() * mm * sight().up;
@@ -421,9 +423,7 @@ void StageView::shift(const QPointF& by) {
 }
 
 void StageView::zoom(double factor, const QPointF& about) {
-  stop_gliding();
-  one_change();
-  view_.reset();
+  leave_view();
   Eye eye = this->eye();
   const double scale = std::clamp(eye.scale / factor, closest_scale_mm, widest_scale_mm);
   // What is under the pointer stays there.

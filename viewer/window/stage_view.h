@@ -150,6 +150,8 @@ private:
   /// Of case, coil or camera; one soon after another is drawn as what moves is, until they rest.
   void one_change();
   void stop_gliding();
+  /// A hand moves the camera from now on.
+  void leave_view();
   void turn(double around_deg, double over_deg);
   void shift(const QPointF& by);
   void zoom(double factor, const QPointF& about);
