@@ -97,3 +97,25 @@ TEST_CASE("the coil as laid gets its tape distances, and giving them up is not u
   REQUIRE(w.visit().check());
   CHECK(w.visit().check()->as_laid.pulse_tape.vertex_mm == Approx(planned.pulse_tape.vertex_mm).margin(0.3));
 }
+
+TEST_CASE("a verdict that grows from one line to many is read whole") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.resize(1280, 800);
+  w.worksheet().go_to(Worksheet::check_index);
+  auto* verdict = w.worksheet().check()->findChild<QLabel*>("verdict");
+  REQUIRE(verdict != nullptr);
+  for (const double backward_mm : {2.0, 15.0, 2.0, 15.0}) {
+    mark_today(w, backward_mm);
+    // The panel finds its new layout between two pictures.
+    OpenedWindow::wait_until([&] { return verdict->height() >= verdict->heightForWidth(verdict->width()); });
+    CAPTURE(backward_mm, verdict->text().toStdString());
+    // Room for the words as they break at the width that is left of the frame and its padding.
+    QTextDocument words;
+    words.setDocumentMargin(0);
+    words.setDefaultFont(verdict->font());
+    words.setHtml(verdict->text());
+    words.setTextWidth(verdict->contentsRect().width());
+    CHECK(verdict->contentsRect().height() >= words.size().height());
+  }
+}
