@@ -101,7 +101,8 @@ TEST_CASE("the coil as laid gets its tape distances, and giving them up is not u
 TEST_CASE("a verdict that grows from one line to many is read whole") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.resize(1280, 800);
+  const int tall = GENERATE(800, 1080);  // with and without a scroll bar
+  w.resize(1920, tall);
   w.worksheet().go_to(Worksheet::check_index);
   auto* verdict = w.worksheet().check()->findChild<QLabel*>("verdict");
   REQUIRE(verdict != nullptr);

@@ -273,7 +273,7 @@ private:
   }
 
   void snap(const char* name) {
-    QTest::qWait(250);  // until the panel has its new layout
+    QTest::qWait(600);  // until the panel has its new layout
     QWidget& w = opened_.window;
     QImage shot = w.grab().toImage();
     // grab() leaves out what OpenGL drew.
