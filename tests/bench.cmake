@@ -14,7 +14,6 @@ foreach(name kernel memory)
 endforeach()
 target_sources(bench_kernel PRIVATE bench/vtk_landmarks.cpp)
 target_link_libraries(bench_kernel PRIVATE benchmark::benchmark ${VTK_LIBRARIES})
-target_include_directories(bench_kernel SYSTEM PRIVATE /usr/include/vtk-9.1)
 
 # Against CGAL's exact geodesics and VTK's Dijkstra. CGAL's templates work in double here and need no GMP.
 set(CGAL_DISABLE_GMP ON)
@@ -29,7 +28,6 @@ if(CGAL_FOUND)
   if(cgal_includes)
     target_include_directories(bench_geodesics SYSTEM PRIVATE ${cgal_includes})
   endif()
-  target_include_directories(bench_geodesics SYSTEM PRIVATE /usr/include/vtk-9.1)
   target_compile_definitions(bench_geodesics PRIVATE CGAL_DISABLE_GMP CGAL_NDEBUG)
 endif()
 

@@ -2,7 +2,7 @@
 # the tour, which saves every screen into build/tour/ to be looked at.
 find_package(Qt5 REQUIRED COMPONENTS Widgets Test)
 
-add_library(scalpmark_window_support STATIC window/bench.cpp)
+add_library(scalpmark_window_support STATIC viewer/window/bench.cpp)
 target_link_libraries(scalpmark_window_support PUBLIC scalpmark::window Qt5::Test scalpmark_test_program PRIVATE scalpmark_flags)
 target_include_directories(scalpmark_window_support SYSTEM PUBLIC ${Qt5Test_INCLUDE_DIRS})
 
@@ -20,8 +20,8 @@ function(scalpmark_drives_window target)
   target_precompile_headers(${target} REUSE_FROM scalpmark_window_support)
 endfunction()
 
-file(GLOB window_tests CONFIGURE_DEPENDS window/*_test.cpp)
-add_executable(test_window window/main.cpp ${window_tests})
+file(GLOB window_tests CONFIGURE_DEPENDS viewer/window/*_test.cpp)
+add_executable(test_window viewer/window/main.cpp ${window_tests})
 scalpmark_drives_window(test_window)
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
   PROPERTIES TIMEOUT ${longest_s} ENVIRONMENT ${without_leak_check})
@@ -33,5 +33,5 @@ foreach(density 1.5 2)
   set_tests_properties("window: on a screen ${density} times as dense text keeps to its place" PROPERTIES
     ENVIRONMENT "QT_SCALE_FACTOR=${density};${without_leak_check}" TIMEOUT ${longest_s})
 endforeach()
-add_executable(window_tour window/tour.cpp)
+add_executable(window_tour viewer/window/tour.cpp)
 scalpmark_drives_window(window_tour)

@@ -3,7 +3,7 @@
 #include <Eigen/Core>
 #include <vector>
 
-#include "geometry/surface.h"
+#include "geometry/surface/surface.h"
 
 namespace scalpmark::models::generic {
 

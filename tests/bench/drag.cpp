@@ -10,8 +10,8 @@
 #include <string>
 #include <vector>
 
-#include "tests/window/bench.h"
-#include "viewer/window/status_line.h"
+#include "tests/viewer/window/bench.h"
+#include "viewer/window/frame/status_line.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;

@@ -13,9 +13,9 @@
 #include <algorithm>
 #include <random>
 
-#include "geometry/distance_field.h"
-#include "geometry/shortest_path.h"
-#include "models/thin_triangles.h"
+#include "geometry/paths/distance_field.h"
+#include "geometry/paths/shortest_path.h"
+#include "models/meshes/thin_triangles.h"
 #include "tests/support/cgal_mesh.h"
 #include "tests/support/template_head.h"
 

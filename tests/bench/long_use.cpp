@@ -1,6 +1,6 @@
 // A day's use in some minutes, in the real window (at its smallest, so that software OpenGL has less to
-// fill): edits by fields, keys and undo, with files opened in between, each drawn. Memory must stay flat: exit
-// code 1 where it grew by more than 5 % after the first tenth. Run by hand: build/bench_long_use [EDITS]
+// fill): edits by fields, keys and undo, with files opened in between, each drawn. Memory must stay flat:
+// exit code 1 where it grew by more than 5 % after the first tenth. Run by hand: build/bench_long_use [EDITS]
 // [FILES]; without numbers 20000 and 200.
 #include <unistd.h>
 #include <vtkCallbackCommand.h>
@@ -13,8 +13,8 @@
 #include <cstdlib>
 #include <fstream>
 
-#include "models/mesh_file.h"
-#include "tests/window/bench.h"
+#include "models/meshes/mesh_file.h"
+#include "tests/viewer/window/bench.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;

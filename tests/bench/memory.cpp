@@ -4,9 +4,9 @@
 #include <cstdio>
 #include <cstring>
 
-#include "geometry/solve.h"
-#include "models/mesh_file.h"
-#include "models/mri_file.h"
+#include "geometry/plan/solve.h"
+#include "models/meshes/mesh_file.h"
+#include "models/mri/mri_file.h"
 #include "tests/support/coils.h"
 #include "tests/support/electrode_table.h"
 #include "tests/support/template_head.h"

@@ -48,7 +48,7 @@ struct VtkLandmarks::Parts {
     const Vector3d chord = (b - a).normalized();
     Vector3d rise = normal.cross(chord);
     if (rise.dot(over - a) < 0) rise = -rise;
-    // Upper hull of what rises over the chord, as in geometry/tape.cpp.
+    // Upper hull of what rises over the chord, as in geometry/tapes/tape.cpp.
     struct Flat {
       double x, y;
     };

@@ -3,11 +3,11 @@
 #include <Eigen/Core>
 #include <vector>
 
-#include "geometry/head.h"
+#include "geometry/head/head.h"
 
 namespace scalpmark::bench {
 
-/// The 10-10 construction of geometry/landmarks.h done with VTK's general filters instead of our own:
+/// The 10-10 construction of geometry/head/landmarks.h done with VTK's general filters instead of our own:
 /// vtkCutter for the plane sections, vtkStripper to join them, vtkStaticCellLocator to bring points back onto
 /// the skin. The named alternative of the benchmark.
 class VtkLandmarks {

@@ -5,9 +5,9 @@
 #include <filesystem>
 #include <new>
 
-#include "geometry/error.h"
-#include "models/case_file.h"
-#include "models/error.h"
+#include "geometry/base/error.h"
+#include "models/cases/case_file.h"
+#include "models/files/error.h"
 #include "tests/support/mesh_writers.h"
 #include "tests/support/nifti_writer.h"
 #include "tests/support/shapes.h"

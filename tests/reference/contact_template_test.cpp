@@ -4,11 +4,11 @@
 #include <cmath>
 #include <random>
 
-#include "geometry/contact.h"
-#include "geometry/landmarks.h"
-#include "geometry/placement.h"
-#include "geometry/underside.h"
-#include "models/coil_library.h"
+#include "geometry/coil/contact.h"
+#include "geometry/coil/underside.h"
+#include "geometry/head/landmarks.h"
+#include "geometry/plan/placement.h"
+#include "models/coils/coil_library.h"
 #include "tests/support/template_head.h"
 
 using namespace scalpmark;

@@ -3,10 +3,10 @@
 #include <iostream>
 #include <set>
 
-#include "geometry/placement.h"
-#include "geometry/solve.h"
-#include "models/coil_library.h"
-#include "models/generic_head.h"
+#include "geometry/plan/placement.h"
+#include "geometry/plan/solve.h"
+#include "models/coils/coil_library.h"
+#include "models/generic/generic_head.h"
 #include "tests/support/template_cortex.h"
 
 using namespace scalpmark;

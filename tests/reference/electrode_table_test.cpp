@@ -4,8 +4,8 @@
 #include <catch2/catch.hpp>
 #include <iostream>
 
-#include "geometry/landmarks.h"
-#include "geometry/shortest_path.h"
+#include "geometry/head/landmarks.h"
+#include "geometry/paths/shortest_path.h"
 #include "tests/support/template_head.h"
 
 using namespace scalpmark;

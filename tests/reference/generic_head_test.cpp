@@ -1,5 +1,5 @@
 // The generic head's four points against a published head's: standard_1005.elc of Debian's python3-mne.
-#include "models/generic_head.h"
+#include "models/generic/generic_head.h"
 
 #include <Eigen/Geometry>
 #include <catch2/catch.hpp>

@@ -6,10 +6,10 @@
 #include <iostream>
 #include <random>
 
-#include "geometry/distance_field.h"
-#include "geometry/shortest_path.h"
-#include "models/mri_file.h"
-#include "models/thin_triangles.h"
+#include "geometry/paths/distance_field.h"
+#include "geometry/paths/shortest_path.h"
+#include "models/meshes/thin_triangles.h"
+#include "models/mri/mri_file.h"
 #include "tests/support/cgal_mesh.h"
 #include "tests/support/shapes.h"
 

@@ -1,10 +1,10 @@
-#include "geometry/guess_fiducials.h"
+#include "geometry/head/guess_fiducials.h"
 
 #include <Eigen/Geometry>
 #include <catch2/catch.hpp>
 #include <iostream>
 
-#include "models/generic_head.h"
+#include "models/generic/generic_head.h"
 #include "tests/support/template_head.h"
 
 using namespace scalpmark;

@@ -3,12 +3,12 @@
 #include <cmath>
 #include <random>
 
-#include "geometry/landmarks.h"
-#include "geometry/solve.h"
-#include "geometry/tolerance.h"
-#include "geometry/triangle_math.h"
-#include "models/coil_library.h"
-#include "models/generic_head.h"
+#include "geometry/hands/tolerance.h"
+#include "geometry/head/landmarks.h"
+#include "geometry/plan/solve.h"
+#include "geometry/surface/triangle_math.h"
+#include "models/coils/coil_library.h"
+#include "models/generic/generic_head.h"
 
 using namespace scalpmark;
 using namespace scalpmark::geometry;

@@ -1,10 +1,10 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
-#include "geometry/check.h"
-#include "geometry/find_by_tapes.h"
-#include "geometry/solve.h"
-#include "models/coil_library.h"
+#include "geometry/hands/check.h"
+#include "geometry/hands/find_by_tapes.h"
+#include "geometry/plan/solve.h"
+#include "models/coils/coil_library.h"
 #include "tests/support/template_head.h"
 
 using namespace scalpmark;

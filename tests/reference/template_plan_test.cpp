@@ -1,10 +1,10 @@
 #include <Eigen/Geometry>
 #include <catch2/catch.hpp>
 
-#include "geometry/laid_tape.h"
-#include "geometry/solve.h"
-#include "geometry/vertex.h"
-#include "models/coil_library.h"
+#include "geometry/head/vertex.h"
+#include "geometry/plan/solve.h"
+#include "geometry/tapes/laid_tape.h"
+#include "models/coils/coil_library.h"
 #include "tests/support/template_head.h"
 
 using namespace scalpmark;

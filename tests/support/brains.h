@@ -3,9 +3,9 @@
 #include <memory>
 #include <string>
 
-#include "geometry/cortex.h"
-#include "geometry/head.h"
-#include "geometry/landmarks.h"
+#include "geometry/brain/cortex.h"
+#include "geometry/head/head.h"
+#include "geometry/head/landmarks.h"
 #include "tests/support/heads.h"
 #include "tests/support/shapes.h"
 

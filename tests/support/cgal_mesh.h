@@ -4,7 +4,7 @@
 #include <CGAL/Surface_mesh.h>
 #include <CGAL/Surface_mesh_shortest_path.h>
 
-#include "geometry/surface.h"
+#include "geometry/surface/surface.h"
 
 namespace scalpmark::tests {
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/coil.h"
+#include "geometry/coil/coil.h"
 
 namespace scalpmark::tests {
 

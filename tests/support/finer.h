@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-#include "geometry/surface.h"
+#include "geometry/surface/surface.h"
 
 namespace scalpmark::tests {
 

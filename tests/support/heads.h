@@ -3,7 +3,7 @@
 #include <Eigen/Geometry>
 #include <cmath>
 
-#include "geometry/head.h"
+#include "geometry/head/head.h"
 #include "tests/support/shapes.h"
 
 namespace scalpmark::tests {

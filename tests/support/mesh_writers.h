@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "geometry/surface.h"
+#include "geometry/surface/surface.h"
 
 namespace scalpmark::tests {
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "geometry/head.h"
-#include "models/template_brain.h"
+#include "geometry/head/head.h"
+#include "models/brain/template_brain.h"
 #include "tests/support/template_head.h"
 
 namespace scalpmark::tests {

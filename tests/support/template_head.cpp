@@ -2,7 +2,7 @@
 
 #include <stdexcept>
 
-#include "models/mri_file.h"
+#include "models/mri/mri_file.h"
 #include "tests/support/electrode_table.h"
 
 namespace scalpmark::tests {

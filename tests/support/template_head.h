@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "geometry/head.h"
+#include "geometry/head/head.h"
 
 namespace scalpmark::tests {
 

@@ -5,16 +5,16 @@
 #include <ctime>
 #include <optional>
 
-#include "geometry/error.h"
-#include "geometry/landmarks.h"
-#include "geometry/shortest_path.h"
-#include "geometry/tolerance.h"
-#include "viewer/sentences.h"
+#include "geometry/base/error.h"
+#include "geometry/hands/tolerance.h"
+#include "geometry/head/landmarks.h"
+#include "geometry/paths/shortest_path.h"
 #include "viewer/stage/captions.h"
-#include "viewer/stage/cortex.h"
-#include "viewer/stage/numbers.h"
-#include "viewer/tolerance_text.h"
-#include "viewer/words.h"
+#include "viewer/stage/things/cortex.h"
+#include "viewer/words/numbers.h"
+#include "viewer/words/sentences.h"
+#include "viewer/words/tolerance_text.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 

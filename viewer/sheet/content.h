@@ -4,11 +4,11 @@
 #include <string>
 #include <vector>
 
-#include "geometry/case.h"
-#include "geometry/head.h"
-#include "geometry/plan.h"
-#include "geometry/tolerance.h"
-#include "models/case_file.h"
+#include "geometry/hands/tolerance.h"
+#include "geometry/head/head.h"
+#include "geometry/plan/case.h"
+#include "geometry/plan/plan.h"
+#include "models/cases/case_file.h"
 
 namespace scalpmark::viewer {
 

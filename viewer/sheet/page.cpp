@@ -6,8 +6,8 @@
 #include <QStringList>
 #include <algorithm>
 
-#include "viewer/error.h"
-#include "viewer/words.h"
+#include "viewer/words/error.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 

@@ -13,13 +13,13 @@
 #include <clocale>
 #include <memory>
 
-#include "models/safe_file.h"
-#include "viewer/display.h"
-#include "viewer/error.h"
-#include "viewer/palette.h"
+#include "models/files/safe_file.h"
+#include "viewer/picture/display.h"
 #include "viewer/sheet/page.h"
+#include "viewer/stage/palette.h"
 #include "viewer/stage/shapes.h"
-#include "viewer/words.h"
+#include "viewer/words/error.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 

@@ -6,9 +6,9 @@
 #include <string_view>
 #include <vector>
 
-#include "geometry/plan.h"
-#include "models/case_file.h"
-#include "models/load_head.h"
+#include "geometry/plan/plan.h"
+#include "models/cases/case_file.h"
+#include "models/heads/load_head.h"
 #include "viewer/sheet/content.h"
 #include "viewer/sheet/views.h"
 
@@ -32,8 +32,8 @@ enum class Paper { a4, letter };
 /// QGuiApplication.
 void paint_sheet(const SheetContent& content, const std::vector<SheetView>& views, QPagedPaintDevice& onto);
 
-/// Draws the views and writes the sheet, whole or not at all (models/safe_file.h). Needs Xvfb or a display
-/// for the views (display.h).
+/// Draws the views and writes the sheet, whole or not at all (models/files/safe_file.h). Needs Xvfb or a
+/// display for the views (display.h).
 void write_sheet(const std::filesystem::path& file, const models::CaseFile& kept,
                  const models::LoadedHead& loaded, const geometry::Plan& plan, Paper paper);
 

@@ -5,9 +5,9 @@
 #include <set>
 #include <utility>
 
-#include "geometry/check.h"
-#include "viewer/picture.h"
-#include "viewer/words.h"
+#include "geometry/hands/check.h"
+#include "viewer/picture/picture.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 

@@ -4,10 +4,10 @@
 #include <string>
 #include <vector>
 
-#include "geometry/case.h"
-#include "geometry/head.h"
-#include "geometry/plan.h"
-#include "geometry/tolerance.h"
+#include "geometry/hands/tolerance.h"
+#include "geometry/head/head.h"
+#include "geometry/plan/case.h"
+#include "geometry/plan/plan.h"
 
 namespace scalpmark::viewer {
 

@@ -5,7 +5,7 @@
 #include <Eigen/Core>
 #include <optional>
 
-#include "geometry/surface.h"
+#include "geometry/surface/surface.h"
 #include "viewer/stage/camera.h"
 #include "viewer/stage/sight.h"
 

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <utility>
 
-#include "viewer/words.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 

@@ -6,8 +6,8 @@
 #include <string_view>
 #include <vector>
 
-#include "geometry/fiducials.h"
-#include "geometry/plan.h"
+#include "geometry/head/fiducials.h"
+#include "geometry/plan/plan.h"
 
 namespace scalpmark::viewer {
 

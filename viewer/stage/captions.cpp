@@ -6,7 +6,7 @@
 #include <limits>
 
 #include "viewer/stage/camera.h"
-#include "viewer/words.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "viewer/palette.h"
+#include "viewer/stage/palette.h"
 
 namespace scalpmark::viewer {
 

@@ -2,8 +2,8 @@
 
 #include <memory>
 
-#include "geometry/contact.h"
-#include "geometry/gap_map.h"
+#include "geometry/coil/contact.h"
+#include "geometry/coil/gap_map.h"
 
 namespace scalpmark::viewer {
 

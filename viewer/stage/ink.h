@@ -9,8 +9,8 @@
 #include <Eigen/Core>
 #include <vector>
 
-#include "viewer/palette.h"
 #include "viewer/stage/mark.h"
+#include "viewer/stage/palette.h"
 #include "viewer/stage/sight.h"
 
 namespace scalpmark::viewer {

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "viewer/palette.h"
+#include "viewer/stage/palette.h"
 #include "viewer/stage/sight.h"
 
 namespace scalpmark::viewer {

@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "geometry/pose.h"
+#include "geometry/coil/pose.h"
 
 namespace scalpmark::viewer {
 

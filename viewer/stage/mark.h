@@ -3,8 +3,8 @@
 #include <Eigen/Core>
 #include <string>
 
-#include "geometry/head.h"
-#include "viewer/palette.h"
+#include "geometry/head/head.h"
+#include "viewer/stage/palette.h"
 #include "viewer/stage/shapes.h"
 #include "viewer/stage/sight.h"
 #include "viewer/stage/things.h"

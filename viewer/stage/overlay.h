@@ -14,8 +14,8 @@
 #include <tuple>
 #include <vector>
 
-#include "viewer/palette.h"
 #include "viewer/stage/label.h"
+#include "viewer/stage/palette.h"
 #include "viewer/stage/shapes.h"
 #include "viewer/stage/sight.h"
 

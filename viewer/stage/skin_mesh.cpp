@@ -9,7 +9,7 @@
 #include <numeric>
 #include <unordered_map>
 
-#include "models/thin_triangles.h"
+#include "models/meshes/thin_triangles.h"
 
 namespace scalpmark::viewer {
 

@@ -12,20 +12,20 @@
 #include <limits>
 
 #include "viewer/stage/aim.h"
-#include "viewer/stage/angle.h"
 #include "viewer/stage/captions.h"
-#include "viewer/stage/coil.h"
-#include "viewer/stage/cortex.h"
-#include "viewer/stage/edge_marks.h"
-#include "viewer/stage/gaps.h"
-#include "viewer/stage/grid.h"
-#include "viewer/stage/landmarks.h"
-#include "viewer/stage/legend.h"
 #include "viewer/stage/overlay.h"
-#include "viewer/stage/sites.h"
-#include "viewer/stage/skin.h"
-#include "viewer/stage/tapes.h"
-#include "viewer/stage/tolerance.h"
+#include "viewer/stage/things/angle.h"
+#include "viewer/stage/things/coil.h"
+#include "viewer/stage/things/cortex.h"
+#include "viewer/stage/things/edge_marks.h"
+#include "viewer/stage/things/gaps.h"
+#include "viewer/stage/things/grid.h"
+#include "viewer/stage/things/landmarks.h"
+#include "viewer/stage/things/legend.h"
+#include "viewer/stage/things/sites.h"
+#include "viewer/stage/things/skin.h"
+#include "viewer/stage/things/tapes.h"
+#include "viewer/stage/things/tolerance.h"
 
 namespace scalpmark::viewer {
 

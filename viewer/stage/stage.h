@@ -8,9 +8,9 @@
 #include <string>
 #include <vector>
 
-#include "geometry/case.h"
-#include "geometry/head.h"
-#include "geometry/plan.h"
+#include "geometry/head/head.h"
+#include "geometry/plan/case.h"
+#include "geometry/plan/plan.h"
 #include "viewer/stage/camera.h"
 #include "viewer/stage/label.h"
 #include "viewer/stage/mark.h"

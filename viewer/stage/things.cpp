@@ -3,8 +3,8 @@
 #include <array>
 #include <utility>
 
-#include "viewer/error.h"
-#include "viewer/words.h"
+#include "viewer/words/error.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 

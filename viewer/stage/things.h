@@ -7,8 +7,8 @@
 #include <string_view>
 #include <vector>
 
-#include "geometry/plan.h"
-#include "geometry/tolerance.h"
+#include "geometry/hands/tolerance.h"
+#include "geometry/plan/plan.h"
 
 namespace scalpmark::viewer {
 

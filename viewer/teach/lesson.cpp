@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "geometry/check.h"
-#include "geometry/landmarks.h"
-#include "viewer/stage/numbers.h"
-#include "viewer/words.h"
+#include "geometry/hands/check.h"
+#include "geometry/head/landmarks.h"
+#include "viewer/words/numbers.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 

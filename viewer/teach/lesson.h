@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "geometry/case.h"
-#include "geometry/plan.h"
+#include "geometry/plan/case.h"
+#include "geometry/plan/plan.h"
 #include "viewer/stage/camera.h"
 #include "viewer/stage/things.h"
 

@@ -1,6 +1,6 @@
 #include "viewer/teach/mistake.h"
 
-#include "geometry/shortest_path.h"
+#include "geometry/paths/shortest_path.h"
 
 namespace scalpmark::viewer {
 

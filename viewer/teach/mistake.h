@@ -4,7 +4,7 @@
 #include <variant>
 #include <vector>
 
-#include "geometry/what_if.h"
+#include "geometry/hands/what_if.h"
 #include "viewer/stage/things.h"
 
 namespace scalpmark::viewer {
@@ -40,7 +40,7 @@ struct Spoiled {
   std::vector<Eigen::Vector3d> pulse_line, edge_line;  ///< on the skin, from meant to real; empty if the same
 };
 
-/// Works it out by geometry/what_if.h. Refuses (GeometryError) what that refuses.
+/// Works it out by geometry/hands/what_if.h. Refuses (GeometryError) what that refuses.
 [[nodiscard]] Spoiled spoil(const geometry::Head& head, const geometry::Case& entered,
                             const geometry::Plan& plan, const Mistake& mistake);
 

@@ -1,0 +1,367 @@
+#include "geometry/coil/contact.h"
+
+#include <Eigen/Geometry>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+#include "geometry/base/error.h"
+#include "geometry/base/text.h"
+#include "geometry/coil/underside.h"
+#include "geometry/head/face_region.h"
+
+namespace scalpmark::geometry {
+
+using Eigen::Vector2d;
+using Eigen::Vector3d;
+
+namespace {
+
+constexpr double ear_behind_mm = 45, ear_before_mm = 8, ear_below_mm = 40, ear_above_mm = 35;
+/// How far in from the tragus an ear reaches: not through the head.
+constexpr double ear_inward_mm = 25;
+constexpr double brow_mm = 20;
+/// A centre this far from the skin is clear of it; a touch this far from the centre line is a wing's.
+constexpr double clear_mm = 0.5, beside_centre_mm = 8;
+/// A roll smaller than this nobody sees.
+constexpr double even_deg = 0.5;
+
+constexpr std::array regions{Region::scalp, Region::left_ear, Region::right_ear, Region::face};
+
+bool on_ear(const Head& head, const Vector3d& tragus, double outward_sign, const Vector3d& at) {
+  const HeadAxes& axes = head.axes();
+  const Vector3d d = at - tragus;
+  const double ahead = d.dot(axes.front), above = d.dot(axes.up), out = outward_sign * d.dot(axes.right);
+  return ahead > -ear_behind_mm && ahead < ear_before_mm && above > -ear_below_mm && above < ear_above_mm &&
+         out > -ear_inward_mm;
+}
+
+/// Highest rise of each region over each piece of the coil that is pressed against it.
+struct Rises {
+  std::vector<Underside> pieces;
+  std::vector<std::array<std::optional<Rise>, regions.size()>> by_piece;
+
+  [[nodiscard]] double lift_without(std::optional<Region> left_out) const {
+    double lift = 0;
+    for (const auto& piece : by_piece)
+      for (const Region r : regions)
+        if (r != left_out && piece[static_cast<size_t>(r)])
+          lift = std::max(lift, piece[static_cast<size_t>(r)]->mm);
+    return lift;
+  }
+};
+
+Rises rises_of(const Head& head, const Coil& coil, const CoilPose& pose) {
+  const Surface& skin = head.skin();
+  Rises rises;
+  rises.pieces = undersides(coil);
+  for (const Underside& piece : rises.pieces) {
+    auto& own = rises.by_piece.emplace_back();
+    for (const Region r : regions)
+      own[static_cast<size_t>(r)] = highest_rise(skin, piece, pose, -deepest_gap_mm, [&](int face) {
+        const Vector3d middle = (skin.corner(face, 0) + skin.corner(face, 1) + skin.corner(face, 2)) / 3;
+        return region_of(head, middle) == r;
+      });
+  }
+  return rises;
+}
+
+/// The least gap over all of the left (or right) half of the coil's face, no lift: most negative rise first.
+double rise_beside(const Surface& skin, const std::vector<Underside>& pieces, const CoilPose& pose,
+                   bool right) {
+  double most = -deepest_gap_mm;
+  for (const Underside& piece : pieces) {
+    double middle = 0;
+    for (const auto& p : piece.outline) middle += p.x() / static_cast<double>(piece.outline.size());
+    if (std::abs(middle) < 1 || (middle > 0) != right) continue;
+    if (const auto rise = highest_rise(skin, piece, pose, most)) most = rise->mm;
+  }
+  return most;
+}
+
+/// The roll about the pulse point at which both wings rest, by halving.
+std::optional<double> roll_to_rest(const Surface& skin, const Coil& coil, const CoilPose& pose) {
+  const auto pieces = undersides(coil);
+  const auto right_more = [&](double roll_deg) {
+    const CoilPose rolled = tilted(pose, {roll_deg, 0});
+    return rise_beside(skin, pieces, rolled, true) - rise_beside(skin, pieces, rolled, false);
+  };
+  double low = -20, high = 20;  // rolling right side down presses the right wing
+  if (right_more(low) > 0 || right_more(high) < 0) return {};
+  for (int i = 0; i < 30; ++i) {
+    const double middle = 0.5 * (low + high);
+    (right_more(middle) < 0 ? low : high) = middle;
+  }
+  return 0.5 * (low + high);
+}
+
+bool is_handle(const CoilPart& part) {
+  return part.name == "handle";
+}
+
+std::vector<GapPoint> map_of_gaps(const Surface& skin, const std::vector<Underside>& pieces,
+                                  const CoilPose& pose, double lift_mm, double step_mm) {
+  std::vector<GapPoint> map;
+  const Vector3d right = pose.right();
+  for (const Underside& piece : pieces) {
+    if (piece.is_wall) continue;
+    Vector2d low = piece.outline.front(), high = low;
+    for (const auto& p : piece.outline) {
+      low = low.cwiseMin(p);
+      high = high.cwiseMax(p);
+    }
+    // Whole steps from the coil's centre, so that it is among them and both sides are alike.
+    const auto first = [&](double mm) { return static_cast<int>(std::ceil(mm / step_mm)); };
+    for (int i = first(low.x()); i * step_mm <= high.x(); ++i)
+      for (int j = first(low.y()); j * step_mm <= high.y(); ++j) {
+        const Vector2d at(i * step_mm, j * step_mm);
+        if (!within(piece.outline, at)) continue;
+        GapPoint g;
+        g.part = piece.part;
+        g.at = at;
+        g.on_coil =
+            pose.pulse + at.x() * right + at.y() * pose.front + (lift_mm + piece.height_at(at)) * pose.normal;
+        if (const auto hit = skin.ray_hit(g.on_coil, -pose.normal, deepest_gap_mm))
+          g.gap_mm = hit->distance_mm;
+        map.push_back(g);
+      }
+  }
+  return map;
+}
+
+/// Straight below a place of the coil's underside; empty past the head, and where the coil has a hole.
+std::optional<double> gap_below(const Surface& skin, const std::vector<Underside>& pieces,
+                                const CoilPose& pose, double lift_mm, const Vector2d& at) {
+  const auto height = lowest_over(pieces, at);
+  if (!height) return {};
+  const Vector3d from =
+      pose.pulse + at.x() * pose.right() + at.y() * pose.front + (lift_mm + *height) * pose.normal;
+  const auto hit = skin.ray_hit(from, -pose.normal, deepest_gap_mm);
+  return hit ? std::optional(hit->distance_mm) : std::nullopt;
+}
+
+std::vector<WingGap> wing_gaps(const Surface& skin, const Coil& coil, const std::vector<Underside>& pieces,
+                               const Contact& c) {
+  const bool two = coil.windings.size() != 1;
+  std::vector<WingGap> wings;
+  for (const bool right : {false, true}) {
+    if (!two && right) break;
+    WingGap w;
+    w.wing = !two ? "coil" : right ? "right wing" : "left wing";
+    w.least_mm = std::numeric_limits<double>::infinity();
+    int below = 0, all = 0;
+    for (const GapPoint& g : c.map) {
+      if (is_handle(coil.parts[g.part])) continue;
+      if (two && (right ? g.at.x() <= 0 : g.at.x() >= 0)) continue;
+      ++all;
+      if (!g.gap_mm) continue;
+      ++below;
+      w.least_mm = std::min(w.least_mm, *g.gap_mm);
+      w.most_mm = std::max(w.most_mm, *g.gap_mm);
+      w.mean_mm += *g.gap_mm;
+    }
+    if (below == 0) w.least_mm = 0;
+    w.mean_mm /= std::max(1, below);
+    w.off_head = all > 0 ? 1 - static_cast<double>(below) / all : 0;
+    for (const Winding& winding : coil.windings) {
+      const Vector3d middle = bent({winding.centre.x(), winding.centre.y(), 0}, winding.bend_deg);
+      if (two && (right ? middle.x() <= 0 : middle.x() >= 0)) continue;
+      w.centre = middle.head<2>();
+      w.centre_mm = gap_below(skin, pieces, c.pose, c.lift_mm, w.centre);
+    }
+    wings.push_back(w);
+  }
+  return wings;
+}
+
+/// "forward and outward": which way `by` goes, in words; a component that hardly counts is left out.
+std::string way_of(const Vector3d& by, const Placement& placement) {
+  const double ahead = by.dot(placement.forward), out = -by.dot(placement.inward);
+  const double all = std::hypot(ahead, out);
+  if (all < touching_mm) return "";
+  const double counts = 0.38 * all;  // the eight ways a compass card names
+  std::string way = std::abs(ahead) < counts ? "" : ahead > 0 ? "forward" : "backward";
+  if (std::abs(out) >= counts)
+    way += (way.empty() ? "" : " and ") + std::string(out > 0 ? "outward" : "toward the midline");
+  return way;
+}
+
+/// Turns the pose, so that the coil clears the head with its centre over the pulse point.
+void hold_askew(Contact& c, const Head& head, const Coil& coil, const Placement& placement) {
+  const CoilPose meant = c.pose;
+  const TiltedCoil t = tilt_coil(head.skin(), coil, meant, c.tilt);
+  if (!t.meets)
+    throw GeometryError("Held so far over, the coil's axis passes the head; enter a smaller roll or pitch.");
+  AskewAxis axis;
+  axis.skin = head.skin().position(*t.meets);
+  axis.skin_moved_mm = t.moved_mm;
+  axis.skin_way = way_of(axis.skin - meant.pulse, placement);
+  if (const Cortex* cortex = head.cortex()) {
+    axis.cortex = cortex->under(axis.skin, t.axis);
+    const auto under = cortex->under(meant.pulse, -meant.normal);
+    if (axis.cortex && under) {
+      axis.cortex_moved_mm = (axis.cortex->point - under->point).norm();
+      axis.cortex_way = way_of(axis.cortex->point - under->point, placement);
+    }
+  }
+  c.pose = {axis.skin, t.pose.normal, t.pose.front};
+  c.askew = axis;
+}
+
+std::string in_mm(double mm) {
+  return to_text(mm) + " mm";
+}
+
+std::string tilt_in_words(const Tilt& t) {
+  std::string words;
+  if (t.roll_deg != 0)
+    words = "rolled by " + to_text(std::abs(t.roll_deg)) + " degrees, its " +
+            (t.roll_deg > 0 ? "right" : "left") + " side down";
+  if (t.pitch_deg != 0)
+    words += std::string(words.empty() ? "" : ", and ") + "pitched by " + to_text(std::abs(t.pitch_deg)) +
+             " degrees, its front edge " + (t.pitch_deg > 0 ? "up" : "down");
+  return words;
+}
+
+std::string moved(double mm, const std::string& way) {
+  return in_mm(mm) + (way.empty() ? "" : " " + way);
+}
+
+void say(Contact& c, const ContactOptions& options) {
+  const auto add = [&](const std::string& sentence) { c.sentences.push_back(sentence); };
+  if (c.askew) {
+    add("With the coil " + tilt_in_words(c.tilt) + ", its axis meets the skin " +
+        moved(c.askew->skin_moved_mm, c.askew->skin_way) + " from the pulse point.");
+    if (c.askew->cortex && c.askew->cortex_moved_mm > 0)
+      add("It meets the cortex " + moved(c.askew->cortex_moved_mm, c.askew->cortex_way) +
+          " from where it would with the coil held flat (" + cortex_caution + ").");
+  }
+  const bool centre = c.resting_lift_mm < clear_mm;
+  if (c.rests_on_wings)
+    add("The coil rests on both wings; its centre is " + in_mm(c.lift_mm) + " clear of the skin.");
+  else if (centre)
+    add("The coil rests on its centre.");
+  else if (on_wings(c) && !c.touches.empty())
+    add("The coil rests on its wings, first on its " + c.touches.front().part + "; its centre is " +
+        in_mm(c.lift_mm) + " clear of the skin.");
+  else if (c.hits.empty() && !c.touches.empty())
+    add("The coil rests on its " + c.touches.front().part + ", away from its centre; its centre is " +
+        in_mm(c.lift_mm) + " clear of the skin.");
+  if (c.rock_deg && std::abs(*c.rock_deg) >= even_deg)
+    add("Rolled by " + to_text(std::abs(*c.rock_deg)) + " degrees, its " +
+        (*c.rock_deg > 0 ? "right" : "left") + " side down, it would rest on both wings.");
+  for (const Obstacle& o : c.hits)
+    add("The " + o.part + " hits " + name_of(o.region) +
+        (o.raises_mm >= 0.1 ? ", which holds the coil " + in_mm(o.raises_mm) +
+                                  " further off; turn the coil or move the site."
+                            : "; mind it."));
+  for (const WingGap& w : c.wings)
+    add("Under the " + w.wing + " the gap is " + in_mm(w.least_mm) + " to " + in_mm(w.most_mm) +
+        (w.centre_mm ? ", " + in_mm(*w.centre_mm) + " under its middle" : "") + ".");
+  if (c.presses_cap_mm >= touching_mm)
+    add("A cap of " + in_mm(options.cap_mm) + " would be pressed in by " + in_mm(c.presses_cap_mm) +
+        "; enter its thickness as the lift for cap and hair.");
+}
+
+}  // namespace
+
+const char* name_of(Region region) {
+  switch (region) {
+    case Region::scalp:
+      return "the scalp";
+    case Region::left_ear:
+      return "the left ear";
+    case Region::right_ear:
+      return "the right ear";
+    case Region::face:
+      return "the brow or face";
+  }
+  return "";
+}
+
+Region region_of(const Head& head, const Vector3d& at) {
+  const Fiducials& f = head.fiducials().at;
+  if (on_ear(head, f.left_tragus, -1, at)) return Region::left_ear;
+  if (on_ear(head, f.right_tragus, 1, at)) return Region::right_ear;
+  if (on_face(head, at - brow_mm * head.axes().up)) return Region::face;
+  return Region::scalp;
+}
+
+Contact contact(const Head& head, const Case& entered, const Placement& placement,
+                const ContactOptions& options) {
+  const Coil& coil = entered.coil_model;
+  if (coil.parts.empty())
+    throw GeometryError("This coil has no casing, so it rests on nothing; choose another.");
+  if (!(options.cap_mm >= 0 && options.cap_mm <= 30))
+    throw GeometryError("A cap's thickness must be from 0 to 30 mm; correct it.");
+  if (!(options.map_step_mm >= 1 && options.map_step_mm <= 20))
+    throw GeometryError("The steps of the gap map must be from 1 to 20 mm; correct them.");
+  Contact c;
+  const Tilt& tilt = options.tilt;
+  if (!(std::abs(tilt.roll_deg) <= most_tilt_deg && std::abs(tilt.pitch_deg) <= most_tilt_deg))
+    throw GeometryError("Roll and pitch must each be from -30 to 30 degrees; correct them.");
+  c.pose = {placement.pulse, placement.normal, placement.front};
+  c.tilt = tilt;
+  if (tilt.roll_deg != 0 || tilt.pitch_deg != 0) hold_askew(c, head, coil, placement);
+  const Rises rises = rises_of(head, coil, c.pose);
+  c.resting_lift_mm = rises.lift_without({});
+  c.lift_mm = c.resting_lift_mm + entered.coil.lift_mm;
+
+  bool touches_left = false, touches_right = false;
+  double least_over_scalp = std::numeric_limits<double>::infinity();
+  for (size_t i = 0; i < rises.pieces.size(); ++i)
+    for (const Region r : regions) {
+      const auto& rise = rises.by_piece[i][static_cast<size_t>(r)];
+      if (!rise) continue;
+      const double gap = c.resting_lift_mm - rise->mm;
+      if (r == Region::scalp) least_over_scalp = std::min(least_over_scalp, gap + entered.coil.lift_mm);
+      if (gap > touching_mm) continue;
+      const std::string& part = coil.parts[rises.pieces[i].part].name;
+      c.touches.push_back({part, r, rise->skin, rise->under});
+      touches_left = touches_left || rise->under.x() < -beside_centre_mm;
+      touches_right = touches_right || rise->under.x() > beside_centre_mm;
+      if (r == Region::scalp) continue;
+      const auto same = [&](const Obstacle& o) { return o.region == r; };
+      if (std::none_of(c.hits.begin(), c.hits.end(), same))
+        c.hits.push_back({r, part, rise->skin, c.resting_lift_mm - rises.lift_without(r)});
+    }
+  const bool centre_clear = c.resting_lift_mm > clear_mm;
+  c.rests_on_wings = centre_clear && touches_left && touches_right;
+  const bool is_bent =
+      std::any_of(coil.parts.begin(), coil.parts.end(), [](const CoilPart& p) { return p.bend_deg != 0; });
+  if (is_bent && c.hits.empty()) c.rock_deg = roll_to_rest(head.skin(), coil, c.pose);
+  c.map = map_of_gaps(head.skin(), rises.pieces, c.pose, c.lift_mm, options.map_step_mm);
+  c.wings = wing_gaps(head.skin(), coil, rises.pieces, c);
+  c.presses_cap_mm = std::max(0.0, options.cap_mm - least_over_scalp);
+  say(c, options);
+  return c;
+}
+
+bool on_wings(const Contact& c) {
+  return c.rests_on_wings ||
+         (c.hits.empty() && c.resting_lift_mm > clear_mm && c.rock_deg && std::abs(*c.rock_deg) < even_deg);
+}
+
+TiltedCoil tilt_coil(const Surface& skin, const Coil& coil, const CoilPose& pose, const Tilt& tilt) {
+  TiltedCoil t;
+  t.pose = tilted(pose, tilt);
+  t.axis = -t.pose.normal;
+  t.centre = pose.pulse;
+  const double out_per_lift = 1 / std::max(0.1, t.pose.normal.dot(pose.normal));
+  constexpr double settled_mm = 1e-4;
+  for (int round = 0; round < 50; ++round) {
+    CoilPose there = t.pose;
+    there.pulse = t.centre;
+    const double lift = clearing_lift(skin, coil, there);
+    if (lift < settled_mm) break;
+    t.centre += lift * out_per_lift * pose.normal;
+  }
+  if (const auto hit = skin.ray_hit(t.centre, t.axis, deepest_gap_mm)) {
+    t.meets = hit->point;
+    t.moved_mm = (skin.position(hit->point) - pose.pulse).norm();
+  }
+  return t;
+}
+
+}  // namespace scalpmark::geometry

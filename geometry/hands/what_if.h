@@ -1,0 +1,50 @@
+#pragma once
+
+#include <Eigen/Core>
+#include <optional>
+#include <string>
+
+#include "geometry/head/head.h"
+#include "geometry/plan/case.h"
+#include "geometry/plan/plan.h"
+
+namespace scalpmark::geometry {
+
+/// What one mistake does, everything else being done right.
+struct WhatIf {
+  Eigen::Vector3d meant = Eigen::Vector3d::Zero();  ///< where the pulse was to go, on the skin
+  Placement really;                                 ///< the coil as the mistake puts it
+  double off_mm = 0;                                ///< along the skin from meant to the real pulse
+  std::optional<Eigen::Vector3d> vertex;            ///< as it was marked, where that is the mistake
+  std::string sentence;                             ///< what was done and what came of it
+};
+
+/// Which length was read wrongly.
+enum class Misread {
+  lateral,         ///< from the vertex toward the ear: moves the start
+  anterior,        ///< then forward: moves the start
+  treatment,       ///< forward from the hotspot: moves the treatment site
+  centre_to_edge,  ///< from the site to the edge mark: moves the coil that is laid by that mark
+};
+
+/// The vertex marked `forward_mm` too far forward and `right_mm` too far to the patient's right; the start
+/// measured from there, along the tape from tragus to tragus over the wrong vertex. Refuses (GeometryError)
+/// more than 50 mm, and a start that falls off the head.
+[[nodiscard]] WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, double forward_mm,
+                                   double right_mm);
+
+/// One length read `by_mm` too long (too short if negative). Refuses (GeometryError) a treatment length where
+/// the treatment is a landmark, and what solve() refuses of the wrong length.
+[[nodiscard]] WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misread which,
+                                double by_mm);
+
+/// The coil turned `by_deg` toward the midline with its edge left on the treatment's edge mark. Refuses
+/// (GeometryError) a plan whose treatment has no edge mark, and an angle no placement fits.
+[[nodiscard]] WhatIf if_coil_turned(const Head& head, const Case& entered, const Plan& plan, double by_deg);
+
+/// The treatment's edge mark made by the case's rule, the coil laid on it by another. Refuses as
+/// if_coil_turned.
+[[nodiscard]] WhatIf if_rule_changed(const Head& head, const Case& entered, const Plan& plan,
+                                     MarkRule laid_by);
+
+}  // namespace scalpmark::geometry

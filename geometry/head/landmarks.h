@@ -1,0 +1,37 @@
+#pragma once
+
+#include <Eigen/Core>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "geometry/head/head.h"
+
+namespace scalpmark::geometry {
+
+/// Which positions to construct; each includes the ones before it.
+enum class LandmarkSystem { ten_twenty, ten_ten, ten_five };
+
+struct Landmark {
+  std::string name;  ///< "Fpz", "C3", ...; the newer labels (T7, T8, P7, P8)
+  SurfacePoint on_skin;
+  Eigen::Vector3d at = Eigen::Vector3d::Zero();
+};
+
+/// The positions on this head, Nz and Iz included: 21 + 2 of the 10-20 system, the 10-10 system, or all 345
+/// of the 10-5 system (Oostenveld and Praamstra 2001, Clin Neurophysiol 112:713-719). Order: front to back,
+/// left to right in a row.
+[[nodiscard]] std::vector<Landmark> landmarks(const Head& head, LandmarkSystem system);
+
+/// One position by its label, case-insensitive; T3, T4, T5, T6 are understood as T7, T8, P7, P8. Empty when
+/// there is no such label in the 10-5 system.
+[[nodiscard]] std::optional<Landmark> landmark(const Head& head, std::string_view label);
+
+/// The label as written in the literature ("f3" -> "F3", "T5" -> "P7"); empty when there is none.
+[[nodiscard]] std::optional<std::string> canonical_label(std::string_view label);
+
+/// All labels of a system, in the order of landmarks().
+[[nodiscard]] const std::vector<std::string>& landmark_labels(LandmarkSystem system);
+
+}  // namespace scalpmark::geometry

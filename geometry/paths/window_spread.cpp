@@ -1,0 +1,512 @@
+#include "geometry/paths/window_spread.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "geometry/paths/unfold.h"
+#include "geometry/surface/triangle_math.h"
+
+namespace scalpmark::geometry {
+
+using Eigen::Vector2d;
+using Eigen::Vector3d;
+
+namespace {
+
+constexpr double infinity = std::numeric_limits<double>::infinity();
+constexpr double pi = 3.14159265358979323846;
+constexpr std::uint32_t vertex_bit = 0x80000000U;
+
+/// A source this close to a corner (in weights) is that corner: a millionth of a triangle's side.
+constexpr double corner_weight = 1e-6;
+/// Two path lengths closer than this (relative) are the same but for rounding.
+constexpr double same_length = 1 + 1e-11;
+/// A saddle flatter than this (radians) cannot bend a path by as much as rounding does.
+constexpr double flat_angle = 1e-10;
+/// Windows from a bend reach this much (radians) past the shadow it fills, so that rounding opens no gaps.
+constexpr double shadow_slack = 1e-9;
+/// A corner this little outside a cone of lines (radians) counts as seen, so that rounding opens no gaps.
+constexpr double sight_slack = 1e-11;
+/// A window narrower than this part of its edge is dropped.
+constexpr double narrow = 1e-12;
+
+size_t at(int i) {
+  return static_cast<size_t>(i);
+}
+
+double cross(double ax, double ay, double bx, double by) {
+  return ax * by - ay * bx;
+}
+
+/// Where the line from the root (x, y), y <= 0, to (px, py), py >= 0, crosses the edge's line.
+double crossing_of(double x, double y, double px, double py) {
+  const double rise = py - y;
+  return rise > 0 ? x - (px - x) * (y / rise) : px;
+}
+
+}  // namespace
+
+WindowSpread::WindowSpread(const Surface& skin, const SurfacePoint& source, Keep keep)
+    : skin_(skin),
+      source_(source),
+      keep_(keep),
+      faces_(skin.triangles().size()),
+      face_ready_(skin.triangles().size(), 0),
+      vertices_(skin.vertices().size()) {
+  for (int k = 0; k < 3; ++k)
+    if (source.weights[k] >= 1 - corner_weight) source_vertex_ = skin.triangle(source.face)[at(k)];
+}
+
+// --- Faces and vertices on first touch
+
+void WindowSpread::fill(Face& into, int f) const {
+  into.corner = skin_.triangle(f);
+  std::array<double, 3> length{};
+  for (size_t k = 0; k < 3; ++k)
+    length[k] = (skin_.vertex(into.corner[(k + 1) % 3]) - skin_.vertex(into.corner[k])).norm();
+  for (size_t k = 0; k < 3; ++k) {
+    const Flap flap = lay_flat(length[k], length[(k + 2) % 3], length[(k + 1) % 3]);
+    into.length[k] = flap.length;
+    into.x[k] = flap.x;
+    into.y[k] = flap.y;
+    const Neighbour n = skin_.neighbour(f, static_cast<int>(k));
+    into.across[k] = n.face < 0 ? -1 : 3 * n.face + n.edge;
+    into.angle_taken[k] = false;
+  }
+}
+
+const WindowSpread::Face& WindowSpread::face(int f) {
+  Face& found = faces_[at(f)];
+  if (!face_ready_[at(f)]) {
+    face_ready_[at(f)] = 1;
+    fill(found, f);
+  }
+  return found;
+}
+
+bool WindowSpread::bends_at(int v) {
+  Vertex& vertex = vertices_[at(v)];
+  if (vertex.bends == 0) {
+    double angle = 0;
+    bool bends = skin_.is_border_vertex(v);
+    const int first = skin_.face_at(v);
+    for (int f = first; !bends && f >= 0;) {
+      const auto& t = skin_.triangle(f);
+      const int k = t[0] == v ? 0 : t[1] == v ? 1 : 2;
+      angle += corner_angle(skin_.corner(f, k), skin_.corner(f, (k + 1) % 3), skin_.corner(f, (k + 2) % 3));
+      f = skin_.neighbour(f, (k + 2) % 3).face;
+      if (f == first) break;
+    }
+    vertex.bends = bends || angle > 2 * pi + flat_angle ? 2 : 1;
+  }
+  return vertex.bends == 2;
+}
+
+double WindowSpread::vertex_mm(int v) const {
+  const Vertex& vertex = vertices_[at(v)];
+  return vertex.way == Way::unknown ? infinity : vertex.mm;
+}
+
+void WindowSpread::reach_vertex(int v, double mm, Way way, std::uint32_t from, int back_face,
+                                double back_angle) {
+  Vertex& vertex = vertices_[at(v)];
+  if (vertex.way != Way::unknown && mm >= vertex.mm) return;
+  const bool gains = vertex.way == Way::unknown || mm * same_length < vertex.mm;
+  vertex.mm = mm;
+  vertex.way = way;
+  vertex.from = from;
+  vertex.back_face = back_face;
+  vertex.back_angle = back_angle;
+  try_targets_at(v);
+  if (gains && mm <= latest_at(v) && bends_at(v)) {
+    queue_.push_back({mm, static_cast<std::uint32_t>(v) | vertex_bit});
+    std::push_heap(queue_.begin(), queue_.end());
+  }
+}
+
+// --- Targets
+
+void WindowSpread::add_target(const SurfacePoint& target, double bound_mm) {
+  const size_t i = targets_.size();
+  targets_.push_back({});
+  targets_.back().point = target;
+  targets_.back().at = skin_.position(target);
+  // Rounding must not rule out the very path the bound was measured on.
+  constexpr double rounding_mm = 1e-6;
+  targets_.back().bound_mm = bound_mm + rounding_mm;
+  if (std::isfinite(bound_mm))
+    targets_.back().ball = ball_between(skin_, skin_.position(source_), targets_.back().at);
+  targets_in_face_[target.face].push_back(i);
+  for (const int v : skin_.triangle(target.face)) targets_at_vertex_[v].push_back(i);
+  if (target.face == source_.face) {
+    const Vector3d from = source_vertex_ >= 0 ? skin_.vertex(source_vertex_) : skin_.position(source_);
+    targets_.back().best_mm = (skin_.position(target) - from).norm();
+    targets_.back().way = Way::source;
+    targets_.back().bound_mm = std::min(targets_.back().bound_mm, targets_.back().best_mm + rounding_mm);
+  }
+}
+
+void WindowSpread::find_worst_target() {
+  worst_target_mm_ = 0;
+  for (const Target& target : targets_) worst_target_mm_ = std::max(worst_target_mm_, target.best_mm);
+}
+
+void WindowSpread::try_targets_at(int v) {
+  const auto found = targets_at_vertex_.find(v);
+  if (found == targets_at_vertex_.end()) return;
+  for (const size_t i : found->second) {
+    Target& target = targets_[i];
+    const double total = vertices_[at(v)].mm + (skin_.position(target.point) - skin_.vertex(v)).norm();
+    if (total < target.best_mm) {
+      target.best_mm = total;
+      target.way = Way::along_edge;
+      target.from = static_cast<std::uint32_t>(v);
+    }
+  }
+  find_worst_target();
+}
+
+// The way around a ball inside the head is shorter than any path over the skin, and on a head not by much.
+double WindowSpread::latest_at(int v) {
+  if (targets_.empty()) return infinity;
+  Vertex& vertex = vertices_[at(v)];
+  if (!vertex.latest_known) {
+    vertex.latest_known = true;
+    vertex.latest_mm = -infinity;
+    for (const Target& target : targets_)
+      vertex.latest_mm = std::max(vertex.latest_mm,
+                                  target.bound_mm - length_around(target.ball, skin_.vertex(v), target.at));
+  }
+  return vertex.latest_mm;
+}
+
+// From one point to another, what is left of a path changes by no more than the way between them.
+bool WindowSpread::leads_nowhere(double mm, const Window& w) {
+  if (targets_.empty()) return false;
+  const Face& ahead = face(w.edge / 3);
+  const size_t k = at(w.edge % 3);
+  const double from_start = latest_at(ahead.corner[k]);
+  const double from_end = latest_at(ahead.corner[(k + 1) % 3]) + ahead.length[k];
+  if (std::isinf(from_start)) return false;  // a target without a bound
+  const double place = std::clamp(0.5 * (from_end - from_start), w.begin, w.end);
+  return mm > std::min(from_start + place, from_end - place);
+}
+
+void WindowSpread::try_targets(const Window& w, std::uint32_t id) {
+  const auto found = targets_in_face_.find(w.edge / 3);
+  if (found == targets_in_face_.end()) return;
+  const Face& f = face(w.edge / 3);
+  const size_t k = at(w.edge % 3);
+  for (const size_t i : found->second) {
+    Target& target = targets_[i];
+    const Vector2d p = on_flap({f.length[k], f.x[k], f.y[k]}, target.point, w.edge % 3);
+    // Past the window's end the path goes by that end: a little too long, but a path; another window or a
+    // corner has the shorter one.
+    const double c = std::clamp(crossing_of(w.x, w.y, p.x(), p.y()), w.begin, w.end);
+    const double total = w.before_mm + std::hypot(c - w.x, w.y) + std::hypot(p.x() - c, p.y());
+    if (total < target.best_mm) {
+      target.best_mm = total;
+      target.way = Way::through_window;
+      target.from = id;
+      target.crossing = c;
+    }
+  }
+  find_worst_target();
+}
+
+void WindowSpread::try_views(const Window& w) {
+  auto& views = (*views_)[at(w.edge)];
+  const double length = face(w.edge / 3).length[at(w.edge % 3)];
+  for (size_t i = 0; i < edge_view_places; ++i) {
+    const double place = (static_cast<double>(i) + 0.5) / edge_view_places * length;
+    const double c = std::clamp(place, w.begin, w.end);
+    const auto mm =
+        static_cast<float>(w.before_mm + std::sqrt((c - w.x) * (c - w.x) + w.y * w.y) + std::abs(place - c));
+    if (mm < views[i].best_mm)
+      views[i] = {static_cast<float>(w.x), static_cast<float>(w.y), static_cast<float>(w.before_mm), mm};
+  }
+}
+
+// --- Windows
+
+std::uint32_t WindowSpread::store(const Window& w) {
+  ++made_;
+  if (!spare_.empty()) {
+    const std::uint32_t id = spare_.back();
+    spare_.pop_back();
+    windows_[id] = w;
+    return id;
+  }
+  windows_.push_back(w);
+  return static_cast<std::uint32_t>(windows_.size() - 1);
+}
+
+// Xin and Wang 2009, theorem 3.2: every path through the window is beaten by one that comes over a corner of
+// the edge, or over the corner of the face behind that the window's paths have to go around.
+bool WindowSpread::useless(const Window& w) {
+  const Face& ahead = face(w.edge / 3);
+  const size_t k = at(w.edge % 3);
+  const double length = ahead.length[k];
+  const double to_begin = w.before_mm + std::sqrt((w.begin - w.x) * (w.begin - w.x) + w.y * w.y);
+  const double to_end = w.before_mm + std::sqrt((w.end - w.x) * (w.end - w.x) + w.y * w.y);
+  if (to_end > (vertex_mm(ahead.corner[k]) + w.end) * same_length) return true;
+  if (to_begin > (vertex_mm(ahead.corner[(k + 1) % 3]) + length - w.begin) * same_length) return true;
+  const int back = ahead.across[k];
+  if (w.came == Came::from_root) return false;
+  const Face& behind = face(back / 3);
+  const size_t b = at(back % 3);
+  const double corner_mm = vertex_mm(behind.corner[(b + 2) % 3]);
+  const double x = length - behind.x[b], y = behind.y[b];
+  const double place = w.came == Came::past_start ? w.begin : w.end;
+  const double to_place = w.came == Came::past_start ? to_begin : to_end;
+  return to_place > (corner_mm + std::sqrt((place - x) * (place - x) + y * y)) * same_length;
+}
+
+void WindowSpread::add_window(const Window& w) {
+  std::uint32_t id = none;
+  const bool near_target = !targets_.empty() && targets_in_face_.contains(w.edge / 3);
+  if (near_target) {
+    id = store(w);
+    try_targets(w, id);
+  }
+  if (useless(w)) {
+    // A target may hold on to it when paths are kept; otherwise its place is free again.
+    if (id != none && keep_ == Keep::lengths) spare_.push_back(id);
+    return;
+  }
+  const double nearest = std::clamp(w.x, w.begin, w.end) - w.x;
+  const double mm = w.before_mm + std::sqrt(nearest * nearest + w.y * w.y);
+  if (leads_nowhere(mm, w)) {
+    if (id != none && keep_ == Keep::lengths) spare_.push_back(id);
+    return;
+  }
+  if (id == none) id = store(w);
+  if (views_) try_views(w);
+  queue_.push_back({mm, id});
+  std::push_heap(queue_.begin(), queue_.end());
+}
+
+// A path bends at a vertex only into the part of the skin that has half a turn or more between it and the way
+// back, on both sides (the "shadow"); everything else is reached without the vertex. At a path's start all
+// is.
+void WindowSpread::spread_from_vertex(int v) {
+  const Vertex& vertex = vertices_[at(v)];
+  const double mm = vertex.mm;
+  ring_.clear();
+  double turn = 0, back = 0;
+  const int first = skin_.face_at(v);
+  for (int f = first; f >= 0;) {
+    const Face& here = face(f);
+    const size_t k = here.corner[0] == v ? 0 : here.corner[1] == v ? 1 : 2;
+    const double angle = std::atan2(here.y[k], here.x[k]);
+    if (f == vertex.back_face) back = turn + vertex.back_angle;
+    ring_.push_back({f, k, turn, angle});
+    turn += angle;
+    const int next = here.across[(k + 2) % 3];
+    f = next < 0 ? -1 : next / 3;
+    if (f == first) break;
+  }
+  const bool all = vertex.way == Way::source && v == source_vertex_;
+  const bool open = skin_.is_border_vertex(v);
+  for (const Corner& c : ring_) {
+    const Face& here = face(c.face);
+    const size_t k = c.k, opposite = (k + 1) % 3, last = (k + 2) % 3;
+    const int a = here.corner[opposite], b = here.corner[last];
+    const auto from = static_cast<std::uint32_t>(v);
+    reach_vertex(a, mm + here.length[k], Way::along_edge, from, c.face,
+                 std::atan2(here.y[opposite], here.x[opposite]));
+    reach_vertex(b, mm + here.length[last], Way::along_edge, from, c.face, 0);
+    if (here.across[opposite] < 0) continue;
+    const auto emit = [&](double low, double high) {
+      if (!(low < high)) return;
+      const double length = here.length[opposite];
+      // Where the ray at an angle from the face's edge that starts here meets the opposite edge.
+      const auto meets = [&](double angle) {
+        const double x = std::cos(angle), y = std::sin(angle);
+        const double to_a = cross(x, y, here.length[k], 0), to_b = cross(x, y, here.x[k], here.y[k]);
+        return to_b > to_a ? length * std::clamp(-to_a / (to_b - to_a), 0.0, 1.0) : 0.0;
+      };
+      const double begin = high >= c.angle ? 0 : length - meets(high);
+      const double end = low <= 0 ? length : length - meets(low);
+      if (end - begin > narrow * length)
+        add_window({length - here.x[opposite], -here.y[opposite], mm, begin, end, here.across[opposite], v,
+                    none, Came::from_root});
+    };
+    if (all) {
+      emit(0, c.angle);
+    } else if (open) {
+      emit(std::max(0.0, back + pi - shadow_slack - c.from), c.angle);
+      emit(0, std::min(c.angle, back - pi + shadow_slack - c.from));
+    } else {
+      double start = c.from - back;
+      while (start < 0) start += turn;
+      emit(std::max(0.0, pi - shadow_slack - start), std::min(c.angle, turn - pi + shadow_slack - start));
+    }
+  }
+}
+
+void WindowSpread::cross_face(const Window& w, std::uint32_t id) {
+  const int f = w.edge / 3;
+  face(f);
+  Face& here = faces_[at(f)];
+  const size_t k = at(w.edge % 3), right = (k + 1) % 3, left = (k + 2) % 3;
+  const double x3 = here.x[k], y3 = here.y[k];
+  const double to_x = x3 - w.x, to_y = y3 - w.y;
+  const double begin_x = w.begin - w.x, end_x = w.end - w.x;
+  const double size = std::abs(to_x) + to_y;
+  const double left_of_begin = cross(begin_x, -w.y, to_x, to_y);
+  const double left_of_end = cross(end_x, -w.y, to_x, to_y);
+  bool go_left = left_of_begin <= sight_slack * size * (std::abs(begin_x) - w.y);
+  bool go_right = left_of_end >= -sight_slack * size * (std::abs(end_x) - w.y);
+  if (go_left && go_right) {
+    const double mm = w.before_mm + std::sqrt(to_x * to_x + to_y * to_y);
+    const double enters = crossing_of(w.x, w.y, x3, y3);
+    if (!here.angle_taken[k] || mm < here.angle_mm[k] * same_length) {
+      if (!here.angle_taken[k] || mm < here.angle_mm[k]) {
+        here.angle_taken[k] = true;
+        here.angle_mm[k] = mm;
+        here.angle_from[k] = enters;
+      }
+    } else if (enters < here.angle_from[k]) {
+      go_right = false;
+    } else {
+      go_left = false;
+    }
+    reach_vertex(here.corner[left], mm, Way::through_window, id, f,
+                 std::max(0.0, std::atan2(cross(-x3, -y3, -to_x, -to_y), x3 * to_x + y3 * to_y)));
+  }
+  // The left edge, seen from the face beyond, runs from this edge's start to the tip; the right edge from the
+  // tip to this edge's end.
+  if (go_left && here.across[left] >= 0 && here.length[left] > 0) {
+    const double ll = here.length[left], ux = x3 / ll, uy = y3 / ll;
+    const auto meets = [&](double px) {
+      const double slope = cross(px, -w.y, ux, uy);
+      return slope < 0 ? std::clamp(cross(px, -w.y, w.x, w.y) / slope, 0.0, ll) : ll;
+    };
+    const double begin = begin_x + w.x <= 0 ? 0.0 : meets(begin_x);
+    const double end = left_of_end >= 0 ? ll : meets(end_x);
+    if (end - begin > narrow * ll)
+      add_window({w.x * ux + w.y * uy, std::min(0.0, w.y * ux - w.x * uy), w.before_mm, begin, end,
+                  here.across[left], w.root, keep_ == Keep::paths ? id : none, Came::past_start});
+  }
+  if (go_right && here.across[right] >= 0 && here.length[right] > 0) {
+    const double lr = here.length[right], ux = (here.length[k] - x3) / lr, uy = -y3 / lr;
+    const auto meets = [&](double px) {
+      const double slope = cross(px, -w.y, ux, uy);
+      return slope < 0 ? std::clamp(-cross(px, -w.y, to_x, to_y) / slope, 0.0, lr) : 0.0;
+    };
+    const double begin = left_of_begin <= 0 ? 0.0 : meets(begin_x);
+    const double end = end_x + w.x >= here.length[k] ? lr : meets(end_x);
+    if (end - begin > narrow * lr)
+      add_window({-to_x * ux - to_y * uy, std::min(0.0, -to_y * ux + to_x * uy), w.before_mm, begin, end,
+                  here.across[right], w.root, keep_ == Keep::paths ? id : none, Came::past_end});
+  }
+}
+
+void WindowSpread::run() {
+  find_worst_target();
+  if (targets_.empty()) worst_target_mm_ = infinity;
+  if (views_) views_->assign(3 * skin_.triangles().size(), {});
+  if (source_vertex_ >= 0) {
+    Vertex& start = vertices_[at(source_vertex_)];
+    start.mm = 0;
+    start.way = Way::source;
+    try_targets_at(source_vertex_);
+    spread_from_vertex(source_vertex_);
+  } else {
+    const Face& here = face(source_.face);
+    const Vector3d from = skin_.position(source_);
+    for (size_t k = 0; k < 3; ++k) {
+      const int v = here.corner[k];
+      const Vector2d p = on_flap({here.length[k], here.x[k], here.y[k]}, source_, static_cast<int>(k));
+      reach_vertex(v, (skin_.vertex(v) - from).norm(), Way::source, none, source_.face,
+                   std::atan2(std::max(0.0, p.y()), p.x()));
+    }
+    for (int k = 0; k < 3; ++k) {
+      const size_t e = at(k);
+      if (here.across[e] < 0) continue;
+      const Vector2d p = on_flap({here.length[e], here.x[e], here.y[e]}, source_, k);
+      add_window({here.length[e] - p.x(), -std::max(0.0, p.y()), 0, 0, here.length[e], here.across[e], -1,
+                  none, Came::from_root});
+    }
+  }
+  constexpr size_t between_looks = 1U << 14;
+  for (size_t round = 1; !queue_.empty(); ++round) {
+    if (watch_ && round % between_looks == 0) watch_();
+    const Event next = queue_.front();
+    if (next.mm > worst_target_mm_) break;
+    std::pop_heap(queue_.begin(), queue_.end());
+    queue_.pop_back();
+    if (next.id & vertex_bit) {
+      const int v = static_cast<int>(next.id & ~vertex_bit);
+      // An event that a shorter path to the vertex has overtaken is stale.
+      if (next.mm <= vertices_[at(v)].mm * same_length) spread_from_vertex(v);
+      continue;
+    }
+    const Window w = windows_[next.id];
+    if (!useless(w)) cross_face(w, next.id);
+    if (keep_ == Keep::lengths) spare_.push_back(next.id);
+  }
+}
+
+// --- Paths
+
+// Goes back from `towards` (on the flap of the window's edge) to where the path last bent, adding a point per
+// edge crossed.
+void WindowSpread::trace(std::uint32_t window, Vector2d towards, std::vector<Vector3d>& line,
+                         int& bend) const {
+  while (window != none) {
+    const Window& w = windows_[window];
+    const int f = w.edge / 3, k = w.edge % 3;
+    const Face& ahead = faces_[at(f)];
+    const double length = ahead.length[at(k)];
+    const double c = std::clamp(crossing_of(w.x, w.y, towards.x(), towards.y()), w.begin, w.end);
+    line.emplace_back(skin_.corner(f, k) + c / length * (skin_.corner(f, (k + 1) % 3) - skin_.corner(f, k)));
+    bend = w.root;
+    if (w.parent != none) {
+      const size_t edge = at(windows_[w.parent].edge % 3);
+      const Face& behind = faces_[at(ahead.across[at(k)] / 3)];
+      const Vector2d tip(behind.x[edge], behind.y[edge]);
+      towards = w.came == Came::past_start
+                    ? Vector2d(c / length * tip)
+                    : Vector2d(tip + c / length * (Vector2d(behind.length[edge], 0) - tip));
+    }
+    window = w.parent;
+  }
+}
+
+std::vector<Vector3d> WindowSpread::path_to(size_t i) const {
+  const Target& target = targets_[i];
+  std::vector<Vector3d> line{skin_.position(target.point)};
+  int bend = -1;
+  if (target.way == Way::along_edge) {
+    bend = static_cast<int>(target.from);
+  } else if (target.way == Way::through_window) {
+    trace(target.from, {target.crossing, 0}, line, bend);
+  }
+  while (bend >= 0) {
+    line.push_back(skin_.vertex(bend));
+    const Vertex& vertex = vertices_[at(bend)];
+    if (vertex.way == Way::along_edge) {
+      bend = static_cast<int>(vertex.from);
+    } else if (vertex.way == Way::through_window) {
+      const Window& w = windows_[vertex.from];
+      const Face& f = faces_[at(w.edge / 3)];
+      const size_t k = at(w.edge % 3);
+      trace(vertex.from, {f.x[k], f.y[k]}, line, bend);
+    } else {
+      bend = -1;
+    }
+  }
+  line.push_back(source_vertex_ >= 0 ? skin_.vertex(source_vertex_) : skin_.position(source_));
+  std::reverse(line.begin(), line.end());
+  // Corners that coincide (a path over a vertex crosses several edges there) are one corner.
+  constexpr double same_place_mm = 1e-9;
+  std::vector<Vector3d> corners;
+  for (const Vector3d& p : line)
+    if (corners.empty() || (p - corners.back()).norm() > same_place_mm) corners.push_back(p);
+  if (corners.size() == 1) corners.push_back(line.back());
+  return corners;
+}
+
+}  // namespace scalpmark::geometry

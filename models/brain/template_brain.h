@@ -1,0 +1,30 @@
+#pragma once
+
+#include <filesystem>
+#include <memory>
+
+#include "geometry/brain/cortex.h"
+#include "models/meshes/skin_import.h"
+
+namespace scalpmark::models {
+
+/// Where the template's files lie and where what is made of them is kept.
+struct TemplateFiles {
+  std::filesystem::path folder = "/usr/share/mricron/templates";  ///< of the Debian package mricron-data
+  std::filesystem::path cache = cache_folder();                   ///< empty: nothing is kept
+
+  /// This user's folder for what can be made again: scalpmark in $XDG_CACHE_HOME, else in $HOME/.cache; empty
+  /// when neither is set.
+  [[nodiscard]] static std::filesystem::path cache_folder();
+};
+
+/// The brain of the one person whose head volume, brain volume and two atlases (Brodmann areas; gyri) the
+/// package mricron-data holds: surface, 10-10 positions of that person's head, regions. Made in a few seconds
+/// the first time, then kept in the cache under a name that follows from the files' bytes; a cache that
+/// cannot be written or is damaged does no harm. While some head still has the brain of the same bytes, that
+/// one is given again. Thread-safe. Refuses (ModelError): a package that is not installed,
+/// saying what to install; files that cannot be read or do not go together.
+[[nodiscard]] std::shared_ptr<const geometry::TemplateBrain> load_template_brain(
+    const TemplateFiles& files = {}, const Progress& progress = {});
+
+}  // namespace scalpmark::models

@@ -1,0 +1,173 @@
+#include "models/cases/case_file.h"
+
+#include "geometry/base/ranges.h"
+#include "models/cases/settings_json.h"
+#include "models/coils/coil_library.h"
+#include "models/files/embedded_data.h"
+#include "models/files/error.h"
+#include "models/files/safe_file.h"
+#include "models/files/strict_json.h"
+
+namespace scalpmark::models {
+
+namespace fs = std::filesystem;
+using nlohmann::ordered_json;
+
+namespace {
+
+constexpr std::size_t largest_case = 1'000'000;  // bytes
+constexpr std::size_t longest_path = 4096;       // characters
+
+constexpr std::array<Choice<HeadKind>, 3> head_kinds{
+    {{"generic", HeadKind::generic}, {"mesh", HeadKind::mesh}, {"mri", HeadKind::mri}}};
+constexpr std::array<Choice<Unit>, 4> units{
+    {{"mm", Unit::millimetre}, {"cm", Unit::centimetre}, {"m", Unit::metre}, {"in", Unit::inch}}};
+
+template <class Value, std::size_t count>
+std::string name_of(Value value, const std::array<Choice<Value>, count>& choices) {
+  for (const auto& choice : choices)
+    if (choice.value == value) return std::string(choice.name);
+  throw ModelError("The head of the case is none of the kinds known; choose it again.");
+}
+
+HeadSource read_head(const JsonGroup& top) {
+  const JsonGroup group =
+      top.group("head", {"kind", "file", "unit", "nasion", "inion", "left_tragus", "right_tragus"});
+  HeadSource head;
+  group.require({"kind"});
+  group.choice("kind", head_kinds, head.kind);
+  if (head.kind == HeadKind::generic) {
+    for (const char* key : {"file", "unit", "nasion", "inion", "left_tragus", "right_tragus"})
+      if (group.has(key)) group.refuse(key, "does not go with the generic head, which has its own");
+    return head;
+  }
+  group.require({"file", "nasion", "inion", "left_tragus", "right_tragus"});
+  std::string file;
+  group.text("file", file, longest_path);
+  if (file.empty() || file.find('\0') != std::string::npos)
+    group.refuse("file", "must be the name of a file, but is " + group.shown("file"));
+  head.file = file;
+  if (group.has("unit")) {
+    if (head.kind == HeadKind::mri)
+      group.refuse("unit", "does not go with an mri head, whose file says its own");
+    Unit unit = Unit::millimetre;
+    group.choice("unit", units, unit);
+    head.unit = unit;
+  }
+  geometry::Fiducials points;
+  group.point("nasion", points.nasion);
+  group.point("inion", points.inion);
+  group.point("left_tragus", points.left_tragus);
+  group.point("right_tragus", points.right_tragus);
+  head.fiducials = points;
+  return head;
+}
+
+void read_tapes(const JsonGroup& top, geometry::MeasuredTapes& tapes) {
+  const JsonGroup group = top.group("tape_mm", {"nasion_inion", "tragus_tragus", "circumference"});
+  const auto measure = [&](const char* key, const geometry::Range& range, std::optional<double>& into) {
+    double mm = 0;
+    group.number(key, range, "mm", mm);
+    if (group.has(key)) into = mm;
+  };
+  measure("nasion_inion", geometry::ranges::nasion_inion_mm, tapes.nasion_inion_mm);
+  measure("tragus_tragus", geometry::ranges::tragus_tragus_mm, tapes.tragus_tragus_mm);
+  measure("circumference", geometry::ranges::circumference_mm, tapes.circumference_mm);
+}
+
+ordered_json head_json(const HeadSource& head) {
+  ordered_json out;
+  out["kind"] = name_of(head.kind, head_kinds);
+  if (head.kind == HeadKind::generic) return out;
+  if (!head.fiducials)
+    throw ModelError(
+        "The head of the case has no nasion, inion and tragi yet, so the case cannot be kept; place them "
+        "first.");
+  out["file"] = head.file.string();
+  if (head.unit && head.kind == HeadKind::mesh) out["unit"] = name_of(*head.unit, units);
+  const auto point = [](const Eigen::Vector3d& p) { return ordered_json{p.x(), p.y(), p.z()}; };
+  out["nasion"] = point(head.fiducials->nasion);
+  out["inion"] = point(head.fiducials->inion);
+  out["left_tragus"] = point(head.fiducials->left_tragus);
+  out["right_tragus"] = point(head.fiducials->right_tragus);
+  return out;
+}
+
+/// An empty folder is the current one.
+fs::path whole_path(const fs::path& path) {
+  return (path.is_absolute() ? path : fs::current_path() / path).lexically_normal();
+}
+
+fs::path folder_of(const fs::path& file) {
+  return whole_path(file).parent_path();
+}
+
+}  // namespace
+
+CaseFile default_case() {
+  for (const EmbeddedFile& file : embedded_files()) {
+    if (file.name != "data/protocols/default.json") continue;
+    const JsonSource source{std::string(file.name), "protocol"};
+    const nlohmann::json parsed = parse_strict(file.text, source);
+    require_format(parsed, source, "scalpmark-protocol", 1);
+    const JsonGroup top(
+        parsed, source,
+        {"format", "version", "title", "source", "side", "search", "coil", "hotspot", "treatment"});
+    top.require({"title", "source", "side", "search", "coil", "hotspot", "treatment"});
+    CaseFile kept;
+    read_settings(top, kept.entered);
+    return kept;
+  }
+  throw ModelError("The default protocol is missing from this program; install it again.");
+}
+
+CaseFile read_case(const fs::path& file) {
+  return parse_case(read_whole(file, largest_case), folder_of(file), file.string());
+}
+
+CaseFile parse_case(const std::string& text, const fs::path& folder, const std::string& name) {
+  const JsonSource source{name, "case"};
+  const nlohmann::json parsed = parse_strict(text, source);
+  require_format(parsed, source, "scalpmark-case", 1);
+  const JsonGroup top(parsed, source,
+                      {"format", "version", "label", "head", "tape_mm", "side", "search", "coil", "hotspot",
+                       "treatment", "errors"});
+  top.require({"head"});
+  CaseFile kept = default_case();
+  kept.folder = folder;
+  kept.head = read_head(top);
+  top.text("label", kept.entered.label);
+  if (top.has("tape_mm")) read_tapes(top, kept.entered.tape_mm);
+  read_settings(top, kept.entered);
+  return kept;
+}
+
+std::string case_json(const CaseFile& kept) {
+  ordered_json out;
+  out["format"] = "scalpmark-case";
+  out["version"] = 1;
+  out["label"] = kept.entered.label;
+  out["head"] = head_json(kept.head);
+  const geometry::MeasuredTapes& tapes = kept.entered.tape_mm;
+  out["tape_mm"] = ordered_json::object();
+  if (tapes.nasion_inion_mm) out["tape_mm"]["nasion_inion"] = *tapes.nasion_inion_mm;
+  if (tapes.tragus_tragus_mm) out["tape_mm"]["tragus_tragus"] = *tapes.tragus_tragus_mm;
+  if (tapes.circumference_mm) out["tape_mm"]["circumference"] = *tapes.circumference_mm;
+  write_settings(kept.entered, out);
+  return pretty_json(out);
+}
+
+void write_case(const fs::path& file, const CaseFile& kept) {
+  CaseFile moved = kept;
+  // A head file named relative to the old folder must still be found from the new one.
+  const fs::path folder = folder_of(file);
+  if (moved.head.kind != HeadKind::generic && moved.head.file.is_relative() &&
+      whole_path(kept.folder / "") != folder / "") {
+    const fs::path head_file = whole_path(kept.folder / moved.head.file);
+    const fs::path beside = head_file.lexically_relative(folder);
+    moved.head.file = beside.empty() || *beside.begin() == ".." ? head_file : beside;
+  }
+  write_whole(file, case_json(moved), 0600);
+}
+
+}  // namespace scalpmark::models

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <nlohmann/json.hpp>
+
+#include "geometry/plan/case.h"
+#include "models/files/strict_json.h"
+
+namespace scalpmark::models {
+
+/// The settings that a case and a protocol share: side, search, coil, hotspot, treatment. Those absent stay
+/// as they are in `entered`. Refuses (ModelError) as JsonGroup does, a coil that does not ship, and a
+/// landmark label that is not of the 10-5 system.
+void read_settings(const JsonGroup& top, geometry::Case& entered);
+
+/// The same, written; in the order a case has them.
+void write_settings(const geometry::Case& entered, nlohmann::ordered_json& top);
+
+/// The errors of the hand alone.
+[[nodiscard]] nlohmann::ordered_json errors_json(const geometry::HandErrors& errors);
+
+}  // namespace scalpmark::models

@@ -1,0 +1,190 @@
+#include "models/files/safe_file.h"
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <atomic>
+#include <cerrno>
+#include <cstdio>
+#include <optional>
+#include <system_error>
+
+#include "models/files/error.h"
+
+namespace scalpmark::models {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+/// What went wrong, in words that say what to do.
+std::string why(int error) {
+  switch (error) {
+    case ENOENT:
+      return "there is no such folder; check the name.";
+    case ENOTDIR:
+      return "a part of its path is not a folder; check the name.";
+    case EACCES:
+    case EPERM:
+      return "that is not allowed; check who may read and write there.";
+    case EROFS:
+      return "the disk can only be read; choose another place.";
+    case ENOSPC:
+    case EDQUOT:
+      return "the disk is full; make room and try again.";
+    case EFBIG:
+      return "the file would be larger than allowed; choose another place.";
+    case ENAMETOOLONG:
+      return "the name is too long; shorten it.";
+    case ELOOP:
+      return "its links lead in a circle; choose another place.";
+    case EMFILE:
+    case ENFILE:
+      return "too many files are open; close some programs and try again.";
+    default:
+      return std::system_category().message(error) + "; try another place.";
+  }
+}
+
+[[noreturn]] void cannot_write(const fs::path& file, int error) {
+  throw ModelError(file.string() + " cannot be written: " + why(error));
+}
+
+class Descriptor {
+public:
+  explicit Descriptor(int number) : number_(number) {}
+  ~Descriptor() { close(); }
+  Descriptor(const Descriptor&) = delete;
+  Descriptor& operator=(const Descriptor&) = delete;
+  [[nodiscard]] int number() const { return number_; }
+  /// False when the system only now finds that the bytes did not reach the disk.
+  bool close() {
+    if (number_ < 0) return true;
+    const int number = number_;
+    number_ = -1;
+    return ::close(number) == 0;
+  }
+
+private:
+  int number_;
+};
+
+/// A file that goes away unless it is renamed into place.
+class Temporary {
+public:
+  Temporary(fs::path at, unsigned mode)
+      : at_(std::move(at)),
+        open_(::open(at_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, mode)) {}
+  ~Temporary() {
+    open_.close();
+    if (made_) ::unlink(at_.c_str());
+  }
+  Temporary(const Temporary&) = delete;
+  Temporary& operator=(const Temporary&) = delete;
+
+  [[nodiscard]] bool made() {
+    made_ = open_.number() >= 0;
+    return made_;
+  }
+  [[nodiscard]] int number() const { return open_.number(); }
+  bool close() { return open_.close(); }
+  bool rename_to(const fs::path& target) {
+    if (::rename(at_.c_str(), target.c_str()) != 0) return false;
+    made_ = false;
+    return true;
+  }
+
+private:
+  fs::path at_;
+  Descriptor open_;
+  bool made_ = false;
+};
+
+/// Where the bytes go: through links, so that a link stays a link. Refuses what is not a plain file.
+fs::path target_of(const fs::path& file) {
+  if (file.empty() || !file.has_filename())
+    throw ModelError("\"" + file.string() + "\" is not the name of a file; choose a name.");
+  std::error_code error;
+  const fs::file_status status = fs::status(file, error);
+  if (status.type() == fs::file_type::not_found) return file;
+  if (status.type() == fs::file_type::none) cannot_write(file, error.value());
+  if (fs::is_directory(status))
+    throw ModelError(file.string() + " is a folder; choose the name of a file in it.");
+  if (!fs::is_regular_file(status))
+    throw ModelError(file.string() + " is not a plain file; choose another name.");
+  if (::access(file.c_str(), W_OK) != 0) cannot_write(file, errno);
+  fs::path target = fs::canonical(file, error);
+  if (error) cannot_write(file, error.value());
+  return target;
+}
+
+}  // namespace
+
+void write_whole(const fs::path& file, std::string_view bytes, unsigned mode) {
+  const fs::path target = target_of(file);
+  const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
+
+  // Several threads and programs may write at once; each takes a name of its own.
+  static std::atomic<unsigned> counter{0};
+  std::optional<Temporary> temporary;
+  for (int attempt = 0; attempt < 100; ++attempt) {
+    temporary.emplace(
+        folder / (".scalpmark-" + std::to_string(::getpid()) + "-" + std::to_string(counter++) + ".part"),
+        mode);
+    if (temporary->made() || errno != EEXIST) break;
+  }
+  if (!temporary->made()) cannot_write(file, errno);
+
+  struct stat old {};
+  if (::stat(target.c_str(), &old) == 0 && ::fchmod(temporary->number(), old.st_mode & 07777U) != 0)
+    cannot_write(file, errno);
+  while (!bytes.empty()) {
+    const ssize_t written = ::write(temporary->number(), bytes.data(), bytes.size());
+    if (written < 0 && errno == EINTR) continue;
+    if (written < 0) cannot_write(file, errno);
+    bytes.remove_prefix(static_cast<std::size_t>(written));
+  }
+  if (::fsync(temporary->number()) != 0 || !temporary->close() || !temporary->rename_to(target))
+    cannot_write(file, errno);
+  // The new name itself reaches the disk with the folder; where a file system cannot do that, the file is
+  // whole all the same.
+  const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+  if (opened.number() >= 0) ::fsync(opened.number());
+}
+
+std::string read_whole(const fs::path& file, std::size_t limit) {
+  // Without O_NONBLOCK, opening a pipe would wait for a writer for ever.
+  const Descriptor opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
+  if (opened.number() < 0) {
+    if (errno == ENOENT) throw ModelError(file.string() + " does not exist; check the name.");
+    throw ModelError(file.string() + " cannot be opened: " + why(errno));
+  }
+  struct stat status {};
+  if (::fstat(opened.number(), &status) != 0)
+    throw ModelError(file.string() + " cannot be read: " + why(errno));
+  if (S_ISDIR(status.st_mode)) throw ModelError(file.string() + " is a folder; choose a file in it.");
+  if (!S_ISREG(status.st_mode)) throw ModelError(file.string() + " is not a plain file; choose another one.");
+  const auto too_long = [&] {
+    return ModelError(file.string() + " is larger than " + std::to_string(limit) +
+                      " bytes, which is the most that is read; choose another file.");
+  };
+  if (static_cast<std::uintmax_t>(status.st_size) > limit) throw too_long();
+
+  // The size is only a promise: another program may be writing.
+  std::string bytes(static_cast<std::size_t>(status.st_size) + 1, '\0');
+  std::size_t got = 0;
+  for (;;) {
+    if (got == bytes.size()) bytes.resize(2 * bytes.size());
+    const ssize_t count = ::read(opened.number(), bytes.data() + got, bytes.size() - got);
+    if (count < 0 && errno == EINTR) continue;
+    if (count < 0) throw ModelError(file.string() + " cannot be read: " + why(errno));
+    if (count == 0) break;
+    got += static_cast<std::size_t>(count);
+    if (got > limit) throw too_long();
+  }
+  bytes.resize(got);
+  return bytes;
+}
+
+}  // namespace scalpmark::models

@@ -1,0 +1,333 @@
+#include "models/files/strict_json.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "geometry/base/text.h"
+#include "models/files/error.h"
+
+namespace scalpmark::models {
+
+using geometry::Range;
+using geometry::to_text;
+using nlohmann::json;
+
+namespace {
+
+constexpr std::size_t deepest = 16;
+constexpr std::size_t longest_shown = 40;  // bytes of a value in a sentence
+
+/// Without the last, unfinished character.
+std::string cut(std::string text, std::size_t bytes) {
+  if (text.size() <= bytes) return text;
+  while (bytes > 0 && (static_cast<unsigned char>(text[bytes]) & 0xC0U) == 0x80U) --bytes;
+  return text.substr(0, bytes) + "...";
+}
+
+std::string shown_value(const json& value) {
+  if (value.is_object()) return "a group { }";
+  if (value.is_array()) return "a list of " + std::to_string(value.size());
+  if (!value.is_string()) return value.dump();
+  // Escapes keep line ends and the like out of the sentence.
+  std::string text = json(cut(value.get<std::string>(), longest_shown)).dump();
+  return text;
+}
+
+/// Builds the tree while text is read. Not recursive, so that depth is refused long before it hurts.
+class TreeBuilder : public nlohmann::json_sax<json> {
+public:
+  TreeBuilder(std::string_view text, const JsonSource& source) : text_(text), source_(source) {}
+  json take() { return std::move(root_); }
+
+  bool null() override { return add(nullptr); }
+  bool boolean(bool value) override { return add(value); }
+  bool number_integer(number_integer_t value) override { return add(value); }
+  bool number_unsigned(number_unsigned_t value) override { return add(value); }
+  bool number_float(number_float_t value, const string_t&) override { return add(value); }
+  bool string(string_t& value) override { return add(std::move(value)); }
+  bool binary(binary_t&) override { return false; }  // not in text
+  bool start_object(std::size_t) override { return open(json::object()); }
+  bool start_array(std::size_t) override { return open(json::array()); }
+  bool key(string_t& name) override {
+    if (stack_.back()->contains(name))
+      throw ModelError(source_.name + ": the key " + shown_value(name) +
+                       " is given twice in the same group; keep one and read the " + source_.kind +
+                       " again.");
+    key_ = std::move(name);
+    return true;
+  }
+  bool end_object() override { return close(); }
+  bool end_array() override { return close(); }
+
+  bool parse_error(std::size_t position, const std::string& token, const json::exception& error) override {
+    const std::string message = error.what();
+    const auto says = [&](const char* words) { return message.find(words) != std::string::npos; };
+    if (text_.find_first_not_of(" \t\r\n") == std::string_view::npos)
+      throw ModelError(source_.name + " is empty; choose a " + source_.kind + " file.");
+    const std::string again = "; correct it and read the " + source_.kind + " again.";
+    const std::size_t at = std::min(position == 0 ? 0 : position - 1, text_.size());
+    const std::string_view before = text_.substr(0, at);
+    const std::size_t line_start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
+    const std::string where = "line " + std::to_string(std::count(before.begin(), before.end(), '\n') + 1) +
+                              ", column " + std::to_string(at - line_start + 1);
+    if (error.id == 406)
+      throw ModelError(source_.name + ": the number " + cut(token, longest_shown) + " at " + where +
+                       " is too large" + again);
+    if (says("UTF-8"))
+      throw ModelError(source_.name + " is not JSON: the text at " + where + " is not UTF-8" + again);
+    if (says("unexpected end of input") || at >= text_.size())
+      throw ModelError(source_.name + " is not JSON: it ends too early, at " + where + again);
+    throw ModelError(source_.name + " is not JSON: what stands at " + where + " does not belong there" +
+                     again);
+  }
+
+private:
+  bool add(json&& value) {
+    place(std::move(value));
+    return true;
+  }
+  bool open(json&& container) {
+    if (stack_.size() >= deepest)
+      throw ModelError(source_.name + " is nested deeper than " + std::to_string(deepest) +
+                       " levels, which no " + source_.kind + " is; choose another file.");
+    stack_.push_back(place(std::move(container)));
+    return true;
+  }
+  bool close() {
+    stack_.pop_back();
+    return true;
+  }
+  json* place(json&& value) {
+    if (stack_.empty()) {
+      root_ = std::move(value);
+      return &root_;
+    }
+    json& parent = *stack_.back();
+    if (parent.is_array()) {
+      parent.push_back(std::move(value));
+      return &parent.back();
+    }
+    json& child = parent[key_];
+    child = std::move(value);
+    return &child;
+  }
+
+  std::string_view text_;
+  const JsonSource& source_;
+  json root_;
+  std::vector<json*> stack_;  // the containers still open; each holds the next
+  std::string key_;
+};
+
+std::string name_list(std::span<const std::string_view> names, const char* last_word) {
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (i > 0) text += i + 1 == names.size() ? std::string(" ") + last_word + " " : ", ";
+    text += names[i];
+  }
+  return text;
+}
+
+bool is_number_in(const json& value, const Range& range) {
+  return value.is_number() && range.holds(value.get<double>());
+}
+
+}  // namespace
+
+json parse_strict(std::string_view text, const JsonSource& source) {
+  // The parser takes a zero byte for the end and would not look at what follows.
+  if (text.find('\0') != std::string_view::npos)
+    throw ModelError(source.name +
+                     " is not JSON: it holds zero bytes, as no text does; choose another file.");
+  TreeBuilder builder(text, source);
+  json::sax_parse(text.begin(), text.end(), &builder);
+  return builder.take();
+}
+
+void require_format(const json& parsed, const JsonSource& source, std::string_view format, int version) {
+  const std::string not_it = source.name + " is not a Scalpmark " + source.kind + ": ";
+  if (!parsed.is_object())
+    throw ModelError(not_it + "it should be a group { } but is " + shown_value(parsed) +
+                     "; choose another file.");
+  const auto found = parsed.find("format");
+  if (found == parsed.end())
+    throw ModelError(not_it + "format is missing and must be \"" + std::string(format) +
+                     "\"; choose another file.");
+  if (*found != format)
+    throw ModelError(not_it + "format must be \"" + std::string(format) + "\", but is " +
+                     shown_value(*found) + "; choose another file.");
+  const auto number = parsed.find("version");
+  if (number == parsed.end())
+    throw ModelError(source.name + ": version is missing and must be " + std::to_string(version) +
+                     "; add it and read the " + source.kind + " again.");
+  if (!number->is_number() || *number != version)
+    throw ModelError(source.name + ": version must be " + std::to_string(version) + ", but is " +
+                     shown_value(*number) + "; use the program that wrote it, or a newer one.");
+}
+
+JsonGroup::JsonGroup(const json& parsed, const JsonSource& source, std::string path,
+                     std::initializer_list<std::string_view> keys)
+    : json_(parsed), source_(source), path_(std::move(path)) {
+  for (const auto& [key, value] : json_.items())
+    if (std::find(keys.begin(), keys.end(), key) == keys.end())
+      throw ModelError(source_.name + ": " + path_ + cut(json(key).dump(), longest_shown) +
+                       " is not a key known here (known: " + name_list(keys, "and") +
+                       "); remove it and read the " + source_.kind + " again.");
+}
+
+JsonGroup JsonGroup::group(std::string_view key, std::initializer_list<std::string_view> keys) const {
+  if (!at(key).is_object()) refuse(key, "must be a group { }, but is " + shown(key));
+  return {at(key), source_, path_ + std::string(key) + ".", keys};
+}
+
+std::vector<JsonGroup> JsonGroup::groups(std::string_view key,
+                                         std::initializer_list<std::string_view> keys) const {
+  require({key});
+  if (!at(key).is_array()) refuse(key, "must be a list [ ], but is " + shown(key));
+  std::vector<JsonGroup> all;
+  for (const json& item : at(key)) {
+    const std::string path = std::string(key) + "[" + std::to_string(all.size()) + "]";
+    if (!item.is_object()) refuse(path, "must be a group { }, but is " + shown_value(item));
+    all.push_back(JsonGroup(item, source_, path_ + path + ".", keys));
+  }
+  return all;
+}
+
+void JsonGroup::number(std::string_view key, const Range& range, std::string_view unit, double& into) const {
+  if (!has(key)) return;
+  if (!is_number_in(at(key), range))
+    refuse(key, "must be a number from " + to_text(range.low, 3) + " to " + to_text(range.high, 3) + " (" +
+                    std::string(unit) + "), but is " + shown(key));
+  into = at(key).get<double>();
+}
+
+void JsonGroup::whole_number(std::string_view key, const Range& range, int& into) const {
+  if (!has(key)) return;
+  if (!is_number_in(at(key), range) || std::floor(at(key).get<double>()) != at(key).get<double>())
+    refuse(key, "must be a whole number from " + to_text(range.low) + " to " + to_text(range.high) +
+                    ", but is " + shown(key));
+  into = static_cast<int>(at(key).get<double>());
+}
+
+void JsonGroup::text(std::string_view key, std::string& into, std::size_t most_characters) const {
+  if (!has(key)) return;
+  if (!at(key).is_string()) refuse(key, "must be text in quotes, but is " + shown(key));
+  const auto& value = at(key).get_ref<const std::string&>();
+  const auto characters = static_cast<std::size_t>(std::count_if(
+      value.begin(), value.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+  if (characters > most_characters)
+    refuse(key, "must be at most " + std::to_string(most_characters) + " characters long, but has " +
+                    std::to_string(characters));
+  into = value;
+}
+
+void JsonGroup::point(std::string_view key, Eigen::Vector3d& into) const {
+  if (!has(key)) return;
+  const json& value = at(key);
+  const bool good = value.is_array() && value.size() == 3 &&
+                    std::all_of(value.begin(), value.end(), [](const json& n) { return n.is_number(); });
+  if (!good) refuse(key, "must be three numbers [x, y, z] in mm, but is " + shown(key));
+  for (std::size_t k = 0; k < 3; ++k) into[static_cast<Eigen::Index>(k)] = value[k].get<double>();
+}
+
+void JsonGroup::pairs(std::string_view key, const Range& range, std::vector<Eigen::Vector2d>& into) const {
+  if (!has(key)) return;
+  if (!at(key).is_array()) refuse(key, "must be a list of points [x, y], but is " + shown(key));
+  into.clear();
+  for (const json& item : at(key)) {
+    const std::string place = std::string(key) + "[" + std::to_string(into.size()) + "]";
+    take_pair(item, place, range, into.emplace_back());
+  }
+}
+
+void JsonGroup::pair(std::string_view key, const Range& range, Eigen::Vector2d& into) const {
+  if (has(key)) take_pair(at(key), std::string(key), range, into);
+}
+
+void JsonGroup::take_pair(const json& value, const std::string& key, const Range& range,
+                          Eigen::Vector2d& into) const {
+  if (!value.is_array() || value.size() != 2 || !is_number_in(value[0], range) ||
+      !is_number_in(value[1], range))
+    refuse(key, "must be two numbers from " + to_text(range.low) + " to " + to_text(range.high) +
+                    " (mm), but is " + shown_value(value));
+  into = {value[0].get<double>(), value[1].get<double>()};
+}
+
+std::size_t JsonGroup::index_of(std::string_view key, std::span<const std::string_view> names) const {
+  if (at(key).is_string()) {
+    const auto found = std::find(names.begin(), names.end(), at(key).get_ref<const std::string&>());
+    if (found != names.end()) return static_cast<std::size_t>(found - names.begin());
+  }
+  refuse(key, "must be " + name_list(names, "or") + ", but is " + shown(key));
+}
+
+void JsonGroup::require(std::initializer_list<std::string_view> keys) const {
+  for (const auto key : keys)
+    if (!has(key))
+      throw ModelError(source_.name + ": " + path_ + std::string(key) + " is missing; add it and read the " +
+                       source_.kind + " again.");
+}
+
+void JsonGroup::refuse(std::string_view key, const std::string& why) const {
+  throw ModelError(source_.name + ": " + path_ + std::string(key) + " " + why + "; correct it and read the " +
+                   source_.kind + " again.");
+}
+
+std::string JsonGroup::shown(std::string_view key) const {
+  return shown_value(at(key));
+}
+
+// --- Writing
+// ------------------------------------------------------------------------------------------------
+
+namespace {
+
+using nlohmann::ordered_json;
+
+void write(const ordered_json& value, std::size_t indent, std::string& out) {
+  if (value.is_number_float() && !std::isfinite(value.get<double>()))
+    throw ModelError(
+        "A number to be written is not finite, so nothing was written; check the head and the case.");
+  const bool plain = !value.is_structured() || value.empty();
+  if (plain) {
+    // A plain 50 reads better than 50.0 and means the same.
+    const bool whole = value.is_number_float() && std::abs(value.get<double>()) < 1e15 &&
+                       std::floor(value.get<double>()) == value.get<double>();
+    try {
+      out += whole ? std::to_string(static_cast<long long>(value.get<double>())) : value.dump();
+    } catch (const ordered_json::exception&) {
+      throw ModelError(
+          "A text to be written is not UTF-8, so nothing was written; rename it or type it again.");
+    }
+    return;
+  }
+  const bool list = value.is_array();
+  const bool on_one_line = list && std::none_of(value.begin(), value.end(),
+                                                [](const ordered_json& v) { return v.is_structured(); });
+  const std::string line_end = on_one_line ? "" : "\n" + std::string(indent + 2, ' ');
+  out += list ? '[' : '{';
+  bool first = true;
+  for (const auto& [key, item] : value.items()) {
+    if (!first) out += on_one_line ? ", " : ",";
+    first = false;
+    out += line_end;
+    if (!list) {
+      write(key, 0, out);
+      out += ": ";
+    }
+    write(item, indent + 2, out);
+  }
+  if (!on_one_line) out += "\n" + std::string(indent, ' ');
+  out += list ? ']' : '}';
+}
+
+}  // namespace
+
+std::string pretty_json(const ordered_json& value) {
+  std::string out;
+  write(value, 0, out);
+  out += '\n';
+  return out;
+}
+
+}  // namespace scalpmark::models

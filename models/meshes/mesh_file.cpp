@@ -1,0 +1,234 @@
+#include "models/meshes/mesh_file.h"
+
+#include <Eigen/Eigenvalues>
+#include <algorithm>
+#include <bit>
+#include <cstdint>
+#include <cstring>
+
+#include "geometry/base/error.h"
+#include "geometry/base/text.h"
+#include "geometry/head/guess_fiducials.h"
+#include "models/files/error.h"
+#include "models/files/safe_file.h"
+#include "models/generic/generic_head.h"
+#include "models/meshes/mesh_repair.h"
+#include "models/meshes/scan_repair.h"
+#include "models/meshes/triangle_soup.h"
+
+namespace scalpmark::models {
+
+namespace fs = std::filesystem;
+using Eigen::Vector3d;
+using geometry::to_text;
+using geometry::Triangle;
+
+namespace {
+
+// What may be a head, with neck and shoulders or without, mm.
+constexpr double smallest_extent_mm = 150, largest_extent_mm = 600;
+constexpr double smallest_diagonal_mm = 200, largest_diagonal_mm = 900;
+constexpr double thinnest_mm = 30;
+
+struct UnitName {
+  Unit unit;
+  double mm;
+  const char* name;
+};
+// In the order in which they are tried.
+constexpr std::array<UnitName, 4> unit_names{{{Unit::millimetre, 1, "millimetres"},
+                                              {Unit::centimetre, 10, "centimetres"},
+                                              {Unit::metre, 1000, "metres"},
+                                              {Unit::inch, 25.4, "inches"}}};
+
+Vector3d extent_of(const std::vector<Vector3d>& points) {
+  Vector3d low = points.front(), high = points.front();
+  for (const Vector3d& p : points) {
+    low = low.cwiseMin(p);
+    high = high.cwiseMax(p);
+  }
+  return high - low;
+}
+
+/// The extent in the direction in which the points spread least: a tilted sheet is thin too.
+double thinnest_extent(const std::vector<Vector3d>& points) {
+  Vector3d middle = Vector3d::Zero();
+  for (const Vector3d& p : points) middle += p / static_cast<double>(points.size());
+  Eigen::Matrix3d spread = Eigen::Matrix3d::Zero();
+  for (const Vector3d& p : points) spread += (p - middle) * (p - middle).transpose();
+  const Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d> solver(spread);
+  const Vector3d thin = solver.eigenvectors().col(0);
+  double low = 0, high = 0;
+  for (const Vector3d& p : points) {
+    low = std::min(low, thin.dot(p - middle));
+    high = std::max(high, thin.dot(p - middle));
+  }
+  return high - low;
+}
+
+std::vector<const UnitName*> fitting_units(double extent) {
+  std::vector<const UnitName*> fitting;
+  for (const UnitName& u : unit_names)
+    if (extent * u.mm >= smallest_extent_mm && extent * u.mm <= largest_extent_mm) fitting.push_back(&u);
+  return fitting;
+}
+
+/// The unit of a file: the one given, or those in which the numbers could be a head's.
+struct PossibleUnits {
+  const UnitName* first = nullptr;
+  const UnitName* second = nullptr;  ///< a bust in inches is as many units long as a bare head in centimetres
+};
+
+PossibleUnits possible_units(const std::string& name, double extent, std::optional<Unit> given) {
+  const auto fitting = fitting_units(extent);
+  if (!given) {
+    if (fitting.empty())
+      throw ModelError(
+          name +
+          " is not the size of a head in millimetres, centimetres, metres or inches (its largest "
+          "extent is " +
+          to_text(extent, 4) + "); choose a mesh of a head, or say the unit.");
+    return {fitting[0], fitting.size() > 1 ? fitting[1] : nullptr};
+  }
+  const auto unit =
+      std::find_if(unit_names.begin(), unit_names.end(), [&](const UnitName& u) { return u.unit == *given; });
+  if (!fitting.empty() && std::find(fitting.begin(), fitting.end(), &*unit) == fitting.end())
+    throw ModelError(name + " is not the size of a head in " + unit->name + " (its largest extent would be " +
+                     to_text(extent * unit->mm / 10, 2) + " cm); " + fitting[0]->name + " would fit.");
+  return {&*unit, nullptr};
+}
+
+/// How well a head of an adult's size fits into the skin with its numbers times `factor`, mm; nothing if no
+/// head can be made out.
+std::optional<double> misfit_of_head(const geometry::Surface& skin, double factor) {
+  std::vector<Vector3d> scaled = skin.vertices();
+  for (Vector3d& v : scaled) v *= factor;
+  try {
+    return geometry::guess_fiducials(generic_head(), skin.moved(std::move(scaled))).misfit_mm;
+  } catch (const geometry::GeometryError&) {
+    return {};
+  }
+}
+
+/// Settles the unit of a skin that stands in the first of two possible ones, and says what was taken.
+geometry::Surface in_likelier_unit(const geometry::Surface& skin, const PossibleUnits& units, double extent,
+                                   std::vector<std::string>& notes) {
+  const UnitName* taken = units.first;
+  std::string why = ".";
+  geometry::Surface settled = skin;
+  if (units.second != nullptr) {
+    const double factor = units.second->mm / units.first->mm;
+    const auto first = misfit_of_head(skin, 1), second = misfit_of_head(skin, factor);
+    if (second && (!first || *second < *first)) {
+      taken = units.second;
+      std::vector<Vector3d> scaled = skin.vertices();
+      for (Vector3d& v : scaled) v *= factor;
+      settled = skin.moved(std::move(scaled));
+    }
+    const UnitName* other = taken == units.first ? units.second : units.first;
+    why = first || second ? "; a head of an adult's size was made out so, in " + std::string(other->name) +
+                                (first && second ? " less well." : " none.")
+                          : "; " + std::string(other->name) + " would fit too, so compare a tape's length.";
+  }
+  notes.insert(notes.begin(), "Took the numbers in the file for " + std::string(taken->name) +
+                                  ", in which it is " + to_text(extent * taken->mm / 10) +
+                                  " cm at its largest extent" + why);
+  return settled;
+}
+
+void check_size(const std::string& name, const std::vector<Vector3d>& vertices) {
+  const double thin = thinnest_extent(vertices);
+  if (thin < thinnest_mm)
+    throw ModelError(name + " is flat (only " + to_text(thin) + " mm thick); choose a mesh of a head.");
+  const double diagonal = extent_of(vertices).norm();
+  if (diagonal < smallest_diagonal_mm || diagonal > largest_diagonal_mm)
+    throw ModelError(name + " is not the size of a head (" + to_text(diagonal / 10) +
+                     " cm from corner to corner, where " + to_text(smallest_diagonal_mm / 10) + " to " +
+                     to_text(largest_diagonal_mm / 10) +
+                     " would do); check the unit or choose another mesh.");
+}
+
+void note_holes(const geometry::Surface& skin, std::vector<std::string>& notes) {
+  if (skin.is_closed()) return;
+  double longest = 0;
+  for (const auto& loop : skin.borders()) {
+    double around = 0;
+    for (std::size_t i = 0; i < loop.size(); ++i)
+      around += (skin.vertex(loop[(i + 1) % loop.size()]) - skin.vertex(loop[i])).norm();
+    longest = std::max(longest, around);
+  }
+  const std::size_t count = skin.borders().size();
+  notes.push_back(count == 1 ? "The skin has one hole, " + to_text(longest) + " mm around."
+                             : "The skin has " + std::to_string(count) + " holes, the largest " +
+                                   to_text(longest) + " mm around.");
+}
+
+}  // namespace
+
+SkinImport read_mesh(const fs::path& file, std::optional<Unit> unit, const Progress& progress) {
+  const auto tell = [&](const char* what, double fraction) {
+    if (progress) progress(what, fraction);
+  };
+  const std::string name = file.string();
+  tell("reading the mesh", 0);
+  Mesh mesh = read_triangle_soup(file);
+  tell("joining triangles", 0.4);
+  merge_equal_vertices(mesh);
+  std::vector<std::string> notes;
+  tell("checking the mesh", 0.6);
+  std::optional<geometry::Surface> sound = skin_as_it_stands(mesh);
+  const double extent = extent_of(sound ? mesh.vertices : largest_piece(mesh).mesh.vertices).maxCoeff();
+  const PossibleUnits units = possible_units(name, extent, unit);
+  for (Vector3d& v : mesh.vertices) v *= units.first->mm;
+  tell("checking the mesh", 0.7);
+  if (sound && has_close_vertices(mesh.vertices)) sound.reset();
+  if (sound)
+    sound = sound->moved(std::move(mesh.vertices));
+  else
+    mesh = repair_mesh(std::move(mesh), name, notes);
+  try {
+    geometry::Surface skin =
+        sound ? std::move(*sound) : geometry::Surface(std::move(mesh.vertices), std::move(mesh.triangles));
+    if (!unit) skin = in_likelier_unit(skin, units, extent, notes);
+    check_size(name, skin.vertices());
+    constexpr double small_hole_mm = 60;  // around; about 2 cm across
+    skin = close_small_holes(skin, small_hole_mm, notes);
+    const auto thinning = [&](double part) { tell("thinning out the triangles", 0.75 + 0.15 * part); };
+    thinning(0);
+    skin = thin_to_size(skin, name, notes, thinning);
+    tell("looking for shoulders", 0.9);
+    skin = cut_shoulders(skin, notes);
+    note_roughness(skin, notes);
+    note_holes(skin, notes);
+    tell("checking the mesh", 1);
+    return {std::move(skin), std::move(notes)};
+  } catch (const geometry::GeometryError& error) {
+    throw ModelError(name + " could not be made into a skin (" + error.what() +
+                     "); repair the mesh in the "
+                     "program that made it.");
+  }
+}
+
+void write_ply(const fs::path& file, const geometry::Surface& skin) {
+  std::string bytes = "ply\nformat binary_little_endian 1.0\ncomment skin surface, mm\nelement vertex " +
+                      std::to_string(skin.vertices().size()) +
+                      "\nproperty double x\nproperty double y\nproperty double z\nelement face " +
+                      std::to_string(skin.triangles().size()) +
+                      "\nproperty list uchar int vertex_indices\nend_header\n";
+  const auto put = [&](auto number) {
+    std::array<char, sizeof(number)> raw{};
+    std::memcpy(raw.data(), &number, sizeof(number));
+    if constexpr (std::endian::native == std::endian::big) std::reverse(raw.begin(), raw.end());
+    bytes.append(raw.data(), raw.size());
+  };
+  bytes.reserve(bytes.size() + 24 * skin.vertices().size() + 13 * skin.triangles().size());
+  for (const Vector3d& v : skin.vertices())
+    for (int k = 0; k < 3; ++k) put(v[k]);
+  for (const Triangle& t : skin.triangles()) {
+    put(std::uint8_t{3});
+    for (const int corner : t) put(static_cast<std::int32_t>(corner));
+  }
+  write_whole(file, bytes);
+}
+
+}  // namespace scalpmark::models

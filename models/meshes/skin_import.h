@@ -1,0 +1,21 @@
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "geometry/surface/surface.h"
+
+namespace scalpmark::models {
+
+/// A skin read from a file, and what had to be done to it, one sentence each ("kept the largest of 3
+/// pieces").
+struct SkinImport {
+  geometry::Surface skin;
+  std::vector<std::string> notes;
+};
+
+/// Called now and then during long work with what is being done and how far it is (0 to 1). May be empty.
+using Progress = std::function<void(const std::string& what, double fraction)>;
+
+}  // namespace scalpmark::models

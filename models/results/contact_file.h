@@ -1,0 +1,25 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include "geometry/coil/contact.h"
+
+namespace scalpmark::models {
+
+/// What a contact was worked out from, for its file.
+struct ContactAsked {
+  std::string on;  ///< "start", "hotspot", "treatment", or a grid node as "ROW,COLUMN"
+  geometry::Placement placement;
+  geometry::ContactOptions options;
+};
+
+/// How a coil rests as JSON (format scalpmark-contact, version 1; models/schema/contact.schema.json). Lengths
+/// are written to 0.001 mm.
+[[nodiscard]] std::string contact_json(const geometry::Contact& contact, const geometry::Case& entered,
+                                       const ContactAsked& asked);
+/// Whole or not at all.
+void write_contact(const std::filesystem::path& file, const geometry::Contact& contact,
+                   const geometry::Case& entered, const ContactAsked& asked);
+
+}  // namespace scalpmark::models

@@ -1,0 +1,126 @@
+#include "geometry/hands/what_if.h"
+
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "geometry/base/error.h"
+#include "geometry/plan/solve.h"
+#include "tests/support/coils.h"
+#include "tests/support/heads.h"
+
+using namespace scalpmark::geometry;
+using namespace scalpmark::tests;
+using Eigen::Vector3d;
+
+namespace {
+
+constexpr double R = 90;
+
+const Head& ball() {
+  static const Head head = sphere_head(R, 6);
+  return head;
+}
+
+const Head& lop() {
+  static const Head head = lopsided_head(5);
+  return head;
+}
+
+Case plain_case(Side side = Side::left) {
+  Case c;
+  c.coil_model = flat_coil();
+  c.side = side;
+  return c;
+}
+
+}  // namespace
+
+TEST_CASE("no mistake, no error") {
+  for (const Side side : {Side::left, Side::right}) {
+    const Case c = plain_case(side);
+    const Plan plan = solve(lop(), c);
+    CHECK(if_vertex_off(lop(), c, plan, 0, 0).off_mm < 0.01);
+    for (const Misread which :
+         {Misread::lateral, Misread::anterior, Misread::treatment, Misread::centre_to_edge})
+      CHECK(if_misread(lop(), c, plan, which, 0).off_mm < 0.03);
+    CHECK(if_coil_turned(lop(), c, plan, 0).off_mm < 0.03);
+    CHECK(if_rule_changed(lop(), c, plan, c.coil.mark_rule).off_mm < 0.03);
+  }
+}
+
+// On the sphere of the 10-20 literature, tragi on the equator, the tape from tragus to tragus over a vertex
+// 10 mm in front is the half circle tilted about the ear-to-ear line by 10 / R. A point 50 mm along it lies R
+// cos(50 / R) from that line, so the tilt moves it by an arc of 2 R asin(cos(50 / R) sin(5 / R)) (elementary
+// geometry).
+TEST_CASE("a vertex marked 1 cm in front moves the start by nearly as much") {
+  Case c = plain_case();
+  c.search.anterior_mm = 0;
+  const Plan plan = solve(ball(), c);
+  const WhatIf w = if_vertex_off(ball(), c, plan, 10, 0);
+  CHECK(w.off_mm == Approx(2 * R * std::asin(std::cos(50 / R) * std::sin(5 / R))).margin(0.05));
+  CHECK((w.really.pulse - w.meant).dot(ball().axes().front) > 0);
+  // To the side, along the tape itself, the whole centimetre is carried over.
+  CHECK(if_vertex_off(ball(), c, plan, 0, -10).off_mm == Approx(10).margin(0.05));
+  CHECK_THAT(w.sentence, Catch::Contains("1 cm off") && Catch::Contains("mm off."));
+}
+
+TEST_CASE("a tape read half a centimetre wrong moves the pulse by half a centimetre") {
+  const Case c = plain_case();
+  const Plan plan = solve(ball(), c);
+  // Along the coronal great circle, then along a smaller circle: the lateral slip shrinks by a little.
+  const double lateral = if_misread(ball(), c, plan, Misread::lateral, 5).off_mm;
+  CHECK(lateral > 4.5);
+  CHECK(lateral < 5.05);
+  // Along the parasagittal circle the arc is the tape's own; straight across the skin it is a hair shorter.
+  CHECK(if_misread(ball(), c, plan, Misread::anterior, 5).off_mm == Approx(5).margin(0.05));
+  CHECK(if_misread(ball(), c, plan, Misread::treatment, 5).off_mm == Approx(5).margin(0.05));
+  CHECK(if_misread(ball(), c, plan, Misread::treatment, -5).off_mm == Approx(5).margin(0.05));
+  // An edge mark too far out takes the coil with it.
+  const WhatIf edge = if_misread(ball(), c, plan, Misread::centre_to_edge, 5);
+  CHECK(edge.off_mm == Approx(5).margin(0.3));
+  CHECK((edge.really.pulse - edge.meant).dot(plan.treatment.front) > 4);
+  CHECK_THAT(edge.sentence, Catch::Contains("0.5 cm too long"));
+}
+
+// About its edge mark, 60 mm of tape away, 10 degrees swing the centre by R sin(60 / R) times 10 degrees (the
+// circle of that arc's radius on a sphere). The front axis is measured from forward, which itself turns a
+// little on the way, hence the margin.
+TEST_CASE("a coil turned by 10 degrees about its edge mark swings the pulse by about a centimetre") {
+  for (const Side side : {Side::left, Side::right}) {
+    const Case c = plain_case(side);
+    const Plan plan = solve(ball(), c);
+    for (const double by_deg : {-10.0, 10.0}) {
+      const WhatIf w = if_coil_turned(ball(), c, plan, by_deg);
+      CHECK(w.off_mm == Approx(R * std::sin(60 / R) * 10 * M_PI / 180).epsilon(0.2));
+      CHECK((*w.really.edge_mark.tape - *plan.treatment.edge_mark.tape).norm() < 0.05);
+      // The front turned toward the midline puts the centre outward.
+      CHECK((w.really.pulse - w.meant).dot(plan.treatment.inward) * by_deg < 0);
+    }
+  }
+}
+
+// R asin(d / R) - d = 5.7 mm for R = 90, d = 60; the coil's angle is kept, which on a sphere turns it by a
+// fraction of a degree about the mark.
+TEST_CASE("a mark made by tape and used by drop moves the pulse by what the table of rules says") {
+  const Case c = plain_case();
+  const Plan plan = solve(ball(), c);
+  const WhatIf w = if_rule_changed(ball(), c, plan, MarkRule::drop);
+  CHECK(w.off_mm == Approx(R * std::asin(60 / R) - 60).margin(0.5));
+  CHECK_THAT(w.sentence,
+             Catch::Contains("made by the tape rule") && Catch::Contains("laid by the drop rule"));
+}
+
+TEST_CASE("a mistake that makes no sense is refused in a sentence") {
+  Case c = plain_case();
+  Plan plan = solve(ball(), c);
+  CHECK_THROWS_AS(if_vertex_off(ball(), c, plan, 60, 0), GeometryError);
+  CHECK_THROWS_AS(if_vertex_off(ball(), c, plan, std::nan(""), 0), GeometryError);
+  CHECK_THROWS_AS(if_misread(ball(), c, plan, Misread::treatment, 80), GeometryError);
+  CHECK_THROWS_AS(if_misread(ball(), c, plan, Misread::centre_to_edge, 400), GeometryError);
+  CHECK_THROWS_AS(if_coil_turned(ball(), c, plan, 120), GeometryError);
+  Case landmark_case = c;
+  landmark_case.treatment = {TreatmentRule::landmark, 50, "F3"};
+  CHECK_THROWS_AS(if_misread(ball(), landmark_case, plan, Misread::treatment, 5), GeometryError);
+  plan.treatment.edge_mark = {};
+  CHECK_THROWS_AS(if_rule_changed(ball(), c, plan, MarkRule::drop), GeometryError);
+}

@@ -1,0 +1,518 @@
+#include "models/mri/mri_file.h"
+
+#include <unistd.h>
+
+#include <Eigen/Geometry>
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <random>
+#include <set>
+
+#include "models/files/error.h"
+#include "tests/support/nifti_writer.h"
+
+using namespace scalpmark;
+using Eigen::Matrix4d;
+using Eigen::Vector3d;
+using tests::NiftiFile;
+
+namespace {
+
+const Vector3d semi_axes{72, 92, 80};  // mm; an adult head's, roughly
+
+/// First-order distance from the ellipsoid: exact on it, positive outside.
+double outside_by(const Vector3d& p) {
+  const double f = p.cwiseQuotient(semi_axes).norm();
+  if (f < 0.1) return -semi_axes.minCoeff();
+  return (f - 1) * f / p.cwiseQuotient(semi_axes.cwiseProduct(semi_axes)).norm();
+}
+
+/// 1 inside, 0 outside, as a scanner with a Gaussian point spread of `blur_mm` would see a flat edge: one
+/// half exactly on the surface.
+double edge(double outside_mm, double blur_mm = 1.2) {
+  return 0.5 * std::erfc(outside_mm / (blur_mm * std::sqrt(2.0)));
+}
+
+double head_at(const Vector3d& p) {
+  return edge(outside_by(p));
+}
+
+Matrix4d placed(const Vector3d& voxel_mm, const Vector3d& first_voxel) {
+  Matrix4d m = Matrix4d::Identity();
+  m.topLeftCorner<3, 3>() = voxel_mm.asDiagonal();
+  m.topRightCorner<3, 1>() = first_voxel;
+  return m;
+}
+
+/// A scan of `intensity(world mm)` on a block that `to_world` places.
+NiftiFile scan(const Matrix4d& to_world, const std::array<int, 3>& size,
+               const std::function<double(const Vector3d&)>& intensity) {
+  NiftiFile file;
+  file.set_sform(to_world);
+  file.fill(size[0], size[1], size[2], [&](int i, int j, int k) {
+    return intensity((to_world * Eigen::Vector4d(i, j, k, 1)).head<3>());
+  });
+  return file;
+}
+
+const std::array<int, 3> usual_size{100, 124, 110};
+NiftiFile usual_scan(const std::function<double(const Vector3d&)>& intensity) {
+  return scan(placed({1.6, 1.6, 1.6}, {-79.3, -98.6, -87.1}), usual_size, intensity);
+}
+
+class Folder {
+public:
+  Folder() : path_(std::filesystem::temp_directory_path() / ("scalpmark-mri-" + std::to_string(::getpid()))) {
+    std::filesystem::create_directories(path_);
+  }
+  ~Folder() {
+    std::error_code ignored;
+    std::filesystem::remove_all(path_, ignored);
+  }
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+  [[nodiscard]] std::filesystem::path operator/(const std::string& name) const { return path_ / name; }
+
+private:
+  std::filesystem::path path_;
+};
+
+models::SkinImport read(const NiftiFile& file, const std::string& name = "head.nii") {
+  const Folder folder;
+  file.write(folder / name);
+  return models::read_mri(folder / name);
+}
+
+long euler_number(const geometry::Surface& skin) {
+  std::set<std::pair<int, int>> edges;
+  for (const auto& t : skin.triangles())
+    for (std::size_t k = 0; k < 3; ++k) edges.insert(std::minmax(t[k], t[(k + 1) % 3]));
+  return static_cast<long>(skin.vertices().size()) - static_cast<long>(edges.size()) +
+         static_cast<long>(skin.triangles().size());
+}
+
+struct Distance {
+  double mean = 0, worst = 0, shift = 0;  // mm; shift = signed mean, positive = too far out
+};
+
+Distance from_ellipsoid(const geometry::Surface& skin,
+                        const std::function<bool(const Vector3d&)>& counts = {}) {
+  Distance d;
+  double n = 0;
+  for (const auto& v : skin.vertices()) {
+    if (counts && !counts(v)) continue;
+    const double out = outside_by(v);
+    d.mean += std::abs(out);
+    d.shift += out;
+    d.worst = std::max(d.worst, std::abs(out));
+    ++n;
+  }
+  REQUIRE(n > 1000);
+  d.mean /= n;
+  d.shift /= n;
+  return d;
+}
+
+/// What every skin must be: closed, one sphere-like piece, outward, within the budget of triangles.
+void check_is_a_skin(const geometry::Surface& skin) {
+  CHECK(skin.is_closed());
+  CHECK(euler_number(skin) == 2);
+  CHECK(skin.triangles().size() <= 150000);
+  double six = 0;
+  for (const auto& t : skin.triangles())
+    six += skin.vertex(t[0]).dot(skin.vertex(t[1]).cross(skin.vertex(t[2])));
+  CHECK(six > 0);
+}
+
+std::string refusal(const std::filesystem::path& file) {
+  try {
+    (void)models::read_mri(file);
+  } catch (const models::ModelError& error) {
+    return error.what();
+  }
+  return "(accepted)";
+}
+
+std::string refusal(const NiftiFile& file, double keep = 1, const std::string& name = "head.nii") {
+  const Folder folder;
+  file.write(folder / name, keep);
+  return refusal(folder / name);
+}
+
+/// A file whose header is fit to be spoiled: a small block.
+NiftiFile small_block() {
+  NiftiFile file;
+  file.fill(20, 20, 20, [](int i, int j, int k) { return (i + j + k) % 7; });
+  return file;
+}
+
+}  // namespace
+
+TEST_CASE("the skin of a blurred ellipsoid is found to a tenth of a millimetre") {
+  const auto found = read(usual_scan([](const Vector3d& p) { return 900 * head_at(p); }));
+  check_is_a_skin(found.skin);
+  const Distance d = from_ellipsoid(found.skin);
+  CAPTURE(d.mean, d.worst, d.shift);
+  CHECK(d.mean < 0.1);
+  CHECK(d.worst < 0.5);
+  CHECK(found.notes.empty());
+}
+
+TEST_CASE("a cavity, a channel to the air and a crumb outside leave no mark on the skin") {
+  const auto found = read(usual_scan([](const Vector3d& p) {
+    double tissue = head_at(p);
+    tissue *= 1 - edge((p - Vector3d(10, 20, 5)).norm() - 25);   // a cavity
+    const double off_axis = std::hypot(p.y() + 10, p.z() - 10);  // an ear canal, 5 mm wide
+    if (p.x() > 0) tissue *= 1 - edge(off_axis - 2.5, 0.8);
+    return 900 * std::max(tissue, edge((p - Vector3d(-70, 85, -70)).norm() - 4));  // a crumb in the air
+  }));
+  check_is_a_skin(found.skin);
+  const Distance d = from_ellipsoid(
+      found.skin, [](const Vector3d& v) { return v.x() < 0 || std::hypot(v.y() + 10, v.z() - 10) > 8; });
+  CAPTURE(d.mean, d.worst, d.shift);
+  CHECK(d.mean < 0.1);
+  CHECK(d.worst < 0.5);
+  for (const auto& v : found.skin.vertices()) CHECK_FALSE(outside_by(v) < -15);  // no further down the canal
+}
+
+TEST_CASE("noise in air and tissue does not break up the skin") {
+  std::mt19937 random(7);
+  for (const double sigma : {0.05, 0.08}) {
+    std::normal_distribution<double> noise(0, sigma);
+    // Magnitude images: the air's noise is Rayleigh distributed (Gudbjartsson and Patz 1995, Magn Reson Med
+    // 34:910).
+    const auto found = read(usual_scan(
+        [&](const Vector3d& p) { return 900 * std::hypot(head_at(p) + noise(random), noise(random)); }));
+    check_is_a_skin(found.skin);
+    const Distance d = from_ellipsoid(found.skin);
+    CAPTURE(sigma, d.mean, d.worst, d.shift);
+    CHECK(d.mean < 0.35);
+    CHECK(std::abs(d.shift) < 0.15);
+    CHECK(d.worst < 2);
+  }
+}
+
+TEST_CASE("uneven illumination by a factor of two moves the skin by little") {
+  const auto found =
+      read(usual_scan([](const Vector3d& p) { return 900 * head_at(p) * std::pow(2, p.x() / 144 + 0.2); }));
+  check_is_a_skin(found.skin);
+  const Distance d = from_ellipsoid(found.skin);
+  CAPTURE(d.mean, d.worst, d.shift);
+  CHECK(d.mean < 0.15);
+  CHECK(d.worst < 0.6);
+}
+
+TEST_CASE("a neck cut off by the volume ends in a flat face, airway and all") {
+  const auto found =
+      read(scan(placed({1.6, 1.6, 1.6}, {-79.3, -98.6, -40}), {100, 124, 80}, [](const Vector3d& p) {
+        const double airway = edge(std::hypot(p.x(), p.y() + 5) - 9);
+        return 900 * head_at(p) * (p.z() < 0 ? 1 - airway : 1);
+      }));
+  check_is_a_skin(found.skin);
+  const double floor_z = -40 - 0.8;  // half a voxel past the last slice
+  double lowest = 0;
+  for (const auto& v : found.skin.vertices()) lowest = std::min(lowest, v.z());
+  CHECK(lowest == Approx(floor_z).margin(0.01));
+  int on_floor = 0;
+  for (const auto& v : found.skin.vertices()) {
+    if (v.z() < floor_z + 0.1) ++on_floor;
+    if (outside_by(v) < -3) CHECK(v.z() == Approx(floor_z).margin(0.1));
+  }
+  CHECK(on_floor > 1000);
+  const Distance d = from_ellipsoid(found.skin, [&](const Vector3d& v) { return v.z() > floor_z + 3; });
+  CHECK(d.mean < 0.1);
+}
+
+TEST_CASE("voxels longer one way still give the skin") {
+  const auto found = read(scan(placed({1.1, 1.3, 2.5}, {-79.3, -98.6, -87.1}), {145, 152, 71},
+                               [](const Vector3d& p) { return 900 * head_at(p); }));
+  check_is_a_skin(found.skin);
+  const Distance d = from_ellipsoid(found.skin);
+  CAPTURE(d.mean, d.worst, d.shift);
+  CHECK(d.mean < 0.15);
+}
+
+TEST_CASE("the same head gives the same skin however its voxels are stored") {
+  // The head is lopsided in every direction, so that a flipped axis shows.
+  const Vector3d centre{4, -7, 11};
+  const auto lopsided = [&](const Vector3d& p) {
+    const double bump = edge((p - centre - Vector3d(50, 50, 50)).norm() - 22);
+    return 900 * std::max(head_at(p - centre), bump);
+  };
+  const auto outside = [&](const Vector3d& p) {
+    return std::min(outside_by(p - centre), (p - centre - Vector3d(50, 50, 50)).norm() - 22);
+  };
+  const auto check = [&](const models::SkinImport& found) {
+    check_is_a_skin(found.skin);
+    double mean = 0, worst = 0;
+    for (const auto& v : found.skin.vertices()) {
+      mean += std::abs(outside(v));
+      worst = std::max(worst, std::abs(outside(v)));
+    }
+    CHECK(mean / static_cast<double>(found.skin.vertices().size()) < 0.1);
+    CHECK(worst < 1.5);  // in the crease about the bump
+  };
+  const Vector3d low = centre - Vector3d(82, 101, 90);
+  const Matrix4d upright = placed({1.6, 1.6, 1.6}, low);
+  const std::array<int, 3> size{104, 128, 114};
+
+  SECTION("right-handed sform") {
+    check(read(scan(upright, size, lopsided)));
+  }
+  SECTION("left-handed sform, gzipped") {
+    Matrix4d m = upright;
+    m.col(3) += m.col(0) * (size[0] - 1);
+    m.col(0) *= -1;
+    check(read(scan(m, size, lopsided), "head.nii.gz"));
+  }
+  SECTION("slices from left to right, turned by 20 degrees, other byte order") {
+    Matrix4d m = Matrix4d::Identity();
+    const Eigen::Matrix3d turned = Eigen::AngleAxisd(0.35, Vector3d(1, 2, 3).normalized()).toRotationMatrix();
+    m.col(0).head<3>() = turned * Vector3d(0, 1.7, 0);
+    m.col(1).head<3>() = turned * Vector3d(0, 0, -1.7);
+    m.col(2).head<3>() = turned * Vector3d(-1.7, 0, 0);
+    const std::array<int, 3> turned_size{130, 120, 110};
+    m.col(3).head<3>() = centre - m.topLeftCorner<3, 3>() * Vector3d(64.5, 59.5, 54.5);
+    NiftiFile file = scan(m, turned_size, lopsided);
+    file.swapped = true;
+    check(read(file));
+  }
+  SECTION("16 bits with slope and intercept") {
+    NiftiFile file = scan(upright, size, lopsided);
+    file.kind = NiftiFile::Kind::i16;
+    file.slope = -0.05F;
+    file.intercept = 700;
+    for (double& v : file.value) v = (v - 700) / -0.05;
+    check(read(file));
+  }
+  SECTION("qform only, turned, with slices in reverse (qfac -1)") {
+    // Rotation from the quaternion and qfac as nifti1.h defines them (method 2), by Eigen instead.
+    const Eigen::Quaterniond q(Eigen::AngleAxisd(0.4, Vector3d(2, -1, 1).normalized()));
+    Matrix4d m = Matrix4d::Identity();
+    m.topLeftCorner<3, 3>() = q.toRotationMatrix() * Vector3d(1.7, 1.6, -1.5).asDiagonal();
+    const std::array<int, 3> turned_size{118, 140, 134};
+    m.col(3).head<3>() = centre - m.topLeftCorner<3, 3>() * Vector3d(58.5, 69.5, 66.5);
+    NiftiFile file = scan(m, turned_size, lopsided);
+    file.sform = {};
+    file.sform_code = 0;
+    file.qform_code = 1;
+    file.pixdim[0] = -1;
+    const double sign = q.w() < 0 ? -1 : 1;
+    file.quaternion = {static_cast<float>(sign * q.x()), static_cast<float>(sign * q.y()),
+                       static_cast<float>(sign * q.z()), static_cast<float>(m(0, 3)),
+                       static_cast<float>(m(1, 3)),      static_cast<float>(m(2, 3))};
+    check(read(file));
+  }
+  SECTION("an sform beside qfac -1 goes before the qform") {
+    NiftiFile file = scan(upright, size, lopsided);
+    file.pixdim[0] = -1;
+    file.qform_code = 1;
+    file.quaternion = {0, 0, 0, 300, 300, 300};
+    check(read(file));
+  }
+  SECTION("a frame in metres") {
+    NiftiFile file = scan(upright, size, lopsided);
+    for (float& f : file.sform) f *= 0.001F;
+    for (std::size_t i = 1; i <= 3; ++i) file.pixdim[i] *= 0.001F;
+    file.units = 1;
+    check(read(file));
+  }
+  SECTION("the first of two volumes, said") {
+    NiftiFile file = scan(upright, size, lopsided);
+    const std::vector<double> first = file.value;
+    file.value.insert(file.value.end(), first.rbegin(), first.rend());
+    file.dim[0] = 4;
+    file.dim[4] = 2;
+    const auto found = read(file);
+    check(found);
+    REQUIRE(found.notes.size() == 1);
+    CHECK(found.notes[0] == "Took the first of 2 volumes in the file.");
+  }
+  SECTION("one volume in four dimensions, some voxels without a number, said") {
+    NiftiFile file = scan(upright, size, lopsided);
+    file.dim[0] = 4;
+    file.value[5] = std::numeric_limits<double>::quiet_NaN();
+    file.value[file.value.size() / 2] = std::numeric_limits<double>::infinity();
+    const auto found = read(file);
+    check(found);
+    REQUIRE(found.notes.size() == 1);
+    CHECK(found.notes[0] == "Took 2 voxels without a number for air.");
+  }
+  SECTION("a broken sform beside a sound qform") {
+    NiftiFile file = scan(upright, size, lopsided);
+    file.sform = {};
+    file.qform_code = 1;
+    file.quaternion = {
+        0, 0, 0, static_cast<float>(low.x()), static_cast<float>(low.y()), static_cast<float>(low.z())};
+    const auto found = read(file);
+    check(found);
+    CHECK(found.notes.size() == 1);
+  }
+}
+
+TEST_CASE("progress is told and goes forward") {
+  const Folder folder;
+  usual_scan([](const Vector3d& p) { return 900 * head_at(p); }).write(folder / "head.nii");
+  std::vector<double> fractions;
+  (void)models::read_mri(folder / "head.nii", [&](const std::string& what, double fraction) {
+    CHECK_FALSE(what.empty());
+    fractions.push_back(fraction);
+  });
+  REQUIRE(fractions.size() >= 4);
+  CHECK(std::is_sorted(fractions.begin(), fractions.end()));
+  CHECK(fractions.back() == 1.0);
+}
+
+TEST_CASE("a file that is no NIfTI volume is refused in a sentence") {
+  const Folder folder;
+  CHECK_THAT(refusal(folder / "none.nii"), Catch::Contains("none.nii does not exist"));
+  CHECK_THAT(refusal(folder / "."), Catch::Contains("is a folder"));
+  CHECK_THAT(refusal("/dev/zero"), Catch::Contains("is not a plain file"));
+  std::ofstream(folder / "empty.nii").flush();
+  CHECK_THAT(refusal(folder / "empty.nii"), Catch::Contains("too short"));
+  std::ofstream(folder / "text.nii") << std::string(5000, 'x');
+  CHECK_THAT(refusal(folder / "text.nii"), Catch::Contains("is not a NIfTI volume"));
+  std::ofstream(folder / "half.nii.gz") << "\x1f\x8b\x08garbage";
+  CHECK_THAT(refusal(folder / "half.nii.gz"), Catch::Contains("too short or too damaged"));
+
+  NiftiFile file = small_block();
+  file.magic = "ni1";
+  CHECK_THAT(refusal(file), Catch::Contains("in two files"));
+  file.magic = "xyz";
+  CHECK_THAT(refusal(file), Catch::Contains("is not a NIfTI volume"));
+  file = small_block();
+  file.header_size = 540;
+  CHECK_THAT(refusal(file), Catch::Contains("NIfTI-2"));
+}
+
+TEST_CASE("a header that lies is refused before anything is allocated") {
+  NiftiFile file = small_block();
+  SECTION("more voxels than the file holds") {
+    file.dim[3] = 900;
+    CHECK_THAT(refusal(file), Catch::Contains("ends before the last voxel"));
+  }
+  SECTION("cut short") {
+    CHECK_THAT(refusal(file, 0.7), Catch::Contains("ends before the last voxel"));
+  }
+  SECTION("cut short, gzipped") {
+    CHECK_THAT(refusal(file, 0.7, "head.nii.gz"), Catch::Contains("ends before the last voxel"));
+  }
+  SECTION("longer than 1024") {
+    file.dim[1] = 30000;
+    CHECK_THAT(refusal(file), Catch::Contains("more than 1024"));
+  }
+  SECTION("more than 512 MB") {
+    file.dim = {3, 1024, 1024, 1024, 1, 1, 1, 1};
+    CHECK_THAT(refusal(file), Catch::Contains("larger than 512 MB"));
+  }
+  SECTION("no dimensions") {
+    file.dim[0] = 0;
+    CHECK_THAT(refusal(file), Catch::Contains("number of dimensions"));
+  }
+  SECTION("a side of zero or less") {
+    const auto axis = GENERATE(1U, 2U, 3U);
+    const auto length = GENERATE(std::int16_t{0}, std::int16_t{-5});
+    file.dim[axis] = length;
+    CHECK_THAT(refusal(file), Catch::Contains("claims a side of"));
+  }
+  SECTION("no volumes") {
+    file.dim[0] = 4;
+    file.dim[4] = 0;
+    CHECK_THAT(refusal(file), Catch::Contains("claims a side of 0"));
+  }
+  SECTION("a picture") {
+    file.dim[0] = GENERATE(std::int16_t{2}, std::int16_t{3});
+    file.dim[3] = 1;
+    CHECK_THAT(refusal(file), Catch::Contains("single picture"));
+  }
+  SECTION("voxel size") {
+    const auto axis = GENERATE(1U, 2U, 3U);
+    file.pixdim[axis] = GENERATE(0.0F, -1.0F, std::numeric_limits<float>::quiet_NaN(),
+                                 std::numeric_limits<float>::infinity());
+    CHECK_THAT(refusal(file), Catch::Contains("no usable voxel size"));
+  }
+  SECTION("colours") {
+    file.kind = NiftiFile::Kind::rgb;
+    CHECK_THAT(refusal(file), Catch::Contains("instead of intensities"));
+  }
+  SECTION("voxels start nowhere") {
+    file.offset = GENERATE(0.0F, -352.0F, 352.5F, 1e20F, std::numeric_limits<float>::quiet_NaN());
+    CHECK_THAT(refusal(file), Catch::Contains("where the voxels start"));
+  }
+}
+
+TEST_CASE("a volume without a usable world frame is refused") {
+  NiftiFile file = small_block();
+  SECTION("neither sform nor qform") {
+    file.sform_code = 0;
+  }
+  SECTION("not a number") {
+    file.sform[3] = std::numeric_limits<float>::quiet_NaN();
+  }
+  SECTION("flattened") {
+    file.sform = {1, 0, 0, 0, 1, 0, 0, 0, 0, 0, 1, 0};
+  }
+  SECTION("microscopic") {
+    file.sform = {1e-6F, 0, 0, 0, 0, 1e-6F, 0, 0, 0, 0, 1e-6F, 0};
+  }
+  SECTION("astronomic") {
+    file.sform = {1e6F, 0, 0, 0, 0, 1e6F, 0, 0, 0, 0, 1e6F, 0};
+  }
+  SECTION("far away") {
+    file.sform[7] = 1e30F;
+  }
+  CHECK_THAT(refusal(file), Catch::Contains("says nowhere usable where its voxels lie"));
+}
+
+TEST_CASE("a volume without a head is refused") {
+  const auto no_head = Catch::Contains("shows no head that stands out from the air");
+  SECTION("every voxel alike") {
+    CHECK_THAT(refusal(usual_scan([](const Vector3d&) { return 5; })), no_head);
+  }
+  SECTION("no number anywhere") {
+    CHECK_THAT(refusal(usual_scan([](const Vector3d&) { return std::numeric_limits<double>::quiet_NaN(); })),
+               Catch::Contains("no intensity that is a number"));
+  }
+  SECTION("a ball of 60 mm") {
+    CHECK_THAT(refusal(usual_scan([](const Vector3d& p) { return 900 * edge(p.norm() - 30); })), no_head);
+  }
+  SECTION("a metre long") {
+    const auto file = scan(placed({8, 8, 8}, {-400, -480, -430}), {101, 121, 109},
+                           [](const Vector3d& p) { return 900 * edge(outside_by(p / 5) * 5, 8); });
+    CHECK_THAT(refusal(file), no_head);
+  }
+  SECTION("noise only") {
+    std::mt19937 random(3);
+    std::normal_distribution<double> noise(0, 50);
+    CHECK_THAT(refusal(usual_scan([&](const Vector3d&) { return std::hypot(noise(random), noise(random)); })),
+               no_head);
+  }
+  SECTION("tissue to every edge") {
+    CHECK_THAT(refusal(usual_scan([](const Vector3d& p) { return 900 * (1 - head_at(p)); })), no_head);
+  }
+}
+
+// The volume that the Debian package mricron-data installs: one person averaged over 27 scans, 1 mm, cropped
+// at the neck and at the ears.
+TEST_CASE("the template head comes out as one clean skin") {
+  const std::filesystem::path file = "/usr/share/mricron/templates/ch2.nii.gz";
+  if (!std::filesystem::exists(file)) {
+    WARN("skipped: " << file << " is not there; install mricron-data");
+    return;
+  }
+  const auto found = models::read_mri(file);
+  CHECK(found.skin.is_closed());
+  CHECK(found.skin.triangles().size() <= 150000);
+  CHECK(found.skin.triangles().size() > 100000);
+  CHECK(euler_number(found.skin) == 2);
+  Eigen::AlignedBox3d box;
+  for (const auto& v : found.skin.vertices()) box.extend(v);
+  // The volume's own sides (header: 181 x 217 x 181 voxels from -90, -125, -71) and a head between them.
+  CHECK(box.min().z() == Approx(-71.5).margin(0.1));
+  CHECK(box.max().z() > 95);
+  CHECK(box.max().z() < 109);
+  CHECK(box.sizes().x() > 140);
+  CHECK(box.sizes().x() < 181.1);
+  CHECK(box.sizes().y() > 180);
+  CHECK(box.sizes().y() < 217.1);
+}

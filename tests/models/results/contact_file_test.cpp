@@ -1,0 +1,43 @@
+#include "models/results/contact_file.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include "geometry/plan/solve.h"
+#include "models/coils/coil_library.h"
+#include "tests/support/heads.h"
+#include "tests/support/json_schema.h"
+
+using namespace scalpmark;
+using nlohmann::ordered_json;
+using tests::JsonSchema;
+
+TEST_CASE("a contact's file is valid by its schema and says what the contact says, with every coil") {
+  const geometry::Head head = tests::lopsided_head(5);
+  for (const auto& coil : models::coils())
+    for (const geometry::Tilt tilt : {geometry::Tilt{}, geometry::Tilt{8, -4}}) {
+      geometry::Case entered;
+      entered.coil_model = coil;
+      entered.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
+      entered.coil.lift_mm = 3;
+      const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
+      const models::ContactAsked asked{"treatment", plan.treatment, {2, 8, tilt}};
+      const auto c = geometry::contact(head, entered, plan.treatment, asked.options);
+      const std::string text = models::contact_json(c, entered, asked);
+      CHECK(JsonSchema("contact.schema.json").objection(text).empty());
+      const auto json = ordered_json::parse(text);
+      CHECK(json["coil"] == coil.model);
+      CHECK(json["lift_mm"].get<double>() == Approx(c.lift_mm).margin(0.0005));
+      CHECK(json["cap_mm"] == 2);
+      CHECK(json["touches"].size() == c.touches.size());
+      CHECK(json["gaps"].size() == c.map.size());
+      REQUIRE(json["wings"].size() == c.wings.size());
+      CHECK(json["wings"][0]["most_mm"].get<double>() == Approx(c.wings[0].most_mm).margin(0.0005));
+      CHECK(json["askew"].is_null() == (tilt.roll_deg == 0));
+      CHECK(json["sentences"].size() == c.sentences.size());
+      if (tilt.roll_deg != 0) {
+        CHECK(json["tilt"]["pitch_deg"] == -4);
+        CHECK(json["askew"]["cortex"].is_null());  // this head has none
+      }
+    }
+}

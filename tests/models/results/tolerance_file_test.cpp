@@ -1,0 +1,52 @@
+#include "models/results/tolerance_file.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include "geometry/plan/solve.h"
+#include "models/cases/case_file.h"
+#include "models/coils/coil_library.h"
+#include "tests/support/heads.h"
+#include "tests/support/json_schema.h"
+
+using namespace scalpmark;
+using nlohmann::ordered_json;
+using tests::JsonSchema;
+
+TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance says") {
+  const geometry::Head head = tests::sphere_head(90, 5);
+  geometry::Case entered;
+  entered.coil_model = models::coil("figure-8-70");
+  const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
+  for (const int placements : {0, 40}) {
+    const geometry::ToleranceOptions options{.placements = placements, .seed = 7};
+    const auto t = geometry::tolerance(head, entered, plan, entered.errors, options);
+    const std::string text = models::tolerance_json(t, plan, entered.errors, options);
+    CHECK(JsonSchema("tolerance.schema.json").objection(text).empty());
+    const auto json = ordered_json::parse(text);
+    CHECK(json["errors"]["fiducial_mm"] == entered.errors.fiducial_mm);
+    CHECK(json["seed"] == 7);
+    CHECK(json["first_order"]["mean_mm"].get<double>() == Approx(t.first_order.mean_mm).margin(0.0005));
+    CHECK(json["first_order"]["ellipse_95"]["long_mm"].get<double>() ==
+          Approx(t.first_order.most.long_mm).margin(0.0005));
+    CHECK(json["pulses"].size() == t.pulses.size());
+    CHECK(json["habit"] == t.habit);
+    REQUIRE(json["causes"].size() == t.causes.size());
+    CHECK(json["causes"][0]["share"].get<double>() == Approx(t.causes[0].share).margin(1e-4));
+    if (placements == 0)
+      CHECK(json["sampled"].is_null());
+    else
+      CHECK(json["sampled"]["most_within_mm"].get<double>() == Approx(t.most_mm).margin(0.0005));
+  }
+}
+
+TEST_CASE("a case keeps the errors its user changed, and no others") {
+  models::CaseFile kept = models::default_case();
+  CHECK(models::case_json(kept).find("errors") == std::string::npos);
+  kept.entered.errors.tape_mm = 2.5;
+  kept.entered.errors.other_rule_percent = 0;
+  const std::string text = models::case_json(kept);
+  CHECK(JsonSchema("case.schema.json").objection(text).empty());
+  const auto again = models::parse_case(text, ".", "case.json");
+  CHECK(again.entered.errors == kept.entered.errors);
+}

@@ -1,0 +1,114 @@
+#include "viewer/teach/lesson.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+#include "geometry/plan/solve.h"
+#include "tests/support/coils.h"
+#include "tests/support/heads.h"
+
+using namespace scalpmark;
+using namespace scalpmark::viewer;
+
+namespace {
+
+const geometry::Head& ball() {
+  static const geometry::Head head = tests::sphere_head(90, 5);
+  return head;
+}
+
+geometry::Case plain_case() {
+  geometry::Case c;
+  c.coil_model = tests::flat_coil();
+  return c;
+}
+
+}  // namespace
+
+TEST_CASE("the lesson walks the procedure in the order in which staff do it") {
+  const geometry::Case c = plain_case();
+  const auto steps = lesson(c, geometry::solve(ball(), c));
+  std::vector<LessonTopic> topics;
+  for (const auto& s : steps) topics.push_back(s.topic);
+  using enum LessonTopic;
+  CHECK(topics ==
+        std::vector<LessonTopic>{measure, halve, cross, offset, forward, grid, twitch, treat, mark_edge});
+  for (const auto& s : steps) {
+    CHECK_FALSE(s.title.empty());
+    CHECK(s.caption.back() == '.');
+    CHECK(s.shown.has(Thing::skin));
+  }
+}
+
+// On the sphere both tapes are half great circles: 90 pi mm, 28.3 cm, half of it 14.1 cm (elementary
+// geometry).
+TEST_CASE("captions say the case's own numbers, in centimetres and whole degrees") {
+  geometry::Case c = plain_case();
+  c.side = geometry::Side::right;
+  c.search.lateral_mm = 45;
+  c.search.anterior_mm = -10;
+  c.search.pitch_mm = 8;
+  c.coil.angle_deg = 40;
+  c.treatment.distance_mm = 55;
+  const auto steps = lesson(c, geometry::solve(ball(), c));
+  const auto caption = [&](LessonTopic t) {
+    return std::find_if(steps.begin(), steps.end(), [&](const LessonStep& s) { return s.topic == t; })
+        ->caption;
+  };
+  CHECK_THAT(caption(LessonTopic::measure), Catch::Contains("28.3 cm"));
+  CHECK_THAT(caption(LessonTopic::halve), Catch::Contains("is 14.1 cm"));
+  CHECK_THAT(caption(LessonTopic::offset), Catch::Contains("4.5 cm") && Catch::Contains("right ear"));
+  CHECK_THAT(caption(LessonTopic::forward),
+             Catch::Contains("1.0 cm backward") && Catch::Contains("40\u00b0 toward the midline"));
+  CHECK_THAT(caption(LessonTopic::grid), Catch::Contains("0.8 cm apart"));
+  CHECK_THAT(caption(LessonTopic::twitch), Catch::Contains("left hand"));  // the other side's hand answers
+  CHECK_THAT(caption(LessonTopic::treat), Catch::Contains("5.5 cm forward"));
+  CHECK_THAT(caption(LessonTopic::mark_edge), Catch::Contains("6.0 cm along the skin"));
+}
+
+TEST_CASE("each step shows only its own lines and landmarks, and all of them are in the plan") {
+  for (const auto rule : {geometry::TreatmentRule::forward, geometry::TreatmentRule::landmark}) {
+    geometry::Case c = plain_case();
+    c.treatment.rule = rule;
+    c.treatment.label = "af3";  // as typed
+    const geometry::Plan plan = geometry::solve(ball(), c);
+    for (const auto& step : lesson(c, plan)) {
+      const geometry::Plan part = for_step(plan, step);
+      std::set<std::string> lines, landmarks;
+      for (const auto& l : part.lines) lines.insert(l.name);
+      for (const auto& l : part.landmarks) landmarks.insert(l.name);
+      INFO(step.title);
+      CHECK(lines == step.lines);
+      CHECK(landmarks == step.landmarks);
+      CHECK(lines.empty() != step.shown.has(Thing::tapes));
+      CHECK_NOTHROW((void)placement_shown(part, step.shown));
+    }
+  }
+}
+
+TEST_CASE("tapes are laid one after the other, as far as the share of all their length says") {
+  const geometry::Case c = plain_case();
+  const geometry::Plan plan = geometry::solve(ball(), c);
+  const auto steps = lesson(c, plan);
+  const geometry::Plan whole = for_step(plan, steps.front());
+  const auto length = [](const geometry::Plan& p, const std::string& name) {
+    double mm = 0;
+    for (const auto& line : p.lines)
+      for (size_t i = 1; line.name == name && i < line.points.size(); ++i)
+        mm += (line.points[i] - line.points[i - 1]).norm();
+    return mm;
+  };
+  // Two half great circles: 90 pi mm each (elementary geometry), less what straight pieces cut short.
+  const double tape_mm = length(whole, "midline");
+  CHECK(tape_mm == Approx(90 * M_PI).epsilon(0.01));
+  const geometry::Plan quarter = laid_so_far(whole, {"midline", "coronal"}, 0.25);
+  CHECK(length(quarter, "midline") == Approx(tape_mm / 2).epsilon(0.01));
+  CHECK(length(quarter, "coronal") == 0);
+  const geometry::Plan most = laid_so_far(whole, {"midline", "coronal"}, 0.75);
+  CHECK(length(most, "midline") == Approx(tape_mm));
+  CHECK(length(most, "coronal") == Approx(tape_mm / 2).epsilon(0.01));
+  // One that is there already stays.
+  CHECK(length(laid_so_far(whole, {"coronal"}, 0), "midline") == Approx(tape_mm));
+  CHECK(length(laid_so_far(whole, {"coronal"}, 0), "coronal") == 0);
+  CHECK(length(laid_so_far(whole, {"coronal"}, 1), "coronal") == Approx(length(whole, "coronal")));
+}

@@ -1,0 +1,122 @@
+#include "geometry/hands/check.h"
+
+#include <catch2/catch.hpp>
+
+#include "tests/viewer/window/bench.h"
+
+using namespace scalpmark;
+using namespace scalpmark::window;
+
+namespace {
+
+void click_at(MainWindow& w, const Eigen::Vector3d& at) {
+  QTest::mouseClick(&w.stage(), Qt::LeftButton, Qt::NoModifier, w.stage().position_of(at).toPoint());
+}
+
+}  // namespace
+
+TEST_CASE("today's marks clicked where the plan has them pass; the site clicked 2 cm back does not") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::check_index);
+  QTest::qWait(50);
+  const geometry::Placement treatment = w.session().plan().treatment;
+  QTest::mouseClick(w.worksheet().check()->click_button(TodaysMark::site), Qt::LeftButton);
+  CHECK(w.stage().is_pointing());
+  click_at(w, treatment.pulse);
+  REQUIRE(w.visit().mark(TodaysMark::site));
+  // The edge mark is asked for next.
+  CHECK(w.worksheet().check()->wanted() == TodaysMark::edge);
+  click_at(w, *treatment.edge_mark.tape);
+  REQUIRE(w.visit().check());
+  CHECK_FALSE(w.stage().is_pointing());
+  CHECK(w.visit().check()->verdict == geometry::Verdict::good);
+
+  // Both marks 2 cm further back than planned: the pulse goes about 2 cm too far back.
+  const auto& skin = w.session().head().head.skin();
+  const Eigen::Vector3d back = -20 * treatment.forward;
+  w.visit().set(TodaysMark::site, skin.closest(treatment.pulse + back));
+  w.visit().set(TodaysMark::edge, skin.closest(*treatment.edge_mark.tape + back));
+  REQUIRE(w.visit().check());
+  CHECK(w.visit().check()->verdict != geometry::Verdict::good);
+  CHECK(w.visit().check()->pulse_off_mm == Approx(20).margin(6));
+  // The limits are the user's.
+  opened.type(w.worksheet().check()->pulse_limit()->edit(), "4");
+  opened.type(w.worksheet().check()->angle_limit()->edit(), "45");
+  CHECK(w.visit().check()->verdict == geometry::Verdict::good);
+}
+
+TEST_CASE("today's marks are found by the tape distances the plan gives") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::check_index);
+  const geometry::Placement treatment = w.session().plan().treatment;
+  const auto enter = [&](TodaysMark which, const geometry::TapeFrom& from) {
+    QTest::mouseClick(w.worksheet().check()->tape_button(which), Qt::LeftButton);
+    const double lengths[]{from.vertex_mm, from.nasion_mm, from.left_tragus_mm};
+    for (std::size_t i = 0; i < 3; ++i)
+      opened.type(w.worksheet().check()->tape(which, i)->edit(),
+                  length_text(lengths[i], LengthUnit::centimetre));
+  };
+  enter(TodaysMark::site, treatment.pulse_tape);
+  enter(TodaysMark::edge, *treatment.edge_mark_tape);
+  opened.settle();
+  REQUIRE(w.visit().check());
+  // Tapes are typed to a millimetre.
+  CHECK(w.visit().check()->pulse_off_mm < 3);
+  CHECK(w.visit().check()->verdict == geometry::Verdict::good);
+}
+
+TEST_CASE("another head starts without marks") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.visit().set(TodaysMark::site, w.session().head().head.vertex());
+  opened.type(w.worksheet().measure()->nasion_inion()->edit(), "37");
+  opened.settle();
+  CHECK_FALSE(w.visit().mark(TodaysMark::site));
+}
+
+TEST_CASE("the coil as laid gets its tape distances, and giving them up is not undone by what is shown") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  const geometry::Placement planned = w.session().plan().treatment;
+  const auto& skin = w.session().head().head.skin();
+  w.visit().set(TodaysMark::site, skin.closest(planned.pulse));
+  w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape));
+  REQUIRE(w.visit().check());
+  REQUIRE(w.session().is_working());
+  w.session().cancel();
+  CHECK_FALSE(w.session().is_working());
+  QTest::qWait(200);
+  CHECK_FALSE(w.session().is_working());
+  REQUIRE(w.visit().check());
+  CHECK(std::isnan(w.visit().check()->as_laid.pulse_tape.vertex_mm));
+  // Entered again, they are wanted again.
+  w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape));
+  opened.settle();
+  REQUIRE(w.visit().check());
+  CHECK(w.visit().check()->as_laid.pulse_tape.vertex_mm == Approx(planned.pulse_tape.vertex_mm).margin(0.3));
+}
+
+TEST_CASE("a verdict that grows from one line to many is read whole") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  const int tall = GENERATE(800, 1080);  // with and without a scroll bar
+  w.resize(1920, tall);
+  w.worksheet().go_to(Worksheet::check_index);
+  auto* verdict = w.worksheet().check()->findChild<QLabel*>("verdict");
+  REQUIRE(verdict != nullptr);
+  for (const double backward_mm : {2.0, 15.0, 2.0, 15.0}) {
+    mark_today(w, backward_mm);
+    // The panel finds its new layout between two pictures.
+    OpenedWindow::wait_until([&] { return verdict->height() >= verdict->heightForWidth(verdict->width()); });
+    CAPTURE(backward_mm, verdict->text().toStdString());
+    // Room for the words as they break at the width that is left of the frame and its padding.
+    QTextDocument words;
+    words.setDocumentMargin(0);
+    words.setDefaultFont(verdict->font());
+    words.setHtml(verdict->text());
+    words.setTextWidth(verdict->contentsRect().width());
+    CHECK(verdict->contentsRect().height() >= words.size().height());
+  }
+}

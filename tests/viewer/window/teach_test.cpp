@@ -1,0 +1,490 @@
+#include <QAbstractButton>
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "geometry/hands/what_if.h"
+#include "models/meshes/mesh_file.h"
+#include "tests/viewer/window/bench.h"
+
+using namespace scalpmark;
+using namespace scalpmark::window;
+
+namespace {
+
+constexpr int patience_ms = 60'000;
+
+struct OpenedLesson : OpenedWindow {
+  OpenedLesson() { begin(); }
+  explicit OpenedLesson(const models::CaseFile& kept) : OpenedWindow(kept) { begin(); }
+
+  void begin() {
+    QTest::mouseClick(window.mode_button(Mode::teach), Qt::LeftButton);
+    QTest::qWait(30);
+  }
+  [[nodiscard]] int at() { return teach.player().current(); }
+  [[nodiscard]] QString progress() { return teach.bar().progress(); }
+  [[nodiscard]] const viewer::Stage& stage() { return window.stage().stage(); }
+  void draw() { (void)window.stage().picture(); }
+  void press(QWidget* on, Qt::Key key) { QTest::keyClick(on, key); }
+  void pick(WhatIfControls::Kind kind) {
+    QTest::mouseClick(teach.panel().what_if()->button(kind), Qt::LeftButton, Qt::NoModifier, QPoint(8, 8));
+    QTest::qWait(10);
+  }
+  [[nodiscard]] const DrawnNote* note(const QString& text) {
+    draw();
+    for (const DrawnNote& each : window.stage().drawn_notes())
+      if (each.text == text) return &each;
+    return nullptr;
+  }
+};
+
+models::CaseFile right_sided() {
+  models::CaseFile kept = demo_case();
+  kept.entered.side = geometry::Side::right;
+  return kept;
+}
+
+std::set<std::string> names_of(const std::vector<viewer::Mark>& marks) {
+  std::set<std::string> names;
+  for (const viewer::Mark& mark : marks)
+    if (mark.visible) names.insert(mark.name);
+  return names;
+}
+
+}  // namespace
+
+TEST_CASE("Teach opens on the first of nine steps with the worksheet out of the way") {
+  OpenedLesson opened;
+  CHECK(opened.window.mode() == Mode::teach);
+  CHECK_FALSE(opened.window.worksheet().isVisible());
+  CHECK(opened.teach.panel().isVisible());
+  CHECK(opened.teach.bar().isVisible());
+  CHECK(opened.progress() == "Step 1 of 9");
+  CHECK(opened.teach.panel().steps()->count() == 9);
+  CHECK(opened.teach.bar().play()->hasFocus());
+  // 36.2 and 36.8 cm are the demo case's tapes (README).
+  CHECK(opened.teach.bar().caption().contains("36.2 cm"));
+  CHECK(opened.teach.bar().caption().contains("36.8 cm"));
+}
+
+TEST_CASE("every step is reached by keys, whatever has the focus") {
+  OpenedLesson opened;
+  const std::vector<QWidget*> holders{&opened.window.stage(), opened.teach.panel().steps(),
+                                      opened.teach.bar().play(),
+                                      opened.teach.panel().what_if()->button(WhatIfControls::nothing),
+                                      opened.window.mode_button(Mode::teach)};
+  for (QWidget* holder : holders) {
+    holder->setFocus();
+    INFO(holder->metaObject()->className());
+    for (int i = 1; i < 9; ++i) {
+      opened.press(holder, Qt::Key_PageDown);
+      REQUIRE(opened.at() == i);
+      CHECK(opened.progress() == QString("Step %1 of 9").arg(i + 1));
+      CHECK(opened.teach.panel().steps()->currentRow() == i);
+    }
+    opened.press(holder, Qt::Key_PageDown);  // there is nothing after the last
+    CHECK(opened.at() == 8);
+    for (int i = 7; i >= 0; --i) {
+      opened.press(holder, Qt::Key_PageUp);
+      REQUIRE(opened.at() == i);
+    }
+    opened.press(holder, Qt::Key_PageUp);
+    CHECK(opened.at() == 0);
+  }
+  // The list goes by its arrow keys too.
+  QListWidget* list = opened.teach.panel().steps();
+  list->setFocus();
+  opened.press(list, Qt::Key_Down);
+  CHECK(opened.at() == 1);
+  opened.press(list, Qt::Key_End);
+  CHECK(opened.at() == 8);
+  opened.press(list, Qt::Key_Home);
+  CHECK(opened.at() == 0);
+}
+
+TEST_CASE("every step is reached by mouse, from the list and by the buttons") {
+  OpenedLesson opened;
+  QListWidget* list = opened.teach.panel().steps();
+  for (const int step : {4, 0, 8, 3, 5, 1, 7, 2, 6}) {
+    const QRect row = list->visualItemRect(list->item(step));
+    REQUIRE(list->viewport()->rect().contains(row));  // all in sight without scrolling
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, Qt::NoModifier, row.center());
+    CHECK(opened.at() == step);
+  }
+  opened.teach.player().go_to(0);
+  CHECK_FALSE(opened.teach.bar().previous()->isEnabled());
+  for (int i = 1; i < 9; ++i) {
+    QTest::mouseClick(opened.teach.bar().next(), Qt::LeftButton);
+    CHECK(opened.at() == i);
+  }
+  CHECK_FALSE(opened.teach.bar().next()->isEnabled());
+  QTest::mouseClick(opened.teach.bar().previous(), Qt::LeftButton);
+  CHECK(opened.at() == 7);
+}
+
+TEST_CASE("each step has its own words and its own things on the stage, seen from its own side") {
+  for (const bool right : {false, true}) {
+    OpenedLesson opened(right ? right_sided() : demo_case());
+    const auto& axes = opened.window.session().head().head.axes();
+    std::set<QString> captions;
+    std::set<std::set<std::string>> shown;
+    for (int i = 0; i < 9; ++i) {
+      opened.teach.player().go_to(i);
+      INFO("step " << i + 1 << (right ? ", right side" : ", left side"));
+      captions.insert(opened.teach.bar().caption());
+      opened.draw();
+      auto names = names_of(opened.stage().marks());
+      for (const auto& label : opened.stage().labels()) names.insert(label.wish.text);
+      shown.insert(names);
+      // Nobody is made to look at the other side of the head.
+      const double sideways = opened.window.stage().gaze().toward_eye.dot(axes.right);
+      CHECK((right ? sideways : -sideways) > -1e-6);
+    }
+    CHECK(captions.size() == 9);
+    CHECK(shown.size() == 9);
+  }
+}
+
+TEST_CASE("the marks a step is about are in sight") {
+  for (const bool right : {false, true}) {
+    OpenedLesson opened(right ? right_sided() : demo_case());
+    // Of steps 2 and 4 it is the pencil mark; see below.
+    const std::vector<std::set<std::string>> about{{"Nz"},
+                                                   {},
+                                                   {"Cz", "left tragus", "right tragus"},
+                                                   {"Cz"},
+                                                   {"Cz", "start"},
+                                                   {"start", "grid +1 +1 pulse", "edge mark tape"},
+                                                   {"hotspot", "grid -1 -1 pulse"},
+                                                   {"hotspot", "treatment"},
+                                                   {"treatment", "edge mark tape"}};
+    for (int i = 0; i < 9; ++i) {
+      opened.teach.player().go_to(i);
+      opened.draw();
+      const auto seen = names_of(opened.stage().marks());
+      for (const std::string& name : about[static_cast<std::size_t>(i)]) {
+        INFO("step " << i + 1 << ": " << name << (right ? ", right side" : ", left side"));
+        CHECK(seen.contains(name));
+      }
+    }
+    // Half of the demo case's 36.2 cm, on the vertex; 5 cm down from it.
+    opened.teach.player().go_to(1);
+    const auto& vertex = opened.window.session().head().head.vertex();
+    REQUIRE(opened.note("18.1 cm"));
+    CHECK((opened.note("18.1 cm")->at - opened.window.session().head().head.skin().position(vertex)).norm() <
+          0.5);
+    opened.teach.player().go_to(3);
+    REQUIRE(opened.note("5.0 cm"));
+  }
+}
+
+TEST_CASE("playing turns the pages to the end, stops there, and plays again from the start") {
+  OpenedLesson opened;
+  LessonPlayer& player = opened.teach.player();
+  player.set_tempo(0.002);
+  std::vector<int> pages;
+  QObject::connect(&player, &LessonPlayer::step_changed, [&] { pages.push_back(player.current()); });
+  opened.press(opened.teach.bar().play(), Qt::Key_Space);
+  CHECK(player.is_playing());
+  CHECK(opened.teach.bar().play()->text() == "Pause");
+  REQUIRE(QTest::qWaitFor([&] { return !player.is_playing(); }, patience_ms));
+  CHECK(pages == std::vector<int>{1, 2, 3, 4, 5, 6, 7, 8});
+  CHECK(opened.teach.bar().play()->text() == "Play again");
+  QTest::qWait(50);
+  CHECK(opened.at() == 8);
+  QTest::mouseClick(opened.teach.bar().play(), Qt::LeftButton);
+  CHECK(player.is_playing());
+  CHECK(pages[8] == 0);
+  REQUIRE(QTest::qWaitFor([&] { return !player.is_playing(); }, patience_ms));
+  CHECK(opened.at() == 8);
+}
+
+TEST_CASE("pause holds the step, and the window answers while the lesson plays") {
+  OpenedLesson opened;
+  LessonPlayer& player = opened.teach.player();
+  player.set_tempo(0.02);
+  StageView& stage = opened.window.stage();
+  stage.setFocus();
+  opened.press(&stage, Qt::Key_Space);
+  REQUIRE(player.is_playing());
+  REQUIRE(QTest::qWaitFor([&] { return opened.at() == 1; }, patience_ms));
+  const auto before = stage.gaze();
+  opened.press(&stage, Qt::Key_Left);  // looked around meanwhile
+  CHECK((stage.gaze().toward_eye - before.toward_eye).norm() > 0.01);
+  CHECK(player.is_playing());
+  opened.press(&stage, Qt::Key_Space);
+  CHECK_FALSE(player.is_playing());
+  const int held = opened.at();
+  QTest::qWait(1000);  // longer than three steps at this tempo
+  CHECK(opened.at() == held);
+  opened.press(&stage, Qt::Key_Space);
+  REQUIRE(QTest::qWaitFor([&] { return opened.at() > held; }, patience_ms));
+  // Out of sight, it does not play on.
+  QTest::mouseClick(opened.window.mode_button(Mode::worksheet), Qt::LeftButton);
+  CHECK_FALSE(player.is_playing());
+}
+
+TEST_CASE("what-if shows what the kernel says of the same mistake, to the millimetre and the degree") {
+  for (const bool right : {false, true}) {
+    OpenedLesson opened(right ? right_sided() : demo_case());
+    const auto& head = opened.window.session().head().head;
+    const geometry::Case& entered = opened.window.session().kept().entered;
+    const geometry::Plan plan = opened.window.session().plan();
+    WhatIfControls& controls = *opened.teach.panel().what_if();
+    const auto same = [&](const geometry::WhatIf& expected) {
+      REQUIRE(opened.teach.spoiled());
+      CHECK(opened.teach.spoiled()->result.off_mm == Approx(expected.off_mm).margin(1e-9));
+      CHECK((opened.teach.spoiled()->result.really.pulse - expected.really.pulse).norm() < 1e-9);
+      const QString said = opened.teach.bar().caption();
+      INFO(said.toStdString());
+      CHECK(said.contains(QString("%1 cm off").arg(expected.off_mm / 10, 0, 'f', 1)));
+      CHECK(said.contains(
+          QString::fromUtf8("lies at %1\u00b0 to the midline").arg(std::lround(expected.really.angle_deg))));
+      CHECK(said.count('.') >= 1);
+      CHECK(said.endsWith('.'));
+      // The coil on the stage is the real one.
+      opened.draw();
+      CHECK(opened.note("real pulse point"));
+    };
+    opened.pick(WhatIfControls::vertex);
+    same(geometry::if_vertex_off(head, entered, plan, 10, 0));
+    opened.type(controls.vertex_off()->edit(), "2,5");
+    same(geometry::if_vertex_off(head, entered, plan, 25, 0));
+    QTest::mouseClick(controls.vertex_way()->button(3), Qt::LeftButton, Qt::NoModifier, QPoint(8, 8));
+    same(geometry::if_vertex_off(head, entered, plan, 0, 25));
+    opened.pick(WhatIfControls::tape);
+    same(geometry::if_misread(head, entered, plan, geometry::Misread::treatment, 5));
+    controls.which_tape()->button(0)->setFocus();
+    opened.press(controls.which_tape()->button(0), Qt::Key_Space);
+    same(geometry::if_misread(head, entered, plan, geometry::Misread::lateral, 5));
+    opened.press(controls.tape_way()->button(1), Qt::Key_Space);
+    same(geometry::if_misread(head, entered, plan, geometry::Misread::lateral, -5));
+    opened.press(controls.which_tape()->button(3), Qt::Key_Space);
+    same(geometry::if_misread(head, entered, plan, geometry::Misread::centre_to_edge, -5));
+    opened.pick(WhatIfControls::turned);
+    same(geometry::if_coil_turned(head, entered, plan, 10));
+    controls.turned_by()->edit()->setFocus();
+    opened.press(controls.turned_by()->edit(), Qt::Key_Up);
+    same(geometry::if_coil_turned(head, entered, plan, 11));
+    opened.pick(WhatIfControls::rule);
+    same(geometry::if_rule_changed(head, entered, plan, geometry::MarkRule::drop));
+    opened.press(controls.laid_by()->button(2), Qt::Key_Space);
+    same(geometry::if_rule_changed(head, entered, plan, geometry::MarkRule::nearest));
+  }
+}
+
+TEST_CASE("a mistake's marks stand on the stage where they are, with the line between and its length") {
+  OpenedLesson opened;
+  opened.pick(WhatIfControls::turned);
+  const viewer::Spoiled& spoiled = *opened.teach.spoiled();
+  const geometry::Plan plan = opened.window.session().plan();
+  const DrawnNote* wanted = opened.note("wanted pulse point");
+  REQUIRE(wanted);
+  CHECK((wanted->at - plan.treatment.pulse).norm() < 1e-9);
+  const DrawnNote* real = opened.note("real pulse point");
+  REQUIRE(real);
+  CHECK((real->at - spoiled.result.really.pulse).norm() < 1e-9);
+  CHECK(opened.note(QString("%1 cm").arg(spoiled.result.off_mm / 10, 0, 'f', 1)));
+  // Turned about its edge mark: that one stays.
+  CHECK(opened.note("edge mark, in its place"));
+
+  opened.pick(WhatIfControls::vertex);
+  CHECK(opened.note("wanted search start"));
+  const DrawnNote* edge = opened.note("real edge mark");
+  REQUIRE(edge);
+  CHECK((edge->at - *opened.teach.spoiled()->result.really.edge_mark.tape).norm() < 1e-9);
+  REQUIRE(opened.note("wanted edge mark"));
+  // Edge mark and pulse are carried along together, by about as much (a mark 6 cm away, on a round head).
+  CHECK(opened.teach.spoiled()->edge_mark_off_mm ==
+        Approx(opened.teach.spoiled()->result.off_mm).epsilon(0.25));
+
+  // No text stands over another.
+  opened.draw();
+  const auto& notes = opened.window.stage().drawn_notes();
+  for (std::size_t i = 0; i < notes.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) CHECK_FALSE(notes[i].box.overlaps(notes[j].box));
+    for (const auto& label : opened.stage().labels()) {
+      INFO(notes[i].text.toStdString() << " and " << label.wish.text);
+      CHECK_FALSE(notes[i].box.overlaps(label.box));
+    }
+  }
+}
+
+TEST_CASE("nothing spoiled, a step, or playing takes a mistake back") {
+  OpenedLesson opened;
+  opened.teach.player().go_to(4);
+  const QString caption = opened.teach.bar().caption();
+  const auto back = [&] {
+    CHECK_FALSE(opened.teach.spoiled());
+    CHECK(opened.teach.panel().what_if()->kind() == WhatIfControls::nothing);
+    CHECK_FALSE(opened.note("real pulse point"));
+  };
+  opened.pick(WhatIfControls::tape);
+  CHECK(opened.teach.bar().caption() != caption);
+  opened.pick(WhatIfControls::nothing);
+  back();
+  CHECK(opened.teach.bar().caption() == caption);
+  // The step it was at already is as good as any other.
+  opened.pick(WhatIfControls::tape);
+  QListWidget* list = opened.teach.panel().steps();
+  QTest::mouseClick(list->viewport(), Qt::LeftButton, Qt::NoModifier,
+                    list->visualItemRect(list->item(4)).center());
+  back();
+  CHECK(opened.teach.bar().caption() == caption);
+  opened.pick(WhatIfControls::turned);
+  opened.press(&opened.window.stage(), Qt::Key_Space);
+  CHECK(opened.teach.player().is_playing());
+  back();
+  // And a mistake stops the playing.
+  opened.pick(WhatIfControls::rule);
+  CHECK_FALSE(opened.teach.player().is_playing());
+  CHECK(opened.teach.spoiled());
+  CHECK(opened.at() == 4);
+}
+
+TEST_CASE("an amount that cannot be is answered beside it and changes nothing") {
+  OpenedLesson opened;
+  WhatIfControls& controls = *opened.teach.panel().what_if();
+  opened.pick(WhatIfControls::vertex);
+  const QString said = opened.teach.bar().caption();
+  for (const char* typed : {"9", "-1", "0", "one", "1e99", "nan"}) {
+    INFO(typed);
+    opened.type(controls.vertex_off()->edit(), typed);
+    CHECK(controls.vertex_off()->problem().endsWith('.'));
+    CHECK(opened.teach.bar().caption() == said);
+    opened.press(controls.vertex_off()->edit(), Qt::Key_Escape);
+    CHECK(controls.vertex_off()->problem().isEmpty());
+  }
+  // A mistake that the kernel refuses: so short a first length that it runs past the vertex.
+  opened.window.session().change("Short", [](models::CaseFile& kept) { kept.entered.search.lateral_mm = 3; });
+  opened.pick(WhatIfControls::tape);
+  opened.press(controls.which_tape()->button(0), Qt::Key_Space);
+  opened.press(controls.tape_way()->button(1), Qt::Key_Space);
+  CHECK(controls.problem().endsWith('.'));
+  CHECK_FALSE(opened.teach.spoiled());
+  opened.press(controls.tape_way()->button(0), Qt::Key_Space);
+  CHECK(controls.problem().isEmpty());
+  CHECK(opened.teach.spoiled());
+}
+
+TEST_CASE("leaving Teach gives the worksheet's stage back as it was") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  for (const auto step : {Worksheet::measure_index, Worksheet::search_index, Worksheet::treat_index}) {
+    w.worksheet().go_to(step);
+    QTest::qWait(30);
+    const QImage before = w.stage().picture();
+    const auto gaze = w.stage().gaze();
+    const QString status = w.status_text();
+    const std::string kept = opened.case_text();
+    QTest::mouseClick(w.mode_button(Mode::teach), Qt::LeftButton);
+    opened.teach.player().go_to(5);
+    // Nothing on the lesson's stage moves the worksheet's coil: neither a node clicked nor keys.
+    for (const auto& node : w.session().plan().grid)
+      QTest::mouseClick(&w.stage(), Qt::LeftButton, Qt::NoModifier,
+                        w.stage().position_of(node.placement.pulse).toPoint());
+    w.stage().setFocus();
+    QTest::keyClick(&w.stage(), Qt::Key_Right, Qt::ControlModifier);
+    opened.teach.panel().what_if()->button(WhatIfControls::turned)->click();
+    QTest::mouseClick(w.mode_button(Mode::worksheet), Qt::LeftButton);
+    QTest::qWait(30);
+    CHECK(w.worksheet().isVisible());
+    CHECK_FALSE(opened.teach.panel().isVisible());
+    CHECK_FALSE(opened.teach.bar().isVisible());
+    CHECK(w.stage().drawn_notes().empty());
+    CHECK(w.stage().gaze().toward_eye.isApprox(gaze.toward_eye, 1e-6));
+    CHECK(w.status_text() == status);
+    CHECK(opened.case_text() == kept);
+    CHECK_FALSE(w.session().history().can_undo());
+    CHECK(w.stage().picture() == before);
+  }
+}
+
+TEST_CASE("a case changed in the middle of the lesson is the case the lesson is about") {
+  OpenedLesson opened;
+  Session& session = opened.window.session();
+  opened.teach.player().go_to(3);
+  CHECK(opened.teach.bar().caption().contains("left ear"));
+  session.change("Side", [](models::CaseFile& kept) { kept.entered.side = geometry::Side::right; });
+  CHECK(opened.at() == 3);
+  CHECK(opened.teach.bar().caption().contains("right ear"));
+  opened.pick(WhatIfControls::vertex);
+  const double before = opened.teach.spoiled()->result.off_mm;
+  session.change("Lateral", [](models::CaseFile& kept) { kept.entered.search.lateral_mm = 80; });
+  REQUIRE(opened.teach.spoiled());
+  CHECK(opened.teach.spoiled()->result.off_mm < before - 0.5);  // nearer to the ear it moves by less
+  CHECK(opened.teach.spoiled()->result.off_mm ==
+        Approx(geometry::if_vertex_off(session.head().head, session.kept().entered, session.plan(), 10, 0)
+                   .off_mm));
+  QTest::keyClick(&opened.window, Qt::Key_Z, Qt::ControlModifier);
+  CHECK(opened.teach.spoiled()->result.off_mm == Approx(before));
+
+  // A treatment site that is a landmark has no tape to be misread.
+  opened.pick(WhatIfControls::tape);
+  CHECK(opened.teach.panel().what_if()->which_tape()->chosen() == 2);
+  session.change("Landmark", [](models::CaseFile& kept) {
+    kept.entered.treatment = {geometry::TreatmentRule::landmark, 50, "F4"};
+  });
+  CHECK_FALSE(opened.teach.panel().what_if()->which_tape()->button(2)->isEnabled());
+  CHECK(opened.teach.panel().what_if()->problem().isEmpty());
+  CHECK(opened.teach.spoiled());
+  opened.teach.player().go_to(7);
+  CHECK(opened.teach.bar().caption().contains("F4"));
+}
+
+TEST_CASE("the lesson is given on a scanned head as well") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  const geometry::Head generic = w.session().head().head;
+  const QString file = opened.folder.filePath("scan.ply");
+  models::write_ply(file.toStdString(), generic.skin());
+  w.set_mode(Mode::teach);
+  w.open_path(file);
+  opened.settle();
+  // Its four points come first, and from the worksheet.
+  REQUIRE(w.session().unplaced());
+  CHECK(w.mode() == Mode::worksheet);
+  CHECK_FALSE(w.mode_button(Mode::teach)->isEnabled());
+  geometry::Fiducials known = generic.fiducials().at;
+  for (const Fiducial each : all_fiducials) w.session().place(each, point_of(known, each));
+  REQUIRE(w.session().use_placed().isEmpty());
+  opened.settle();
+  QTest::mouseClick(w.mode_button(Mode::teach), Qt::LeftButton);
+  REQUIRE(w.mode() == Mode::teach);
+  for (int i = 0; i < 9; ++i) {
+    opened.teach.player().go_to(i);
+    CHECK_FALSE(opened.teach.bar().caption().isEmpty());
+  }
+  opened.teach.panel().what_if()->button(WhatIfControls::turned)->click();
+  REQUIRE(opened.teach.spoiled());
+  CHECK(opened.teach.spoiled()->result.off_mm > 5);
+}
+
+TEST_CASE("the lesson's type is large, and it keeps the stage's size from step to step") {
+  for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+    OpenedLesson opened;
+    opened.window.resize(size);
+    QTest::qWait(50);
+    opened.teach.player().go_to(0);  // the type has its new size and the layout has followed
+    QTest::qWait(50);
+    const QSize stage = opened.window.stage().size();
+    CHECK(stage.height() > size.height() / 2);
+    for (int i = 0; i < 9; ++i) {
+      opened.teach.player().go_to(i);
+      QTest::qWait(5);
+      CHECK(opened.window.stage().size() == stage);
+      const QLabel* caption = opened.teach.bar().caption_label();
+      CHECK(caption->font().pixelSize() >= size.height() / 36);
+      CHECK(caption->heightForWidth(caption->width()) <= caption->height());
+      for (const auto& label : opened.stage().labels())
+        CHECK(label.wish.size_px * opened.stage().sight().scale >= 18);
+    }
+    // All of the steps and what-if controls without scrolling.
+    for (QWidget* each : opened.teach.panel().findChildren<QWidget*>()) {
+      if (!each->isVisible() || each->focusPolicy() == Qt::NoFocus) continue;
+      INFO(each->metaObject()->className() << " " << each->accessibleName().toStdString());
+      CHECK(opened.teach.panel().viewport()->rect().contains(
+          QRect(each->mapTo(opened.teach.panel().viewport(), QPoint(0, 0)), each->size())));
+    }
+  }
+}

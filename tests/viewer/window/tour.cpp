@@ -1,0 +1,317 @@
+#include <QDir>
+#include <QPainter>
+#include <QScrollBar>
+#include <cstdio>
+
+#include "models/coils/coil_library.h"
+#include "models/meshes/mesh_file.h"
+#include "tests/viewer/window/bench.h"
+#include "viewer/window/frame/theme.h"
+
+// Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
+// usage: window_tour [FOLDER [lesson|contact|brain]]; with "lesson" the lesson's screens alone, with
+// "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
+// brain under the skin.
+
+using namespace scalpmark;
+using namespace scalpmark::window;
+
+namespace {
+
+class Tour {
+public:
+  Tour(const QString& folder, QSize size) : folder_(folder), size_(size) {
+    QDir().mkpath(folder);
+    opened_.window.resize(size);
+    QTest::qWait(50);
+  }
+
+  void run() {
+    MainWindow& w = opened_.window;
+    Worksheet& sheet = w.worksheet();
+    const auto step = [&](Worksheet::StepIndex index, const char* name) {
+      sheet.go_to(index);
+      snap(name);
+    };
+    step(Worksheet::measure_index, "01-measure");
+    sheet.measure()->nasion_inion()->edit()->setFocus();
+    opened_.type(sheet.measure()->nasion_inion()->edit(), "99");
+    snap("02-measure-bad-entry");
+    QTest::keyClick(sheet.measure()->nasion_inion()->edit(), Qt::Key_Escape);
+    opened_.type(sheet.measure()->nasion_inion()->edit(), "28");
+    opened_.settle();
+    snap("03-measure-tapes-disagree");
+    w.session().start(demo_case());
+    opened_.settle();
+    step(Worksheet::landmarks_index, "04-landmarks");
+    opened_.type(sheet.landmarks()->find(), "f4");
+    snap("05-landmark-found");
+    sheet.landmarks()->systems()->button(2)->click();
+    snap("06-landmarks-10-5");
+    sheet.landmarks()->systems()->button(1)->click();
+    step(Worksheet::search_index, "07-search");
+    sheet.search()->nodes()->button(1, 1)->click();
+    snap("08-search-node");
+    w.stage().look(viewer::View::left);
+    snap("09-search-left");
+    step(Worksheet::treat_index, "10-treat");
+    sheet.treat()->rule()->button(1)->click();
+    snap("11-treat-landmark");
+    w.session().undo();
+    w.stage().look(viewer::View::front_left);
+    snap("12-treat-front-left");
+    step(Worksheet::check_index, "13-check-empty");
+    const auto& skin = w.session().head().head.skin();
+    const geometry::Placement treatment = w.session().plan().treatment;  // another plan may come meanwhile
+    w.visit().set(TodaysMark::site, skin.closest(treatment.pulse + Eigen::Vector3d(2, 1, 0)));
+    w.visit().set(TodaysMark::edge, skin.closest(*treatment.edge_mark.tape + Eigen::Vector3d(2, 1, 0)));
+    snap("14-check-good");
+    for (const auto& [which, at] : {std::pair(TodaysMark::site, treatment.pulse),
+                                    std::pair(TodaysMark::edge, *treatment.edge_mark.tape)})
+      w.visit().set(which, skin.closest(at - 15 * treatment.forward));
+    snap("15-check-off");
+    w.set_mode(Mode::check);
+    snap("16-check-mode");
+    w.set_mode(Mode::worksheet);
+    step(Worksheet::keep_index, "17-keep");
+    w.stage().look(viewer::View::above);
+    snap("18-above");
+    brain();
+    w.resize(size_);
+    sheet.search()->side()->button(1)->click();
+    step(Worksheet::search_index, "20-right-side");
+    w.session().undo();
+    const QString mesh = opened_.folder.filePath("scan.ply");
+    models::write_ply(mesh.toStdString(), skin);
+    w.open_path(mesh);
+    opened_.settle();
+    const auto known = w.session().head().head.fiducials().at;
+    hover(known.nasion);
+    snap("21-place-nasion");
+    w.session().place(Fiducial::nasion, known.nasion);
+    w.worksheet().landmarks()->want(Fiducial::inion);
+    hover(known.inion);
+    snap("22-place-inion");
+    w.session().place(Fiducial::inion, known.inion);
+    w.session().place(Fiducial::left_tragus, known.right_tragus);
+    w.session().place(Fiducial::right_tragus, known.left_tragus);
+    w.worksheet().landmarks()->want(Fiducial::left_tragus);
+    snap("23-no-head");
+    w.session().drop_unplaced();
+    w.worksheet().go_to(Worksheet::keep_index);
+    w.save_picture_to(opened_.folder.filePath("stage.png"));
+    OpenedWindow::wait_until([&] { return !w.is_writing(); });
+    snap("24-saved");
+    QTest::keyClick(&w, Qt::Key_P, Qt::ControlModifier);
+    snap("25-no-printer");
+    QTest::keyClick(&w, Qt::Key_Shift);  // Ctrl is let go
+    apply_theme(*qApp, true);
+    step(Worksheet::search_index, "26-dark-search");
+    step(Worksheet::treat_index, "27-dark-treat");
+    w.set_mode(Mode::check);
+    snap("28-dark-check");
+    w.set_mode(Mode::worksheet);
+    apply_theme(*qApp, false);
+    looked_into();
+    lesson();
+  }
+
+  /// What lies under each coil, on both sides, and how far off hands are.
+  void looked_into() {
+    MainWindow& w = opened_.window;
+    w.set_gaps(true);
+    const auto found = [&] {
+      OpenedWindow::wait_until([&] { return w.under_coil().gaps() != nullptr; });
+      QTest::qWait(30);
+    };
+    int number = 90;
+    for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
+      for (const geometry::Coil& coil : models::coils()) {
+        w.session().change("Coil", [&](models::CaseFile& kept) {
+          kept.entered.side = side;
+          kept.entered.coil_model = coil;
+          kept.entered.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
+        });
+        opened_.settle();
+        w.worksheet().go_to(Worksheet::treat_index);
+        w.stage().look(viewer::View::square_on);
+        found();
+        snap(QStringLiteral("%1-gaps-%2").arg(number++).arg(QString::fromStdString(coil.model)).toLatin1());
+      }
+    w.stage().look(viewer::View::front_right);
+    snap("98-gaps-front-right");
+    w.worksheet().go_to(Worksheet::search_index);
+    found();
+    snap("98-gaps-search");
+    w.worksheet().go_to(Worksheet::check_index);
+    w.set_gaps(false);
+    TolerancePanel& panel = *w.worksheet().check()->tolerance();
+    panel.fold()->click();
+    QTest::qWait(900);
+    w.worksheet().ensureWidgetVisible(panel.error(3));
+    snap("99-by-hand-working");
+    OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
+    QTest::qWait(300);
+    w.worksheet().ensureWidgetVisible(panel.error(6));
+    snap("99-by-hand");
+    w.stage().look(viewer::View::left);
+    w.worksheet().verticalScrollBar()->setValue(100000);
+    snap("99-by-hand-end");
+    apply_theme(*qApp, true);
+    snap("99-by-hand-dark");
+    w.worksheet().go_to(Worksheet::treat_index);
+    w.set_gaps(true);
+    found();
+    snap("99-gaps-dark");
+    w.set_gaps(false);
+    w.worksheet().go_to(Worksheet::check_index);
+    apply_theme(*qApp, false);
+    panel.fold()->click();
+    while (w.session().history().can_undo()) w.session().undo();
+    opened_.settle();
+  }
+
+  void brain() {
+    MainWindow& w = opened_.window;
+    w.set_mode(Mode::explain);
+    opened_.settle();
+    QTest::qWait(200);
+    snap("19-explain");
+    w.set_mode(Mode::worksheet);
+    QTest::qWait(200);
+    w.resize(size_);
+    w.set_skin_opacity(viewer::skin_over_cortex);
+    for (const auto& [step, name] : {std::pair(Worksheet::measure_index, "70-brain-measure"),
+                                     {Worksheet::landmarks_index, "71-brain-landmarks"},
+                                     {Worksheet::search_index, "72-brain-search"},
+                                     {Worksheet::treat_index, "73-brain-treat"},
+                                     {Worksheet::keep_index, "74-brain-keep"}}) {
+      w.worksheet().go_to(step);
+      snap(name);
+    }
+    w.set_mode(Mode::check);
+    snap("75-brain-check");
+    w.set_mode(Mode::teach);
+    snap("76-brain-teach");
+    w.set_mode(Mode::worksheet);
+    w.set_skin_opacity(1);
+  }
+
+  void lesson() {
+    opened_.window.set_mode(Mode::teach);
+    lesson_steps("40-lesson");
+    WhatIfControls& what_if = *opened_.teach.panel().what_if();
+    const auto spoil = [&](WhatIfControls::Kind kind, const char* name) {
+      what_if.button(kind)->click();
+      snap(name);
+    };
+    spoil(WhatIfControls::vertex, "51-what-if-vertex");
+    spoil(WhatIfControls::tape, "52-what-if-tape");
+    spoil(WhatIfControls::turned, "53-what-if-turned");
+    opened_.type(what_if.turned_by()->edit(), "900");
+    snap("54-what-if-bad-entry");
+    QTest::keyClick(what_if.turned_by()->edit(), Qt::Key_Escape);
+    spoil(WhatIfControls::rule, "55-what-if-rule");
+    opened_.window.session().change(
+        "Side", [](models::CaseFile& kept) { kept.entered.side = geometry::Side::right; });
+    snap("56-what-if-right-side");
+    what_if.button(WhatIfControls::vertex)->click();
+    what_if.vertex_way()->button(3)->click();
+    snap("57-what-if-vertex-right-side");
+    opened_.teach.player().go_to(0);
+    lesson_steps("60-lesson-right");
+    opened_.window.session().undo();
+    opened_.window.set_mode(Mode::worksheet);
+  }
+
+  /// The demo on an MRI, and its sheet; only where the template head is installed.
+  void run_mri() {
+    const QString demo = QStringLiteral(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json");
+    MainWindow& w = opened_.window;
+    w.open_path(demo);
+    QTest::qWait(100);
+    snap("30-mri-loading");
+    OpenedWindow::wait_until([&] { return w.session().kept().head.kind == models::HeadKind::mri; });
+    snap("31-mri-first-view");
+    opened_.settle();
+    if (w.session().kept().head.kind != models::HeadKind::mri) return;
+    for (const auto& [index, name] : {std::pair(Worksheet::measure_index, "32-mri-measure"),
+                                      {Worksheet::landmarks_index, "33-mri-landmarks"},
+                                      {Worksheet::search_index, "34-mri-search"},
+                                      {Worksheet::treat_index, "35-mri-treat"}}) {
+      w.worksheet().go_to(index);
+      snap(name);
+    }
+    w.set_mode(Mode::explain);
+    QTest::qWait(200);
+    snap("36-mri-explain");
+    w.set_mode(Mode::worksheet);
+    QTest::qWait(200);
+    w.resize(size_);
+    w.save_sheet_to(folder_ + "/mri-sheet.pdf", viewer::Paper::a4);
+    QTest::qWait(400);
+    snap("37-mri-sheet-in-the-making");
+    OpenedWindow::wait_until([&] { return !w.is_writing(); });
+    snap("38-mri-sheet-saved");
+  }
+
+private:
+  void hover(const Eigen::Vector3d& at) {
+    StageView& stage = opened_.window.stage();
+    const QPoint there = stage.position_of(at).toPoint();
+    QMouseEvent move(QEvent::MouseMove, there, stage.mapToGlobal(there), Qt::NoButton, Qt::NoButton,
+                     Qt::NoModifier);
+    QApplication::sendEvent(&stage, &move);
+  }
+
+  void lesson_steps(const char* name) {
+    LessonPlayer& player = opened_.teach.player();
+    for (int i = 0; i < player.count(); ++i) {
+      player.go_to(i);
+      snap(QStringLiteral("%1-%2").arg(name).arg(i + 1).toLatin1());
+    }
+  }
+
+  void snap(const char* name) {
+    QTest::qWait(600);  // until the panel has its new layout
+    QWidget& w = opened_.window;
+    QImage shot = w.grab().toImage();
+    // grab() leaves out what OpenGL drew.
+    if (opened_.window.stage().isVisible()) {
+      QPainter painter(&shot);
+      painter.drawImage(opened_.window.stage().mapTo(&w, QPoint(0, 0)), opened_.window.stage().picture());
+    }
+    const QString file = QStringLiteral("%1/%2-%3.png").arg(folder_).arg(size_.height()).arg(name);
+    shot.save(file);
+    std::printf("%s\n", qPrintable(file));
+  }
+
+  OpenedWindow opened_;
+  QString folder_;
+  QSize size_;
+};
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  const QString folder = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("build/tour");
+  const Bench bench(argc, argv);
+  for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+    Tour tour(folder, size);
+    const QString alone = argc > 2 ? QString::fromLocal8Bit(argv[2]) : QString();
+    if (alone == QLatin1String("lesson")) {
+      tour.lesson();
+      continue;
+    }
+    if (alone == QLatin1String("contact")) {
+      tour.looked_into();
+      continue;
+    }
+    if (alone == QLatin1String("brain")) {
+      tour.brain();
+      continue;
+    }
+    tour.run();
+    if (size.width() == 1280) tour.run_mri();
+  }
+}

@@ -1,0 +1,98 @@
+#include "viewer/window/frame/dialogs.h"
+
+#include <QCoreApplication>
+#include <QMessageBox>
+#include <QPushButton>
+
+#include "viewer/window/frame/cautions.h"
+
+namespace scalpmark::window {
+
+namespace {
+
+// What lupdate finds these texts under.
+class Dialogs {
+  Q_DECLARE_TR_FUNCTIONS(Dialogs)
+};
+
+}  // namespace
+
+UnsavedAnswer ask_about_unsaved(QWidget* parent) {
+  QMessageBox box(QMessageBox::Question, Dialogs::tr("Unsaved changes"),
+                  Dialogs::tr("The case has changes that are not saved."), QMessageBox::NoButton, parent);
+  auto* save = box.addButton(Dialogs::tr("Save"), QMessageBox::AcceptRole);
+  auto* discard = box.addButton(Dialogs::tr("Discard the changes"), QMessageBox::DestructiveRole);
+  box.addButton(Dialogs::tr("Keep working"), QMessageBox::RejectRole);
+  box.setDefaultButton(save);
+  box.exec();
+  return box.clickedButton() == save      ? UnsavedAnswer::save
+         : box.clickedButton() == discard ? UnsavedAnswer::discard
+                                          : UnsavedAnswer::cancel;
+}
+
+bool ask_about_leftover(QWidget* parent, const Leftover& leftover) {
+  QMessageBox box(
+      QMessageBox::Question, Dialogs::tr("Unsaved work found"),
+      Dialogs::tr("The program ended unexpectedly on %1 and kept this case: \u201c%2\u201d. Go on with it?")
+          .arg(leftover.written, QString::fromStdString(leftover.kept.entered.label)),
+      QMessageBox::NoButton, parent);
+  auto* yes = box.addButton(Dialogs::tr("Go on with it"), QMessageBox::AcceptRole);
+  box.addButton(Dialogs::tr("Throw it away"), QMessageBox::DestructiveRole);
+  box.setDefaultButton(yes);
+  box.exec();
+  return box.clickedButton() == yes;
+}
+
+void show_first_note(QWidget* parent) {
+  QMessageBox box(QMessageBox::Information, Dialogs::tr("Before you start"), cautions_text(),
+                  QMessageBox::NoButton, parent);
+  box.setTextFormat(Qt::RichText);
+  box.addButton(Dialogs::tr("I have read this"), QMessageBox::AcceptRole);
+  box.exec();
+}
+
+void show_about(QWidget* parent) {
+  QMessageBox box(
+      QMessageBox::NoIcon, Dialogs::tr("About Scalpmark"),
+      Dialogs::tr("<h3>Scalpmark %1</h3>").arg(QStringLiteral(SCALPMARK_VERSION)) + cautions_text() +
+          Dialogs::tr("<p>Built with Qt, VTK, Eigen, Assimp, OpenMesh and nlohmann-json, each under its own "
+                      "licence; on Debian see /usr/share/doc.</p>"),
+      QMessageBox::Close, parent);
+  box.setTextFormat(Qt::RichText);
+  box.exec();
+}
+
+void show_keys(QWidget* parent) {
+  const std::pair<QString, QString> rows[]{
+      {Dialogs::tr("1 to 6 on the stage, Alt+1 to Alt+6 anywhere"),
+       Dialogs::tr("front, left, right, back, above, square on the coil")},
+      {Dialogs::tr("Drag the coil"), Dialogs::tr("moves it over the skin")},
+      {Dialogs::tr("Left, Right; Ctrl and wheel"),
+       Dialogs::tr("turn the coil by 1\u00b0 (with Shift 5\u00b0)")},
+      {Dialogs::tr("Ctrl and arrows"), Dialogs::tr("move the coil by 1 mm (with Shift 5 mm)")},
+      {Dialogs::tr("Click a node"), Dialogs::tr("lays the coil on it")},
+      {Dialogs::tr("Enter; Ctrl and arrows, placing points"),
+       Dialogs::tr("sets the point in the middle of the picture; moves it by 1 mm")},
+      {Dialogs::tr("Esc"), Dialogs::tr("puts the coil back, takes an entry back, leaves Explain")},
+      {Dialogs::tr("Drag beside the coil; Alt and arrows"), Dialogs::tr("turn the head")},
+      {Dialogs::tr("Right drag; Shift and drag"), Dialogs::tr("shift the picture")},
+      {Dialogs::tr("Wheel; + and -"), Dialogs::tr("zoom")},
+      {Dialogs::tr("Space; Page Down, Page Up in Teach"),
+       Dialogs::tr("play or stop the lesson; next step, step before")},
+      {Dialogs::tr("Up, Down in a field"), Dialogs::tr("a little more, a little less")},
+      {Dialogs::tr("Ctrl and a step's heading"), Dialogs::tr("opens it and leaves the others open")},
+      {Dialogs::tr("Ctrl+T, Ctrl+H, Ctrl+B"),
+       Dialogs::tr("lay the coil on the treatment site, the hotspot, the search start")},
+      {Dialogs::tr("Ctrl+G"), Dialogs::tr("shows the gap under the coil, or leaves it out")},
+      {Dialogs::tr("Ctrl+Shift+B"), Dialogs::tr("looks through the skin at the template's brain, and back")},
+      {Dialogs::tr("Ctrl+Z, Ctrl+Shift+Z"), Dialogs::tr("undo, redo")}};
+  QString text = QStringLiteral("<table cellpadding=4>");
+  for (const auto& [keys, what] : rows)
+    text += QStringLiteral("<tr><td><b>%1</b></td><td>%2</td></tr>").arg(keys, what);
+  QMessageBox box(QMessageBox::NoIcon, Dialogs::tr("Keys"), text + QStringLiteral("</table>"),
+                  QMessageBox::Close, parent);
+  box.setTextFormat(Qt::RichText);
+  box.exec();
+}
+
+}  // namespace scalpmark::window

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <QWidget>
+
+#include "viewer/window/session/recovery.h"
+
+namespace scalpmark::window {
+
+/// What may become of changes that are not saved.
+enum class UnsavedAnswer { save, discard, cancel };
+
+/// The boxes that stop the work for a question or a text to read. Each returns when it is closed.
+[[nodiscard]] UnsavedAnswer ask_about_unsaved(QWidget* parent);
+/// Whether to go on with what a crash left behind.
+[[nodiscard]] bool ask_about_leftover(QWidget* parent, const Leftover& leftover);
+/// The cautions, to be read before the first use.
+void show_first_note(QWidget* parent);
+void show_about(QWidget* parent);
+void show_keys(QWidget* parent);
+
+}  // namespace scalpmark::window

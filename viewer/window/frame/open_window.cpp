@@ -1,0 +1,59 @@
+#include "viewer/window/frame/open_window.h"
+
+#include <QVTKOpenGLNativeWidget.h>
+#include <vtkObject.h>
+
+#include <QApplication>
+#include <QSurfaceFormat>
+
+#include "viewer/window/frame/main_window.h"
+#include "viewer/window/frame/theme.h"
+#include "viewer/window/frame/translation.h"
+#include "viewer/window/teach/teach.h"
+#include "viewer/words/error.h"
+
+// Last, since X11 defines words of others as macros.
+#include <X11/Xlib.h>
+
+namespace scalpmark::window {
+
+namespace {
+
+bool display_answers() {
+  ::Display* display = XOpenDisplay(nullptr);
+  if (!display) return false;
+  XCloseDisplay(display);
+  return true;
+}
+
+}  // namespace
+
+int open_window(const std::string& case_file) {
+  // Qt would end the program without a word of ours.
+  if (!display_answers())
+    throw viewer::ViewerError(
+        "There is no display to open the window on; set DISPLAY, or use scalpmark solve or scalpmark "
+        "picture.");
+  qputenv("QT_QPA_PLATFORM", "xcb");  // what VTK draws on
+  QSurfaceFormat format = QVTKOpenGLNativeWidget::defaultFormat();
+  format.setSamples(0);
+  QSurfaceFormat::setDefaultFormat(format);
+  QCoreApplication::setAttribute(Qt::AA_EnableHighDpiScaling);
+  QCoreApplication::setAttribute(Qt::AA_UseHighDpiPixmaps);
+  vtkObject::GlobalWarningDisplayOff();  // what goes wrong is said in our own sentences
+
+  int count = 1;
+  char name[] = "scalpmark";
+  char* arguments[] = {name, nullptr};
+  QApplication app(count, arguments);
+  QCoreApplication::setApplicationName(QStringLiteral("scalpmark"));
+  translate(app, QLocale(), translation_folders());
+  apply_theme(app, Settings::read().dark);
+  MainWindow window;
+  new Teach(window);
+  window.show();
+  window.begin(QString::fromStdString(case_file));
+  return QApplication::exec();
+}
+
+}  // namespace scalpmark::window

@@ -1,0 +1,53 @@
+#include "viewer/window/frame/status_line.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+#include "geometry/paths/shortest_path.h"
+
+namespace scalpmark::window {
+
+namespace {
+
+// What lupdate finds these texts under.
+class StatusLine {
+  Q_DECLARE_TR_FUNCTIONS(StatusLine)
+};
+
+}  // namespace
+
+double pulse_from_site_mm(const geometry::Surface& skin, const geometry::Plan& plan,
+                          const geometry::Placement& placement) {
+  if (placement.pulse == plan.treatment.pulse) return 0;
+  return geometry::shortest_distances(skin, skin.closest(plan.treatment.pulse),
+                                      {skin.closest(placement.pulse)})[0];
+}
+
+std::optional<double> mark_under_edge_mm(const geometry::Placement& placement, geometry::MarkRule rule) {
+  switch (rule) {
+    case geometry::MarkRule::drop:
+      return placement.drop_gap_mm;
+    case geometry::MarkRule::nearest:
+      return placement.nearest_gap_mm;
+    case geometry::MarkRule::tape:
+      break;
+  }
+  if (!placement.edge_mark.tape) return {};
+  return (placement.edge - *placement.edge_mark.tape).norm();
+}
+
+QString status_line(double from_site_mm, const geometry::Placement& placement, geometry::MarkRule rule) {
+  const QString name = rule == geometry::MarkRule::tape   ? StatusLine::tr("tape rule")
+                       : rule == geometry::MarkRule::drop ? StatusLine::tr("drop rule")
+                                                          : StatusLine::tr("nearest rule");
+  const auto gap = mark_under_edge_mm(placement, rule);
+  const QString mark =
+      gap ? StatusLine::tr("edge mark: %1, %2 mm under the edge").arg(name).arg(*gap, 0, 'f', 1)
+          : StatusLine::tr("edge mark: %1, falls off the head").arg(name);
+  return StatusLine::tr("pulse %1 mm from site  |  coil %2\u00b0 to midline  |  %3")
+      .arg(from_site_mm, 0, 'f', 1)
+      .arg(std::lround(placement.angle_deg))
+      .arg(mark);
+}
+
+}  // namespace scalpmark::window

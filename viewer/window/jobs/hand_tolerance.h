@@ -1,0 +1,46 @@
+#pragma once
+
+#include <memory>
+#include <string>
+
+#include "geometry/hands/tolerance.h"
+#include "models/cases/case_file.h"
+#include "viewer/window/jobs/latest_work.h"
+
+namespace scalpmark::window {
+
+/// How far off hands could put the pulse of the case in force; worked out in a thread, on all cores but one,
+/// with the placements and the seed of `scalpmark tolerance`.
+class HandTolerance : public QObject {
+  Q_OBJECT
+public:
+  explicit HandTolerance(QObject* parent = nullptr);
+
+  /// Is wanted for this case; `changed` comes when it is there, and while it is worked out. The same again
+  /// changes nothing.
+  void work_out(const geometry::Head& head, const models::CaseFile& kept, const geometry::Plan& plan);
+  /// Given up, until another case is asked about or this one is forgotten.
+  void give_up();
+  void forget();
+
+  /// Nothing while it is worked out.
+  [[nodiscard]] const std::shared_ptr<const geometry::Tolerance>& found() const { return found_; }
+  [[nodiscard]] bool is_working() const { return work_.is_waiting(); }
+  [[nodiscard]] bool is_given_up() const { return given_up_; }
+  [[nodiscard]] double fraction() const { return fraction_; }
+  [[nodiscard]] const QString& problem() const { return problem_; }
+
+signals:
+  void changed();
+
+private:
+  LatestWork work_;
+  std::string asked_;
+  const void* asked_skin_ = nullptr;
+  bool given_up_ = false;
+  double fraction_ = 0;
+  std::shared_ptr<const geometry::Tolerance> found_;
+  QString problem_;
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,116 @@
+#include "viewer/window/jobs/output_job.h"
+
+#include <QBuffer>
+#include <QPrinter>
+#include <QTimer>
+
+#include "geometry/plan/solve.h"
+#include "models/brain/add_cortex.h"
+#include "models/files/error.h"
+#include "models/files/safe_file.h"
+#include "viewer/words/sentences.h"
+
+namespace scalpmark::window {
+
+struct OutputJob::Sheet {
+  models::CaseFile kept;
+  models::LoadedHead loaded;
+  Put put;
+  geometry::Plan plan;
+  std::shared_ptr<const geometry::Tolerance> by_hand;
+  std::unique_ptr<viewer::SheetViews> drawer;  // lives and ends in the window's thread
+  std::vector<viewer::SheetView> views;
+};
+
+OutputJob::OutputJob(QObject* parent) : BackgroundWork(parent) {}
+
+OutputJob::~OutputJob() {
+  stop();
+}
+
+void OutputJob::write_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+                            const models::TemplateFiles& brain, viewer::Paper paper, const QString& file) {
+  make_sheet(kept, loaded, brain, [this, paper, file](const auto& content, const auto& views) {
+    const std::string bytes = viewer::sheet_pdf(content, views, paper);
+    tell(tr("Writing the sheet"), 0.95);
+    models::write_whole(file.toStdString(), bytes);
+  });
+}
+
+void OutputJob::print_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+                            const models::TemplateFiles& brain, std::unique_ptr<QPrinter> printer) {
+  const std::shared_ptr<QPrinter> onto = std::move(printer);
+  make_sheet(kept, loaded, brain, [onto](const auto& content, const auto& views) {
+    viewer::paint_sheet(content, views, *onto);
+    if (onto->printerState() == QPrinter::Error)
+      throw models::ModelError(
+          "The printer " + onto->printerName().toStdString() +
+          " did not take the sheet; see whether it is switched on, or save the sheet as a PDF.");
+  });
+}
+
+void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+                           const models::TemplateFiles& brain, Put put) {
+  sheet_ = std::make_shared<Sheet>(Sheet{kept, loaded, std::move(put), {}, {}, nullptr, {}});
+  run(
+      [this, sheet = sheet_, brain] {
+        tell(tr("Making the sheet"), 0.05);
+        if (sheet->loaded.head.cortex() == nullptr) {
+          sheet->loaded.notes.clear();
+          models::add_cortex(sheet->loaded, brain, [this](const std::string&, double fraction) {
+            tell(tr("Making the sheet"), 0.05 + 0.1 * fraction);
+          });
+          if (sheet->loaded.head.cortex() == nullptr && !sheet->loaded.notes.empty())
+            no_cortex_ = viewer::translated(sheet->loaded.notes.front());
+        }
+        // With tape distances, whether or not the window has them by now.
+        sheet->plan =
+            geometry::solve(sheet->loaded.head, sheet->kept.entered, geometry::TapeDistances::each_path);
+        sheet->by_hand = viewer::off_by_hand(sheet->loaded.head, sheet->kept.entered, sheet->plan);
+      },
+      [this] { draw_next_view(); });
+}
+
+void OutputJob::draw_next_view() {
+  if (is_cancelled()) return;
+  Sheet& s = *sheet_;
+  const auto drawn = static_cast<int>(s.views.size());
+  emit progressed(tr("Drawing the sheet's views"), 0.2 + 0.2 * drawn);
+  try {
+    if (!s.drawer)
+      s.drawer = std::make_unique<viewer::SheetViews>(s.loaded.head, s.kept.entered, s.plan, s.by_hand);
+    else
+      s.views.push_back(s.drawer->draw(drawn));
+  } catch (const std::exception& error) {
+    s.drawer.reset();
+    emit failed(viewer::translated(error.what()));
+    return;
+  }
+  if (static_cast<int>(s.views.size()) < viewer::SheetViews::count) {
+    // The window's own events come first.
+    QTimer::singleShot(0, this, &OutputJob::draw_next_view);
+    return;
+  }
+  s.drawer.reset();
+  run([this, sheet = sheet_] {
+    tell(tr("Writing the sheet"), 0.85);
+    sheet->put(viewer::sheet_content(sheet->kept, sheet->loaded.head, sheet->loaded.description, sheet->plan,
+                                     viewer::date_today(), sheet->by_hand),
+               sheet->views);
+  });
+}
+
+void OutputJob::write_picture(const QImage& picture, const QString& file) {
+  run([this, picture, file] {
+    tell(tr("Writing the picture"), 0.1);
+    QByteArray bytes;
+    QBuffer out(&bytes);
+    out.open(QIODevice::WriteOnly);
+    if (!picture.save(&out, "PNG"))
+      throw models::ModelError("The picture could not be turned into a PNG file; try again.");
+    tell(tr("Writing the picture"), 0.8);
+    models::write_whole(file.toStdString(), bytes.toStdString());
+  });
+}
+
+}  // namespace scalpmark::window

@@ -1,0 +1,33 @@
+#include "viewer/window/session/held_coil.h"
+
+#include "geometry/base/error.h"
+
+namespace scalpmark::window {
+
+std::optional<HeldCoil> hold_coil(const geometry::Head& head, const geometry::Case& entered,
+                                  const geometry::SurfacePoint& at, std::optional<double> angle_deg,
+                                  geometry::TapeDistances tapes) {
+  geometry::Case turned = entered;
+  if (angle_deg) turned.coil.angle_deg = *angle_deg;
+  try {
+    HeldCoil coil;
+    coil.on = viewer::CoilOn::elsewhere;
+    coil.at = at;
+    coil.angle_deg = angle_deg;
+    coil.placement = geometry::place_coil(head, turned, turned.side, at, tapes);
+    return coil;
+  } catch (const geometry::GeometryError&) {
+    return {};  // the coil stays where it last could lie
+  }
+}
+
+const geometry::Placement& placement_of(const geometry::Plan& plan, const HeldCoil& coil) {
+  viewer::Shown shown;
+  shown.coil_on = coil.on;
+  shown.row = coil.row;
+  shown.column = coil.column;
+  if (coil.in_hand() && coil.placement) return *coil.placement;
+  return viewer::placement_shown(plan, shown);
+}
+
+}  // namespace scalpmark::window

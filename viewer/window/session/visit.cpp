@@ -1,0 +1,96 @@
+#include "viewer/window/session/visit.h"
+
+#include <exception>
+
+#include "viewer/words/sentences.h"
+
+namespace scalpmark::window {
+
+Visit::Visit(Session& session, QObject* parent) : QObject(parent), session_(session) {
+  // Marks belong to a head; another head starts without any.
+  connect(&session, &Session::head_changed, this, &Visit::forget);
+  connect(&session, &Session::changed, this, &Visit::find_awaited);
+}
+
+void Visit::set(TodaysMark which, const geometry::SurfacePoint& at) {
+  marks_[static_cast<std::size_t>(which)] = at;
+  readings_[static_cast<std::size_t>(which)] = {};
+  awaited_[static_cast<std::size_t>(which)] = false;
+  work_out();
+  // For the tape distances of the coil as laid. Asked for once: whoever gives them up is not asked again.
+  if (check_) session_.want_fields();
+}
+
+QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
+  const auto i = static_cast<std::size_t>(which);
+  readings_[i] = readings;
+  const int count = readings.vertex_mm.has_value() + readings.nasion_mm.has_value() +
+                    readings.left_tragus_mm.has_value() + readings.right_tragus_mm.has_value();
+  if (count < 2 || !session_.is_ready()) return {};
+  awaited_[i] = !session_.has_fields();
+  if (awaited_[i]) {
+    session_.want_fields();
+    return {};
+  }
+  QString problem = find(i);
+  if (problem.isEmpty()) work_out();
+  return problem;
+}
+
+QString Visit::find(std::size_t which) {
+  try {
+    const geometry::Placement& planned = session_.plan().treatment;
+    const auto& edge = planned.edge_mark.by(session_.kept().entered.coil.mark_rule);
+    const geometry::Surface& skin = session_.head().head.skin();
+    const bool is_edge = which == static_cast<std::size_t>(TodaysMark::edge);
+    const geometry::SurfacePoint near = skin.closest(is_edge && edge ? *edge : planned.pulse);
+    marks_[which] = geometry::find_by_tapes(session_.head().head, readings_[which], &near).point;
+    return {};
+  } catch (const std::exception& error) {
+    return viewer::translated(error.what());
+  }
+}
+
+void Visit::find_awaited() {
+  // Without a mark an edit is nothing to a visit, and whoever shows it need not draw anew.
+  if (!marks_[0] && !marks_[1] && !awaited_[0] && !awaited_[1] && !check_ && problem_.isEmpty()) return;
+  QString problem;
+  for (std::size_t i = 0; i < awaited_.size(); ++i)
+    if (awaited_[i] && session_.has_fields()) {
+      awaited_[i] = false;
+      if (const QString one = find(i); !one.isEmpty()) problem = one;
+    } else if (awaited_[i] && !session_.fields_are_wanted()) {
+      awaited_[i] = false;
+      problem = tr("Working out tape distances was cut short; enter the distances again.");
+    }
+  work_out();
+  if (problem.isEmpty()) return;
+  problem_ = problem;
+  emit changed();
+}
+
+void Visit::forget() {
+  marks_ = {};
+  readings_ = {};
+  awaited_ = {};
+  work_out();
+}
+
+void Visit::set_limits(const geometry::CheckLimits& limits) {
+  limits_ = limits;
+  work_out();
+}
+
+void Visit::work_out() {
+  check_.reset();
+  problem_.clear();
+  if (session_.is_ready() && marks_[0] && marks_[1]) try {
+      check_ = geometry::check_marks(session_.head().head, session_.kept().entered, session_.plan(),
+                                     *marks_[0], *marks_[1], limits_, session_.tapes());
+    } catch (const std::exception& error) {
+      problem_ = viewer::translated(error.what());
+    }
+  emit changed();
+}
+
+}  // namespace scalpmark::window

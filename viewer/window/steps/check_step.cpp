@@ -1,0 +1,151 @@
+#include "viewer/window/steps/check_step.h"
+
+#include <QHBoxLayout>
+#include <QStyle>
+
+#include "viewer/window/steps/verdict.h"
+
+namespace scalpmark::window {
+
+namespace {
+
+// A tape on a head: from next to nothing to around it.
+constexpr geometry::Range tape_reading_mm{1, 450};
+constexpr geometry::Range pulse_limit_mm{1, 50}, angle_limit_deg{1, 90};
+
+using Reading = std::optional<double> geometry::TapeReadings::*;
+constexpr std::array<Reading, 4> readings{
+    &geometry::TapeReadings::vertex_mm, &geometry::TapeReadings::nasion_mm,
+    &geometry::TapeReadings::left_tragus_mm, &geometry::TapeReadings::right_tragus_mm};
+
+}  // namespace
+
+CheckStep::CheckStep(Session& session, Visit& visit, QWidget* parent)
+    : Step(5, tr("Check"), parent), session_(session), visit_(visit) {
+  set_hint(tr(
+      "Find today's two marks on the cap or the skin. Click each on the head here, or type two or more tape "
+      "distances to it."));
+  add_entry(TodaysMark::site, tr("Site mark"));
+  add_entry(TodaysMark::edge, tr("Edge mark"));
+  verdict_ = new QLabel;
+  verdict_->setObjectName("verdict");
+  verdict_->setWordWrap(true);
+  fields()->addWidget(verdict_);
+  pulse_limit_ = new LengthField(tr("Good within, from the site"), pulse_limit_mm);
+  pulse_limit_->on_commit([this](std::optional<double> mm) {
+    geometry::CheckLimits limits = visit_.limits();
+    limits.pulse_mm = *mm;
+    visit_.set_limits(limits);
+    return QString();
+  });
+  angle_limit_ = new AngleField(tr("Good within, angle"), angle_limit_deg);
+  angle_limit_->on_commit([this](std::optional<double> degrees) {
+    geometry::CheckLimits limits = visit_.limits();
+    limits.angle_deg = *degrees;
+    visit_.set_limits(limits);
+    return QString();
+  });
+  fields()->addWidget(pulse_limit_);
+  fields()->addWidget(angle_limit_);
+  forget_ = new QPushButton(tr("Start the check over"));
+  fields()->addWidget(forget_, 0, Qt::AlignLeft);
+  gaps_ = new GapPanel;
+  fields()->addWidget(gaps_);
+  tolerance_ = new TolerancePanel(session);
+  fields()->addWidget(tolerance_);
+  connect(forget_, &QPushButton::clicked, this, [this] {
+    want({});
+    visit_.forget();
+  });
+  connect(&visit, &Visit::changed, this, &CheckStep::show_case);
+}
+
+void CheckStep::add_entry(TodaysMark which, const QString& name) {
+  Entry& entry = entries_[static_cast<std::size_t>(which)];
+  auto* row = new QHBoxLayout;
+  auto* label = new QLabel(name);
+  label->setObjectName("strong");
+  entry.click = new QPushButton(tr("Click it"));
+  entry.click->setCheckable(true);
+  entry.click->setToolTip(tr("Then click the mark on the head"));
+  entry.click->setAccessibleName(tr("%1: click it on the head").arg(name));
+  entry.by_tape = new QPushButton(tr("By tape"));
+  entry.by_tape->setCheckable(true);
+  entry.by_tape->setAccessibleName(tr("%1: enter tape distances").arg(name));
+  row->addWidget(label, 1);
+  row->addWidget(entry.click);
+  row->addWidget(entry.by_tape);
+  fields()->addLayout(row);
+
+  entry.tape_rows = new QWidget;
+  auto* tapes = new QVBoxLayout(entry.tape_rows);
+  tapes->setContentsMargins(10, 0, 0, 0);
+  tapes->setSpacing(4);
+  const std::array<QString, 4> names{tr("from the vertex"), tr("from the nasion"), tr("from the left tragus"),
+                                     tr("from the right tragus")};
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    auto* field = new LengthField(names[i], tape_reading_mm);
+    field->set_optional(tr("none"));
+    field->on_commit([this, which, i](std::optional<double> mm) {
+      geometry::TapeReadings now = visit_.readings(which);
+      now.*readings[i] = mm;
+      return visit_.set(which, now);
+    });
+    entry.tapes[i] = field;
+    tapes->addWidget(field);
+  }
+  entry.tape_rows->hide();
+  fields()->addWidget(entry.tape_rows);
+
+  connect(entry.click, &QPushButton::clicked, this,
+          [this, which](bool on) { want(on ? std::optional(which) : std::nullopt); });
+  connect(entry.by_tape, &QPushButton::clicked, this, [this, which](bool on) {
+    entries_[static_cast<std::size_t>(which)].tape_rows->setVisible(on);
+    if (on) session_.want_fields();  // ready by the time the first tape is read
+    want({});
+  });
+}
+
+void CheckStep::want(std::optional<TodaysMark> which) {
+  wanted_ = which;
+  show_case();
+  emit point_wanted();
+}
+
+void CheckStep::set_unit(LengthUnit unit) {
+  for (const Entry& entry : entries_)
+    for (LengthField* field : entry.tapes) field->set_unit(unit);
+  pulse_limit_->set_unit(unit);
+  tolerance_->set_unit(unit);
+  show_case();
+}
+
+void CheckStep::show_case() {
+  for (const TodaysMark which : {TodaysMark::site, TodaysMark::edge}) {
+    const Entry& entry = this->entry(which);
+    entry.click->setChecked(wanted_ == which);
+    entry.click->setText(visit_.mark(which) ? tr("Click anew") : tr("Click it"));
+    for (std::size_t i = 0; i < readings.size(); ++i)
+      entry.tapes[i]->set_value(visit_.readings(which).*readings[i]);
+  }
+  tolerance_->show_case();
+  pulse_limit_->set_value(visit_.limits().pulse_mm);
+  angle_limit_->set_value(visit_.limits().angle_deg);
+  forget_->setEnabled(visit_.mark(TodaysMark::site) || visit_.mark(TodaysMark::edge));
+  set_problem(visit_.problem());
+  const VerdictText text = verdict_text(visit_.check());
+  verdict_->setText(visit_.check() ? QStringLiteral("<b>%1</b><br>%2").arg(text.headline, text.reason)
+                                   : QString());
+  verdict_->setVisible(visit_.check().has_value());
+  verdict_->setProperty("good", text.good);
+  verdict_->style()->unpolish(verdict_);
+  verdict_->style()->polish(verdict_);
+  set_summary(visit_.check() ? text.headline : QString());
+  if (wanted_)
+    set_note(*wanted_ == TodaysMark::site ? tr("Now click today's site mark on the head.")
+                                          : tr("Now click today's edge mark on the head."));
+  else
+    set_note({});
+}
+
+}  // namespace scalpmark::window

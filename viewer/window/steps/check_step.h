@@ -1,0 +1,64 @@
+#pragma once
+
+#include <QPushButton>
+#include <array>
+
+#include "viewer/window/fields/number_field.h"
+#include "viewer/window/session/visit.h"
+#include "viewer/window/steps/gap_panel.h"
+#include "viewer/window/steps/step.h"
+#include "viewer/window/steps/tolerance_panel.h"
+
+namespace scalpmark::window {
+
+/// Step 5: where today's site mark and edge mark are, and whether the coil laid by them is where the plan
+/// wants it.
+class CheckStep : public Step {
+  Q_OBJECT
+public:
+  CheckStep(Session& session, Visit& visit, QWidget* parent = nullptr);
+
+  void show_case();
+  void set_unit(LengthUnit unit);
+  /// The mark that the next click on the head sets; nothing when clicks are not asked for.
+  [[nodiscard]] const std::optional<TodaysMark>& wanted() const { return wanted_; }
+  void want(std::optional<TodaysMark> which);
+
+  [[nodiscard]] QPushButton* click_button(TodaysMark which) const { return entry(which).click; }
+  [[nodiscard]] QPushButton* tape_button(TodaysMark which) const { return entry(which).by_tape; }
+  /// From vertex, nasion, left tragus, right tragus.
+  [[nodiscard]] LengthField* tape(TodaysMark which, std::size_t index) const {
+    return entry(which).tapes[index];
+  }
+  [[nodiscard]] GapPanel* gaps() const { return gaps_; }
+  [[nodiscard]] TolerancePanel* tolerance() const { return tolerance_; }
+  [[nodiscard]] LengthField* pulse_limit() const { return pulse_limit_; }
+  [[nodiscard]] AngleField* angle_limit() const { return angle_limit_; }
+
+signals:
+  void point_wanted();
+
+private:
+  struct Entry {
+    QPushButton *click = nullptr, *by_tape = nullptr;
+    QWidget* tape_rows = nullptr;
+    std::array<LengthField*, 4> tapes{};
+  };
+  [[nodiscard]] const Entry& entry(TodaysMark which) const {
+    return entries_[static_cast<std::size_t>(which)];
+  }
+  void add_entry(TodaysMark which, const QString& name);
+
+  Session& session_;
+  Visit& visit_;
+  std::optional<TodaysMark> wanted_;
+  std::array<Entry, 2> entries_;
+  QPushButton* forget_;
+  QLabel* verdict_;
+  LengthField* pulse_limit_;
+  AngleField* angle_limit_;
+  GapPanel* gaps_;
+  TolerancePanel* tolerance_;
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,69 @@
+#include "viewer/window/steps/keep_step.h"
+
+#include <QDir>
+#include <QGridLayout>
+
+namespace scalpmark::window {
+
+namespace {
+
+constexpr int longest_label = 200;  // letters; more does not fit on a sheet
+
+}  // namespace
+
+KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), parent), session_(session) {
+  set_hint(tr("Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again."));
+  auto* name = new QLabel(tr("Label of the case"));
+  label_ = new QLineEdit;
+  label_->setMaxLength(longest_label);
+  label_->setToolTip(tr("Printed on pictures and sheets. No names: use your own code for the person."));
+  label_->setAccessibleName(tr("Label of the case"));
+  label_->setAccessibleDescription(label_->toolTip());
+  name->setBuddy(label_);
+  fields()->addWidget(name);
+  fields()->addWidget(label_);
+  save_ = new QPushButton(tr("Save case"));
+  auto* picture = new QPushButton(tr("Picture\u2026"));
+  auto* sheet = new QPushButton(tr("Sheet\u2026"));
+  auto* print = new QPushButton(tr("Print\u2026"));
+  auto* grid = new QGridLayout;
+  grid->addWidget(save_, 0, 0);
+  grid->addWidget(picture, 0, 1);
+  grid->addWidget(sheet, 1, 0);
+  grid->addWidget(print, 1, 1);
+  save_->setToolTip(tr("Writes the case into its file, or asks for one (Ctrl+S)"));
+  picture->setToolTip(tr("Saves what the stage shows as a picture (Ctrl+Shift+P)"));
+  sheet->setToolTip(tr("Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)"));
+  print->setToolTip(tr("Prints the placement sheet (Ctrl+P)"));
+  connect(print, &QPushButton::clicked, this, &KeepStep::print_wanted);
+  connect(sheet, &QPushButton::clicked, this, &KeepStep::sheet_wanted);
+  fields()->addLayout(grid);
+  where_ = new QLabel;
+  where_->setObjectName("quiet");
+  where_->setWordWrap(true);
+  fields()->addWidget(where_);
+
+  connect(label_, &QLineEdit::editingFinished, this, [this] {
+    if (!label_->isModified()) return;
+    label_->setModified(false);
+    set_problem(session_.change(tr("Label"), [this](models::CaseFile& kept) {
+      kept.entered.label = label_->text().trimmed().toStdString();
+    }));
+  });
+  connect(save_, &QPushButton::clicked, this, &KeepStep::save_wanted);
+  connect(picture, &QPushButton::clicked, this, &KeepStep::picture_wanted);
+}
+
+void KeepStep::show_case() {
+  if (!label_->isModified()) label_->setText(QString::fromStdString(session_.kept().entered.label));
+  where_->setText(
+      session_.file().isEmpty() ? tr("Not saved yet.")
+      : session_.is_saved()
+          ? tr("Saved in %1.").arg(QDir::toNativeSeparators(session_.file()))
+          : tr("Changed since it was saved in %1.").arg(QDir::toNativeSeparators(session_.file())));
+  set_summary(session_.file().isEmpty() ? tr("not saved yet")
+              : session_.is_saved()     ? tr("saved")
+                                        : tr("changed"));
+}
+
+}  // namespace scalpmark::window

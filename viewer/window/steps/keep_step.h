@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "viewer/window/session/session.h"
+#include "viewer/window/steps/step.h"
+
+namespace scalpmark::window {
+
+/// Step 6: the case's label, and what can be kept of it.
+class KeepStep : public Step {
+  Q_OBJECT
+public:
+  explicit KeepStep(Session& session, QWidget* parent = nullptr);
+  void show_case();
+  [[nodiscard]] QLineEdit* label() const { return label_; }
+  [[nodiscard]] QPushButton* save() const { return save_; }
+
+signals:
+  void save_wanted();
+  void picture_wanted();
+  void sheet_wanted();
+  void print_wanted();
+
+private:
+  Session& session_;
+  QLineEdit* label_;
+  QPushButton* save_;
+  QLabel* where_;
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,197 @@
+#include "viewer/window/steps/landmarks_step.h"
+
+#include <QCompleter>
+#include <QGridLayout>
+#include <QHBoxLayout>
+
+#include "viewer/window/stage_view/bare_skin.h"
+
+namespace scalpmark::window {
+
+namespace {
+
+QString capital(QString text) {
+  if (!text.isEmpty()) text[0] = text[0].toUpper();
+  return text;
+}
+
+QString where_it_is(Fiducial which) {
+  switch (which) {
+    case Fiducial::nasion:
+      return LandmarksStep::tr("Click the nasion: the hollow where nose meets forehead.");
+    case Fiducial::inion:
+      return LandmarksStep::tr("Click the inion: the bony bump at the back, above the neck.");
+    case Fiducial::left_tragus:
+      return LandmarksStep::tr("Click the patient's left tragus: just in front of the left ear canal.");
+    case Fiducial::right_tragus:
+      break;
+  }
+  return LandmarksStep::tr("Click the patient's right tragus: just in front of the right ear canal.");
+}
+
+}  // namespace
+
+LandmarksStep::LandmarksStep(Session& session, QWidget* parent)
+    : Step(2, tr("Landmarks"), parent), session_(session) {
+  known_ = new QWidget;
+  auto* known = new QVBoxLayout(known_);
+  known->setContentsMargins(0, 0, 0, 0);
+  systems_ = new Choice(tr("Shown on the head"), {{tr("10-20"), tr("The 21 positions of the 10-20 system")},
+                                                  {tr("10-10"), tr("The positions of the 10-10 system")},
+                                                  {tr("10-5"), tr("All 345 positions of the 10-5 system")}});
+  systems_->choose(1);
+  known->addWidget(systems_);
+  auto* row = new QHBoxLayout;
+  auto* label = new QLabel(tr("Find"));
+  find_ = new QLineEdit;
+  find_->setPlaceholderText(tr("a label, such as F3"));
+  find_->setMaxLength(12);
+  find_->setToolTip(tr("A label of the 10-5 system, such as F3; Enter rings it on the stage"));
+  find_->setAccessibleName(tr("Find a landmark by its label"));
+  label->setBuddy(find_);
+  QStringList labels;
+  for (const std::string& each : geometry::landmark_labels(geometry::LandmarkSystem::ten_five))
+    labels << QString::fromStdString(each);
+  auto* completer = new QCompleter(labels, find_);
+  completer->setCaseSensitivity(Qt::CaseInsensitive);
+  find_->setCompleter(completer);
+  row->addWidget(label);
+  row->addWidget(find_, 1);
+  known->addLayout(row);
+  found_text_ = new QLabel;
+  found_text_->setWordWrap(true);
+  found_text_->hide();
+  known->addWidget(found_text_);
+  move_points_ = new QPushButton(tr("Place nasion, inion and tragi anew\u2026"));
+  known->addWidget(move_points_, 0, Qt::AlignLeft);
+  fields()->addWidget(known_);
+
+  placing_ = new QWidget;
+  auto* placing = new QVBoxLayout(placing_);
+  placing->setContentsMargins(0, 0, 0, 0);
+  place_text_ = new QLabel;
+  place_text_->setObjectName("strong");
+  place_text_->setWordWrap(true);
+  placing->addWidget(place_text_);
+  auto* grid = new QGridLayout;
+  for (const Fiducial which : all_fiducials) {
+    auto* button = new QPushButton(capital(name_of(which)));
+    button->setCheckable(true);
+    const auto i = static_cast<int>(which);
+    grid->addWidget(button, i / 2, i % 2);
+    points_[static_cast<std::size_t>(which)] = button;
+    connect(button, &QPushButton::clicked, this, [this, which] { want(which); });
+  }
+  placing->addLayout(grid);
+  use_points_ = new QPushButton(tr("Use these four points"));
+  use_points_->setObjectName("main");
+  placing->addWidget(use_points_);
+  auto* buttons = new QHBoxLayout;
+  other_way_up_ = new QPushButton(tr("Other way up"));
+  other_way_up_->setToolTip(
+      tr("Files do not say which way is up; press until the head stands upright and faces you."));
+  give_up_ = new QPushButton(tr("Give up this head"));
+  buttons->addWidget(other_way_up_);
+  buttons->addWidget(give_up_);
+  buttons->addStretch(1);
+  placing->addLayout(buttons);
+  fields()->addWidget(placing_);
+  placing_->hide();
+
+  connect(systems_, &Choice::picked, this, [this](int index) {
+    system_ = index == 0   ? geometry::LandmarkSystem::ten_twenty
+              : index == 1 ? geometry::LandmarkSystem::ten_ten
+                           : geometry::LandmarkSystem::ten_five;
+    emit system_chosen();
+  });
+  connect(find_, &QLineEdit::returnPressed, this, [this] { look_for(find_->text()); });
+  connect(completer, qOverload<const QString&>(&QCompleter::activated), this, &LandmarksStep::look_for);
+  connect(find_, &QLineEdit::textEdited, this, [this](const QString& typed) {
+    if (!typed.trimmed().isEmpty()) return;
+    set_problem({});
+    found_.reset();
+    found_text_->hide();
+    emit landmark_found();
+  });
+  connect(other_way_up_, &QPushButton::clicked, this, &LandmarksStep::turn_wanted);
+  connect(use_points_, &QPushButton::clicked, this, [this] { set_problem(session_.use_placed()); });
+  connect(give_up_, &QPushButton::clicked, this, [this] { session_.drop_unplaced(); });
+  connect(move_points_, &QPushButton::clicked, this, [this] {
+    session_.place_anew();
+    want(Fiducial::nasion);
+  });
+}
+
+void LandmarksStep::look_for(const QString& typed) {
+  if (!session_.is_ready() || typed.trimmed().isEmpty()) return;
+  const std::string label = typed.trimmed().toStdString();
+  const auto found = geometry::landmark(session_.head().head, label);
+  if (!found) {
+    set_problem(tr("There is no landmark \u201c%1\u201d in the 10-5 system; type a label such as F3 or CPz.")
+                    .arg(typed.trimmed()));
+    return;
+  }
+  set_problem({});
+  const bool again = found_ && found_->name == found->name;
+  found_ = found;
+  const QString name = QString::fromStdString(found->name);
+  found_text_->setText(
+      name.compare(typed.trimmed(), Qt::CaseInsensitive) == 0
+          ? tr("%1 is ringed on the stage.").arg(name)
+          : tr("%1 is the older label of %2, ringed on the stage.").arg(typed.trimmed(), name));
+  found_text_->show();
+  if (!again) emit landmark_found();
+}
+
+void LandmarksStep::want(Fiducial which) {
+  wanted_ = which;
+  show_points();
+  emit fiducial_wanted();
+}
+
+void LandmarksStep::show_points() {
+  if (!session_.unplaced()) return;
+  for (const Fiducial which : all_fiducials) {
+    const bool placed = session_.unplaced()->placed[static_cast<std::size_t>(which)].has_value();
+    auto* button = points_[static_cast<std::size_t>(which)];
+    button->setText((placed ? QStringLiteral("\u2713 ") : QString()) + capital(name_of(which)));
+    button->setAccessibleName(placed ? tr("%1, placed").arg(name_of(which))
+                                     : tr("%1, not placed").arg(name_of(which)));
+    button->setChecked(which == wanted_);
+  }
+  const bool complete = session_.unplaced()->complete();
+  const QString problem = session_.placing_problem();
+  place_text_->setText(complete ? tr("All four are placed. Drag one to move it, or use them.")
+                                : where_it_is(wanted_));
+  use_points_->setVisible(complete);
+  use_points_->setEnabled(complete && problem.isEmpty());
+  set_problem(problem);
+}
+
+void LandmarksStep::show_case() {
+  const bool placing = session_.unplaced().has_value();
+  if (!placing && !placing_->isHidden()) set_problem({});  // of points that are no longer being placed
+  placing_->setVisible(placing);
+  known_->setVisible(!placing);
+  move_points_->setVisible(session_.kept().head.kind != models::HeadKind::generic);
+  set_hint(
+      placing
+          ? tr("Turn the head by dragging beside it; drag a placed point to move it.")
+          : tr("Pencil a short line half way along each long tape; where the two lines cross is the vertex, "
+               "Cz."));
+  if (placing) {
+    QStringList notes;
+    for (const std::string& note : session_.unplaced()->notes) notes << QString::fromStdString(note);
+    set_note(notes.join(QLatin1Char('\n')));
+    show_points();
+  } else {
+    set_note({});
+    set_summary(system_ == geometry::LandmarkSystem::ten_twenty ? tr("10-20")
+                : system_ == geometry::LandmarkSystem::ten_ten  ? tr("10-10")
+                                                                : tr("10-5"));
+  }
+  // A found landmark lies elsewhere on another head.
+  if (found_ && session_.is_ready()) found_ = geometry::landmark(session_.head().head, found_->name);
+}
+
+}  // namespace scalpmark::window

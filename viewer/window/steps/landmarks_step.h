@@ -1,0 +1,61 @@
+#pragma once
+
+#include <QLineEdit>
+#include <QPushButton>
+#include <array>
+
+#include "geometry/head/landmarks.h"
+#include "viewer/window/fields/choice.h"
+#include "viewer/window/session/session.h"
+#include "viewer/window/steps/step.h"
+
+namespace scalpmark::window {
+
+/// Step 2: which landmarks are shown, one found by its label; on a scan or MRI, the four points placed by
+/// clicks.
+class LandmarksStep : public Step {
+  Q_OBJECT
+public:
+  explicit LandmarksStep(Session& session, QWidget* parent = nullptr);
+
+  void show_case();
+  [[nodiscard]] geometry::LandmarkSystem system() const { return system_; }
+  /// The label that was found last, or nothing.
+  [[nodiscard]] const std::optional<geometry::Landmark>& found() const { return found_; }
+
+  /// The point that the next click on the bare skin places.
+  [[nodiscard]] Fiducial wanted() const { return wanted_; }
+  void want(Fiducial which);
+
+  [[nodiscard]] QLineEdit* find() const { return find_; }
+  [[nodiscard]] Choice* systems() const { return systems_; }
+  [[nodiscard]] QPushButton* use_points() const { return use_points_; }
+  [[nodiscard]] QPushButton* other_way_up() const { return other_way_up_; }
+  [[nodiscard]] QPushButton* point_button(Fiducial which) const {
+    return points_[static_cast<std::size_t>(which)];
+  }
+
+signals:
+  void system_chosen();
+  void landmark_found();
+  void fiducial_wanted();
+  void turn_wanted();
+
+private:
+  void look_for(const QString& label);
+  void show_points();
+
+  Session& session_;
+  geometry::LandmarkSystem system_ = geometry::LandmarkSystem::ten_ten;
+  std::optional<geometry::Landmark> found_;
+  Fiducial wanted_ = Fiducial::nasion;
+  Choice* systems_;
+  QWidget *known_, *placing_;
+  QLineEdit* find_;
+  QLabel* found_text_;
+  QLabel* place_text_;
+  std::array<QPushButton*, 4> points_{};
+  QPushButton *other_way_up_, *use_points_, *give_up_, *move_points_;
+};
+
+}  // namespace scalpmark::window

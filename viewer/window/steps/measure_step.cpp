@@ -1,0 +1,115 @@
+#include "viewer/window/steps/measure_step.h"
+
+#include <cmath>
+
+#include "geometry/base/ranges.h"
+#include "viewer/words/sentences.h"
+
+namespace scalpmark::window {
+
+namespace {
+
+// A tape reads to half a centimetre; a head of its own that differs by more is not the one that was measured.
+constexpr double worth_saying_mm = 5;
+
+}  // namespace
+
+MeasureStep::MeasureStep(Session& session, QWidget* parent)
+    : Step(1, tr("Measure"), parent), session_(session) {
+  set_hint(
+      tr("Tape from nasion over the top to inion, from tragus over the top to tragus, and around the head "
+         "above the "
+         "brows. Write the three lengths down."));
+  head_ = new QLabel;
+  head_->setWordWrap(true);
+  fields()->addWidget(head_);
+  open_head_ = new QPushButton(tr("Open a scan or MRI\u2026"));
+  open_head_->setToolTip(tr("A head surface (OBJ, PLY, STL, glTF, GLB) or an MRI volume (.nii, .nii.gz)"));
+  generic_head_ = new QPushButton(tr("Use the generic head"));
+  // One under the other: side by side they are wider than the worksheet.
+  fields()->addWidget(open_head_, 0, Qt::AlignLeft);
+  fields()->addWidget(generic_head_, 0, Qt::AlignLeft);
+
+  nasion_inion_ = add_tape(tr("Nasion to inion"), geometry::ranges::nasion_inion_mm,
+                           &geometry::MeasuredTapes::nasion_inion_mm);
+  tragus_tragus_ = add_tape(tr("Tragus to tragus"), geometry::ranges::tragus_tragus_mm,
+                            &geometry::MeasuredTapes::tragus_tragus_mm);
+  circumference_ = add_tape(tr("Around the head"), geometry::ranges::circumference_mm,
+                            &geometry::MeasuredTapes::circumference_mm);
+  measured_ = new QLabel;
+  measured_->setObjectName("quiet");
+  measured_->setWordWrap(true);
+  fields()->addWidget(measured_);
+  work_out_ = new QPushButton(tr("Work out tape distances"));
+  work_out_->setToolTip(tr("They were left out when loading this head was cut short."));
+  fields()->addWidget(work_out_, 0, Qt::AlignLeft);
+  work_out_->hide();
+  connect(work_out_, &QPushButton::clicked, this, [this] {
+    work_out_->hide();
+    session_.work_out_tapes();
+  });
+
+  // A refusal was of what is no longer entered, once a case has come into force since.
+  connect(&session_, &Session::saved_changed, this, [this] { set_problem({}); });
+  connect(open_head_, &QPushButton::clicked, this, &MeasureStep::head_wanted);
+  connect(generic_head_, &QPushButton::clicked, this, [this] {
+    set_problem(session_.change(tr("Generic head"), [](models::CaseFile& kept) { kept.head = {}; }));
+  });
+}
+
+LengthField* MeasureStep::add_tape(const QString& name, const geometry::Range& allowed,
+                                   std::optional<double> geometry::MeasuredTapes::*which) {
+  auto* field = new LengthField(name, allowed);
+  field->set_optional(tr("none"));
+  field->on_commit([this, name, which](std::optional<double> mm) {
+    set_problem({});
+    return session_.change(name, [&](models::CaseFile& kept) { kept.entered.tape_mm.*which = mm; });
+  });
+  fields()->addWidget(field);
+  return field;
+}
+
+void MeasureStep::set_unit(LengthUnit unit) {
+  unit_ = unit;
+  for (LengthField* field : {nasion_inion_, tragus_tragus_, circumference_}) field->set_unit(unit);
+  show_case();
+}
+
+void MeasureStep::show_case() {
+  const models::CaseFile& kept = session_.kept();
+  const geometry::MeasuredTapes& tapes = kept.entered.tape_mm;
+  nasion_inion_->set_value(tapes.nasion_inion_mm);
+  tragus_tragus_->set_value(tapes.tragus_tragus_mm);
+  circumference_->set_value(tapes.circumference_mm);
+  const bool generic = kept.head.kind == models::HeadKind::generic;
+  generic_head_->setVisible(!generic);
+  work_out_->setVisible(session_.is_ready() && !session_.has_tapes() && !session_.is_working());
+  if (!session_.is_ready()) return;
+
+  QString description = viewer::translated(session_.head().description);
+  if (!description.isEmpty()) description[0] = description[0].toUpper();
+  head_->setText(tr("Head: %1").arg(description));
+  const geometry::TapeMeasures& head = session_.plan().tapes;
+  const auto cm = [&](double mm) { return length_text(mm, unit_); };
+  measured_->setText(tr("The head on the stage: %1, %2, %3 %4.")
+                         .arg(cm(head.nasion_inion_mm), cm(head.tragus_tragus_mm), cm(head.circumference_mm),
+                              unit_name(unit_)));
+  set_summary(tr("%1 | %2 | %3 %4")
+                  .arg(cm(head.nasion_inion_mm), cm(head.tragus_tragus_mm), cm(head.circumference_mm),
+                       unit_name(unit_)));
+
+  QStringList notes;
+  const auto compare = [&](const QString& name, const std::optional<double>& measured, double here) {
+    if (measured && std::abs(*measured - here) > worth_saying_mm)
+      notes << tr("%1: %2 measured, but %3 on this head.")
+                   .arg(name, length_with_unit(*measured, unit_), length_with_unit(here, unit_));
+  };
+  compare(tr("Nasion to inion"), tapes.nasion_inion_mm, head.nasion_inion_mm);
+  compare(tr("Tragus to tragus"), tapes.tragus_tragus_mm, head.tragus_tragus_mm);
+  compare(tr("Around the head"), tapes.circumference_mm, head.circumference_mm);
+  for (const std::string& note : session_.head().notes) notes << viewer::translated(note);
+  if (session_.has_cortex()) notes << session_.cortex_notes();
+  set_note(notes.join(QLatin1Char('\n')));
+}
+
+}  // namespace scalpmark::window

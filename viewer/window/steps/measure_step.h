@@ -1,0 +1,41 @@
+#pragma once
+
+#include <QPushButton>
+
+#include "viewer/window/fields/number_field.h"
+#include "viewer/window/session/session.h"
+#include "viewer/window/steps/step.h"
+
+namespace scalpmark::window {
+
+/// Step 1: which head, and the three tape measures; what was measured beside what the head on the stage
+/// measures.
+class MeasureStep : public Step {
+  Q_OBJECT
+public:
+  explicit MeasureStep(Session& session, QWidget* parent = nullptr);
+
+  void show_case();
+  void set_unit(LengthUnit unit);
+
+  [[nodiscard]] LengthField* nasion_inion() const { return nasion_inion_; }
+  [[nodiscard]] LengthField* tragus_tragus() const { return tragus_tragus_; }
+  [[nodiscard]] LengthField* circumference() const { return circumference_; }
+  [[nodiscard]] QPushButton* work_out() const { return work_out_; }
+  [[nodiscard]] QPushButton* open_head() const { return open_head_; }
+
+signals:
+  void head_wanted();
+
+private:
+  LengthField* add_tape(const QString& name, const geometry::Range& allowed,
+                        std::optional<double> geometry::MeasuredTapes::*which);
+
+  Session& session_;
+  LengthUnit unit_ = LengthUnit::centimetre;
+  QLabel *head_, *measured_;
+  QPushButton *open_head_, *generic_head_, *work_out_;
+  LengthField *nasion_inion_, *tragus_tragus_, *circumference_;
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,172 @@
+#include "viewer/window/steps/search_step.h"
+
+#include <QAbstractItemView>
+#include <QEvent>
+#include <QLabel>
+#include <cmath>
+
+#include "geometry/base/ranges.h"
+#include "geometry/head/landmark_names.h"
+#include "models/coils/coil_library.h"
+
+namespace scalpmark::window {
+
+namespace ranges = geometry::ranges;
+
+SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search"), parent), session_(session) {
+  side_ = new Choice(tr("Side"),
+                     {{tr("Left"), tr("The patient's left")}, {tr("Right"), tr("The patient's right")}});
+  fields()->addWidget(side_);
+  lateral_ = add_length(tr("From the vertex toward the ear"), ranges::lateral_mm,
+                        [](geometry::Case& c) -> double& { return c.search.lateral_mm; });
+  anterior_ = add_length(tr("Then forward"), ranges::anterior_mm,
+                         [](geometry::Case& c) -> double& { return c.search.anterior_mm; });
+  pitch_ = add_length(tr("Between nodes"), ranges::pitch_mm,
+                      [](geometry::Case& c) -> double& { return c.search.pitch_mm; });
+  grid_on_ = new Choice(tr("The grid is drawn on"),
+                        {{tr("edge marks"), tr("What staff draw: the nine marks are evenly spaced")},
+                         {tr("pulse points"), tr("The nine pulse points are evenly spaced")}});
+  fields()->addWidget(grid_on_);
+
+  auto* coil = new QLabel(tr("Coil"));
+  coil->setObjectName("strong");
+  fields()->addWidget(coil);
+  coil_ = new QComboBox;
+  coil_->setAccessibleName(tr("Coil"));
+  coil_->setFocusPolicy(Qt::StrongFocus);
+  coil_->installEventFilter(this);
+  coil_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  coil_->setMinimumContentsLength(20);
+  coil_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  for (const geometry::Coil& each : models::coils()) {
+    coil_->addItem(QString::fromStdString(each.title), QString::fromStdString(each.model));
+    coil_->setItemData(coil_->count() - 1, QString::fromStdString(each.title), Qt::ToolTipRole);
+  }
+  coil_->view()->setTextElideMode(Qt::ElideNone);
+  coil_->view()->setAccessibleName(tr("Coils to choose from"));
+  coil_->setToolTip(tr("The length from its centre to its front edge becomes the coil's own."));
+  coil_->setAccessibleDescription(coil_->toolTip());
+  coil->setBuddy(coil_);
+  fields()->addWidget(coil_);
+  coil_note_ = new QLabel;
+  coil_note_->setObjectName("note");
+  coil_note_->setWordWrap(true);
+  fields()->addWidget(coil_note_);
+  angle_ = new AngleField(tr("Angle to the midline"), ranges::angle_deg);
+  angle_->on_commit([this](std::optional<double> degrees) {
+    set_problem({});
+    return session_.change(tr("Coil angle"),
+                           [&](models::CaseFile& kept) { kept.entered.coil.angle_deg = *degrees; });
+  });
+  fields()->addWidget(angle_);
+  centre_to_edge_ = add_length(tr("Centre to front edge"), ranges::centre_to_edge_mm,
+                               [](geometry::Case& c) -> double& { return c.coil.centre_to_edge_mm; });
+  lift_ = add_length(tr("Cap and hair"), ranges::lift_mm,
+                     [](geometry::Case& c) -> double& { return c.coil.lift_mm; });
+  mark_rule_ =
+      new Choice(tr("The edge is marked by"),
+                 {{tr("tape"), tr("A tape of the centre-to-edge length along the skin from the pulse point")},
+                  {tr("drop"), tr("Looking straight down past the coil's edge")},
+                  {tr("nearest"), tr("The skin nearest to the coil's edge")}});
+  fields()->addWidget(mark_rule_);
+
+  auto* on = new QLabel(tr("Lay the coil on a node"));
+  fields()->addWidget(on);
+  nodes_ = new NodePad(tr("Lay the coil on"));
+  fields()->addWidget(nodes_);
+
+  connect(coil_, qOverload<int>(&QComboBox::activated), this, [this](int index) {
+    const geometry::Coil chosen = models::coil(coil_->itemData(index).toString().toStdString());
+    if (chosen.model == session_.kept().entered.coil_model.model) return;
+    change(tr("Coil"), [&](models::CaseFile& kept) {
+      kept.entered.coil_model = chosen;
+      kept.entered.coil.centre_to_edge_mm = chosen.centre_to_edge_mm;
+    });
+  });
+  connect(side_, &Choice::picked, this, [this](int index) {
+    change(tr("Side"), [index](models::CaseFile& kept) {
+      kept.entered.side = index == 0 ? geometry::Side::left : geometry::Side::right;
+      // The site moves to the other side with the rest of the case: F3 becomes F4.
+      auto& treatment = kept.entered.treatment;
+      if (treatment.rule == geometry::TreatmentRule::landmark)
+        treatment.label = geometry::label_on_side(treatment.label, kept.entered.side);
+    });
+  });
+  connect(grid_on_, &Choice::picked, this, [this](int index) {
+    change(tr("Grid"), [index](models::CaseFile& kept) {
+      kept.entered.search.grid_on =
+          index == 0 ? geometry::GridOn::edge_marks : geometry::GridOn::pulse_points;
+    });
+  });
+  connect(mark_rule_, &Choice::picked, this, [this](int index) {
+    change(tr("Marking rule"), [index](models::CaseFile& kept) {
+      kept.entered.coil.mark_rule = index == 0   ? geometry::MarkRule::tape
+                                    : index == 1 ? geometry::MarkRule::drop
+                                                 : geometry::MarkRule::nearest;
+    });
+  });
+  connect(nodes_, &NodePad::chosen, this, &SearchStep::node_wanted);
+}
+
+LengthField* SearchStep::add_length(const QString& name, const geometry::Range& allowed,
+                                    std::function<double&(geometry::Case&)> setting) {
+  auto* field = new LengthField(name, allowed);
+  field->on_commit([this, name, setting = std::move(setting)](std::optional<double> mm) {
+    set_problem({});
+    return session_.change(name, [&](models::CaseFile& kept) { setting(kept.entered) = *mm; });
+  });
+  fields()->addWidget(field);
+  return field;
+}
+
+void SearchStep::change(const QString& what, const std::function<void(models::CaseFile&)>& edit) {
+  const QString problem = session_.change(what, edit);
+  set_problem(problem);
+  if (!problem.isEmpty()) show_case();  // the buttons go back to what holds
+}
+
+// A wheel that scrolls the worksheet does not change the coil on its way.
+bool SearchStep::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == coil_ && event->type() == QEvent::Wheel && !coil_->hasFocus()) {
+    event->ignore();
+    return true;
+  }
+  return Step::eventFilter(watched, event);
+}
+
+void SearchStep::set_unit(LengthUnit unit) {
+  unit_ = unit;
+  for (LengthField* field : {lateral_, anterior_, pitch_, centre_to_edge_, lift_}) field->set_unit(unit);
+  show_case();
+}
+
+void SearchStep::show_case() {
+  const geometry::Case& c = session_.kept().entered;
+  const bool left = c.side == geometry::Side::left;
+  side_->choose(left ? 0 : 1);
+  lateral_->set_value(c.search.lateral_mm);
+  anterior_->set_value(c.search.anterior_mm);
+  pitch_->set_value(c.search.pitch_mm);
+  grid_on_->choose(c.search.grid_on == geometry::GridOn::edge_marks ? 0 : 1);
+  coil_->setCurrentIndex(coil_->findData(QString::fromStdString(c.coil_model.model)));
+  coil_note_->setText(QString::fromStdString(c.coil_model.note));
+  coil_note_->setVisible(!c.coil_model.note.empty());
+  angle_->set_value(c.coil.angle_deg);
+  centre_to_edge_->set_value(c.coil.centre_to_edge_mm);
+  lift_->set_value(c.coil.lift_mm);
+  mark_rule_->choose(static_cast<int>(c.coil.mark_rule));
+  nodes_->set_side(c.side);
+
+  const QString lateral = length_with_unit(c.search.lateral_mm, unit_);
+  const QString anterior = length_with_unit(std::abs(c.search.anterior_mm), unit_);
+  set_hint(tr("From the vertex tape %1 toward the %2 ear, then %3 %4: the start. Pencil a bar along the "
+              "coil's front "
+              "edge at each of the nine nodes.")
+               .arg(lateral, left ? tr("left") : tr("right"), anterior,
+                    c.search.anterior_mm < 0 ? tr("back") : tr("forward")));
+  set_summary(tr("%1, %2 + %3")
+                  .arg(left ? tr("left") : tr("right"), length_text(c.search.lateral_mm, unit_),
+                       length_with_unit(c.search.anterior_mm, unit_)));
+}
+
+}  // namespace scalpmark::window

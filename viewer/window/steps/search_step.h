@@ -1,0 +1,58 @@
+#pragma once
+
+#include <QComboBox>
+#include <QLabel>
+
+#include "viewer/window/fields/choice.h"
+#include "viewer/window/fields/node_pad.h"
+#include "viewer/window/fields/number_field.h"
+#include "viewer/window/session/session.h"
+#include "viewer/window/steps/step.h"
+
+namespace scalpmark::window {
+
+/// Step 3: side, offsets, grid, coil; and the coil laid on any node.
+class SearchStep : public Step {
+  Q_OBJECT
+public:
+  explicit SearchStep(Session& session, QWidget* parent = nullptr);
+
+  void show_case();
+  void set_unit(LengthUnit unit);
+  /// The node the coil is on, if any.
+  void show_node(std::optional<geometry::HotspotNode> node) { nodes_->choose(node); }
+
+  [[nodiscard]] Choice* side() const { return side_; }
+  [[nodiscard]] LengthField* lateral() const { return lateral_; }
+  [[nodiscard]] LengthField* anterior() const { return anterior_; }
+  [[nodiscard]] LengthField* pitch() const { return pitch_; }
+  [[nodiscard]] Choice* grid_on() const { return grid_on_; }
+  [[nodiscard]] QComboBox* coil() const { return coil_; }
+  [[nodiscard]] AngleField* angle() const { return angle_; }
+  [[nodiscard]] LengthField* centre_to_edge() const { return centre_to_edge_; }
+  [[nodiscard]] LengthField* lift() const { return lift_; }
+  [[nodiscard]] Choice* mark_rule() const { return mark_rule_; }
+  [[nodiscard]] NodePad* nodes() const { return nodes_; }
+
+signals:
+  void node_wanted(int row, int column);
+
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+  LengthField* add_length(const QString& name, const geometry::Range& allowed,
+                          std::function<double&(geometry::Case&)> setting);
+  void change(const QString& what, const std::function<void(models::CaseFile&)>& edit);
+
+  Session& session_;
+  LengthUnit unit_ = LengthUnit::centimetre;
+  Choice *side_, *grid_on_, *mark_rule_;
+  LengthField *lateral_, *anterior_, *pitch_, *centre_to_edge_, *lift_;
+  QComboBox* coil_;
+  QLabel* coil_note_;
+  AngleField* angle_;
+  NodePad* nodes_;
+};
+
+}  // namespace scalpmark::window

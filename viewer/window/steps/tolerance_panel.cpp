@@ -1,0 +1,150 @@
+#include "viewer/window/steps/tolerance_panel.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include "geometry/base/ranges.h"
+#include "viewer/words/sentences.h"
+
+namespace scalpmark::window {
+
+namespace {
+
+namespace ranges = geometry::ranges;
+using geometry::HandErrors;
+
+constexpr std::array<double HandErrors::*, 7> errors{
+    &HandErrors::fiducial_mm,       &HandErrors::tape_mm,  &HandErrors::mark_mm,
+    &HandErrors::angle_deg,         &HandErrors::tilt_deg, &HandErrors::cap_shift_mm,
+    &HandErrors::other_rule_percent};
+
+}  // namespace
+
+TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->setSpacing(6);
+  fold_ = new QPushButton(tr("By hand, how far off?"));
+  fold_->setCheckable(true);
+  fold_->setToolTip(tr("How far off the pulse could be when this case is measured, marked and laid by hand"));
+  fold_->setAccessibleDescription(fold_->toolTip());
+  all->addWidget(fold_, 0, Qt::AlignLeft);
+
+  body_ = new QWidget;
+  auto* column = new QVBoxLayout(body_);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(6);
+  result_ = new QLabel;
+  result_->setWordWrap(true);
+  result_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);  // long, and never to be squeezed
+  result_->setAccessibleName(tr("How far off by hand"));
+  result_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  column->addWidget(result_);
+  work_row_ = new QWidget;
+  auto* row = new QHBoxLayout(work_row_);
+  row->setContentsMargins(0, 0, 0, 0);
+  progress_ = new QProgressBar;
+  progress_->setRange(0, 100);
+  progress_->setTextVisible(false);
+  progress_->setAccessibleName(tr("Placements tried, in percent"));
+  stop_ = new QPushButton(tr("Cancel"));
+  stop_->setAccessibleName(tr("Stop trying placements"));
+  row->addWidget(progress_, 1);
+  row->addWidget(stop_);
+  work_row_->hide();
+  column->addWidget(work_row_);
+  on_head_ = new QCheckBox(tr("Show where they land"));
+  on_head_->setChecked(true);
+  on_head_->setToolTip(tr("Draws around the treatment site where half, and 95 of 100, of the pulses land"));
+  on_head_->setAccessibleDescription(on_head_->toolTip());
+  column->addWidget(on_head_);
+
+  auto* heading = new QLabel(tr("How far off hands are, one standard deviation"));
+  heading->setObjectName("strong");
+  heading->setWordWrap(true);
+  column->addWidget(heading);
+  struct Row {
+    QString name;
+    geometry::Range allowed;
+    QString unit;
+    double step;
+  };
+  const std::array<Row, 7> rows{{{tr("Each of the four points"), ranges::error_mm, tr("mm"), 0.5},
+                                 {tr("One reading of a tape"), ranges::error_mm, tr("mm"), 0.1},
+                                 {tr("A pencil mark"), ranges::error_mm, tr("mm"), 0.1},
+                                 {tr("The coil's angle"), ranges::error_deg, tr("\u00b0"), 0.5},
+                                 {tr("The coil's roll and pitch"), ranges::error_deg, tr("\u00b0"), 0.5},
+                                 {tr("The cap put on again"), ranges::error_mm, tr("mm"), 0.5},
+                                 {tr("Laid by another rule"), ranges::percent, tr("%"), 5}}};
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    auto* field = new PlainField(rows[i].name, rows[i].allowed, rows[i].unit, rows[i].step);
+    field->on_commit([this, i, name = rows[i].name](std::optional<double> value) {
+      return session_.change(name, [&](models::CaseFile& kept) { kept.entered.errors.*errors[i] = *value; });
+    });
+    errors_[i] = field;
+    column->addWidget(field);
+  }
+  usual_ = new QPushButton(tr("The usual errors"));
+  usual_->setToolTip(tr("Puts all seven back to what they are without an entry"));
+  usual_->setAccessibleDescription(usual_->toolTip());
+  column->addWidget(usual_, 0, Qt::AlignLeft);
+  body_->hide();
+  all->addWidget(body_);
+
+  connect(fold_, &QPushButton::toggled, this, [this](bool on) {
+    body_->setVisible(on);
+    emit wanted();
+  });
+  connect(on_head_, &QCheckBox::clicked, this, &TolerancePanel::wanted);
+  connect(stop_, &QPushButton::clicked, this, [this] {
+    if (shown_working_)
+      emit stopped();
+    else
+      emit again();
+  });
+  connect(usual_, &QPushButton::clicked, this, [this] {
+    (void)session_.change(tr("The usual errors"), [](models::CaseFile& kept) { kept.entered.errors = {}; });
+  });
+}
+
+void TolerancePanel::set_unit(LengthUnit unit) {
+  unit_ = unit;
+  show_result();
+}
+
+void TolerancePanel::show_case() {
+  const HandErrors& now = session_.kept().entered.errors;
+  for (std::size_t i = 0; i < errors.size(); ++i) errors_[i]->set_value(now.*errors[i]);
+  usual_->setEnabled(!(now == HandErrors{}));
+}
+
+void TolerancePanel::show_tolerance(const HandTolerance& tolerance) {
+  shown_ = tolerance.found();
+  shown_working_ = tolerance.is_working();
+  problem_ = tolerance.problem();
+  work_row_->setVisible(shown_working_ || tolerance.is_given_up());
+  progress_->setValue(static_cast<int>(100 * tolerance.fraction()));
+  stop_->setText(shown_working_ ? tr("Cancel") : tr("Work it out"));
+  stop_->setAccessibleName(shown_working_ ? tr("Stop trying placements") : tr("Try placements by hand"));
+  show_result();
+}
+
+void TolerancePanel::show_result() {
+  if (!shown_) {
+    result_->setText(!problem_.isEmpty() ? problem_
+                     : shown_working_    ? tr("Trying placements by hand\u2026")
+                                         : tr("Given up."));
+    return;
+  }
+  const geometry::Tolerance& t = *shown_;
+  result_->setText(tr("<b>%1 off on average</b>; half of the placements lie within %2 of the site, 95 of 100 "
+                      "within %3.<br>%4")
+                       .arg(length_with_unit(t.sampled.mean_mm, unit_), length_with_unit(t.half_mm, unit_),
+                            length_with_unit(t.most_mm, unit_), viewer::translated(t.habit).toHtmlEscaped()));
+  QString spoken = result_->text();
+  fold_->setAccessibleDescription(spoken.remove(QStringLiteral("<b>"))
+                                      .remove(QStringLiteral("</b>"))
+                                      .replace(QStringLiteral("<br>"), QStringLiteral(" ")));
+}
+
+}  // namespace scalpmark::window

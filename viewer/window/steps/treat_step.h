@@ -1,0 +1,45 @@
+#pragma once
+
+#include <QLineEdit>
+#include <QTableWidget>
+
+#include "viewer/window/fields/choice.h"
+#include "viewer/window/fields/node_pad.h"
+#include "viewer/window/fields/number_field.h"
+#include "viewer/window/session/session.h"
+#include "viewer/window/steps/gap_panel.h"
+#include "viewer/window/steps/step.h"
+
+namespace scalpmark::window {
+
+/// Step 4: the node that answered, and where from there the treatment goes; other sites with their distances.
+class TreatStep : public Step {
+  Q_OBJECT
+public:
+  explicit TreatStep(Session& session, QWidget* parent = nullptr);
+
+  void show_case();
+  void set_unit(LengthUnit unit);
+
+  [[nodiscard]] NodePad* hotspot() const { return hotspot_; }
+  [[nodiscard]] Choice* rule() const { return rule_; }
+  [[nodiscard]] LengthField* distance() const { return distance_; }
+  [[nodiscard]] QLineEdit* label() const { return label_; }
+  [[nodiscard]] GapPanel* gaps() const { return gaps_; }
+  [[nodiscard]] QTableWidget* alternatives() const { return alternatives_; }
+
+private:
+  void take_label();
+
+  Session& session_;
+  LengthUnit unit_ = LengthUnit::centimetre;
+  NodePad* hotspot_;
+  Choice* rule_;
+  LengthField* distance_;
+  QWidget* label_row_;
+  QLineEdit* label_;
+  QTableWidget* alternatives_;
+  GapPanel* gaps_;
+};
+
+}  // namespace scalpmark::window

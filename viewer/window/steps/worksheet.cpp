@@ -1,0 +1,92 @@
+#include "viewer/window/steps/worksheet.h"
+
+#include <QApplication>
+#include <QScrollBar>
+#include <QTimer>
+#include <QVBoxLayout>
+
+namespace scalpmark::window {
+
+namespace {
+
+constexpr int width_px = 364;
+
+}  // namespace
+
+Worksheet::Worksheet(Session& session, Visit& visit, QWidget* parent) : QScrollArea(parent) {
+  setObjectName("worksheet");
+  setAccessibleName(tr("Worksheet"));
+  setWidgetResizable(true);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setFixedWidth(width_px);
+  setFocusPolicy(Qt::NoFocus);
+
+  measure_ = new MeasureStep(session);
+  landmarks_ = new LandmarksStep(session);
+  search_ = new SearchStep(session);
+  treat_ = new TreatStep(session);
+  check_ = new CheckStep(session, visit);
+  keep_ = new KeepStep(session);
+  steps_ = {measure_, landmarks_, search_, treat_, check_, keep_};
+
+  auto* page = new QWidget;
+  page->setObjectName("page");
+  auto* column = new QVBoxLayout(page);
+  column->setContentsMargins(8, 8, 8, 8);
+  column->setSpacing(6);
+  for (Step* step : steps_) column->addWidget(step);
+  column->addStretch(1);
+  setWidget(page);
+
+  for (std::size_t i = 0; i < steps_.size(); ++i)
+    connect(steps_[i], &Step::entered, this, [this, i] { go_to(static_cast<StepIndex>(i)); });
+  // Working in an open step makes it the one the stage is about.
+  connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+    for (std::size_t i = 0; now && i < steps_.size(); ++i)
+      if (steps_[i]->isAncestorOf(now) && now != steps_[i]->heading() && steps_[i]->is_open())
+        set_current(static_cast<StepIndex>(i));
+  });
+  go_to(measure_index);
+}
+
+void Worksheet::set_current(StepIndex step) {
+  if (step == current_) return;
+  current_ = step;
+  for (std::size_t i = 0; i < steps_.size(); ++i) steps_[i]->set_current(i == static_cast<std::size_t>(step));
+  emit step_changed();
+}
+
+void Worksheet::go_to(StepIndex step, bool alone) {
+  // Ctrl and a click leaves the others open.
+  const bool keep = !alone || QApplication::keyboardModifiers() & Qt::ControlModifier;
+  for (std::size_t i = 0; i < steps_.size(); ++i) {
+    if (i == static_cast<std::size_t>(step))
+      steps_[i]->set_open(true);
+    else if (!keep)
+      steps_[i]->set_open(false);
+  }
+  if (step == current_) steps_[step]->set_current(true);
+  set_current(step);
+  QTimer::singleShot(0, this, [this, step] {
+    ensureWidgetVisible(steps_[step], 0, 0);
+    horizontalScrollBar()->setValue(0);
+  });
+}
+
+void Worksheet::show_case() {
+  measure_->show_case();
+  landmarks_->show_case();
+  search_->show_case();
+  treat_->show_case();
+  check_->show_case();
+  keep_->show_case();
+}
+
+void Worksheet::set_unit(LengthUnit unit) {
+  measure_->set_unit(unit);
+  search_->set_unit(unit);
+  treat_->set_unit(unit);
+  check_->set_unit(unit);
+}
+
+}  // namespace scalpmark::window

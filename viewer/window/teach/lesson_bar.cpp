@@ -1,0 +1,125 @@
+#include "viewer/window/teach/lesson_bar.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+#include <QHideEvent>
+#include <QShowEvent>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace scalpmark::window {
+
+namespace {
+
+/// The caption's letters grow with the window, from this share of its height on.
+constexpr double type_share = 1.0 / 33;
+constexpr int smallest_type_px = 20, largest_type_px = 44;
+constexpr int rim_px = 20;
+
+}  // namespace
+
+LessonBar::LessonBar(QWidget* parent) : QWidget(parent) {
+  setObjectName("lessonBar");
+  setAttribute(Qt::WA_StyledBackground);
+  progress_ = new QLabel;
+  progress_->setObjectName("lessonProgress");
+  title_ = new QLabel;
+  title_->setObjectName("lessonTitle");
+  caption_ = new QLabel;
+  caption_->setObjectName("lessonCaption");
+  caption_->setWordWrap(true);
+  caption_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  caption_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  const auto button = [this](const QString& text, const QString& name, const QString& tooltip) {
+    auto* made = new QPushButton(text);
+    made->setObjectName("lessonButton");
+    made->setAccessibleName(name);
+    made->setToolTip(tooltip);
+    return made;
+  };
+  previous_ = button(tr("Previous"), tr("Previous step"), tr("Previous step (Page Up)"));
+  play_ = button(tr("Play"), tr("Play the lesson"), tr("Play or pause (Space)"));
+  next_ = button(tr("Next"), tr("Next step"), tr("Next step (Page Down)"));
+
+  auto* head = new QHBoxLayout;
+  head->setSpacing(10);
+  head->addWidget(progress_, 0, Qt::AlignBaseline);
+  head->addWidget(title_, 1, Qt::AlignBaseline);
+  head->addWidget(previous_);
+  head->addWidget(play_);
+  head->addWidget(next_);
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(rim_px, 8, rim_px, 12);
+  all->setSpacing(6);
+  all->addLayout(head);
+  all->addWidget(caption_);
+  // Room for the longest word, so that the buttons stay where they are.
+  for (const QString& text : {tr("Play"), tr("Pause"), tr("Play again")}) {
+    play_->setText(text);
+    play_->setMinimumWidth(std::max(play_->minimumWidth(), play_->sizeHint().width() + 24));
+  }
+}
+
+void LessonBar::make_room_for(const QStringList& captions) {
+  captions_ = captions;
+  size_type();
+}
+
+void LessonBar::size_type() {
+  const int px =
+      std::clamp(static_cast<int>(type_share * window()->height()), smallest_type_px, largest_type_px);
+  if (px != type_px_) {
+    type_px_ = px;
+    const QString size = QStringLiteral("font-size: %1px;");
+    caption_->setStyleSheet(size.arg(px));
+    title_->setStyleSheet(size.arg(px) + QStringLiteral("font-weight: 700;"));
+    progress_->setStyleSheet(size.arg(px * 3 / 4));
+  }
+  QFont font = caption_->font();
+  font.setPixelSize(px);
+  const QFontMetrics metrics(font);
+  const int width = this->width() - 2 * rim_px;
+  int height = 2 * metrics.lineSpacing();
+  for (const QString& caption : captions_)
+    height =
+        std::max(height, metrics.boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, caption).height());
+  caption_->setMinimumHeight(height);
+}
+
+void LessonBar::show_text(const QString& progress, const QString& title, const QString& caption) {
+  progress_->setText(progress);
+  title_->setText(title);
+  if (caption == caption_->text()) return;
+  caption_->setText(caption);
+  // Read out without being asked for.
+  QAccessibleEvent said(caption_, QAccessible::Alert);
+  QAccessible::updateAccessibility(&said);
+}
+
+void LessonBar::show_player(bool playing, bool starts_anew, bool at_start, bool at_end) {
+  play_->setText(playing ? tr("Pause") : starts_anew ? tr("Play again") : tr("Play"));
+  play_->setAccessibleName(playing ? tr("Pause the lesson") : tr("Play the lesson"));
+  // A button that goes grey under the finger would pass its focus on to another.
+  for (const auto& [button, off] : {std::pair(previous_, at_start), std::pair(next_, at_end)}) {
+    if (off && button->hasFocus()) play_->setFocus();
+    button->setEnabled(!off);
+  }
+}
+
+void LessonBar::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  size_type();
+}
+
+void LessonBar::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  size_type();
+  if (!event->spontaneous()) emit shown();
+}
+
+void LessonBar::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  emit hidden();
+}
+
+}  // namespace scalpmark::window

@@ -1,0 +1,184 @@
+#include "viewer/window/teach/what_if_controls.h"
+
+#include <QVBoxLayout>
+
+namespace scalpmark::window {
+
+using geometry::MarkRule;
+using geometry::Misread;
+
+namespace {
+
+constexpr geometry::Range vertex_off_mm{1, 50}, tape_off_mm{1, 30}, turned_by_deg{1, 90};
+// The usual slips: a thumb's breadth, half a centimetre of tape, ten degrees.
+constexpr double usual_vertex_mm = 10, usual_tape_mm = 5, usual_turn_deg = 10;
+
+enum Way { forward, back, to_left, to_right };
+constexpr std::array<Misread, 4> tapes{Misread::lateral, Misread::anterior, Misread::treatment,
+                                       Misread::centre_to_edge};
+constexpr int treatment_tape = 2, edge_tape = 3;
+constexpr std::array<MarkRule, 3> rules{MarkRule::tape, MarkRule::drop, MarkRule::nearest};
+
+int index_of(MarkRule rule) {
+  return static_cast<int>(std::find(rules.begin(), rules.end(), rule) - rules.begin());
+}
+
+}  // namespace
+
+WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QButtonGroup(this)) {
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->setSpacing(4);
+  const auto add = [&](Kind kind, const QString& text, const QString& tooltip,
+                       const std::vector<QWidget*>& fields) {
+    auto* button = new QRadioButton(text);
+    button->setObjectName("whatIf");
+    button->setToolTip(tooltip);
+    button->setAccessibleName(tr("What if: %1").arg(text));
+    button->setAccessibleDescription(tooltip);
+    kinds_->addButton(button, kind);
+    all->addWidget(button);
+    if (fields.empty()) return;
+    auto* detail = new QWidget;
+    auto* column = new QVBoxLayout(detail);
+    column->setContentsMargins(24, 2, 0, 6);
+    column->setSpacing(4);
+    for (QWidget* field : fields) column->addWidget(field);
+    details_[kind] = detail;
+    all->addWidget(detail);
+  };
+
+  vertex_off_ = new LengthField(tr("Off by"), vertex_off_mm);
+  vertex_way_ =
+      new Choice(tr("The vertex is marked too far"), {{tr("forward"), tr("Toward the nose")},
+                                                      {tr("back"), tr("Toward the back of the head")},
+                                                      {tr("left"), tr("Toward the patient's left ear")},
+                                                      {tr("right"), tr("Toward the patient's right ear")}});
+  which_tape_ =
+      new Choice(tr("The tape"),
+                 {{tr("from the vertex toward the ear"), tr("The first length to the search start")},
+                  {tr("then forward to the start"), tr("The second length to the search start")},
+                  {tr("forward from the hotspot"), tr("The length to the treatment site")},
+                  {tr("from the site to the edge mark"), tr("The length along the coil's front")}},
+                 nullptr, Qt::Vertical);
+  tape_off_ = new LengthField(tr("is read wrong by"), tape_off_mm);
+  tape_way_ = new Choice(tr("It is read too"), {{tr("long"), tr("The mark comes too far out")},
+                                                {tr("short"), tr("The mark comes too near")}});
+  turned_by_ = new AngleField(tr("Turned by"), turned_by_deg);
+  turned_way_ = new Choice(tr("The coil's front is turned"),
+                           {{tr("toward the midline"), tr("The edge stays on its mark")},
+                            {tr("away from it"), tr("The edge stays on its mark")}});
+  laid_by_ =
+      new Choice(tr("The coil is laid on the mark by the rule"),
+                 {{tr("tape"), tr("The mark lies the coil's length away, by tape along the skin")},
+                  {tr("drop"), tr("The mark lies where one sees it looking straight down past the edge")},
+                  {tr("nearest"), tr("The mark lies on the skin nearest to the edge")}});
+
+  add(nothing, tr("Nothing spoiled"), tr("Back to the lesson"), {});
+  add(vertex, tr("The vertex is off"), tr("The vertex is marked in the wrong place"),
+      {vertex_way_, vertex_off_});
+  add(tape, tr("A tape is misread"), tr("One length is read too long or too short"),
+      {which_tape_, tape_way_, tape_off_});
+  add(turned, tr("The coil is turned"), tr("The edge lies on its mark, the angle is wrong"),
+      {turned_way_, turned_by_});
+  add(rule, tr("Another marking rule"), tr("Marked by one rule, laid by another"), {laid_by_});
+  problem_ = new QLabel;
+  problem_->setObjectName("problem");
+  problem_->setWordWrap(true);
+  problem_->hide();
+  all->addWidget(problem_);
+
+  vertex_off_->set_value(usual_vertex_mm);
+  tape_off_->set_value(usual_tape_mm);
+  turned_by_->set_value(usual_turn_deg);
+  vertex_way_->choose(forward);
+  which_tape_->choose(treatment_tape);
+  tape_way_->choose(0);
+  turned_way_->choose(0);
+  laid_by_->choose(index_of(MarkRule::drop));
+  kinds_->button(nothing)->setChecked(true);
+  show_kind();
+
+  const auto say = [this] { emit changed(); };
+  connect(kinds_, &QButtonGroup::idClicked, this, [this] {
+    show_kind();
+    emit changed();
+  });
+  for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_})
+    connect(choice, &Choice::picked, this, say);
+  for (NumberField* field : {static_cast<NumberField*>(vertex_off_), static_cast<NumberField*>(tape_off_),
+                             static_cast<NumberField*>(turned_by_)})
+    field->on_commit([this, field](std::optional<double> value) {
+      field->set_value(value);
+      emit changed();
+      return QString();
+    });
+}
+
+QRadioButton* WhatIfControls::button(Kind kind) const {
+  return qobject_cast<QRadioButton*>(kinds_->button(kind));
+}
+
+void WhatIfControls::show_kind() {
+  for (std::size_t i = 0; i < details_.size(); ++i)
+    if (details_[i]) details_[i]->setVisible(static_cast<int>(i) == kind());
+}
+
+void WhatIfControls::set_unit(LengthUnit unit) {
+  for (LengthField* field : {vertex_off_, tape_off_}) field->set_unit(unit);
+}
+
+void WhatIfControls::clear() {
+  if (kind() == nothing) return;
+  kinds_->button(nothing)->setChecked(true);
+  set_problem({});
+  show_kind();
+}
+
+std::optional<viewer::Mistake> WhatIfControls::mistake() const {
+  switch (kind()) {
+    case nothing:
+      break;
+    case vertex: {
+      const double mm = vertex_off_->value().value_or(usual_vertex_mm);
+      switch (static_cast<Way>(vertex_way_->chosen())) {
+        case forward:
+          return viewer::VertexOff{mm, 0};
+        case back:
+          return viewer::VertexOff{-mm, 0};
+        case to_left:
+          return viewer::VertexOff{0, -mm};
+        case to_right:
+          return viewer::VertexOff{0, mm};
+      }
+      break;
+    }
+    case tape:
+      return viewer::TapeMisread{
+          tapes[static_cast<std::size_t>(which_tape_->chosen())],
+          tape_off_->value().value_or(usual_tape_mm) * (tape_way_->chosen() == 0 ? 1 : -1)};
+    case turned:
+      return viewer::CoilTurned{turned_by_->value().value_or(usual_turn_deg) *
+                                (turned_way_->chosen() == 0 ? 1 : -1)};
+    case rule:
+      return viewer::OtherRule{rules[static_cast<std::size_t>(laid_by_->chosen())]};
+  }
+  return {};
+}
+
+void WhatIfControls::show_case(const geometry::Case& entered) {
+  const bool landmark = entered.treatment.rule == geometry::TreatmentRule::landmark;
+  which_tape_->button(treatment_tape)->setEnabled(!landmark);
+  if (landmark && which_tape_->chosen() == treatment_tape) which_tape_->choose(edge_tape);
+  const int own = index_of(entered.coil.mark_rule);
+  for (int i = 0; i < static_cast<int>(rules.size()); ++i) laid_by_->button(i)->setEnabled(i != own);
+  if (laid_by_->chosen() == own)
+    laid_by_->choose(index_of(own == index_of(MarkRule::drop) ? MarkRule::tape : MarkRule::drop));
+}
+
+void WhatIfControls::set_problem(const QString& sentence) {
+  problem_->setText(sentence);
+  problem_->setVisible(!sentence.isEmpty());
+}
+
+}  // namespace scalpmark::window

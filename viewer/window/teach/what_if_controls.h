@@ -1,0 +1,64 @@
+#pragma once
+
+#include <QButtonGroup>
+#include <QLabel>
+#include <QRadioButton>
+#include <QWidget>
+#include <array>
+#include <optional>
+
+#include "geometry/plan/case.h"
+#include "viewer/teach/mistake.h"
+#include "viewer/window/fields/choice.h"
+#include "viewer/window/fields/number_field.h"
+
+namespace scalpmark::window {
+
+/// Chooses one thing to do wrong, and by how much. Only says what was chosen; others work out what comes of
+/// it.
+class WhatIfControls : public QWidget {
+  Q_OBJECT
+public:
+  enum Kind { nothing, vertex, tape, turned, rule };
+
+  explicit WhatIfControls(QWidget* parent = nullptr);
+
+  /// The mistake chosen; empty while nothing is spoiled.
+  [[nodiscard]] std::optional<viewer::Mistake> mistake() const;
+  [[nodiscard]] Kind kind() const { return static_cast<Kind>(kinds_->checkedId()); }
+  /// What lengths are typed in.
+  void set_unit(LengthUnit unit);
+  /// Back to nothing spoiled, without a word.
+  void clear();
+  /// What this case leaves to be done wrong: no tape to a treatment site that is a landmark, no rule that is
+  /// the case's own.
+  void show_case(const geometry::Case& entered);
+  /// Why the mistake chosen cannot be shown, or nothing.
+  void set_problem(const QString& sentence);
+  [[nodiscard]] QString problem() const { return problem_->text(); }
+
+  [[nodiscard]] QRadioButton* button(Kind kind) const;
+  [[nodiscard]] LengthField* vertex_off() const { return vertex_off_; }
+  [[nodiscard]] Choice* vertex_way() const { return vertex_way_; }
+  [[nodiscard]] LengthField* tape_off() const { return tape_off_; }
+  [[nodiscard]] Choice* tape_way() const { return tape_way_; }
+  [[nodiscard]] Choice* which_tape() const { return which_tape_; }
+  [[nodiscard]] AngleField* turned_by() const { return turned_by_; }
+  [[nodiscard]] Choice* turned_way() const { return turned_way_; }
+  [[nodiscard]] Choice* laid_by() const { return laid_by_; }
+
+signals:
+  void changed();
+
+private:
+  void show_kind();
+
+  QButtonGroup* kinds_;
+  std::array<QWidget*, 5> details_{};
+  LengthField *vertex_off_, *tape_off_;
+  AngleField* turned_by_;
+  Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_;
+  QLabel* problem_;
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,104 @@
+#include "viewer/window/teach/what_if_sentence.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+#include "viewer/window/fields/length_text.h"
+
+namespace scalpmark::window {
+
+using geometry::MarkRule;
+using geometry::Misread;
+
+namespace {
+
+// What lupdate finds these texts under.
+class WhatIf {
+  Q_DECLARE_TR_FUNCTIONS(WhatIf)
+};
+
+QString length(double mm, LengthUnit unit) {
+  return length_with_unit(std::abs(mm), unit);
+}
+
+QString name_of(MarkRule rule) {
+  return rule == MarkRule::tape   ? WhatIf::tr("tape")
+         : rule == MarkRule::drop ? WhatIf::tr("drop")
+                                  : WhatIf::tr("nearest");
+}
+
+QString name_of(Misread which) {
+  switch (which) {
+    case Misread::lateral:
+      return WhatIf::tr("from the vertex toward the ear");
+    case Misread::anterior:
+      return WhatIf::tr("forward to the search start");
+    case Misread::treatment:
+      return WhatIf::tr("forward from the hotspot");
+    case Misread::centre_to_edge:
+      break;
+  }
+  return WhatIf::tr("from the site to the edge mark");
+}
+
+QString cause_of(const viewer::VertexOff& m, LengthUnit unit) {
+  const QString way = m.right_mm == 0  ? (m.forward_mm < 0 ? WhatIf::tr("back") : WhatIf::tr("forward"))
+                      : m.right_mm < 0 ? WhatIf::tr("to the patient's left")
+                                       : WhatIf::tr("to the patient's right");
+  return WhatIf::tr("With the vertex marked %1 too far %2")
+      .arg(length(std::hypot(m.forward_mm, m.right_mm), unit), way);
+}
+
+QString cause_of(const viewer::TapeMisread& m, LengthUnit unit) {
+  return (m.by_mm < 0 ? WhatIf::tr("With the tape %1 read %2 too short")
+                      : WhatIf::tr("With the tape %1 read %2 too long"))
+      .arg(name_of(m.which), length(m.by_mm, unit));
+}
+
+QString cause_of(const viewer::CoilTurned& m) {
+  return (m.by_deg < 0
+              ? WhatIf::tr("With the coil turned %1\u00b0 away from the midline and its edge on the mark")
+              : WhatIf::tr("With the coil turned %1\u00b0 toward the midline and its edge on the mark"))
+      .arg(std::lround(std::abs(m.by_deg)));
+}
+
+}  // namespace
+
+QString what_if_title(const viewer::Mistake& mistake) {
+  switch (mistake.index()) {
+    case 0:
+      return WhatIf::tr("What if the vertex is off?");
+    case 1:
+      return WhatIf::tr("What if a tape is misread?");
+    case 2:
+      return WhatIf::tr("What if the coil is turned?");
+    default:
+      return WhatIf::tr("What if the rules are mixed?");
+  }
+}
+
+QString what_if_sentence(const viewer::Spoiled& spoiled, const geometry::Case& entered, LengthUnit unit) {
+  QString cause;
+  if (const auto* rule = std::get_if<viewer::OtherRule>(&spoiled.mistake))
+    cause = WhatIf::tr("With the mark made by the %1 rule and the coil laid on it by the %2 rule")
+                .arg(name_of(entered.coil.mark_rule), name_of(rule->laid_by));
+  else if (const auto* vertex = std::get_if<viewer::VertexOff>(&spoiled.mistake))
+    cause = cause_of(*vertex, unit);
+  else if (const auto* tape = std::get_if<viewer::TapeMisread>(&spoiled.mistake))
+    cause = cause_of(*tape, unit);
+  else
+    cause = cause_of(std::get<viewer::CoilTurned>(spoiled.mistake));
+  const QString where =
+      spoiled.meant_on == viewer::CoilOn::start
+          ? WhatIf::tr("the search starts %1 off").arg(length(spoiled.result.off_mm, unit))
+          : WhatIf::tr("the pulse goes %1 off the treatment site").arg(length(spoiled.result.off_mm, unit));
+  const long really = std::lround(spoiled.result.really.angle_deg),
+             meant = std::lround(spoiled.meant.angle_deg);
+  const QString angle =
+      really == meant
+          ? WhatIf::tr("the coil lies at %1\u00b0 to the midline, as meant").arg(really)
+          : WhatIf::tr("the coil lies at %1\u00b0 to the midline instead of %2\u00b0").arg(really).arg(meant);
+  return WhatIf::tr("%1, %2, and %3.").arg(cause, where, angle);
+}
+
+}  // namespace scalpmark::window

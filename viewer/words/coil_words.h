@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+
+#include "geometry/coil/contact.h"
+
+namespace scalpmark::viewer {
+
+/// "touches the left ear"; "touches here" on the scalp, which is where a coil is to rest.
+[[nodiscard]] std::string touches(geometry::Region region);
+
+/// "hits the left ear".
+[[nodiscard]] std::string hits(geometry::Region region);
+
+}  // namespace scalpmark::viewer

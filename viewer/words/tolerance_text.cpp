@@ -1,0 +1,91 @@
+#include "viewer/words/tolerance_text.h"
+
+#include <cmath>
+
+#include "geometry/base/text.h"
+#include "viewer/words/numbers.h"
+#include "viewer/words/plain_text.h"
+#include "viewer/words/words.h"
+
+namespace scalpmark::viewer {
+
+using geometry::Cause;
+
+namespace {
+
+std::string entered(Cause cause, const geometry::HandErrors& e) {
+  const auto mm = [](double value) { return geometry::to_text(value) + " mm"; };
+  switch (cause) {
+    case Cause::fiducials:
+      return mm(e.fiducial_mm);
+    case Cause::tape:
+      return mm(e.tape_mm);
+    case Cause::marks:
+      return mm(e.mark_mm);
+    case Cause::angle:
+      return geometry::to_text(e.angle_deg) + " degrees";
+    case Cause::rule:
+      return geometry::to_text(e.other_rule_percent) + " in 100";
+    case Cause::cap:
+      return mm(e.cap_shift_mm);
+    case Cause::tilt:
+      return geometry::to_text(e.tilt_deg) + " degrees";
+  }
+  return "";
+}
+
+std::string ellipse_size(const geometry::SkinEllipse& e) {
+  return cm(2 * e.long_mm) + " by " + in_cm(2 * e.short_mm);
+}
+
+/// The way an ellipse is longest, in words of the head.
+std::string longest_way(const geometry::SkinEllipse& e) {
+  const double a = e.long_axis_deg;
+  if (std::abs(a) < 22.5) return "forward and backward";
+  if (std::abs(a) > 67.5) return "toward and away from the midline";
+  return a > 0 ? "from forward and outward to backward and inward"
+               : "from forward and inward to backward and outward";
+}
+
+}  // namespace
+
+std::string tolerance_sentence(const geometry::Tolerance& t) {
+  return said(Words::tr("Half of the placements lie within %1 of the site, 95 of 100 within %2."),
+              {in_cm(t.half_mm), in_cm(t.most_mm)});
+}
+
+std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErrors& errors) {
+  const bool sampled = t.placements > 0;
+  const geometry::Spread& spread = sampled ? t.sampled : t.first_order;
+  std::string out = "How far off could the pulse be, at the treatment site, by hand?\n\n";
+  const auto line = [&](const std::string& name, const std::string& value) {
+    out += "  " + padded(name, 40) + to_the_right(value, 16) + "\n";
+  };
+  line("On average", in_cm(spread.mean_mm));
+  if (sampled) {
+    line("Half of the placements lie within", in_cm(t.half_mm));
+    line("95 of 100 lie within", in_cm(t.most_mm));
+  }
+  line("Half lie in an ellipse of", ellipse_size(spread.half));
+  line("95 of 100 in one of", ellipse_size(spread.most));
+  out += wrapped_text("The ellipses are longest " + longest_way(spread.most) + ".");
+  out += "\n  " + padded("What it comes from", 26) + to_the_right("error", 14) + to_the_right("alone", 10) +
+         to_the_right("share", 9) + "\n";
+  for (const auto& c : t.causes)
+    out += "  " + padded(geometry::name_of(c.cause), 26) + to_the_right(entered(c.cause, errors), 14) +
+           to_the_right(in_mm(c.alone_mm), 10) + to_the_right(geometry::to_text(100 * c.share, 0) + " %", 9) +
+           "\n";
+  out += "\n" + wrapped_text(t.habit) + "\n";
+  std::string rests =
+      "An error is one standard deviation in each direction. The case's \"errors\" change them. ";
+  if (sampled) {
+    rests += std::to_string(t.placements) + " placements were tried on this head";
+    rests += t.lost > 0 ? "; " + std::to_string(t.lost) + " could not be laid and are left out. " : ". ";
+  }
+  rests +=
+      "Only measuring, marking and laying are counted, not whether the site is the right one. Training and "
+      "illustration only.";
+  return out + wrapped_text(rests);
+}
+
+}  // namespace scalpmark::viewer
