@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/angles.h"
+
 namespace scalpmark::geometry {
 
 /// A slab of a coil: an outline and its height range. Coil frame: origin at the centre of the flat face (of
@@ -18,6 +20,8 @@ struct CoilPart {
   double bottom_mm = 0;                  ///< height of the underside over the coil's flat face
   double top_mm = 0;
   double bend_deg = 0;  ///< about the front axis; positive lowers what lies to the right
+
+  friend bool operator==(const CoilPart&, const CoilPart&) = default;
 };
 
 /// One ring of windings, for drawing.
@@ -27,18 +31,22 @@ struct Winding {
   double outer_mm = 0;                               ///< outside diameter
   int turns = 0;
   double bend_deg = 0;  ///< as its casing's
+
+  friend bool operator==(const Winding&, const Winding&) = default;
 };
 
 /// The line on the casing's front edge that is laid over the edge mark, for drawing.
 struct FrontMark {
   Eigen::Vector2d centre = Eigen::Vector2d::Zero();  ///< mm
   double length_mm = 10;                             ///< along x
+
+  friend bool operator==(const FrontMark&, const FrontMark&) = default;
 };
 
 /// A place of a bent part or winding, given as drawn flat, in the coil's frame.
 [[nodiscard]] inline Eigen::Vector3d bent(const Eigen::Vector3d& flat, double bend_deg) {
   if (bend_deg == 0) return flat;
-  const double c = std::cos(bend_deg * M_PI / 180), s = std::sin(bend_deg * M_PI / 180);
+  const double c = std::cos(radians(bend_deg)), s = std::sin(radians(bend_deg));
   return {c * flat.x() + s * flat.z(), flat.y(), c * flat.z() - s * flat.x()};
 }
 
@@ -52,6 +60,8 @@ struct Coil {
   std::optional<FrontMark> front_mark;
   double contact_patch_mm = 15;   ///< radius of skin that the face settles on
   double centre_to_edge_mm = 60;  ///< the usual figure for this casing's front edge
+
+  friend bool operator==(const Coil&, const Coil&) = default;
 };
 
 }  // namespace scalpmark::geometry

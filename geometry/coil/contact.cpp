@@ -176,8 +176,8 @@ std::vector<WingGap> wing_gaps(const Surface& skin, const Coil& coil, const std:
 }
 
 /// "forward and outward": which way `by` goes, in words; a component that hardly counts is left out.
-std::string way_of(const Vector3d& by, const Placement& placement) {
-  const double ahead = by.dot(placement.forward), out = -by.dot(placement.inward);
+std::string way_of(const Vector3d& by, const LaidPose& laid) {
+  const double ahead = by.dot(laid.forward), out = -by.dot(laid.inward);
   const double all = std::hypot(ahead, out);
   if (all < touching_mm) return "";
   const double counts = 0.38 * all;  // the eight ways a compass card names
@@ -188,7 +188,7 @@ std::string way_of(const Vector3d& by, const Placement& placement) {
 }
 
 /// Turns the pose, so that the coil clears the head with its centre over the pulse point.
-void hold_askew(Contact& c, const Head& head, const Coil& coil, const Placement& placement) {
+void hold_askew(Contact& c, const Head& head, const Coil& coil, const LaidPose& laid, const Cortex* cortex) {
   const CoilPose meant = c.pose;
   const TiltedCoil t = tilt_coil(head.skin(), coil, meant, c.tilt);
   if (!t.meets)
@@ -196,13 +196,13 @@ void hold_askew(Contact& c, const Head& head, const Coil& coil, const Placement&
   AskewAxis axis;
   axis.skin = head.skin().position(*t.meets);
   axis.skin_moved_mm = t.moved_mm;
-  axis.skin_way = way_of(axis.skin - meant.pulse, placement);
-  if (const Cortex* cortex = head.cortex()) {
+  axis.skin_way = way_of(axis.skin - meant.pulse, laid);
+  if (cortex != nullptr) {
     axis.cortex = cortex->under(axis.skin, t.axis);
     const auto under = cortex->under(meant.pulse, -meant.normal);
     if (axis.cortex && under) {
       axis.cortex_moved_mm = (axis.cortex->point - under->point).norm();
-      axis.cortex_way = way_of(axis.cortex->point - under->point, placement);
+      axis.cortex_way = way_of(axis.cortex->point - under->point, laid);
     }
   }
   c.pose = {axis.skin, t.pose.normal, t.pose.front};
@@ -288,9 +288,9 @@ Region region_of(const Head& head, const Vector3d& at) {
   return Region::scalp;
 }
 
-Contact contact(const Head& head, const Case& entered, const Placement& placement,
+Contact contact(const Head& head, const CoilSetup& setup, const LaidPose& laid,
                 const ContactOptions& options) {
-  const Coil& coil = entered.coil_model;
+  const Coil& coil = setup.model;
   if (coil.parts.empty())
     throw GeometryError("This coil has no casing, so it rests on nothing; choose another.");
   if (!(options.cap_mm >= 0 && options.cap_mm <= 30))
@@ -301,12 +301,12 @@ Contact contact(const Head& head, const Case& entered, const Placement& placemen
   const Tilt& tilt = options.tilt;
   if (!(std::abs(tilt.roll_deg) <= most_tilt_deg && std::abs(tilt.pitch_deg) <= most_tilt_deg))
     throw GeometryError("Roll and pitch must each be from -30 to 30 degrees; correct them.");
-  c.pose = {placement.pulse, placement.normal, placement.front};
+  c.pose = laid.pose;
   c.tilt = tilt;
-  if (tilt.roll_deg != 0 || tilt.pitch_deg != 0) hold_askew(c, head, coil, placement);
+  if (tilt.roll_deg != 0 || tilt.pitch_deg != 0) hold_askew(c, head, coil, laid, options.cortex);
   const Rises rises = rises_of(head, coil, c.pose);
   c.resting_lift_mm = rises.lift_without({});
-  c.lift_mm = c.resting_lift_mm + entered.coil.lift_mm;
+  c.lift_mm = c.resting_lift_mm + setup.lift_mm;
 
   bool touches_left = false, touches_right = false;
   double least_over_scalp = std::numeric_limits<double>::infinity();
@@ -315,7 +315,7 @@ Contact contact(const Head& head, const Case& entered, const Placement& placemen
       const auto& rise = rises.by_piece[i][static_cast<size_t>(r)];
       if (!rise) continue;
       const double gap = c.resting_lift_mm - rise->mm;
-      if (r == Region::scalp) least_over_scalp = std::min(least_over_scalp, gap + entered.coil.lift_mm);
+      if (r == Region::scalp) least_over_scalp = std::min(least_over_scalp, gap + setup.lift_mm);
       if (gap > touching_mm) continue;
       const std::string& part = coil.parts[rises.pieces[i].part].name;
       c.touches.push_back({part, r, rise->skin, rise->under});

@@ -6,11 +6,10 @@
 #include <vector>
 
 #include "geometry/brain/cortex.h"
+#include "geometry/coil/coil_setup.h"
 #include "geometry/coil/pose.h"
 #include "geometry/coil/tilt.h"
 #include "geometry/head/head.h"
-#include "geometry/plan/case.h"
-#include "geometry/plan/plan.h"
 
 namespace scalpmark::geometry {
 
@@ -89,6 +88,7 @@ struct ContactOptions {
   double cap_mm = 0;       ///< thickness of a cap over the scalp; it is pressed where less is left
   double map_step_mm = 4;  ///< between places of the map; 1 to 20
   Tilt tilt{};             ///< held askew: moved out as tilt_coil() does; each angle within `most_tilt_deg`
+  const Cortex* cortex = nullptr;  ///< under the head; for where the axis of a coil held askew meets it
 };
 
 /// Further over than this a coil is not held by mistake, degrees.
@@ -97,12 +97,12 @@ inline constexpr double most_tilt_deg = 30;
 /// A place this near counts as touching, mm: skin gives more.
 inline constexpr double touching_mm = 0.1;
 
-/// How the case's coil rests in a placement: tangent (or askew, if so asked) at the pulse point, as far from
-/// it as it takes for no part to be inside the head (pose.h), plus the case's lift for cap and hair. Where it
-/// touches and what it hits is exact on the triangles; the map's gaps are looked for straight down. Refuses
-/// (GeometryError) a coil without parts, options out of range, and a tilt with which the coil's axis misses
-/// the head.
-[[nodiscard]] Contact contact(const Head& head, const Case& entered, const Placement& placement,
+/// How a coil rests where it is laid: tangent (or askew, if so asked) at the pulse point, as far from
+/// it as it takes for no part to be inside the head (pose.h), plus the setup's lift for cap and hair. Where
+/// it touches and what it hits is exact on the triangles; the map's gaps are looked for straight down.
+/// Refuses (GeometryError) a coil without parts, options out of range, and a tilt with which the coil's axis
+/// misses the head.
+[[nodiscard]] Contact contact(const Head& head, const CoilSetup& setup, const LaidPose& laid,
                               const ContactOptions& options = {});
 
 /// Whether it rests on both wings with its centre clear, to within a roll that nobody sees.

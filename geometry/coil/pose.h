@@ -16,14 +16,16 @@ struct CoilPose {
   [[nodiscard]] Eigen::Vector3d right() const { return front.cross(normal); }
 };
 
+/// The same with the directions of the head in the coil's face, unit.
+struct LaidPose {
+  CoilPose pose;
+  Eigen::Vector3d forward = Eigen::Vector3d::UnitY();  ///< parasagittal, towards the nose
+  Eigen::Vector3d inward = Eigen::Vector3d::UnitX();   ///< toward the midline
+};
+
 /// The pose turned about its pulse point: pitched about its own left-right axis, then rolled about the front
 /// axis it had. The coil's axis goes through the pulse point still.
 [[nodiscard]] CoilPose tilted(const CoilPose& pose, const Tilt& tilt);
-
-/// The skin's direction under a coil: the normals within `patch_mm` of the point, weighted by area and by
-/// (1 - r2 / patch2)^2, which fades to nothing at the rim so that the direction changes smoothly as the coil
-/// moves. A skin too coarse to have anything within the patch gives its smooth normal. Unit.
-[[nodiscard]] Eigen::Vector3d contact_normal(const Surface& skin, const SurfacePoint& at, double patch_mm);
 
 /// How far the face must be lifted along its normal until no part of the coil is inside the head, mm, at
 /// least 0: the most by which skin within a part's outline rises over that part's underside. Exact on the

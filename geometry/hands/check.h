@@ -33,7 +33,7 @@ struct Check {
 /// Lays the coil the way staff lay it by two marks, and compares it with the plan's treatment placement.
 /// Staff put the front edge over the edge mark and turn the coil until its centre line, looked at straight
 /// down the coil's normal, runs over the site mark. So the pulse point and the angle are those for which the
-/// coil's edge mark by the case's marking rule falls on today's edge mark, and today's site mark lies in the
+/// coil's edge mark by the rule it is laid by falls on today's edge mark, and today's site mark lies in the
 /// plane of the coil's normal and front axis. The angle is found by the secant method to 0.01 degrees; the
 /// pulse point for each angle by pulse_for_mark (placement.h). `plan` is solve(head, entered); the side is
 /// the plan's treatment side. Refuses (GeometryError): limits that are not above zero; marks whose tape
@@ -43,8 +43,5 @@ struct Check {
                                 const SurfacePoint& site_mark_today, const SurfacePoint& edge_mark_today,
                                 const CheckLimits& limits = {},
                                 TapeDistances tapes = TapeDistances::left_out);
-
-/// The side a placement was laid on, read off its directions.
-[[nodiscard]] Side side_of(const Placement& placement);
 
 }  // namespace scalpmark::geometry

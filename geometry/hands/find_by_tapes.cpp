@@ -9,7 +9,7 @@
 #include "geometry/base/text.h"
 #include "geometry/head/face_region.h"
 #include "geometry/paths/walk.h"
-#include "geometry/plan/placement.h"
+#include "geometry/head/on_head.h"
 
 namespace scalpmark::geometry {
 

@@ -5,13 +5,15 @@
 #include <cmath>
 
 #include "geometry/base/all_cores.h"
+#include "geometry/base/angles.h"
 #include "geometry/base/error.h"
 #include "geometry/base/ranges.h"
 #include "geometry/base/text.h"
-#include "geometry/hands/check.h"
 #include "geometry/head/landmarks.h"
+#include "geometry/head/on_head.h"
 #include "geometry/head/vertex.h"
 #include "geometry/plan/placement.h"
+#include "geometry/plan/search.h"
 #include "geometry/surface/triangle_math.h"
 #include "geometry/tapes/forward_tape.h"
 #include "geometry/tapes/laid_tape.h"
@@ -110,7 +112,7 @@ std::vector<Slip> slips_of(const Case& c, const HandErrors& e) {
   mark([](Slips& s) -> double& { return s.site_mark[0]; });
   mark([](Slips& s) -> double& { return s.site_mark[1]; });
   // Only the tape rule measures from site to edge mark; the others look at the coil's own edge.
-  if (c.coil.mark_rule == MarkRule::tape) read(1, [](Slips& s) -> double& { return s.edge_read; });
+  if (c.treatment.drawn_by == MarkRule::tape) read(1, [](Slips& s) -> double& { return s.edge_read; });
   mark([](Slips& s) -> double& { return s.edge_mark[0]; });
   mark([](Slips& s) -> double& { return s.edge_mark[1]; });
 
@@ -122,18 +124,6 @@ std::vector<Slip> slips_of(const Case& c, const HandErrors& e) {
   return all;
 }
 
-std::array<MarkRule, 2> other_rules(MarkRule rule) {
-  switch (rule) {
-    case MarkRule::tape:
-      return {MarkRule::drop, MarkRule::nearest};
-    case MarkRule::drop:
-      return {MarkRule::tape, MarkRule::nearest};
-    case MarkRule::nearest:
-      break;
-  }
-  return {MarkRule::tape, MarkRule::drop};
-}
-
 // One placement, slips and all.
 
 class Placing {
@@ -142,12 +132,12 @@ public:
       : head_(head), entered_(entered), side_(side_of(plan.treatment)), aim_(plan.treatment) {
     const Surface& skin = head.skin();
     site_ = skin.closest(plan.treatment.pulse);
-    if (!edge_mark(head, entered, side_, site_))
+    if (!plan.treatment.mark)
       throw GeometryError(
           "The treatment's edge mark falls off the head, so nobody can lay the coil on it; choose another "
           "marking rule or site.");
-    start_ = skin.closest(plan.start.pulse);
-    step_ = local(frame_at(head, start_), plan.hotspot.pulse - plan.start.pulse);
+    start_ = skin.closest(plan.start.wanted);
+    step_ = local(frame_at(head, start_), plan.hotspot.pulse - plan.start.wanted);
   }
 
   /// Where the pulse goes; nothing when it falls off the head. `exact_mm`: how closely the vertex halves its
@@ -158,21 +148,20 @@ public:
       const Head felt = felt_head(s, exact_mm);
       const SurfacePoint site = nudged(felt, site_with(felt, s), s.site_mark);
       // The mark is made...
-      Case made = entered_;
-      made.coil.centre_to_edge_mm += s.edge_read;
-      const auto mark = edge_mark(felt, made, side_, site);
+      CoilSetup made = entered_.coil;
+      made.centre_to_edge_mm += s.edge_read;
+      const auto mark = edge_mark(felt, made, entered_.treatment.drawn_by, side_, site);
       if (!mark) return {};
       const SurfacePoint marked = nudged(felt, *mark, s.edge_mark + s.cap);
       // ... and the coil laid on it.
-      Case laid = entered_;
-      laid.coil.angle_deg = std::remainder(laid.coil.angle_deg + s.angle_deg, 360);
-      if (s.laid_by) laid.coil.mark_rule = *s.laid_by;
+      CoilSetup laid = entered_.coil;
+      laid.angle_deg = wrapped_deg(laid.angle_deg + s.angle_deg);
       const SurfacePoint near = skin().closest(in_space(expected));
       MarkSearch search;
       search.near = &near;
       search.wanted_mm = exact_mm;
       search.tilt = s.tilt;
-      return pulse_for_mark(felt, laid, side_, marked, search);
+      return pulse_for_mark(felt, laid, s.laid_by.value_or(laid.laid_by), side_, marked, search);
     } catch (const GeometryError&) {
       return {};  // off the skin, or a mark that nothing reaches
     }
@@ -255,17 +244,14 @@ private:
 
   [[nodiscard]] SurfacePoint start_with(const Head& felt, const Slips& s) const {
     const Surface& skin = felt.skin();
-    const double way = entered_.side == Side::left ? -1 : 1;
-    const double lateral = way * (entered_.search.lateral_mm + s.lateral_read);
     const SurfacePoint vertex = nudged(felt, felt.vertex(), s.vertex_read + s.vertex_mark);
-    // Along the tape from tragus to tragus over the marked vertex; on the top of a head it lies on the skin.
     const SkinFiducials& f = felt.fiducials();
-    const Vector3d at = skin.position(vertex);
-    const Vector3d normal = (f.at.right_tragus - at).cross(f.at.left_tragus - at).normalized();
-    const Vector3d heading = lateral < 0 ? Vector3d(-felt.axes().right) : felt.axes().right;
-    const SurfacePoint side_point =
-        Tape::along(skin, vertex, normal, heading, std::abs(lateral)).at(1).on_skin;
-    return forward_tape(felt, side_point, entered_.search.anterior_mm + s.anterior_read).at(1).on_skin;
+    const Tape coronal = Tape::over(skin, f.left_tragus, vertex, f.right_tragus);
+    return measure_start(felt, coronal, coronal.fraction_of(skin.position(vertex)) * coronal.length_mm(),
+                         entered_.side, entered_.search.lateral_mm + s.lateral_read,
+                         entered_.search.anterior_mm + s.anterior_read)
+        .anterior.at(1)
+        .on_skin;
   }
 
   Head head_;
@@ -297,7 +283,7 @@ struct Draws {
   }
   /// Standard normal (Box and Muller 1958).
   [[nodiscard]] double normal(int stream) const {
-    return std::sqrt(-2 * std::log(uniform(2 * stream))) * std::cos(2 * M_PI * uniform(2 * stream + 1));
+    return std::sqrt(-2 * std::log(uniform(2 * stream))) * std::cos(2 * pi * uniform(2 * stream + 1));
   }
 };
 
@@ -322,11 +308,11 @@ SkinEllipse ellipse(const Vector2d& centre, const Matrix2d& covariance, double s
   e.short_mm = reach(0);
   Vector2d along = axes.eigenvectors().col(1);
   if (along[0] < 0) along = -along;
-  e.long_axis_deg = std::atan2(along[1], along[0]) * 180 / M_PI;
+  e.long_axis_deg = degrees(std::atan2(along[1], along[0]));
   const Vector2d across(-along[1], along[0]);
   constexpr int corners = 72;
   for (int i = 0; i <= corners; ++i) {
-    const double a = 2 * M_PI * (i % corners) / corners;
+    const double a = 2 * pi * (i % corners) / corners;
     e.outline.push_back(
         placing.on_skin(centre + e.long_mm * std::cos(a) * along + e.short_mm * std::sin(a) * across));
   }
@@ -478,10 +464,7 @@ std::string habit_against(Cause cause, MarkRule rule) {
       return "draw the edge mark as a line along the coil's edge, and lay the whole edge on it, so that the "
              "angle is kept";
     case Cause::rule:
-      return std::string("make the edge mark and lay the coil by the same rule (") +
-             (rule == MarkRule::tape   ? "tape"
-              : rule == MarkRule::drop ? "drop"
-                                       : "nearest") +
+      return std::string("make the edge mark and lay the coil by the same rule (") + name_of(rule) +
              ") at every visit";
     case Cause::cap:
       return "check the cap's brim and arrow against the nasion each time it is put on";
@@ -517,7 +500,7 @@ double mean_distance(const Matrix2d& covariance) {
   const Eigen::SelfAdjointEigenSolver<Matrix2d> axes(covariance);
   const double large = axes.eigenvalues()[1], small = std::max(0.0, axes.eigenvalues()[0]);
   if (!(large > 0)) return 0;
-  return std::sqrt(2 * large / M_PI) * std::comp_ellint_2(std::sqrt(std::max(0.0, 1 - small / large)));
+  return std::sqrt(2 * large / pi) * std::comp_ellint_2(std::sqrt(std::max(0.0, 1 - small / large)));
 }
 
 Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, const HandErrors& errors,
@@ -530,7 +513,7 @@ Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, con
   head.skin().prepare();
 
   Tolerance t;
-  const Derivatives d = derivatives(placing, slips, entered.coil.mark_rule, options);
+  const Derivatives d = derivatives(placing, slips, entered.coil.laid_by, options);
   const Squares squares = squares_by_cause(d, slips, errors);
   Matrix2d all = Matrix2d::Zero();
   for (const auto& s : squares) all += s;
@@ -550,13 +533,12 @@ Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, con
   const auto best =
       std::min_element(t.causes.begin(), t.causes.end(),
                        [](const CauseShare& a, const CauseShare& b) { return a.halved_mm < b.halved_mm; });
-  t.habit =
-      !(all.trace() > 0)
-          ? "No error is entered, so no habit would change anything."
-          : "The habit that would shrink it most: " + habit_against(best->cause, entered.coil.mark_rule) +
-                " (half that error, and " + in_cm(t.first_order.mean_mm) + " on average become " +
-                in_cm(best->halved_mm) + ").";
-  if (options.placements > 0) sample(t, placing, slips, d, errors, entered.coil.mark_rule, options);
+  t.habit = !(all.trace() > 0)
+                ? "No error is entered, so no habit would change anything."
+                : "The habit that would shrink it most: " + habit_against(best->cause, entered.coil.laid_by) +
+                      " (half that error, and " + in_cm(t.first_order.mean_mm) + " on average become " +
+                      in_cm(best->halved_mm) + ").";
+  if (options.placements > 0) sample(t, placing, slips, d, errors, entered.coil.laid_by, options);
   return t;
 }
 

@@ -8,9 +8,9 @@
 #include <string>
 #include <vector>
 
-#include "geometry/hands/hand_errors.h"
 #include "geometry/head/head.h"
 #include "geometry/plan/case.h"
+#include "geometry/plan/hand_errors.h"
 #include "geometry/plan/plan.h"
 
 namespace scalpmark::geometry {

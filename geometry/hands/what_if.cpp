@@ -2,16 +2,17 @@
 
 #include <cmath>
 
+#include "geometry/base/angles.h"
 #include "geometry/base/error.h"
 #include "geometry/base/text.h"
-#include "geometry/hands/check.h"
 #include "geometry/head/face_region.h"
 #include "geometry/head/vertex.h"
 #include "geometry/paths/shortest_path.h"
 #include "geometry/paths/walk.h"
 #include "geometry/plan/placement.h"
+#include "geometry/plan/search.h"
+#include "geometry/plan/settings.h"
 #include "geometry/plan/solve.h"
-#include "geometry/tapes/forward_tape.h"
 #include "geometry/tapes/tape.h"
 
 namespace scalpmark::geometry {
@@ -40,22 +41,20 @@ WhatIf outcome(const Head& head, const Vector3d& meant, Placement really) {
   return w;
 }
 
-/// The treatment's coil laid on its edge mark, as `laid` says.
-WhatIf on_edge_mark(const Head& head, const Case& entered, const Case& laid, const Plan& plan) {
-  const auto& mark = plan.treatment.edge_mark.by(entered.coil.mark_rule);
-  if (!mark)
+/// A coil laid by a rule over the treatment's edge mark.
+WhatIf on_edge_mark(const Head& head, const CoilSetup& laid, const Placement& treatment) {
+  if (!treatment.mark)
     throw GeometryError(
         "The treatment's edge mark falls off the head, so nothing can be laid on it; choose another rule or "
         "site.");
   const Surface& skin = head.skin();
-  const Side side = side_of(plan.treatment);
-  const SurfacePoint near = skin.closest(plan.treatment.pulse);
-  const SurfacePoint pulse = pulse_for_mark(head, laid, side, skin.closest(*mark), &near);
-  return outcome(head, plan.treatment.pulse, place_coil(head, laid, side, pulse, TapeDistances::left_out));
-}
-
-const char* name_of(MarkRule rule) {
-  return rule == MarkRule::tape ? "tape" : rule == MarkRule::drop ? "drop" : "nearest";
+  const Side side = side_of(treatment);
+  const SurfacePoint near = skin.closest(treatment.pulse);
+  MarkSearch search;
+  search.near = &near;
+  const SurfacePoint pulse =
+      pulse_for_mark(head, laid, laid.laid_by, side, skin.closest(*treatment.mark), search);
+  return outcome(head, treatment.pulse, place_coil(head, laid, side, pulse, TapeDistances::left_out));
 }
 
 const char* name_of(Misread which) {
@@ -90,14 +89,17 @@ WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, do
   }
   const SkinFiducials& f = head.fiducials();
   const Tape coronal = Tape::over(skin, f.left_tragus, wrong, f.right_tragus);
-  const double from_mm = coronal.fraction_of(skin.position(wrong)) * coronal.length_mm();
-  const double way = entered.side == Side::left ? -1 : 1;
-  const SurfacePoint lateral = coronal.at_mm(from_mm + way * entered.search.lateral_mm).on_skin;
-  const SurfacePoint start = forward_tape(head, lateral, entered.search.anterior_mm).at(1).on_skin;
+  const double vertex_mm = coronal.fraction_of(skin.position(wrong)) * coronal.length_mm();
+  const SurfacePoint start = measure_start(head, coronal, vertex_mm, entered.side, entered.search.lateral_mm,
+                                           entered.search.anterior_mm)
+                                 .anterior.at(1)
+                                 .on_skin;
   if (on_face(head, skin.position(start)))
     throw GeometryError("From so wrong a vertex the search start falls on the face; choose less.");
-  WhatIf w = outcome(head, plan.start.pulse,
-                     place_coil(head, entered, entered.side, start, TapeDistances::left_out));
+  WhatIf w = outcome(
+      head, plan.start.pulse,
+      draw_and_lay(head, entered.coil, entered.search.drawn_by, entered.side, start, TapeDistances::left_out)
+          .placement);
   w.vertex = skin.position(wrong);
   w.sentence =
       "With the vertex marked " + in_cm(error_mm) + " off, the search starts " + verb(w.off_mm) + ".";
@@ -125,11 +127,11 @@ WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misre
       // The mark is made too far out; the coil, whose edge is where it is, then follows the mark.
       wrong.coil.centre_to_edge_mm += by_mm;
       check_settings(wrong);
-      Plan misled = plan;
-      const Side side = side_of(plan.treatment);
-      misled.treatment =
-          place_coil(head, wrong, side, head.skin().closest(plan.treatment.pulse), TapeDistances::left_out);
-      w = on_edge_mark(head, entered, entered, misled);
+      Placement misled = plan.treatment;
+      const auto mark = edge_mark(head, wrong.coil, entered.treatment.drawn_by, side_of(plan.treatment),
+                                  head.skin().closest(plan.treatment.wanted));
+      misled.mark = mark ? std::optional(head.skin().position(*mark)) : std::nullopt;
+      w = on_edge_mark(head, entered.coil, misled);
       break;
     }
   }
@@ -139,12 +141,11 @@ WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misre
 }
 
 WhatIf if_coil_turned(const Head& head, const Case& entered, const Plan& plan, double by_deg) {
-  Case turned = entered;
-  turned.coil.angle_deg += by_deg;
+  CoilSetup turned = entered.coil;
   if (!std::isfinite(by_deg) || std::abs(by_deg) > 90)
     throw GeometryError("The coil can be turned by at most 90 degrees in this lesson; choose less.");
-  turned.coil.angle_deg = std::remainder(turned.coil.angle_deg, 360);
-  WhatIf w = on_edge_mark(head, entered, turned, plan);
+  turned.angle_deg = wrapped_deg(turned.angle_deg + by_deg);
+  WhatIf w = on_edge_mark(head, turned, plan.treatment);
   w.sentence = "With the coil turned " + to_text(std::abs(by_deg), 0) + " degrees " +
                (by_deg < 0 ? "away from" : "toward") +
                " the midline and its edge on the mark, the pulse goes " + verb(w.off_mm) + ".";
@@ -152,10 +153,10 @@ WhatIf if_coil_turned(const Head& head, const Case& entered, const Plan& plan, d
 }
 
 WhatIf if_rule_changed(const Head& head, const Case& entered, const Plan& plan, MarkRule laid_by) {
-  Case other = entered;
-  other.coil.mark_rule = laid_by;
-  WhatIf w = on_edge_mark(head, entered, other, plan);
-  w.sentence = std::string("With the mark made by the ") + name_of(entered.coil.mark_rule) +
+  CoilSetup other = entered.coil;
+  other.laid_by = laid_by;
+  WhatIf w = on_edge_mark(head, other, plan.treatment);
+  w.sentence = std::string("With the mark made by the ") + name_of(entered.treatment.drawn_by) +
                " rule and the coil laid by the " + name_of(laid_by) + " rule, the pulse goes " +
                verb(w.off_mm) + ".";
   return w;

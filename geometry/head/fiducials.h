@@ -2,6 +2,7 @@
 
 #include <Eigen/Core>
 
+#include "geometry/surface/directions.h"
 #include "geometry/surface/surface.h"
 
 namespace scalpmark::geometry {
@@ -12,15 +13,6 @@ struct Fiducials {
   Eigen::Vector3d inion = Eigen::Vector3d::Zero();
   Eigen::Vector3d left_tragus = Eigen::Vector3d::Zero();
   Eigen::Vector3d right_tragus = Eigen::Vector3d::Zero();
-};
-
-/// Unit axes of a head, right-handed. `right`: left tragus to right tragus. `front`: inion to nasion made
-/// square to right. `up` = right x front.
-struct HeadAxes {
-  Eigen::Vector3d right = Eigen::Vector3d::UnitX();
-  Eigen::Vector3d front = Eigen::Vector3d::UnitY();
-  Eigen::Vector3d up = Eigen::Vector3d::UnitZ();
-  Eigen::Vector3d origin = Eigen::Vector3d::Zero();  ///< half way between the tragi
 };
 
 /// The axes of four points that make a head. Refuses (GeometryError, naming the points): a coordinate that is

@@ -75,12 +75,6 @@ const TapeMeasures& Head::tapes() const {
   return d.measures;
 }
 
-Head Head::with_cortex(std::shared_ptr<const Cortex> cortex) const {
-  Head with = *this;
-  with.cortex_ = std::move(cortex);
-  return with;
-}
-
 bool Head::has_fields() const {
   return data_->fields_there;
 }

@@ -4,7 +4,6 @@
 #include <memory>
 #include <string>
 
-#include "geometry/brain/cortex.h"
 #include "geometry/head/fiducials.h"
 #include "geometry/paths/distance_field.h"
 #include "geometry/surface/surface.h"
@@ -50,15 +49,12 @@ public:
   /// Whether they are there, so that fields() returns at once.
   [[nodiscard]] bool has_fields() const;
 
-  /// The same head with a brain under its skin (everything else is shared).
-  [[nodiscard]] Head with_cortex(std::shared_ptr<const Cortex> cortex) const;
-  /// Null for a head without.
-  [[nodiscard]] const Cortex* cortex() const { return cortex_.get(); }
+  /// Whether both are copies of one head.
+  [[nodiscard]] bool same_as(const Head& other) const { return data_ == other.data_; }
 
 private:
   struct Data;
   std::shared_ptr<const Data> data_;
-  std::shared_ptr<const Cortex> cortex_;
 };
 
 }  // namespace scalpmark::geometry

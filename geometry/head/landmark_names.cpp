@@ -125,4 +125,10 @@ std::string label_on_side(const std::string& label, Side side) {
   return all[first + (last - at)].name;
 }
 
+std::optional<Side> side_of_label(const std::string& label) {
+  const size_t last = label.find_last_of("0123456789");
+  if (last == std::string::npos) return {};
+  return (label[last] - '0') % 2 != 0 ? Side::left : Side::right;
+}
+
 }  // namespace scalpmark::geometry

@@ -1,11 +1,12 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "geometry/base/side.h"
 #include "geometry/head/landmarks.h"
-#include "geometry/plan/case.h"
 
 namespace scalpmark::geometry {
 
@@ -25,5 +26,8 @@ struct LatticeName {
 /// The label's mirror image if it stands on the other side (F3 and F4 for the right: F4), itself if it stands
 /// on this side or on the midline. A label the 10-5 system does not have is given back as it is.
 [[nodiscard]] std::string label_on_side(const std::string& label, Side side);
+
+/// The side a label stands on: odd numbers left, even right; empty on the midline.
+[[nodiscard]] std::optional<Side> side_of_label(const std::string& label);
 
 }  // namespace scalpmark::geometry

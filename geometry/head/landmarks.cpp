@@ -1,5 +1,6 @@
 #include "geometry/head/landmarks.h"
 
+#include <algorithm>
 #include <array>
 #include <map>
 
@@ -102,6 +103,11 @@ std::optional<Landmark> landmark(const Head& head, std::string_view label) {
       return Landmark{n.name, p.on_skin, p.at};
     }
   return {};
+}
+
+const Landmark* find(const std::vector<Landmark>& all, std::string_view name) {
+  const auto found = std::find_if(all.begin(), all.end(), [&](const Landmark& l) { return l.name == name; });
+  return found == all.end() ? nullptr : &*found;
 }
 
 }  // namespace scalpmark::geometry

@@ -24,6 +24,9 @@ struct Landmark {
 /// left to right in a row.
 [[nodiscard]] std::vector<Landmark> landmarks(const Head& head, LandmarkSystem system);
 
+/// The one with this name, as written in the literature; null where there is none.
+[[nodiscard]] const Landmark* find(const std::vector<Landmark>& all, std::string_view name);
+
 /// One position by its label, case-insensitive; T3, T4, T5, T6 are understood as T7, T8, P7, P8. Empty when
 /// there is no such label in the 10-5 system.
 [[nodiscard]] std::optional<Landmark> landmark(const Head& head, std::string_view label);

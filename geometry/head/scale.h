@@ -10,6 +10,8 @@ namespace scalpmark::geometry {
 /// What staff measured, mm; any of the three may be missing.
 struct MeasuredTapes {
   std::optional<double> nasion_inion_mm, tragus_tragus_mm, circumference_mm;
+
+  friend bool operator==(const MeasuredTapes&, const MeasuredTapes&) = default;
 };
 
 struct ScaledHead {

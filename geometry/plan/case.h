@@ -2,17 +2,12 @@
 
 #include <string>
 
-#include "geometry/coil/coil.h"
-#include "geometry/hands/hand_errors.h"
+#include "geometry/base/side.h"
+#include "geometry/coil/coil_setup.h"
 #include "geometry/head/scale.h"
+#include "geometry/plan/hand_errors.h"
 
 namespace scalpmark::geometry {
-
-enum class Side { left, right };
-
-/// How an edge in the air becomes a mark on the skin: a tape along the skin from the pulse point; straight
-/// down the coil's normal past its edge; the skin nearest to the edge.
-enum class MarkRule { tape, drop, nearest };
 
 enum class GridOn { edge_marks, pulse_points };
 enum class TreatmentRule { forward, landmark };
@@ -22,24 +17,25 @@ struct SearchSettings {
   double anterior_mm = 10;
   double pitch_mm = 10;
   GridOn grid_on = GridOn::edge_marks;
-};
+  MarkRule drawn_by = MarkRule::tape;  ///< its edge marks are measured before a coil is on the head
 
-struct CoilSettings {
-  double angle_deg = 45;          ///< from forward to the front axis, positive toward the midline
-  double centre_to_edge_mm = 60;  ///< along the front axis
-  double lift_mm = 0;             ///< for cap and hair, on top of what keeps the coil out of the head
-  MarkRule mark_rule = MarkRule::tape;
+  friend bool operator==(const SearchSettings&, const SearchSettings&) = default;
 };
 
 struct HotspotNode {
   int row = 0;     ///< -1, 0, 1; +1 is forward
   int column = 0;  ///< -1, 0, 1; +1 is outward, away from the midline
+
+  friend bool operator==(const HotspotNode&, const HotspotNode&) = default;
 };
 
 struct TreatmentSettings {
   TreatmentRule rule = TreatmentRule::forward;
-  double distance_mm = 50;  ///< for `forward`
-  std::string label;        ///< for `landmark`: a 10-5 label
+  double distance_mm = 50;             ///< for `forward`
+  std::string label;                   ///< for `landmark`: a 10-5 label
+  MarkRule drawn_by = MarkRule::drop;  ///< its edge mark is drawn with the coil in place
+
+  friend bool operator==(const TreatmentSettings&, const TreatmentSettings&) = default;
 };
 
 /// What the user entered, apart from where the head comes from. Lengths mm.
@@ -48,11 +44,17 @@ struct Case {
   MeasuredTapes tape_mm;
   Side side = Side::left;
   SearchSettings search;
-  CoilSettings coil;
+  CoilSetup coil;
   HotspotNode hotspot;
   TreatmentSettings treatment;
   HandErrors errors;  ///< for tolerance() alone; the plan does not depend on them
-  Coil coil_model;    ///< looked up from the case's coil.model
+
+  friend bool operator==(const Case&, const Case&) = default;
 };
+
+/// One rule for drawing the marks and for laying the coil alike.
+inline void use_one_rule(Case& entered, MarkRule rule) {
+  entered.search.drawn_by = entered.treatment.drawn_by = entered.coil.laid_by = rule;
+}
 
 }  // namespace scalpmark::geometry

@@ -4,15 +4,17 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
 
 #include "geometry/base/all_cores.h"
+#include "geometry/base/angles.h"
 #include "geometry/base/error.h"
 #include "geometry/base/text.h"
 #include "geometry/coil/pose.h"
 #include "geometry/head/face_region.h"
+#include "geometry/head/on_head.h"
 #include "geometry/paths/shortest_path.h"
 #include "geometry/paths/walk.h"
+#include "geometry/surface/patch_normal.h"
 #include "geometry/surface/triangle_math.h"
 #include "geometry/tapes/laid_tape.h"
 
@@ -29,44 +31,23 @@ constexpr double most_gap_mm = 80;
 /// The sight line starts this far over the edge, so that skin that rises over the edge itself is still met.
 constexpr double sight_start_mm = 30;
 
-/// The coil's directions at a skin point, before any lift.
-struct Laid {
-  CoilPose pose;
-  Vector3d forward, inward;
-};
-
-Laid lay(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse, const Tilt& tilt = {}) {
-  const Surface& skin = head.skin();
-  Laid laid;
-  laid.pose.pulse = skin.position(pulse);
-  laid.pose.normal = contact_normal(skin, pulse, entered.coil_model.contact_patch_mm);
-  // The tangent of the section square to `right`. Where the skin faces straight left or right the section is
-  // a point and its tangent is taken as front.
-  Vector3d forward = laid.pose.normal.cross(head.axes().right);
-  if (forward.norm() < 1e-6) forward = head.axes().front;
-  laid.forward = tangent_part(forward, laid.pose.normal);
-  laid.inward = laid.forward.cross(laid.pose.normal);
-  if (side == Side::right) laid.inward = -laid.inward;
-  const double angle = entered.coil.angle_deg * M_PI / 180;
-  laid.pose.front = std::cos(angle) * laid.forward + std::sin(angle) * laid.inward;
-  if (tilt.roll_deg != 0 || tilt.pitch_deg != 0) laid.pose = tilted(laid.pose, tilt);
-  return laid;
-}
-
 /// A mark on the skin, if it falls on the head at all.
 using Mark = std::optional<SurfacePoint>;
 
-Mark on_scalp(const Head& head, Mark mark) {
-  if (mark && on_face(head, head.skin().position(*mark))) return {};
+/// Whether the face counts as well: for looking for a mark, on the way to it.
+enum class Where { scalp, anywhere };
+
+Mark allowed(const Head& head, Mark mark, Where where) {
+  if (mark && where == Where::scalp && on_face(head, head.skin().position(*mark))) return {};
   return mark;
 }
 
-Mark tape_mark(const Head& head, const Laid& laid, const SurfacePoint& pulse, double reach_mm,
-               std::vector<Vector3d>* line = nullptr) {
+Mark tape_mark(const Head& head, const LaidPose& laid, const SurfacePoint& pulse, double reach_mm,
+               Where where = Where::scalp, std::vector<Vector3d>* line = nullptr) {
   auto tape = lay_tape(head.skin(), pulse, laid.pose.front, reach_mm);
   if (!tape) return {};
   if (line) *line = std::move(tape->line);
-  return on_scalp(head, tape->end);
+  return allowed(head, tape->end, where);
 }
 
 struct Dropped {
@@ -74,48 +55,46 @@ struct Dropped {
   double gap_mm = 0;
 };
 
-Dropped drop_mark(const Head& head, const Laid& laid, const Vector3d& edge) {
+Dropped drop_mark(const Head& head, const LaidPose& laid, const Vector3d& edge, Where where = Where::scalp) {
   const Vector3d& normal = laid.pose.normal;
   const auto hit = head.skin().ray_hit(edge + sight_start_mm * normal, -normal, sight_start_mm + most_gap_mm);
   if (!hit) return {};
-  return {on_scalp(head, hit->point), hit->distance_mm - sight_start_mm};
+  return {allowed(head, hit->point, where), hit->distance_mm - sight_start_mm};
 }
 
-Dropped nearest_mark(const Head& head, const Vector3d& edge) {
+Dropped nearest_mark(const Head& head, const Vector3d& edge, Where where = Where::scalp) {
   const auto p = nearest_skin(head.skin(), edge);
   if (!p) return {};
-  return {on_scalp(head, *p), (head.skin().position(*p) - edge).norm()};
+  return {allowed(head, *p, where), (head.skin().position(*p) - edge).norm()};
 }
 
-double lift_of(const Head& head, const Case& entered, const Laid& laid) {
-  return clearing_lift(head.skin(), entered.coil_model, laid.pose) + entered.coil.lift_mm;
+double lift_of(const Head& head, const CoilSetup& setup, const LaidPose& laid) {
+  return clearing_lift(head.skin(), setup.model, laid.pose) + setup.lift_mm;
 }
 
-Vector3d edge_of(const Case& entered, const Laid& laid, double lift_mm) {
-  return laid.pose.pulse + lift_mm * laid.pose.normal + entered.coil.centre_to_edge_mm * laid.pose.front;
+Vector3d edge_of(const CoilSetup& setup, const LaidPose& laid, double lift_mm) {
+  return laid.pose.pulse + lift_mm * laid.pose.normal + setup.centre_to_edge_mm * laid.pose.front;
 }
 
-Mark mark_by_rule(const Head& head, const Case& entered, const Laid& laid, const SurfacePoint& pulse) {
-  switch (entered.coil.mark_rule) {
+Mark mark_by_rule(const Head& head, const CoilSetup& setup, MarkRule rule, const LaidPose& laid,
+                  const SurfacePoint& pulse, Where where = Where::scalp) {
+  switch (rule) {
     case MarkRule::tape:
-      return tape_mark(head, laid, pulse, entered.coil.centre_to_edge_mm);
+      return tape_mark(head, laid, pulse, setup.centre_to_edge_mm, where);
     case MarkRule::drop:
-      return drop_mark(head, laid, edge_of(entered, laid, 0)).mark;  // the same from any height
+      return drop_mark(head, laid, edge_of(setup, laid, 0), where).mark;  // the same from any height
     case MarkRule::nearest:
-      return nearest_mark(head, edge_of(entered, laid, lift_of(head, entered, laid))).mark;
+      return nearest_mark(head, edge_of(setup, laid, lift_of(head, setup, laid)), where).mark;
   }
   return {};
 }
 
-TapeFrom tape_from(const Head& head, const SurfacePoint& p, TapeDistances wanted) {
-  if (wanted != TapeDistances::worked_out) {
-    constexpr double none = std::numeric_limits<double>::quiet_NaN();
-    return {none, none, none, none};
-  }
+std::optional<TapeFrom> tape_from(const Head& head, const SurfacePoint& p, TapeDistances wanted) {
+  if (wanted != TapeDistances::worked_out) return {};
   const auto& fields = head.fields();
   const Surface& skin = head.skin();
-  return {fields.vertex.at(skin, p), fields.nasion.at(skin, p), fields.left_tragus.at(skin, p),
-          fields.right_tragus.at(skin, p)};
+  return TapeFrom{fields.vertex.at(skin, p), fields.nasion.at(skin, p), fields.left_tragus.at(skin, p),
+                  fields.right_tragus.at(skin, p)};
 }
 
 /// The four points that tapes run from.
@@ -124,36 +103,73 @@ std::array<SurfacePoint, 4> tape_sources(const Head& head) {
   return {head.vertex(), f.nasion, f.left_tragus, f.right_tragus};
 }
 
-}  // namespace
-
-Directions directions_at(const Head& head, Side side, const SurfacePoint& at) {
-  const Vector3d normal = head.skin().smooth_normal(at);
-  Vector3d forward = normal.cross(head.axes().right);
-  if (forward.norm() < 1e-6) forward = head.axes().front;
-  Directions d;
-  d.forward = tangent_part(forward, normal);
-  const Vector3d to_left = normal.cross(d.forward);
-  d.outward = side == Side::left ? to_left : Vector3d(-to_left);
-  return d;
+/// The way a line goes at its end, over its last few millimetres, so that the skin's grain does not count.
+Vector3d way_at_end(const std::vector<Vector3d>& line) {
+  constexpr double last_mm = 5;
+  for (auto p = line.rbegin(); p != line.rend(); ++p)
+    if ((line.back() - *p).norm() >= last_mm) return (line.back() - *p).normalized();
+  return (line.back() - line.front()).normalized();
 }
 
-LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse,
+/// How long a tape along the front axis from the wanted point must be to end beside the mark over which the
+/// coil has its pulse there; nothing where there is no such mark, where the skin ends first, or where the
+/// mark lies so far aside that no such tape is one to it.
+std::optional<double> tape_to_draw(const Head& head, const CoilSetup& setup, const LaidPose& laid,
+                                   const SurfacePoint& wanted) {
+  if (setup.laid_by == MarkRule::tape) return setup.centre_to_edge_mm;
+  const Mark mark = mark_by_rule(head, setup, setup.laid_by, laid, wanted);
+  if (!mark) return {};
+  constexpr double settled_mm = 1e-3, most_aside_mm = 3, longest_mm = 300;
+  constexpr int most_rounds = 12;
+  const Vector3d target = head.skin().position(*mark);
+  double length = setup.centre_to_edge_mm;
+  for (int round = 0; round < most_rounds && length > 0 && length < longest_mm; ++round) {
+    const auto tape = lay_tape(head.skin(), wanted, laid.pose.front, length);
+    if (!tape) return {};
+    const Vector3d missing = target - tape->at;
+    const Vector3d way = way_at_end(tape->line);
+    const double step = missing.dot(way);
+    if (std::abs(step) < settled_mm)
+      return (missing - step * way).norm() <= most_aside_mm ? std::optional(length) : std::nullopt;
+    length += step;
+  }
+  return {};
+}
+
+}  // namespace
+
+LaidPose pose_at(const Head& head, const CoilSetup& setup, Side side, const SurfacePoint& pulse,
+                 const Tilt& tilt) {
+  const Surface& skin = head.skin();
+  LaidPose laid;
+  laid.pose.pulse = skin.position(pulse);
+  laid.pose.normal = patch_normal(skin, pulse, setup.model.contact_patch_mm);
+  laid.forward = forward_along(head.axes(), laid.pose.normal);
+  laid.inward = laid.forward.cross(laid.pose.normal);
+  if (side == Side::right) laid.inward = -laid.inward;
+  const double angle = radians(setup.angle_deg);
+  laid.pose.front = std::cos(angle) * laid.forward + std::sin(angle) * laid.inward;
+  if (tilt.roll_deg != 0 || tilt.pitch_deg != 0) laid.pose = tilted(laid.pose, tilt);
+  return laid;
+}
+
+LaidCoil lay_coil(const Head& head, const CoilSetup& setup, Side side, const SurfacePoint& pulse,
                   TapeDistances tapes) {
   const Surface& skin = head.skin();
-  const Laid laid = lay(head, entered, side, pulse);
+  const LaidPose laid = pose_at(head, setup, side, pulse);
   LaidCoil result;
-  result.pulse = pulse;
+  result.wanted = result.pulse = pulse;
   Placement& p = result.placement;
-  p.pulse = laid.pose.pulse;
+  p.wanted = p.pulse = laid.pose.pulse;
   p.normal = laid.pose.normal;
   p.front = laid.pose.front;
   p.forward = laid.forward;
   p.inward = laid.inward;
-  p.angle_deg = entered.coil.angle_deg;
-  p.lift_mm = lift_of(head, entered, laid);
-  p.edge = edge_of(entered, laid, p.lift_mm);
+  p.angle_deg = setup.angle_deg;
+  p.lift_mm = lift_of(head, setup, laid);
+  p.edge = edge_of(setup, laid, p.lift_mm);
 
-  const Mark tape = tape_mark(head, laid, pulse, entered.coil.centre_to_edge_mm, &p.tape_line);
+  const Mark tape = tape_mark(head, laid, pulse, setup.centre_to_edge_mm, Where::scalp, &p.tape_line);
   const Dropped drop = drop_mark(head, laid, p.edge);
   const Dropped nearest = nearest_mark(head, p.edge);
   if (tape) p.edge_mark.tape = skin.position(*tape);
@@ -165,35 +181,79 @@ LaidCoil lay_coil(const Head& head, const Case& entered, Side side, const Surfac
     p.edge_mark.nearest = skin.position(*nearest.mark);
     p.nearest_gap_mm = nearest.gap_mm;
   }
-  result.mark = entered.coil.mark_rule == MarkRule::tape   ? tape
-                : entered.coil.mark_rule == MarkRule::drop ? drop.mark
-                                                           : nearest.mark;
+  result.mark = setup.laid_by == MarkRule::tape   ? tape
+                : setup.laid_by == MarkRule::drop ? drop.mark
+                                                  : nearest.mark;
+  p.mark = p.edge_mark.by(setup.laid_by);
   p.pulse_tape = tape_from(head, pulse, tapes);
-  if (head.cortex() != nullptr) p.cortex = head.cortex()->under(p.pulse, -p.normal);
   if (result.mark) p.edge_mark_tape = tape_from(head, *result.mark, tapes);
   return result;
 }
 
-std::optional<SurfacePoint> edge_mark(const Head& head, const Case& entered, Side side,
-                                      const SurfacePoint& pulse) {
-  return mark_by_rule(head, entered, lay(head, entered, side, pulse), pulse);
+LaidCoil draw_and_lay(const Head& head, const CoilSetup& setup, MarkRule drawn_by, Side side,
+                      const SurfacePoint& wanted, TapeDistances tapes) {
+  const LaidPose there = pose_at(head, setup, side, wanted);
+  const Mark drawn = mark_by_rule(head, setup, drawn_by, there, wanted);
+  if (drawn && drawn_by != setup.laid_by) {
+    MarkSearch search;
+    search.near = &wanted;
+    const SurfacePoint pulse = pulse_for_mark(head, setup, setup.laid_by, side, *drawn, search);
+    return lay_for(head, setup, side, wanted, *drawn, pulse, tapes);
+  }
+  LaidCoil coil = lay_coil(head, setup, side, wanted, tapes);
+  coil.placement.tape_to_draw_mm = tape_to_draw(head, setup, there, wanted);
+  if (!drawn) {
+    coil.mark.reset();
+    coil.placement.mark.reset();
+    coil.placement.edge_mark_tape.reset();
+  }
+  return coil;
 }
 
-SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, const SurfacePoint& mark,
-                            const SurfacePoint* near) {
+LaidCoil lay_over(const Head& head, const CoilSetup& setup, MarkRule drawn_by, Side side,
+                  const SurfacePoint& mark, const SurfacePoint& near, TapeDistances tapes) {
   MarkSearch search;
-  search.near = near;
-  return pulse_for_mark(head, entered, side, mark, search);
+  search.near = &near;
+  const SurfacePoint wanted = pulse_for_mark(head, setup, drawn_by, side, mark, search);
+  if (drawn_by != setup.laid_by) {
+    search.near = &wanted;
+    const SurfacePoint pulse = pulse_for_mark(head, setup, setup.laid_by, side, mark, search);
+    return lay_for(head, setup, side, wanted, mark, pulse, tapes);
+  }
+  LaidCoil coil = lay_coil(head, setup, side, wanted, tapes);
+  coil.placement.tape_to_draw_mm = tape_to_draw(head, setup, pose_at(head, setup, side, wanted), wanted);
+  return coil;
 }
 
-SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, const SurfacePoint& mark,
-                            const MarkSearch& search) {
+LaidCoil lay_for(const Head& head, const CoilSetup& setup, Side side, const SurfacePoint& wanted,
+                 const SurfacePoint& mark, const SurfacePoint& pulse, TapeDistances tapes) {
+  const Surface& skin = head.skin();
+  LaidCoil coil = lay_coil(head, setup, side, pulse, tapes);
+  coil.wanted = wanted;
+  coil.mark = mark;
+  Placement& p = coil.placement;
+  p.wanted = skin.position(wanted);
+  p.mark = skin.position(mark);
+  p.wanted_to_pulse_mm = shortest_distances(skin, pulse, {wanted}).front();
+  p.edge_mark_tape = tape_from(head, mark, tapes);
+  p.tape_to_draw_mm = tape_to_draw(head, setup, pose_at(head, setup, side, wanted), wanted);
+  return coil;
+}
+
+std::optional<SurfacePoint> edge_mark(const Head& head, const CoilSetup& setup, MarkRule rule, Side side,
+                                      const SurfacePoint& pulse) {
+  return mark_by_rule(head, setup, rule, pose_at(head, setup, side, pulse), pulse);
+}
+
+SurfacePoint pulse_for_mark(const Head& head, const CoilSetup& setup, MarkRule rule, Side side,
+                            const SurfacePoint& mark, const MarkSearch& search) {
   const Surface& skin = head.skin();
   const Vector3d target = skin.position(mark);
+  if (on_face(head, target)) throw GeometryError("This edge mark lies on the face; move the mark.");
   // Distances in a plane laid at the mark; the pulse point is moved by the same numbers in its own plane.
   const Directions at_mark = directions_at(head, side, mark);
-  const auto off_by = [&](const Laid& laid, const SurfacePoint& pulse) -> std::optional<Vector2d> {
-    const Mark m = mark_by_rule(head, entered, laid, pulse);
+  const auto off_by = [&](const LaidPose& laid, const SurfacePoint& pulse) -> std::optional<Vector2d> {
+    const Mark m = mark_by_rule(head, setup, rule, laid, pulse, Where::anywhere);
     if (!m) return {};
     const Vector3d d = target - skin.position(*m);
     const Vector2d in_plane(d.dot(at_mark.forward), d.dot(at_mark.outward));
@@ -212,9 +272,8 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
   if (search.near) {
     pulse = *search.near;
   } else {
-    const double angle = entered.coil.angle_deg * M_PI / 180;
-    const auto back =
-        step_from(mark, -entered.coil.centre_to_edge_mm * Vector2d(std::cos(angle), -std::sin(angle)));
+    const double angle = radians(setup.angle_deg);
+    const auto back = step_from(mark, -setup.centre_to_edge_mm * Vector2d(std::cos(angle), -std::sin(angle)));
     if (!back)
       throw GeometryError("The skin ends between this edge mark and the pulse point; move the mark.");
     pulse = *back;
@@ -222,8 +281,17 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
   constexpr double longest_step_mm = 25;
   const double accepted_mm = std::max(0.02, search.wanted_mm);
   constexpr int most_rounds = 60;
-  Laid laid = lay(head, entered, side, pulse, search.tilt);
+  LaidPose laid = pose_at(head, setup, side, pulse, search.tilt);
   auto off = off_by(laid, pulse);
+  // Where the edge hangs past the head, the place to look from is further back.
+  for (double back_mm = 5; !off && back_mm <= 40; back_mm += 5) {
+    const double angle = radians(setup.angle_deg);
+    const auto behind = step_from(pulse, -5 * Vector2d(std::cos(angle), -std::sin(angle)));
+    if (!behind) break;
+    pulse = *behind;
+    laid = pose_at(head, setup, side, pulse, search.tilt);
+    off = off_by(laid, pulse);
+  }
   SurfacePoint best = pulse;
   double best_mm = off ? off->norm() : 1e300;
   Matrix2d inverse = Matrix2d::Identity();  // of how the mark follows the pulse (Broyden's secant update)
@@ -233,7 +301,7 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
     if (step.norm() > longest_step_mm) step *= longest_step_mm / step.norm();
     const auto next = step_from(pulse, step);
     if (!next) break;
-    const Laid next_laid = lay(head, entered, side, *next, search.tilt);
+    const LaidPose next_laid = pose_at(head, setup, side, *next, search.tilt);
     const auto next_off = off_by(next_laid, *next);
     if (!next_off) {
       damping *= 0.5;
@@ -254,6 +322,10 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
     }
     damping = 1;
   }
+  if (!off && best_mm > accepted_mm)
+    throw GeometryError(
+        "The coil's edge lies past the head wherever it could reach this mark; move the mark or choose another "
+        "marking rule.");
   if (best_mm > accepted_mm)
     throw GeometryError("No pulse point puts the coil's edge over this mark (the nearest misses it by " +
                         to_text(best_mm, 2) + " mm); move the mark or choose another marking rule.");
@@ -288,14 +360,14 @@ void measure_tapes(const Head& head, const std::vector<LaidCoil*>& coils) {
   }
 }
 
-Placement place_coil(const Head& head, const Case& entered, Side side, const SurfacePoint& pulse,
+Placement place_coil(const Head& head, const CoilSetup& setup, Side side, const SurfacePoint& pulse,
                      TapeDistances tapes) {
-  return lay_coil(head, entered, side, pulse, tapes).placement;
+  return lay_coil(head, setup, side, pulse, tapes).placement;
 }
 
-Placement place_by_mark(const Head& head, const Case& entered, Side side, const SurfacePoint& mark,
+Placement place_by_mark(const Head& head, const CoilSetup& setup, Side side, const SurfacePoint& mark,
                         TapeDistances tapes) {
-  return lay_coil(head, entered, side, pulse_for_mark(head, entered, side, mark), tapes).placement;
+  return lay_coil(head, setup, side, pulse_for_mark(head, setup, setup.laid_by, side, mark), tapes).placement;
 }
 
 }  // namespace scalpmark::geometry

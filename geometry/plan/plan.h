@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "geometry/brain/cortex.h"
+#include "geometry/coil/pose.h"
 #include "geometry/head/landmarks.h"
 #include "geometry/plan/case.h"
 
@@ -23,7 +24,7 @@ enum class TapeDistances {
   each_path,   ///< each by its own shortest path: a second or less a plan, with nothing to wait for first
   treatment_alone,  ///< each_path of the treatment's placement, a quarter of the work; the others are left
                     ///< out
-  left_out,         ///< not at all (a picture, a coil in motion): every TapeFrom is not-a-number
+  left_out,         ///< not at all (a picture, a coil in motion)
 };
 
 /// One mark per rule; empty where the mark would fall off the head (over the face, past the skin's border).
@@ -34,9 +35,12 @@ struct EdgeMarks {
   }
 };
 
-/// The coil laid at one place. Head-file frame, mm.
+/// The coil laid at one place: over an edge mark that was drawn for a pulse point wanted, or on a pulse point
+/// outright. Head-file frame, mm.
 struct Placement {
-  Eigen::Vector3d pulse = Eigen::Vector3d::Zero();     ///< on the skin, under the coil's centre
+  Eigen::Vector3d wanted = Eigen::Vector3d::Zero();    ///< on the skin, where the pulse was to go
+  Eigen::Vector3d pulse = Eigen::Vector3d::Zero();     ///< on the skin, under the centre of the coil as laid
+  double wanted_to_pulse_mm = 0;                       ///< tape distance
   Eigen::Vector3d normal = Eigen::Vector3d::UnitZ();   ///< of the coil's face, away from the head, unit
   Eigen::Vector3d front = Eigen::Vector3d::UnitY();    ///< front axis, unit, square to normal
   Eigen::Vector3d forward = Eigen::Vector3d::UnitY();  ///< parasagittal direction in the coil's face, unit
@@ -44,14 +48,25 @@ struct Placement {
   double angle_deg = 45;
   double lift_mm = 0;                              ///< of the coil's face over the pulse point, in all
   Eigen::Vector3d edge = Eigen::Vector3d::Zero();  ///< the middle of the coil's front edge, in the air
-  EdgeMarks edge_mark;
+  EdgeMarks edge_mark;                             ///< of the coil as laid, by each rule
+  /// The edge mark on the skin, over which the coil is laid (by CoilSetup::laid_by). Empty where it would
+  /// fall off the head.
+  std::optional<Eigen::Vector3d> mark;
+  /// How long the tape from the wanted point along the front axis must be for a mark over which the coil,
+  /// laid, has its pulse at the wanted point. Empty where there is none, and for a coil laid outright.
+  std::optional<double> tape_to_draw_mm;
   std::optional<double> drop_gap_mm, nearest_gap_mm;  ///< from edge to skin
-  TapeFrom pulse_tape;
-  std::optional<TapeFrom> edge_mark_tape;  ///< of the mark by the case's rule
-  std::vector<Eigen::Vector3d> tape_line;  ///< from pulse point to tape mark, for drawing
+  std::optional<TapeFrom> pulse_tape;                 ///< empty where left out
+  std::optional<TapeFrom> edge_mark_tape;             ///< of `mark`; empty without one, and where left out
+  std::vector<Eigen::Vector3d> tape_line;             ///< from pulse point to tape mark, for drawing
   /// Straight under the coil; empty for a head without a cortex, and where there is none under the coil.
   std::optional<CortexHit> cortex;
+
+  [[nodiscard]] LaidPose pose() const { return {{pulse, normal, front}, forward, inward}; }
 };
+
+/// The side a placement was laid on, read off its directions.
+[[nodiscard]] Side side_of(const Placement& placement);
 
 struct GridNode {
   int row = 0, column = 0;

@@ -2,10 +2,13 @@
 
 namespace scalpmark::geometry {
 
-Plan with_cortex(Plan plan, const Head& head) {
-  const auto look_under = [&](Placement& p) {
-    p.cortex = head.cortex() != nullptr ? head.cortex()->under(p.pulse, -p.normal) : std::nullopt;
-  };
+Placement with_cortex(Placement placement, const Cortex* cortex) {
+  placement.cortex = cortex != nullptr ? cortex->under(placement.pulse, -placement.normal) : std::nullopt;
+  return placement;
+}
+
+Plan with_cortex(Plan plan, const Cortex* cortex) {
+  const auto look_under = [&](Placement& p) { p = with_cortex(std::move(p), cortex); };
   look_under(plan.start);
   for (GridNode& node : plan.grid) look_under(node.placement);
   look_under(plan.hotspot);

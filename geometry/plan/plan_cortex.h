@@ -1,12 +1,13 @@
 #pragma once
 
-#include "geometry/head/head.h"
+#include "geometry/brain/cortex.h"
 #include "geometry/plan/plan.h"
 
 namespace scalpmark::geometry {
 
-/// The plan of this head with what lies under each of its placements, looked up in the cortex that the head
-/// has by now (or has no more); all else as it was. For a plan that was solved before its head had one.
-[[nodiscard]] Plan with_cortex(Plan plan, const Head& head);
+/// The plan or the placement with what lies under it, looked up in a cortex that lies under the same head;
+/// all else as it was. Without a cortex (null): with nothing under it.
+[[nodiscard]] Plan with_cortex(Plan plan, const Cortex* cortex);
+[[nodiscard]] Placement with_cortex(Placement placement, const Cortex* cortex);
 
 }  // namespace scalpmark::geometry

@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "geometry/base/error.h"
-#include "geometry/coil/pose.h"
+#include "geometry/surface/patch_normal.h"
 #include "geometry/surface/triangle_math.h"
 #include "geometry/tapes/tape.h"
 
@@ -28,12 +28,12 @@ std::optional<LaidTape> lay_tape(const Surface& skin, const SurfacePoint& start,
   LaidTape tape{start, skin.position(start), {skin.position(start)}};
   const int stretches = std::max(1, static_cast<int>(std::ceil(length_mm / stretch_mm)));
   const double step_mm = length_mm / stretches;
-  Vector3d normal = contact_normal(skin, start, band_mm);
+  Vector3d normal = patch_normal(skin, start, band_mm);
   Vector3d way = tangent_part(heading, normal);
   for (int i = 0; i < stretches && step_mm > 0; ++i) {
     if (i > 0) {
       // Carried on without turning: by the least rotation that takes one direction of the skin to the next.
-      const Vector3d next = contact_normal(skin, tape.end, band_mm);
+      const Vector3d next = patch_normal(skin, tape.end, band_mm);
       way = tangent_part(Eigen::Quaterniond::FromTwoVectors(normal, next) * way, next);
       normal = next;
     }
@@ -64,7 +64,7 @@ std::optional<SurfacePoint> nearest_skin(const Surface& skin, const Vector3d& fr
   constexpr double typical_radius_mm = 85, settled_mm = 1e-4;
   const double ease = 1 / (1 + gap / typical_radius_mm);
   for (int round = 0; round < 30; ++round) {
-    const Vector3d normal = contact_normal(skin, foot, band_mm);
+    const Vector3d normal = patch_normal(skin, foot, band_mm);
     const auto hit = skin.ray_hit(from, -normal, 2 * gap + 10);
     if (!hit) return {};
     const Vector3d next = at + ease * (skin.position(hit->point) - at);

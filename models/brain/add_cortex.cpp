@@ -16,7 +16,7 @@ void add_cortex(LoadedHead& loaded, const TemplateFiles& files, const Progress& 
       loaded.notes.push_back("The template's brain was pushed in by up to " + to_text(cortex->pushed_mm()) +
                              " mm over " + to_text(100 * cortex->pushed_share()) + " % of it, to stay " +
                              to_text(geometry::Cortex::nearest_to_skin_mm) + " mm under the skin.");
-    loaded.head = loaded.head.with_cortex(cortex);
+    loaded.cortex = cortex;
   } catch (const ModelError& error) {
     loaded.notes.emplace_back(error.what());
   } catch (const geometry::GeometryError& error) {

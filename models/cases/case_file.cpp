@@ -1,6 +1,5 @@
 #include "models/cases/case_file.h"
 
-#include "geometry/base/ranges.h"
 #include "models/cases/settings_json.h"
 #include "models/coils/coil_library.h"
 #include "models/files/embedded_data.h"
@@ -15,6 +14,7 @@ using nlohmann::ordered_json;
 
 namespace {
 
+constexpr int newest_version = 2;
 constexpr std::size_t largest_case = 1'000'000;  // bytes
 constexpr std::size_t longest_path = 4096;       // characters
 
@@ -63,18 +63,6 @@ HeadSource read_head(const JsonGroup& top) {
   return head;
 }
 
-void read_tapes(const JsonGroup& top, geometry::MeasuredTapes& tapes) {
-  const JsonGroup group = top.group("tape_mm", {"nasion_inion", "tragus_tragus", "circumference"});
-  const auto measure = [&](const char* key, const geometry::Range& range, std::optional<double>& into) {
-    double mm = 0;
-    group.number(key, range, "mm", mm);
-    if (group.has(key)) into = mm;
-  };
-  measure("nasion_inion", geometry::ranges::nasion_inion_mm, tapes.nasion_inion_mm);
-  measure("tragus_tragus", geometry::ranges::tragus_tragus_mm, tapes.tragus_tragus_mm);
-  measure("circumference", geometry::ranges::circumference_mm, tapes.circumference_mm);
-}
-
 ordered_json head_json(const HeadSource& head) {
   ordered_json out;
   out["kind"] = name_of(head.kind, head_kinds);
@@ -109,13 +97,13 @@ CaseFile default_case() {
     if (file.name != "data/protocols/default.json") continue;
     const JsonSource source{std::string(file.name), "protocol"};
     const nlohmann::json parsed = parse_strict(file.text, source);
-    require_format(parsed, source, "scalpmark-protocol", 1);
+    const int version = require_format(parsed, source, "scalpmark-protocol", 2);
     const JsonGroup top(
         parsed, source,
         {"format", "version", "title", "source", "side", "search", "coil", "hotspot", "treatment"});
     top.require({"title", "source", "side", "search", "coil", "hotspot", "treatment"});
     CaseFile kept;
-    read_settings(top, kept.entered);
+    read_settings(top, version, kept.entered);
     return kept;
   }
   throw ModelError("The default protocol is missing from this program; install it again.");
@@ -128,7 +116,7 @@ CaseFile read_case(const fs::path& file) {
 CaseFile parse_case(const std::string& text, const fs::path& folder, const std::string& name) {
   const JsonSource source{name, "case"};
   const nlohmann::json parsed = parse_strict(text, source);
-  require_format(parsed, source, "scalpmark-case", 1);
+  const int version = require_format(parsed, source, "scalpmark-case", newest_version);
   const JsonGroup top(parsed, source,
                       {"format", "version", "label", "head", "tape_mm", "side", "search", "coil", "hotspot",
                        "treatment", "errors"});
@@ -137,22 +125,20 @@ CaseFile parse_case(const std::string& text, const fs::path& folder, const std::
   kept.folder = folder;
   kept.head = read_head(top);
   top.text("label", kept.entered.label);
-  if (top.has("tape_mm")) read_tapes(top, kept.entered.tape_mm);
-  read_settings(top, kept.entered);
+  read_settings(top, version, kept.entered);
+  if (version == 1)
+    kept.notes.push_back(std::string("The case was written as version 1, with one marking rule (") +
+                         geometry::name_of(kept.entered.coil.laid_by) +
+                         "): it is taken for drawing the marks and for laying the coil alike.");
   return kept;
 }
 
 std::string case_json(const CaseFile& kept) {
   ordered_json out;
   out["format"] = "scalpmark-case";
-  out["version"] = 1;
+  out["version"] = newest_version;
   out["label"] = kept.entered.label;
   out["head"] = head_json(kept.head);
-  const geometry::MeasuredTapes& tapes = kept.entered.tape_mm;
-  out["tape_mm"] = ordered_json::object();
-  if (tapes.nasion_inion_mm) out["tape_mm"]["nasion_inion"] = *tapes.nasion_inion_mm;
-  if (tapes.tragus_tragus_mm) out["tape_mm"]["tragus_tragus"] = *tapes.tragus_tragus_mm;
-  if (tapes.circumference_mm) out["tape_mm"]["circumference"] = *tapes.circumference_mm;
   write_settings(kept.entered, out);
   return pretty_json(out);
 }

@@ -1,30 +1,20 @@
 #pragma once
 
 #include <filesystem>
-#include <optional>
 #include <string>
+#include <vector>
 
-#include "geometry/head/fiducials.h"
 #include "geometry/plan/case.h"
-#include "models/meshes/mesh_file.h"
+#include "models/heads/head_source.h"
 
 namespace scalpmark::models {
 
-enum class HeadKind { generic, mesh, mri };
-
-/// Where the head of a case comes from.
-struct HeadSource {
-  HeadKind kind = HeadKind::generic;
-  std::filesystem::path file;                    ///< mesh, mri: as written in the case (relative to it)
-  std::optional<Unit> unit;                      ///< mesh
-  std::optional<geometry::Fiducials> fiducials;  ///< mesh, mri
-};
-
-/// A case as kept in a file (format scalpmark-case, version 1; models/schema/case.schema.json).
+/// A case as kept in a file (format scalpmark-case, versions 1 and 2; models/schema/case.schema.json).
 struct CaseFile {
   HeadSource head;
   geometry::Case entered;
-  std::filesystem::path folder;  ///< relative paths start here
+  std::filesystem::path folder;    ///< relative paths start here
+  std::vector<std::string> notes;  ///< what was assumed in reading it, one sentence each
 };
 
 /// The case everyone starts from: generic head, default protocol (models/data/protocols/default.json,
@@ -37,6 +27,7 @@ struct CaseFile {
 [[nodiscard]] CaseFile parse_case(const std::string& json, const std::filesystem::path& folder,
                                   const std::string& name);
 
+/// As version 2.
 [[nodiscard]] std::string case_json(const CaseFile& kept);
 /// Whole or not at all; mode 0600.
 void write_case(const std::filesystem::path& file, const CaseFile& kept);

@@ -1,6 +1,7 @@
 #include "models/cases/settings_json.h"
 
 #include "geometry/head/landmarks.h"
+#include "geometry/plan/settings.h"
 #include "models/coils/coil_library.h"
 #include "models/files/error.h"
 
@@ -14,7 +15,9 @@ constexpr std::array<Choice<g::Side>, 2> sides{{{"left", g::Side::left}, {"right
 constexpr std::array<Choice<g::GridOn>, 2> grids{
     {{"edge_marks", g::GridOn::edge_marks}, {"pulse_points", g::GridOn::pulse_points}}};
 constexpr std::array<Choice<g::MarkRule>, 3> mark_rules{
-    {{"tape", g::MarkRule::tape}, {"drop", g::MarkRule::drop}, {"nearest", g::MarkRule::nearest}}};
+    {{g::name_of(g::MarkRule::tape), g::MarkRule::tape},
+     {g::name_of(g::MarkRule::drop), g::MarkRule::drop},
+     {g::name_of(g::MarkRule::nearest), g::MarkRule::nearest}}};
 constexpr std::array<Choice<g::TreatmentRule>, 2> treatment_rules{
     {{"forward", g::TreatmentRule::forward}, {"landmark", g::TreatmentRule::landmark}}};
 
@@ -25,33 +28,80 @@ std::string_view name_of(Value value, const std::array<Choice<Value>, count>& ch
   throw ModelError("A setting to be written is none of its choices; set it again.");
 }
 
-void read_coil(const JsonGroup& top, g::Case& entered) {
-  const JsonGroup group =
-      top.group("coil", {"model", "angle_deg", "centre_to_edge_mm", "lift_mm", "mark_rule"});
+/// The numbers of a group, each as the list of settings says.
+void read_numbers(const JsonGroup& group, std::string_view name, g::Case& entered) {
+  for (const g::Setting& s : g::settings()) {
+    if (s.group != name || !group.has(s.key)) continue;
+    const auto place = s.in(entered);
+    if (const auto* number = std::get_if<double*>(&place)) {
+      group.number(s.key, s.range, s.unit, **number);
+    } else if (const auto* maybe = std::get_if<std::optional<double>*>(&place)) {
+      double mm = 0;
+      group.number(s.key, s.range, s.unit, mm);
+      **maybe = mm;
+    } else {
+      group.whole_number(s.key, s.range, **std::get_if<int*>(&place));
+    }
+  }
+}
+
+/// The same the other way; what was not measured is not written.
+void write_numbers(const g::Case& entered, std::string_view name, nlohmann::ordered_json& group) {
+  g::Case own = entered;
+  for (const g::Setting& s : g::settings()) {
+    if (s.group != name) continue;
+    const auto place = s.in(own);
+    if (const auto* number = std::get_if<double*>(&place)) {
+      group[s.key] = **number;
+    } else if (const auto* maybe = std::get_if<std::optional<double>*>(&place)) {
+      if (**maybe) group[s.key] = ***maybe;
+    } else {
+      group[s.key] = **std::get_if<int*>(&place);
+    }
+  }
+}
+
+/// A group of the case; its keys are these, its numbers', and these.
+JsonGroup group_of(const JsonGroup& top, std::string_view name, std::vector<std::string_view> keys,
+                   std::initializer_list<std::string_view> after) {
+  for (const g::Setting& s : g::settings())
+    if (s.group == name) keys.emplace_back(s.key);
+  keys.insert(keys.end(), after);
+  return top.group(name, keys);
+}
+
+void read_coil(const JsonGroup& top, int version, g::Case& entered) {
+  const JsonGroup group = group_of(top, "coil", {"model"}, {version == 1 ? "mark_rule" : "laid_by"});
   if (group.has("model")) {
     std::string model;
     group.text("model", model);
     try {
-      entered.coil_model = coil(model);
+      entered.coil.model = coil(model);
     } catch (const ModelError&) {
       std::string known;
       for (const auto& shipped : coils()) known += (known.empty() ? "" : ", ") + shipped.model;
       group.refuse("model", "must be a coil that ships (" + known + "), but is " + group.shown("model"));
     }
   }
-  group.number("angle_deg", g::ranges::angle_deg, "degrees", entered.coil.angle_deg);
-  group.number("centre_to_edge_mm", g::ranges::centre_to_edge_mm, "mm", entered.coil.centre_to_edge_mm);
-  group.number("lift_mm", g::ranges::lift_mm, "mm", entered.coil.lift_mm);
-  group.choice("mark_rule", mark_rules, entered.coil.mark_rule);
+  read_numbers(group, "coil", entered);
+  if (version > 1) {
+    group.choice("laid_by", mark_rules, entered.coil.laid_by);
+    return;
+  }
+  g::MarkRule rule = g::MarkRule::tape;
+  group.choice("mark_rule", mark_rules, rule);
+  g::use_one_rule(entered, rule);
 }
 
-void read_treatment(const JsonGroup& top, g::Case& entered) {
-  const JsonGroup group = top.group("treatment", {"rule", "distance_mm", "label"});
+void read_treatment(const JsonGroup& top, int version, g::Case& entered) {
+  const JsonGroup group = version == 1 ? top.group("treatment", {"rule", "distance_mm", "label"})
+                                       : top.group("treatment", {"rule", "distance_mm", "label", "drawn_by"});
+  if (version > 1) group.choice("drawn_by", mark_rules, entered.treatment.drawn_by);
   g::TreatmentSettings& treatment = entered.treatment;
   group.choice("rule", treatment_rules, treatment.rule);
   if (treatment.rule == g::TreatmentRule::forward) {
     if (group.has("label")) group.refuse("label", "belongs to the rule landmark, but the rule is forward");
-    group.number("distance_mm", g::ranges::distance_mm, "mm", treatment.distance_mm);
+    read_numbers(group, "treatment", entered);
     return;
   }
   if (group.has("distance_mm"))
@@ -65,67 +115,51 @@ void read_treatment(const JsonGroup& top, g::Case& entered) {
   treatment.label = *label;
 }
 
-void read_errors(const JsonGroup& top, g::HandErrors& errors) {
-  const JsonGroup group = top.group("errors", {"fiducial_mm", "tape_mm", "mark_mm", "angle_deg", "tilt_deg",
-                                               "cap_shift_mm", "other_rule_percent"});
-  group.number("fiducial_mm", g::ranges::error_mm, "mm", errors.fiducial_mm);
-  group.number("tape_mm", g::ranges::error_mm, "mm", errors.tape_mm);
-  group.number("mark_mm", g::ranges::error_mm, "mm", errors.mark_mm);
-  group.number("angle_deg", g::ranges::error_deg, "degrees", errors.angle_deg);
-  group.number("tilt_deg", g::ranges::error_deg, "degrees", errors.tilt_deg);
-  group.number("cap_shift_mm", g::ranges::error_mm, "mm", errors.cap_shift_mm);
-  group.number("other_rule_percent", g::ranges::percent, "percent", errors.other_rule_percent);
-}
-
 }  // namespace
 
 nlohmann::ordered_json errors_json(const g::HandErrors& errors) {
-  return {{"fiducial_mm", errors.fiducial_mm},
-          {"tape_mm", errors.tape_mm},
-          {"mark_mm", errors.mark_mm},
-          {"angle_deg", errors.angle_deg},
-          {"tilt_deg", errors.tilt_deg},
-          {"cap_shift_mm", errors.cap_shift_mm},
-          {"other_rule_percent", errors.other_rule_percent}};
+  g::Case entered;
+  entered.errors = errors;
+  nlohmann::ordered_json out;
+  write_numbers(entered, "errors", out);
+  return out;
 }
 
-void read_settings(const JsonGroup& top, g::Case& entered) {
+void read_settings(const JsonGroup& top, int version, g::Case& entered) {
   top.choice("side", sides, entered.side);
+  if (version == 1) g::use_one_rule(entered, g::MarkRule::tape);
+  if (top.has("tape_mm")) read_numbers(group_of(top, "tape_mm", {}, {}), "tape_mm", entered);
   if (top.has("search")) {
-    const JsonGroup group = top.group("search", {"lateral_mm", "anterior_mm", "pitch_mm", "grid_on"});
-    group.number("lateral_mm", g::ranges::lateral_mm, "mm", entered.search.lateral_mm);
-    group.number("anterior_mm", g::ranges::anterior_mm, "mm", entered.search.anterior_mm);
-    group.number("pitch_mm", g::ranges::pitch_mm, "mm", entered.search.pitch_mm);
+    const JsonGroup group = version == 1 ? group_of(top, "search", {}, {"grid_on"})
+                                         : group_of(top, "search", {}, {"grid_on", "drawn_by"});
+    read_numbers(group, "search", entered);
     group.choice("grid_on", grids, entered.search.grid_on);
+    if (version > 1) group.choice("drawn_by", mark_rules, entered.search.drawn_by);
   }
-  if (top.has("coil")) read_coil(top, entered);
-  if (top.has("hotspot")) {
-    const JsonGroup group = top.group("hotspot", {"row", "column"});
-    group.whole_number("row", g::ranges::node, entered.hotspot.row);
-    group.whole_number("column", g::ranges::node, entered.hotspot.column);
-  }
-  if (top.has("treatment")) read_treatment(top, entered);
-  if (top.has("errors")) read_errors(top, entered.errors);
+  if (top.has("coil")) read_coil(top, version, entered);
+  if (top.has("hotspot")) read_numbers(group_of(top, "hotspot", {}, {}), "hotspot", entered);
+  if (top.has("treatment")) read_treatment(top, version, entered);
+  if (top.has("errors")) read_numbers(group_of(top, "errors", {}, {}), "errors", entered);
 }
 
 void write_settings(const g::Case& entered, nlohmann::ordered_json& top) {
+  top["tape_mm"] = nlohmann::ordered_json::object();
+  write_numbers(entered, "tape_mm", top["tape_mm"]);
   top["side"] = name_of(entered.side, sides);
-  top["search"] = {{"lateral_mm", entered.search.lateral_mm},
-                   {"anterior_mm", entered.search.anterior_mm},
-                   {"pitch_mm", entered.search.pitch_mm},
-                   {"grid_on", name_of(entered.search.grid_on, grids)}};
-  top["coil"] = {{"model", entered.coil_model.model},
-                 {"angle_deg", entered.coil.angle_deg},
-                 {"centre_to_edge_mm", entered.coil.centre_to_edge_mm},
-                 {"lift_mm", entered.coil.lift_mm},
-                 {"mark_rule", name_of(entered.coil.mark_rule, mark_rules)}};
-  top["hotspot"] = {{"row", entered.hotspot.row}, {"column", entered.hotspot.column}};
+  write_numbers(entered, "search", top["search"]);
+  top["search"]["grid_on"] = name_of(entered.search.grid_on, grids);
+  top["search"]["drawn_by"] = g::name_of(entered.search.drawn_by);
+  top["coil"]["model"] = entered.coil.model.model;
+  write_numbers(entered, "coil", top["coil"]);
+  top["coil"]["laid_by"] = g::name_of(entered.coil.laid_by);
+  write_numbers(entered, "hotspot", top["hotspot"]);
   auto& treatment = top["treatment"];
   treatment["rule"] = name_of(entered.treatment.rule, treatment_rules);
   if (entered.treatment.rule == g::TreatmentRule::forward)
-    treatment["distance_mm"] = entered.treatment.distance_mm;
+    write_numbers(entered, "treatment", treatment);
   else
     treatment["label"] = entered.treatment.label;
+  treatment["drawn_by"] = g::name_of(entered.treatment.drawn_by);
   // Defaults that come from the literature may be bettered; a case keeps only what its user changed.
   if (!(entered.errors == g::HandErrors{})) top["errors"] = errors_json(entered.errors);
 }

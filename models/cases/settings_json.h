@@ -7,12 +7,13 @@
 
 namespace scalpmark::models {
 
-/// The settings that a case and a protocol share: side, search, coil, hotspot, treatment. Those absent stay
-/// as they are in `entered`. Refuses (ModelError) as JsonGroup does, a coil that does not ship, and a
-/// landmark label that is not of the 10-5 system.
-void read_settings(const JsonGroup& top, geometry::Case& entered);
+/// The settings of a case or a protocol: tapes, side, search, coil, hotspot, treatment, errors. Those absent
+/// stay as they are in `entered`, but for the rules of version 1: its one `coil.mark_rule` (tape, if absent)
+/// is taken for drawing and laying alike. Refuses (ModelError) as JsonGroup does, a coil that does not ship,
+/// and a landmark label that is not of the 10-5 system.
+void read_settings(const JsonGroup& top, int version, geometry::Case& entered);
 
-/// The same, written; in the order a case has them.
+/// The same, written as version 2; in the order a case has them.
 void write_settings(const geometry::Case& entered, nlohmann::ordered_json& top);
 
 /// The errors of the hand alone.

@@ -144,7 +144,7 @@ json parse_strict(std::string_view text, const JsonSource& source) {
   return builder.take();
 }
 
-void require_format(const json& parsed, const JsonSource& source, std::string_view format, int version) {
+int require_format(const json& parsed, const JsonSource& source, std::string_view format, int newest) {
   const std::string not_it = source.name + " is not a Scalpmark " + source.kind + ": ";
   if (!parsed.is_object())
     throw ModelError(not_it + "it should be a group { } but is " + shown_value(parsed) +
@@ -158,15 +158,17 @@ void require_format(const json& parsed, const JsonSource& source, std::string_vi
                      shown_value(*found) + "; choose another file.");
   const auto number = parsed.find("version");
   if (number == parsed.end())
-    throw ModelError(source.name + ": version is missing and must be " + std::to_string(version) +
+    throw ModelError(source.name + ": version is missing and must be " + std::to_string(newest) +
                      "; add it and read the " + source.kind + " again.");
-  if (!number->is_number() || *number != version)
-    throw ModelError(source.name + ": version must be " + std::to_string(version) + ", but is " +
-                     shown_value(*number) + "; use the program that wrote it, or a newer one.");
+  for (int version = 1; version <= newest; ++version)
+    if (number->is_number() && *number == version) return version;
+  throw ModelError(source.name + ": version must be " + (newest > 1 ? "from 1 to " : "") +
+                   std::to_string(newest) + ", but is " + shown_value(*number) +
+                   "; use the program that wrote it, or a newer one.");
 }
 
 JsonGroup::JsonGroup(const json& parsed, const JsonSource& source, std::string path,
-                     std::initializer_list<std::string_view> keys)
+                     std::span<const std::string_view> keys)
     : json_(parsed), source_(source), path_(std::move(path)) {
   for (const auto& [key, value] : json_.items())
     if (std::find(keys.begin(), keys.end(), key) == keys.end())
@@ -175,7 +177,7 @@ JsonGroup::JsonGroup(const json& parsed, const JsonSource& source, std::string p
                        "); remove it and read the " + source_.kind + " again.");
 }
 
-JsonGroup JsonGroup::group(std::string_view key, std::initializer_list<std::string_view> keys) const {
+JsonGroup JsonGroup::group(std::string_view key, std::span<const std::string_view> keys) const {
   if (!at(key).is_object()) refuse(key, "must be a group { }, but is " + shown(key));
   return {at(key), source_, path_ + std::string(key) + ".", keys};
 }
@@ -188,7 +190,7 @@ std::vector<JsonGroup> JsonGroup::groups(std::string_view key,
   for (const json& item : at(key)) {
     const std::string path = std::string(key) + "[" + std::to_string(all.size()) + "]";
     if (!item.is_object()) refuse(path, "must be a group { }, but is " + shown_value(item));
-    all.push_back(JsonGroup(item, source_, path_ + path + ".", keys));
+    all.push_back(JsonGroup(item, source_, path_ + path + ".", std::span(keys.begin(), keys.size())));
   }
   return all;
 }

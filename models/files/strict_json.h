@@ -24,9 +24,9 @@ struct JsonSource {
 /// double.
 [[nodiscard]] nlohmann::json parse_strict(std::string_view text, const JsonSource& source);
 
-/// Refuses (ModelError) JSON that is not a group with this format and version.
-void require_format(const nlohmann::json& json, const JsonSource& source, std::string_view format,
-                    int version);
+/// The version of JSON that is a group of this format, from 1 to the newest one known. Refuses (ModelError)
+/// all else.
+int require_format(const nlohmann::json& json, const JsonSource& source, std::string_view format, int newest);
 
 /// One choice of an enumeration as a file writes it.
 template <class Value>
@@ -43,10 +43,13 @@ public:
   /// The top group of a file.
   JsonGroup(const nlohmann::json& json, const JsonSource& source,
             std::initializer_list<std::string_view> keys)
-      : JsonGroup(json, source, "", keys) {}
+      : JsonGroup(json, source, "", std::span(keys.begin(), keys.size())) {}
 
   [[nodiscard]] bool has(std::string_view key) const { return json_.contains(std::string(key)); }
-  [[nodiscard]] JsonGroup group(std::string_view key, std::initializer_list<std::string_view> keys) const;
+  [[nodiscard]] JsonGroup group(std::string_view key, std::initializer_list<std::string_view> keys) const {
+    return group(key, std::span(keys.begin(), keys.size()));
+  }
+  [[nodiscard]] JsonGroup group(std::string_view key, std::span<const std::string_view> keys) const;
   /// The groups of a list, which must be present.
   [[nodiscard]] std::vector<JsonGroup> groups(std::string_view key,
                                               std::initializer_list<std::string_view> keys) const;
@@ -76,7 +79,7 @@ public:
 
 private:
   JsonGroup(const nlohmann::json& json, const JsonSource& source, std::string path,
-            std::initializer_list<std::string_view> keys);
+            std::span<const std::string_view> keys);
   void take_pair(const nlohmann::json& value, const std::string& key, const geometry::Range& range,
                  Eigen::Vector2d& into) const;
   [[nodiscard]] const nlohmann::json& at(std::string_view key) const { return json_.at(std::string(key)); }

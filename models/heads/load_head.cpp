@@ -17,15 +17,15 @@ LoadedHead generic(const geometry::MeasuredTapes& tapes) {
 
 }  // namespace
 
-LoadedHead load_head(const CaseFile& kept, const Progress& progress, const SkinReading& reading) {
-  const HeadSource& source = kept.head;
-  if (source.kind == HeadKind::generic) return generic(kept.entered.tape_mm);
+LoadedHead load_head(const HeadSource& source, const std::filesystem::path& folder,
+                     const geometry::MeasuredTapes& tapes, const Progress& progress,
+                     const SkinReading& reading) {
+  if (source.kind == HeadKind::generic) return generic(tapes);
   if (!source.fiducials)
     throw ModelError("The head " + source.file.string() +
                      " has no nasion, inion and tragi yet; place the four points first.");
-  const std::filesystem::path file = source.file.is_absolute()
-                                         ? source.file
-                                         : kept.folder / source.file;  // an empty folder is the current one
+  const std::filesystem::path file =
+      source.file.is_absolute() ? source.file : folder / source.file;  // an empty folder is the current one
   const bool mesh = source.kind == HeadKind::mesh;
   SkinImport read = reading({source.kind, file, source.unit}, progress);
   return {geometry::Head(std::move(read.skin), *source.fiducials),

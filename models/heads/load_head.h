@@ -1,10 +1,14 @@
 #pragma once
 
+#include <filesystem>
+#include <memory>
 #include <string>
 #include <vector>
 
+#include "geometry/brain/cortex.h"
 #include "geometry/head/head.h"
-#include "models/cases/case_file.h"
+#include "geometry/head/scale.h"
+#include "models/heads/head_source.h"
 #include "models/heads/skin_reading.h"
 #include "models/meshes/skin_import.h"
 
@@ -14,11 +18,14 @@ struct LoadedHead {
   geometry::Head head;
   std::string description;         ///< "generic head, scaled to the tapes", "MRI ch2.nii.gz", ...
   std::vector<std::string> notes;  ///< of the import, one sentence each
+  std::shared_ptr<const geometry::Cortex> cortex = {};  ///< under the head; null for a head without
 };
 
-/// The head of a case: generic and scaled to the case's tapes, or read from its file (by `read`) with the
-/// case's fiducials. Passes on the refusals of what it uses (ModelError, geometry::GeometryError).
-[[nodiscard]] LoadedHead load_head(const CaseFile& kept, const Progress& progress = {},
+/// A head from its source: generic and scaled to these tapes, or read from its file (by `read`; a relative
+/// one starts in `folder`) with the source's fiducials. Passes on the refusals of what it uses (ModelError,
+/// geometry::GeometryError).
+[[nodiscard]] LoadedHead load_head(const HeadSource& source, const std::filesystem::path& folder,
+                                   const geometry::MeasuredTapes& tapes, const Progress& progress = {},
                                    const SkinReading& read = read_skin);
 
 }  // namespace scalpmark::models

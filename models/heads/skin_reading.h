@@ -5,7 +5,7 @@
 #include <functional>
 #include <optional>
 
-#include "models/cases/case_file.h"
+#include "models/heads/head_source.h"
 #include "models/meshes/mesh_file.h"
 #include "models/meshes/skin_import.h"
 

@@ -48,7 +48,7 @@ std::string contact_json(const geometry::Contact& c, const geometry::Case& enter
   ordered_json out;
   out["format"] = "scalpmark-contact";
   out["version"] = 1;
-  out["coil"] = entered.coil_model.model;
+  out["coil"] = entered.coil.model.model;
   out["on"] = asked.on;
   out["cap_and_hair_mm"] = number(entered.coil.lift_mm);
   out["cap_mm"] = number(asked.options.cap_mm);
@@ -85,7 +85,7 @@ std::string contact_json(const geometry::Contact& c, const geometry::Case& enter
   out["askew"] = c.askew ? askew_json(*c.askew) : ordered_json(nullptr);
   out["gaps"] = ordered_json::array();
   for (const auto& g : c.map)
-    out["gaps"].push_back({{"part", entered.coil_model.parts[g.part].name},
+    out["gaps"].push_back({{"part", entered.coil.model.parts[g.part].name},
                            {"under_mm", flat(g.at)},
                            {"on_coil", point(g.on_coil)},
                            {"gap_mm", number(g.gap_mm)}});

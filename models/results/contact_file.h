@@ -4,6 +4,8 @@
 #include <string>
 
 #include "geometry/coil/contact.h"
+#include "geometry/plan/case.h"
+#include "geometry/plan/plan.h"
 
 namespace scalpmark::models {
 

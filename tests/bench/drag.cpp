@@ -79,7 +79,7 @@ void drag(OpenedWindow& opened, QSize stage_size) {
     // The same computed once more, on its own.
     wall = now_ms(), cpu = cpu_ms();
     const auto held =
-        hold_coil(w.session().head().head, w.session().kept().entered, w.coil().at, {}, w.session().tapes());
+        hold_coil(w.session().head(), w.session().kept().entered, w.coil().at, {}, w.session().tapes());
     solve.push_back(now_ms() - wall);
     solve_cpu.push_back(cpu_ms() - cpu);
     wall = now_ms(), cpu = cpu_ms();

@@ -26,7 +26,8 @@ namespace {
 
 geometry::Case plain_case() {
   geometry::Case c;
-  c.coil_model = tests::flat_coil();
+  c.coil.model = tests::flat_coil();
+  geometry::use_one_rule(c, geometry::MarkRule::tape);
   return c;
 }
 
@@ -85,7 +86,7 @@ void place_coil_template(benchmark::State& state) {
   for (auto _ : state) {
     mm = mm > 60 ? 20 : mm + 0.37;  // dragged: never the same place twice running
     benchmark::DoNotOptimize(geometry::place_coil(
-        head, c, geometry::Side::left, coronal.at_mm(0.5 * coronal.length_mm() - 20 - mm).on_skin));
+        head, c.coil, geometry::Side::left, coronal.at_mm(0.5 * coronal.length_mm() - 20 - mm).on_skin));
   }
 }
 BENCHMARK(place_coil_template)->Unit(benchmark::kMillisecond);
@@ -175,7 +176,7 @@ BENCHMARK(fields_template)->Unit(benchmark::kMillisecond)->Iterations(2)->UseRea
 /// 10 000 placements by hand on the generic head, on all cores.
 void tolerance_generic(benchmark::State& state) {
   geometry::Case c;
-  c.coil_model = models::coil("figure-8-70");
+  c.coil.model = models::coil("figure-8-70");
   const geometry::Head& head = models::generic_head();
   const geometry::Plan plan = geometry::solve(head, c, geometry::TapeDistances::left_out);
   for (auto _ : state) {

@@ -95,7 +95,8 @@ void edit(OpenedWindow& opened, int i) {
       break;
     case 9:
       change([&](models::CaseFile& kept) {
-        kept.entered.coil.mark_rule = i % 24 == 9 ? geometry::MarkRule::drop : geometry::MarkRule::tape;
+        geometry::use_one_rule(kept.entered,
+                               i % 24 == 9 ? geometry::MarkRule::drop : geometry::MarkRule::tape);
       });
       break;
     case 10:

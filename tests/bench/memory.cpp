@@ -31,7 +31,7 @@ int main(int argc, char** argv) {
     const geometry::Head head(std::move(read.skin),
                               {table.at("Nz"), table.at("Iz"), table.at("LPA"), table.at("RPA")});
     geometry::Case c;
-    c.coil_model = tests::flat_coil();
+    c.coil.model = tests::flat_coil();
     (void)geometry::solve(head, c);
   }
   rusage usage{};

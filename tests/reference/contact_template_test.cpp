@@ -63,13 +63,13 @@ TEST_CASE("no part of any coil is inside the template head, and every coil touch
     for (const char* site : {"C3", "F3", "Fz", "P4", "T7", "FT8", "AF7"}) {
       INFO(coil.model << " on " << site);
       Case c;
-      c.coil_model = coil;
+      c.coil.model = coil;
       c.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
       const auto at = landmark(head, site);
       REQUIRE(at);
       const Side side = at->at.dot(head.axes().right) < 0 ? Side::left : Side::right;
-      const Placement p = place_coil(head, c, side, at->on_skin, TapeDistances::left_out);
-      const Contact found = contact(head, c, p);
+      const Placement p = place_coil(head, c.coil, side, at->on_skin, TapeDistances::left_out);
+      const Contact found = contact(head, c.coil, p.pose());
       CHECK(found.lift_mm == Approx(p.lift_mm).margin(1e-6));
       const double depth = deepest(coil, found, skin_points(head.skin(), p.pulse, 260));
       CHECK(depth < 0.05);

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "geometry/plan/placement.h"
+#include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
 #include "models/generic/generic_head.h"
@@ -17,16 +18,25 @@ using namespace scalpmark::geometry;
 
 namespace {
 
+/// A head and the template's brain under it.
+struct Subject {
+  const Head& head;
+  const Cortex& cortex;
+};
+
 Case plain_case() {
   Case c;
-  c.coil_model = models::coil("figure-8-70");
+  c.coil.model = models::coil("figure-8-70");
+  use_one_rule(c, MarkRule::tape);
   return c;
 }
 
-CortexHit under(const Head& head, const char* label) {
-  const auto at = landmark(head, label);
+CortexHit under(const Subject& subject, const char* label) {
+  const auto at = landmark(subject.head, label);
   REQUIRE(at);
-  const Placement p = place_coil(head, plain_case(), Side::left, at->on_skin, TapeDistances::left_out);
+  const Placement p = with_cortex(
+      place_coil(subject.head, plain_case().coil, Side::left, at->on_skin, TapeDistances::left_out),
+      &subject.cortex);
   REQUIRE(p.cortex);
   return *p.cortex;
 }
@@ -44,11 +54,11 @@ std::set<std::string> areas(std::initializer_list<int> numbers) {
   return names;
 }
 
-/// The generic head with the same brain under it.
-Head generic_with_cortex() {
-  const auto brain = models::load_template_brain(tests::template_files());
-  const Head& generic = models::generic_head();
-  return generic.with_cortex(std::make_shared<const Cortex>(brain, generic));
+/// The template head with its own brain, the generic head with the same brain under it.
+std::vector<Subject> subjects() {
+  static const Cortex under_generic(models::load_template_brain(tests::template_files()),
+                                    models::generic_head());
+  return {{tests::template_head(), tests::template_cortex()}, {models::generic_head(), under_generic}};
 }
 
 }  // namespace
@@ -57,9 +67,9 @@ Head generic_with_cortex() {
 // C4 fall on the gyri either side of the central sulcus (areas 1 to 4 and 6), F3 and F4 on the middle frontal
 // gyrus (areas 8, 9 and 46).
 TEST_CASE("C3 and C4 lie over the central region, F3 and F4 over areas 8, 9 and 46, as published") {
-  for (const Head& head : {tests::template_head_with_cortex(), generic_with_cortex()}) {
+  for (const Subject& subject : subjects()) {
     for (const char* label : {"C3", "C4"}) {
-      const CortexHit hit = under(head, label);
+      const CortexHit hit = under(subject, label);
       INFO(label);
       CHECK(share_of(hit.areas, areas({1, 2, 3, 4, 6})) > 0.8);
       CHECK(share_of(hit.areas, areas({1, 2, 3, 4})) > 0.3);
@@ -67,14 +77,14 @@ TEST_CASE("C3 and C4 lie over the central region, F3 and F4 over areas 8, 9 and 
                                 "right postcentral gyrus"}) > 0.8);
     }
     for (const char* label : {"F3", "F4"}) {
-      const CortexHit hit = under(head, label);
+      const CortexHit hit = under(subject, label);
       INFO(label);
       CHECK(share_of(hit.areas, areas({8, 9, 46})) > 0.8);
       CHECK(share_of(hit.gyri, {"left middle frontal gyrus", "right middle frontal gyrus"}) > 0.8);
     }
     // Left positions lie over the left half of the brain.
-    CHECK(under(head, "F3").gyri.front().name.starts_with("left"));
-    CHECK(under(head, "F4").gyri.front().name.starts_with("right"));
+    CHECK(under(subject, "F3").gyri.front().name.starts_with("left"));
+    CHECK(under(subject, "F4").gyri.front().name.starts_with("right"));
   }
 }
 
@@ -82,9 +92,9 @@ TEST_CASE("C3 and C4 lie over the central region, F3 and F4 over areas 8, 9 and 
 // 25 (Kozel et al. 2000, J Neuropsychiatry Clin Neurosci 12:376-384; McConnell et al. 2001, Biol Psychiatry
 // 49:454-459; Stokes et al. 2005, J Neurophysiol 94:4520-4527; all from memory, so the bounds are wide).
 TEST_CASE("from skin to cortex it is as far at C3, C4, F3 and F4 as published") {
-  for (const Head& head : {tests::template_head_with_cortex(), generic_with_cortex()})
+  for (const Subject& subject : subjects())
     for (const char* label : {"C3", "C4", "F3", "F4"}) {
-      const double mm = under(head, label).depth_mm;
+      const double mm = under(subject, label).depth_mm;
       INFO(label << " " << mm << " mm");
       CHECK(mm > 10);
       CHECK(mm < 25);
@@ -92,9 +102,8 @@ TEST_CASE("from skin to cortex it is as far at C3, C4, F3 and F4 as published") 
 }
 
 TEST_CASE("the template's brain under the template's own head stays where its volume has it") {
-  const Head& head = tests::template_head_with_cortex();
   const auto brain = models::load_template_brain(tests::template_files());
-  const Cortex& cortex = *head.cortex();
+  const Cortex& cortex = tests::template_cortex();
   double worst = 0;
   for (size_t i = 0; i < brain->surface.vertices().size(); ++i) {
     worst = std::max(worst, (cortex.surface().vertices()[i] - brain->surface.vertices()[i]).norm());
@@ -107,26 +116,30 @@ TEST_CASE("the template's brain under the template's own head stays where its vo
 }
 
 TEST_CASE("the brain stays 6 mm under the skin of the template head and of the generic head") {
-  for (const Head& head : {tests::template_head_with_cortex(), generic_with_cortex()})
-    for (const auto& v : head.cortex()->surface().vertices()) {
-      const SurfacePoint nearest = head.skin().closest(v);
-      const Eigen::Vector3d away = v - head.skin().position(nearest);
+  for (const Subject& subject : subjects())
+    for (const auto& v : subject.cortex.surface().vertices()) {
+      const SurfacePoint nearest = subject.head.skin().closest(v);
+      const Eigen::Vector3d away = v - subject.head.skin().position(nearest);
       if (away.norm() < Cortex::nearest_to_skin_mm) FAIL("only " << away.norm() << " mm");
-      if (away.dot(head.skin().smooth_normal(nearest)) > 0) FAIL("outside by " << away.norm() << " mm");
+      if (away.dot(subject.head.skin().smooth_normal(nearest)) > 0)
+        FAIL("outside by " << away.norm() << " mm");
     }
 }
 
 // PubMed 20633422: in 12 adults the prefrontal site half way between F3 and AF3 lay in front of the 5 cm
 // point.
 TEST_CASE("on the template's cortex the 5 cm site lies behind the point half way between F3 and AF3") {
-  const Head& head = tests::template_head_with_cortex();
-  const Plan plan = solve(head, plain_case(), TapeDistances::left_out);
+  const Head& head = tests::template_head();
+  const Cortex& cortex = tests::template_cortex();
+  const Plan plan = with_cortex(solve(head, plain_case(), TapeDistances::left_out), &cortex);
   REQUIRE(plan.treatment.cortex);
   const auto between = std::find_if(plan.treatment_alternatives.begin(), plan.treatment_alternatives.end(),
                                     [](const auto& a) { return a.label == "F3-AF3"; });
   REQUIRE(between != plan.treatment_alternatives.end());
-  const Placement there = place_coil(head, plain_case(), Side::left, head.skin().closest(between->pulse),
-                                     TapeDistances::left_out);
+  const Placement there =
+      with_cortex(place_coil(head, plain_case().coil, Side::left, head.skin().closest(between->pulse),
+                             TapeDistances::left_out),
+                  &cortex);
   REQUIRE(there.cortex);
   CHECK((there.cortex->point - plan.treatment.cortex->point).dot(plan.axes.front) > 15);
 }

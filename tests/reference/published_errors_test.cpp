@@ -23,7 +23,8 @@ const Head& head() {
 /// Average distance from the planned treatment site, first order, of the default case.
 double average_mm(const HandErrors& errors) {
   Case c;
-  c.coil_model = models::coil("figure-8-70");
+  c.coil.model = models::coil("figure-8-70");
+  use_one_rule(c, MarkRule::tape);
   const Plan plan = solve(head(), c, TapeDistances::left_out);
   return tolerance(head(), c, plan, errors, {.placements = 0}).first_order.mean_mm;
 }

@@ -15,8 +15,8 @@ namespace {
 
 Case template_case(MarkRule rule, Side side) {
   Case c;
-  c.coil_model = models::coil("figure-8-70");
-  c.coil.mark_rule = rule;
+  c.coil.model = models::coil("figure-8-70");
+  use_one_rule(c, rule);
   c.side = side;
   return c;
 }
@@ -59,8 +59,8 @@ TEST_CASE("on the template head the sheet's tape distances find each mark again 
     CHECK((head.skin().position(found.point) - at).norm() < 0.1);
     CHECK(found.worst_mm < 0.05);
   };
-  again(plan.hotspot.pulse_tape, plan.hotspot.pulse);
+  again(*plan.hotspot.pulse_tape, plan.hotspot.pulse);
   again(*plan.hotspot.edge_mark_tape, *plan.hotspot.edge_mark.tape);
-  again(plan.treatment.pulse_tape, plan.treatment.pulse);
+  again(*plan.treatment.pulse_tape, plan.treatment.pulse);
   again(*plan.treatment.edge_mark_tape, *plan.treatment.edge_mark.tape);
 }

@@ -14,7 +14,8 @@ namespace {
 
 Case template_case() {
   Case c;
-  c.coil_model = models::coil("figure-8-70");
+  c.coil.model = models::coil("figure-8-70");
+  use_one_rule(c, MarkRule::tape);
   return c;
 }
 
@@ -26,7 +27,7 @@ TEST_CASE("on the template head the inverse returns for every rule, at every nod
     for (const double angle : {45.0, 0.0, 90.0})
       for (const Side side : {Side::left, Side::right}) {
         Case c = template_case();
-        c.coil.mark_rule = rule;
+        use_one_rule(c, rule);
         c.coil.angle_deg = angle;
         c.side = side;
         c.search.grid_on = GridOn::pulse_points;
@@ -35,7 +36,7 @@ TEST_CASE("on the template head the inverse returns for every rule, at every nod
           const auto& mark = node.placement.edge_mark.by(rule);
           REQUIRE(mark);
           const Placement back =
-              place_by_mark(head, c, side, head.skin().closest(*mark), TapeDistances::left_out);
+              place_by_mark(head, c.coil, side, head.skin().closest(*mark), TapeDistances::left_out);
           REQUIRE(back.edge_mark.by(rule));
           INFO("rule " << static_cast<int>(rule) << " angle " << angle << " node " << node.row << ","
                        << node.column);
@@ -86,7 +87,7 @@ TEST_CASE("no part of the coil is inside the template head, wherever it is laid 
   const Case c = template_case();
   const Tape& coronal = head.vertex_tapes().coronal;
   for (const double f : {0.3, 0.36, 0.42, 0.5, 0.64}) {
-    const Placement p = place_coil(head, c, f < 0.5 ? Side::left : Side::right, coronal.at(f).on_skin,
+    const Placement p = place_coil(head, c.coil, f < 0.5 ? Side::left : Side::right, coronal.at(f).on_skin,
                                    TapeDistances::left_out);
     const Eigen::Vector3d right = p.front.cross(p.normal);
     double deepest = 0;
@@ -97,7 +98,7 @@ TEST_CASE("no part of the coil is inside the template head, wherever it is laid 
             Eigen::Vector3d(0.5 * (head.skin().corner(face, 0) + head.skin().corner(face, 1)))}) {
         const Eigen::Vector3d d = q - (p.pulse + p.lift_mm * p.normal);
         const double x = d.dot(right), y = d.dot(p.front), z = d.dot(p.normal);
-        for (const auto& part : c.coil_model.parts) {
+        for (const auto& part : c.coil.model.parts) {
           if (z <= part.bottom_mm) continue;
           bool in = false;
           for (size_t i = 0, j = part.outline.size() - 1; i < part.outline.size(); j = i++) {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/head/head.h"
+#include "geometry/brain/cortex.h"
 #include "models/brain/template_brain.h"
 #include "tests/support/template_head.h"
 
@@ -11,11 +11,10 @@ inline models::TemplateFiles template_files() {
   return {reference_file(""), reference_file("cache")};
 }
 
-/// The template MRI head with its own brain, read once.
-inline const geometry::Head& template_head_with_cortex() {
-  static const geometry::Head head = template_head().with_cortex(std::make_shared<const geometry::Cortex>(
-      models::load_template_brain(template_files()), template_head()));
-  return head;
+/// The template MRI head's own brain under it, read once.
+inline const geometry::Cortex& template_cortex() {
+  static const geometry::Cortex cortex(models::load_template_brain(template_files()), template_head());
+  return cortex;
 }
 
 }  // namespace scalpmark::tests

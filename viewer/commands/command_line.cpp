@@ -18,9 +18,11 @@
 #include "geometry/coil/contact.h"
 #include "geometry/hands/tolerance.h"
 #include "geometry/head/guess_fiducials.h"
+#include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
 #include "models/cases/case_file.h"
+#include "models/cases/case_head.h"
 #include "models/generic/generic_head.h"
 #include "models/heads/load_head.h"
 #include "models/heads/own_program.h"
@@ -173,7 +175,7 @@ Solved solve_case(const std::string& file, const models::Progress& progress, Bra
   auto loaded = models::load_head(kept, progress, models::read_apart(models::own_program()));
   if (brain == Brain::wanted) models::add_cortex(loaded, {}, progress);
   progress("Working out the plan", 0);
-  auto plan = geometry::solve(loaded.head, kept.entered, tapes);
+  auto plan = geometry::with_cortex(geometry::solve(loaded.head, kept.entered, tapes), loaded.cortex.get());
   say(loaded.notes);
   say(plan.warnings);
   return {std::move(kept), std::move(loaded), std::move(plan)};
@@ -232,7 +234,9 @@ void picture_command(const Options& o) {
   const geometry::Case& entered = solved.kept.entered;
   std::future<geometry::Plan> measuring;
   if (tapes != Tapes::left_out)
-    measuring = std::async(std::launch::async, [&] { return geometry::solve(head, entered, tapes); });
+    measuring = std::async(std::launch::async, [&] {
+      return geometry::with_cortex(geometry::solve(head, entered, tapes), solved.loaded.cortex.get());
+    });
   if (!view) view = entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = head_in_words(solved.kept, solved.loaded);
   if (shown.has(Thing::tolerance)) {
@@ -241,7 +245,8 @@ void picture_command(const Options& o) {
         geometry::tolerance(head, entered, solved.plan, entered.errors));
   }
   if (shown.has(Thing::gaps)) shown.gaps = gaps_under(head, entered, placement_shown(solved.plan, shown));
-  if (head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
+  shown.cortex = solved.loaded.cortex;
+  if (shown.cortex) shown.skin_opacity = skin_over_cortex;
   progress("Drawing", 0);
   // The head is on the stage by the time its tape distances are known.
   picture->show(head, entered, solved.plan, shown, *view);
@@ -291,8 +296,9 @@ void contact_command(const Options& o) {
       solve_case(o.in, progress, askew ? Brain::wanted : Brain::left_out, geometry::TapeDistances::left_out);
   progress("Laying the coil", 0);
   const geometry::Placement& placement = placement_shown(solved.plan, shown);
+  options.cortex = solved.loaded.cortex.get();
   const geometry::Case& entered = solved.kept.entered;
-  const auto found = geometry::contact(solved.loaded.head, entered, placement, options);
+  const auto found = geometry::contact(solved.loaded.head, entered.coil, placement.pose(), options);
   const models::ContactAsked asked{o.coil_on, placement, options};
   if (o.out == "-") {
     write_to_stdout(models::contact_json(found, entered, asked));

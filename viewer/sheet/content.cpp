@@ -25,7 +25,7 @@ namespace {
 
 constexpr std::array rules{MarkRule::tape, MarkRule::drop, MarkRule::nearest};
 
-std::string name_of(MarkRule rule) {
+std::string rule_in_words(MarkRule rule) {
   switch (rule) {
     case MarkRule::tape:
       return said(Words::tr("tape", "marking rule"));
@@ -121,7 +121,7 @@ SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
                 {said(Words::tr("right tragus")), 0.18, true}},
                {},
                said(Words::tr("Edge marks by the %1 rule. Two tapes find a point, a third proves it."),
-                    {name_of(c.coil.mark_rule)})};
+                    {rule_in_words(c.coil.laid_by)})};
   const auto row = [&](const QString& name, const std::optional<geometry::TapeFrom>& from) {
     if (from)
       t.rows.push_back({said(name), cm(from->vertex_mm), cm(from->nasion_mm), cm(from->left_tragus_mm),
@@ -136,12 +136,12 @@ SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
   return t;
 }
 
-SheetTable under_the_coil(const geometry::Head& head, const geometry::Plan& plan) {
+SheetTable under_the_coil(bool with_brain, const geometry::Plan& plan) {
   SheetTable t{said(Words::tr("Under the coil, on the template's brain")),
                {{"", 0.23, false}, {"", 0.77, false}},
                {},
                said(Words::tr("All this on the template; a person's own brain differs."))};
-  if (head.cortex() == nullptr) return t;
+  if (!with_brain) return t;
   const auto row = [&](const QString& name, const std::optional<geometry::CortexHit>& hit) {
     t.rows.push_back({said(name), hit ? said(Words::tr("%1 from skin to cortex; %2; %3"),
                                              {in_mm(hit->depth_mm), shares_in_words(hit->areas),
@@ -185,18 +185,18 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
       said(Words::tr(
           "A mark made by one rule and used by another moves the pulse by about as much. Keep to the chosen "
           "rule at every visit."))};
-  const auto hotspot = from_chosen(head, c.coil.mark_rule, plan.hotspot);
-  const auto treatment = from_chosen(head, c.coil.mark_rule, plan.treatment);
+  const auto hotspot = from_chosen(head, c.coil.laid_by, plan.hotspot);
+  const auto treatment = from_chosen(head, c.coil.laid_by, plan.treatment);
   const auto text = [](const std::optional<double>& mm) {
     return mm ? cm(*mm) : said(Words::tr("none", "no edge mark"));
   };
   for (size_t i = 0; i < rules.size(); ++i) {
     const MarkRule rule = rules[i];
-    const bool chosen = rule == c.coil.mark_rule;
+    const bool chosen = rule == c.coil.laid_by;
     const auto away = [&](const std::optional<double>& mm) {
       return chosen && mm ? said(Words::tr("chosen")) : text(mm);
     };
-    t.rows.push_back({name_of(rule), how(rule, c.coil.centre_to_edge_mm), away(hotspot[i]),
+    t.rows.push_back({rule_in_words(rule), how(rule, c.coil.centre_to_edge_mm), away(hotspot[i]),
                       text(gap_mm(plan.hotspot, rule)), away(treatment[i]),
                       text(gap_mm(plan.treatment, rule))});
   }
@@ -228,15 +228,15 @@ std::vector<std::string> caution_sentences() {
 
 }  // namespace
 
-SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& head,
-                           const std::string& description, const geometry::Plan& plan,
-                           const std::string& date,
+SheetContent sheet_content(const models::CaseFile& kept, const models::LoadedHead& loaded,
+                           const geometry::Plan& plan, const std::string& date,
                            const std::shared_ptr<const geometry::Tolerance>& by_hand) {
   const geometry::Case& c = kept.entered;
+  const geometry::Head& head = loaded.head;
   SheetContent s;
   s.label = c.label.empty() ? said(Words::tr("Unnamed case")) : c.label;
   s.date = date;
-  s.head = capital(translated(description).toStdString()) + ".";
+  s.head = capital(translated(loaded.description).toStdString()) + ".";
   s.head_note =
       kept.head.kind == models::HeadKind::generic
           ? said(Words::tr("A drawing, not the patient: where they differ, the tape decides."))
@@ -255,16 +255,16 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
                           {in_cm(c.search.pitch_mm)})},
                     {said(Words::tr("Hotspot")), node_in_words(c)}});
   const auto gap = [&](const Placement& p) {
-    const auto mm = gap_mm(p, c.coil.mark_rule);
+    const auto mm = gap_mm(p, c.coil.laid_by);
     return mm ? in_cm(*mm) : said(Words::tr("the mark falls off the head"));
   };
   s.coil =
       pairs(said(Words::tr("Coil")),
-            {{said(Words::tr("Model")), capital(c.coil_model.title)},
+            {{said(Words::tr("Model")), capital(c.coil.model.title)},
              {said(Words::tr("Angle")), said(Words::tr("%1 to the midline"), {in_degrees(c.coil.angle_deg)})},
              {said(Words::tr("Centre to front edge")), in_cm(c.coil.centre_to_edge_mm)},
              {said(Words::tr("Marking rule")),
-              name_of(c.coil.mark_rule) + ": " + how(c.coil.mark_rule, c.coil.centre_to_edge_mm)},
+              rule_in_words(c.coil.laid_by) + ": " + how(c.coil.laid_by, c.coil.centre_to_edge_mm)},
              {said(Words::tr("Lift for cap and hair")), in_cm(c.coil.lift_mm)}});
   s.treatment =
       pairs(said(Words::tr("Treatment")), {{said(Words::tr("Site")), site_in_words(c.treatment)},
@@ -273,7 +273,7 @@ SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& h
   if (by_hand)
     s.treatment.note = said(Words::tr("By hand: %1 %2"),
                             {tolerance_sentence(*by_hand), translated(by_hand->habit).toStdString()});
-  s.cortex = under_the_coil(head, plan);
+  s.cortex = under_the_coil(loaded.cortex != nullptr, plan);
   s.tapes = tape_distances(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);

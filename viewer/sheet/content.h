@@ -9,6 +9,7 @@
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
 #include "models/cases/case_file.h"
+#include "models/heads/load_head.h"
 
 namespace scalpmark::viewer {
 
@@ -40,11 +41,9 @@ struct SheetContent {
   std::string not_this;  ///< what the sheet is not
 };
 
-/// The sheet of a solved case. `description` is that of the loaded head ("generic head, scaled to the
-/// tapes"); `date` as it is to be printed.
-[[nodiscard]] SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& head,
-                                         const std::string& description, const geometry::Plan& plan,
-                                         const std::string& date,
+/// The sheet of a solved case; `date` as it is to be printed.
+[[nodiscard]] SheetContent sheet_content(const models::CaseFile& kept, const models::LoadedHead& loaded,
+                                         const geometry::Plan& plan, const std::string& date,
                                          const std::shared_ptr<const geometry::Tolerance>& by_hand);
 
 /// How far off hands could put the pulse, as the sheet says and draws it; nothing where that cannot be worked

@@ -286,8 +286,7 @@ void paint_sheet(const SheetContent& content, const std::vector<SheetView>& view
 void write_sheet(const std::filesystem::path& file, const models::CaseFile& kept,
                  const models::LoadedHead& loaded, const geometry::Plan& plan, Paper paper) {
   const auto by_hand = off_by_hand(loaded.head, kept.entered, plan);
-  const SheetContent content =
-      sheet_content(kept, loaded.head, loaded.description, plan, date_today(), by_hand);
+  const SheetContent content = sheet_content(kept, loaded, plan, date_today(), by_hand);
   std::vector<SheetView> views;
   {
     const Display display;

@@ -5,8 +5,8 @@ namespace scalpmark::viewer {
 std::shared_ptr<const GapsShown> gaps_under(const geometry::Head& head, const geometry::Case& entered,
                                             const geometry::Placement& placement) {
   auto gaps = std::make_shared<GapsShown>();
-  gaps->contact = geometry::contact(head, entered, placement);
-  gaps->map = geometry::gap_map(head.skin(), entered.coil_model, gaps->contact);
+  gaps->contact = geometry::contact(head, entered.coil, placement.pose());
+  gaps->map = geometry::gap_map(head.skin(), entered.coil.model, gaps->contact);
   return gaps;
 }
 

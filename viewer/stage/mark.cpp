@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "geometry/coil/pose.h"
+#include "geometry/surface/patch_normal.h"
 
 namespace scalpmark::viewer {
 
@@ -41,7 +41,7 @@ int Mark::layer() const {
 }
 
 Vector3d calm_normal(const geometry::Surface& skin, const Vector3d& at) {
-  return geometry::contact_normal(skin, skin.closest(at), calm_patch_mm);
+  return geometry::patch_normal(skin, skin.closest(at), calm_patch_mm);
 }
 
 Mark make_mark(const geometry::Head& head, Thing thing, std::string name, Shape shape, Colour colour,

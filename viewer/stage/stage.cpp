@@ -145,7 +145,7 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
                  const Shown& shown) {
   Parts& p = *parts_;
   p.placement = placement_shown(plan, shown);
-  p.new_head = p.new_head || !p.head || &p.head->skin().vertices() != &head.skin().vertices();
+  p.new_head = p.new_head || !p.head || !p.head->same_as(head);
   p.head = head;
   p.axes = plan.axes;
   p.with_labels = shown.has(Thing::labels);
@@ -153,7 +153,7 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
                   (shown.has(Thing::cortex) && shown.under_coil != UnderCoil::lit);
   p.with_title = shown.has(Thing::title);
   p.with_caution = shown.caution;
-  p.cortex.show(head, p.placement, shown);
+  p.cortex.show(p.placement, shown);
   p.skin.show(head, shown);
   p.gaps.show(shown);
   p.tapes.show(head, plan, shown);
@@ -163,12 +163,12 @@ void Stage::show(const geometry::Head& head, const geometry::Case& entered, cons
   p.sites.show(head, entered, plan, shown);
   p.angle.show(head, p.placement, shown);
   p.edge_marks.show(head, entered, p.placement, shown);
-  p.coil.show(entered.coil_model, p.placement, shown);
+  p.coil.show(entered.coil.model, p.placement, shown);
   p.captions.show(entered, plan, shown);
   p.sides.show(plan);
   p.legend.show(shown);
   p.numbers.show(entered, p.placement, shown);
-  p.cortex_words.show(head, p.placement, shown);
+  p.cortex_words.show(p.placement, shown);
   p.gap_scale.show(shown);
   p.changed = true;
 }

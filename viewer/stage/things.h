@@ -63,7 +63,8 @@ struct Shown {
   int row = 0, column = 0;                               ///< for CoilOn::node
   std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
   std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
-  std::shared_ptr<const GapsShown> gaps;  ///< for Thing::gaps: of the placement the coil lies on
+  std::shared_ptr<const GapsShown> gaps;           ///< for Thing::gaps: of the placement the coil lies on
+  std::shared_ptr<const geometry::Cortex> cortex;  ///< for Thing::cortex
   UnderCoil under_coil = UnderCoil::said;
   /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.
   std::string head_description;

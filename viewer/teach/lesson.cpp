@@ -132,7 +132,7 @@ LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
   s.view = View::square_on;
   s.close = CloseLook{middle_of(plan.start.pulse, plan.start.edge), marks_across_mm};
   s.shown.things = {Thing::skin, Thing::grid, Thing::start, Thing::coil, Thing::edge_marks, Thing::labels};
-  s.only_rule = c.coil.mark_rule;
+  s.only_rule = c.coil.laid_by;
   s.shown.coil_on = CoilOn::start;
   return s;
 }
@@ -187,7 +187,7 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
   s.topic = LessonTopic::mark_edge;
   s.title = said(Words::tr("Mark the coil's edge"));
   const std::string reach = in_cm(c.coil.centre_to_edge_mm);
-  switch (c.coil.mark_rule) {
+  switch (c.coil.laid_by) {
     case MarkRule::tape:
       s.caption = said(
           Words::tr(
@@ -204,12 +204,12 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
           said(Words::tr("The edge is %1 from the coil's centre. Mark the skin nearest to it."), {reach});
       break;
   }
-  if (const auto& mark = plan.treatment.edge_mark.by(c.coil.mark_rule))
+  if (const auto& mark = plan.treatment.edge_mark.by(c.coil.laid_by))
     s.caption +=
         " " + said(Words::tr("The edge stands %1 off the skin there, so do it the same way at every visit."),
                    {in_cm((*mark - plan.treatment.edge).norm())});
   s.view = forehead_view(treated);
-  s.only_rule = c.coil.mark_rule;
+  s.only_rule = c.coil.laid_by;
   s.shown.things = {Thing::skin,  Thing::treatment,  Thing::coil,
                     Thing::angle, Thing::edge_marks, Thing::labels};
   return s;

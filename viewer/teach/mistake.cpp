@@ -49,8 +49,8 @@ Spoiled spoil(const geometry::Head& head, const geometry::Case& entered, const g
           [&](const OtherRule& m) { return geometry::if_rule_changed(head, entered, plan, m.laid_by); }},
       mistake);
   s.pulse_line = on_skin(head.skin(), s.result.meant, s.result.really.pulse).line;
-  const auto& meant_mark = s.meant.edge_mark.by(entered.coil.mark_rule);
-  const auto& real_mark = s.result.really.edge_mark.by(entered.coil.mark_rule);
+  const auto& meant_mark = s.meant.edge_mark.by(entered.coil.laid_by);
+  const auto& real_mark = s.result.really.edge_mark.by(entered.coil.laid_by);
   if (meant_mark && real_mark) {
     const geometry::ShortestPath path = on_skin(head.skin(), *meant_mark, *real_mark);
     s.edge_mark_off_mm = path.length_mm;

@@ -29,7 +29,7 @@ std::string place_under_coil(const Eigen::Vector2d& under) {
 
 std::string contact_text(const geometry::Contact& c, const geometry::Case& entered,
                          const std::string& where) {
-  std::string out = wrapped_text(entered.coil_model.title + ", " + where + ":") + "\n";
+  std::string out = wrapped_text(entered.coil.model.title + ", " + where + ":") + "\n";
   for (const auto& sentence : c.sentences) out += wrapped_text(sentence);
   if (c.hits.empty()) out += wrapped_text("It touches neither an ear nor the brow.");
   out += "\nIt touches\n";

@@ -84,22 +84,3 @@ TEST_CASE("a template that shares too few positions with a head is refused") {
   poor.landmarks.resize(12);
   CHECK_THROWS_AS(Cortex(std::make_shared<const TemplateBrain>(poor), sphere_head(90, 5)), GeometryError);
 }
-
-TEST_CASE("a plan says what lies under every placement of a head with a cortex, and nothing without") {
-  Case c;
-  c.coil_model = flat_coil();
-  const Head head = sphere_head(90, 6);
-  const Head with = head.with_cortex(std::make_shared<const Cortex>(round_brain(75), head));
-  const Plan plain = solve(head, c, TapeDistances::left_out), plan = solve(with, c, TapeDistances::left_out);
-  CHECK_FALSE(plain.treatment.cortex);
-  std::vector<const Placement*> all{&plan.start, &plan.hotspot, &plan.treatment};
-  for (const auto& node : plan.grid) all.push_back(&node.placement);
-  for (const Placement* p : all) {
-    REQUIRE(p->cortex);
-    CHECK(p->cortex->depth_mm == Approx(15).margin(0.15));
-    CHECK((p->cortex->point - (p->pulse - p->cortex->depth_mm * p->normal)).norm() < 1e-6);
-    CHECK(p->cortex->areas.front().name == "area left");
-  }
-  // The brain moves no mark.
-  CHECK(plan.treatment.pulse == plain.treatment.pulse);
-}

@@ -31,9 +31,9 @@ std::vector<Vector2d> disc(double radius, const Vector2d& centre = {0, 0}) {
   return outline;
 }
 
-Case with(Coil coil) {
-  Case c;
-  c.coil_model = std::move(coil);
+CoilSetup with(Coil coil) {
+  CoilSetup c;
+  c.model = std::move(coil);
   return c;
 }
 
@@ -52,9 +52,9 @@ Coil angled(double bend_deg) {
 }
 
 /// On top of a head whose top is at z, upright.
-Placement on_top(double z) {
-  Placement p;
-  p.pulse = {0, 0, z};
+LaidPose on_top(double z) {
+  LaidPose p;
+  p.pose.pulse = {0, 0, z};
   return p;
 }
 
@@ -80,13 +80,13 @@ TEST_CASE("a flat disc rests on a sphere by its centre, and the gap grows as the
 // c - c sqrt(1 - x2/a2 - y2/b2): the same over the top of an ellipsoid.
 TEST_CASE("a flat disc on an ellipsoid: the gap under each wing as the closed form says") {
   const Head head(sphere(1, 7, {76, 97, 92}), {{0, 93, 24}, {0, -95, 10}, {-75, 0, -10}, {75, 0, -10}});
-  Placement p = on_top(92);
-  p.front = Vector3d(1, 1, 0).normalized();
+  LaidPose p = on_top(92);
+  p.pose.front = Vector3d(1, 1, 0).normalized();
   const Contact c = contact(head, with(flat_disc()), p);
   CHECK(c.resting_lift_mm < 0.01);
   for (const GapPoint& g : c.map) {
     REQUIRE(g.gap_mm);
-    const Vector3d at = g.at.x() * p.front.cross(p.normal) + g.at.y() * p.front;
+    const Vector3d at = g.at.x() * p.pose.right() + g.at.y() * p.pose.front;
     const double s = 1 - std::pow(at.x() / 76, 2) - std::pow(at.y() / 97, 2);
     CHECK(*g.gap_mm == Approx(92 - 92 * std::sqrt(s)).margin(0.05));
   }
@@ -124,10 +124,10 @@ TEST_CASE("an angled coil rests on its wings, its centre clear, as the closed fo
 }
 
 TEST_CASE("an angled coil laid askew rests on one wing; rocked back it would rest on both") {
-  const Placement flat = on_top(R);
-  const CoilPose askew = tilted({flat.pulse, flat.normal, flat.front}, {4, 0});
-  Placement p = flat;
-  p.normal = askew.normal;
+  const LaidPose flat = on_top(R);
+  const CoilPose askew = tilted(flat.pose, {4, 0});
+  LaidPose p = flat;
+  p.pose.normal = askew.normal;
   const Contact c = contact(ball(), with(angled(15)), p);
   CHECK_FALSE(c.rests_on_wings);
   CHECK_FALSE(on_wings(c));
@@ -193,7 +193,7 @@ TEST_CASE("a tilted coil's axis meets the skin where the closed form on a sphere
 
 // The same closed form: the plane's height over a sphere, and the axis' way past its middle.
 TEST_CASE("a coil held askew: its axis, its gaps and its touch as the closed form on a sphere says") {
-  Placement p = on_top(R);
+  LaidPose p = on_top(R);
   p.forward = Vector3d::UnitY();
   p.inward = -Vector3d::UnitX();
   ContactOptions options;
@@ -231,14 +231,14 @@ TEST_CASE("the gap under the middle of each wing as the closed form on a sphere 
 }
 
 TEST_CASE("a cap that has no room is said to be pressed; a lift makes room") {
-  Case c = with(flat_disc());
+  CoilSetup c = with(flat_disc());
   ContactOptions options;
   options.cap_mm = 4;
   CHECK(contact(ball(), c, on_top(R), options).presses_cap_mm == Approx(4).margin(0.02));
   CHECK_THAT(contact(ball(), c, on_top(R), options).sentences.back(), Catch::Contains("cap"));
-  c.coil.lift_mm = 3;
+  c.lift_mm = 3;
   CHECK(contact(ball(), c, on_top(R), options).presses_cap_mm == Approx(1).margin(0.02));
-  c.coil.lift_mm = 5;
+  c.lift_mm = 5;
   const Contact lifted = contact(ball(), c, on_top(R), options);
   CHECK(lifted.presses_cap_mm == 0);
   CHECK(lifted.lift_mm == Approx(lifted.resting_lift_mm + 5));
@@ -254,10 +254,10 @@ TEST_CASE("something that stands out beside the ear canal or over the nose is na
                            12 * std::exp(-(v - brow).squaredNorm() / (2 * 8 * 8)));
   const Head head(smooth.moved(moved), {{0, R, 0}, {0, -R, 0}, {-R, 0, 0}, {R, 0, 0}});
   const auto laid = [&](const Vector3d& toward) {
-    Placement p;
-    p.normal = toward.normalized();
-    p.pulse = head.skin().position(head.skin().closest(R * p.normal));
-    p.front = p.normal.unitOrthogonal();
+    LaidPose p;
+    p.pose.normal = toward.normalized();
+    p.pose.pulse = head.skin().position(head.skin().closest(R * p.pose.normal));
+    p.pose.front = p.pose.normal.unitOrthogonal();
     return contact(head, with(flat_disc()), p);
   };
   const Contact on_ear = laid({-1, -0.1, 0.6});
@@ -272,7 +272,7 @@ TEST_CASE("something that stands out beside the ear canal or over the nose is na
 }
 
 TEST_CASE("a coil without a casing and options that make no sense are refused in a sentence") {
-  const auto said = [&](const Case& c, const ContactOptions& o) {
+  const auto said = [&](const CoilSetup& c, const ContactOptions& o) {
     return sentence_of<GeometryError>([&] { (void)contact(ball(), c, on_top(R), o); });
   };
   CHECK(is_sentence(said(with({}), {})));

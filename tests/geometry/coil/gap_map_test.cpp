@@ -30,15 +30,15 @@ std::vector<Vector2d> disc(double radius) {
   return outline;
 }
 
-Case with_disc(double radius) {
-  Case c;
-  c.coil_model.parts = {{"casing", disc(radius), 0, 20}};
+CoilSetup with_disc(double radius) {
+  CoilSetup c;
+  c.model.parts = {{"casing", disc(radius), 0, 20}};
   return c;
 }
 
-Placement on_top() {
-  Placement p;
-  p.pulse = {0, 0, R};
+LaidPose on_top() {
+  LaidPose p;
+  p.pose.pulse = {0, 0, R};
   return p;
 }
 
@@ -57,9 +57,9 @@ double area(const GapMap& map) {
 
 // R - sqrt(R2 - r2): the height of a tangent plane over a sphere (elementary geometry).
 TEST_CASE("the gap map under a disc on a sphere: every corner on the skin, its gap as the closed form says") {
-  const Case c = with_disc(60);
+  const CoilSetup c = with_disc(60);
   const Contact rests = contact(ball(), c, on_top());
-  const GapMap map = gap_map(ball().skin(), c.coil_model, rests);
+  const GapMap map = gap_map(ball().skin(), c.model, rests);
   CHECK(map.corners.size() > 2500);
   for (const auto& corner : map.corners) {
     CHECK(std::abs(corner.skin.norm() - R) < 0.02);
@@ -71,9 +71,9 @@ TEST_CASE("the gap map under a disc on a sphere: every corner on the skin, its g
 }
 
 TEST_CASE("past the head there is no map, and none hangs from its side") {
-  const Case c = with_disc(120);
+  const CoilSetup c = with_disc(120);
   const Contact rests = contact(ball(), c, on_top());
-  const GapMap map = gap_map(ball().skin(), c.coil_model, rests);
+  const GapMap map = gap_map(ball().skin(), c.model, rests);
   for (const auto& corner : map.corners)
     CHECK(corner.at.norm() < R + 1e-6);  // a corner of the ball may be grazed
   for (const auto& t : map.triangles)
@@ -84,23 +84,22 @@ TEST_CASE("past the head there is no map, and none hangs from its side") {
 }
 
 TEST_CASE("where a part hangs lower than another, the gap is to the lower one; added lift widens all") {
-  Case c = with_disc(50);
-  c.coil_model.parts.push_back({"handle", {{-15, -120}, {15, -120}, {15, -20}, {-15, -20}}, 12, 40});
+  CoilSetup c = with_disc(50);
+  c.model.parts.push_back({"handle", {{-15, -120}, {15, -120}, {15, -20}, {-15, -20}}, 12, 40});
   const Contact rests = contact(ball(), c, on_top());
-  for (const auto& corner : gap_map(ball().skin(), c.coil_model, rests).corners) {
+  for (const auto& corner : gap_map(ball().skin(), c.model, rests).corners) {
     const double under = corner.at.norm() < 49 ? 0 : 12;
     if (std::abs(corner.at.norm() - 50) < 3) continue;  // the casing's own rim
     CHECK(corner.gap_mm == Approx(under + R - std::sqrt(R * R - corner.at.squaredNorm())).margin(0.03));
   }
-  c.coil.lift_mm = 5;
+  c.lift_mm = 5;
   const Contact lifted = contact(ball(), c, on_top());
-  const GapMap map = gap_map(ball().skin(), c.coil_model, lifted);
+  const GapMap map = gap_map(ball().skin(), c.model, lifted);
   for (const auto& corner : map.corners) CHECK(corner.gap_mm > 4.97);
 }
 
 TEST_CASE("a gap map of steps that make no sense is refused in a sentence") {
-  const Case c = with_disc(60);
+  const CoilSetup c = with_disc(60);
   const Contact rests = contact(ball(), c, on_top());
-  CHECK(
-      is_sentence(sentence_of<GeometryError>([&] { (void)gap_map(ball().skin(), c.coil_model, rests, 0); })));
+  CHECK(is_sentence(sentence_of<GeometryError>([&] { (void)gap_map(ball().skin(), c.model, rests, 0); })));
 }

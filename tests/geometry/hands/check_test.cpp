@@ -31,8 +31,8 @@ const Head& lop() {
 
 Case plain_case(MarkRule rule = MarkRule::tape) {
   Case c;
-  c.coil_model = flat_coil();
-  c.coil.mark_rule = rule;
+  c.coil.model = flat_coil();
+  use_one_rule(c, rule);
   return c;
 }
 
@@ -171,7 +171,7 @@ TEST_CASE("marks that were not made for this coil are refused in a sentence") {
   CHECK_NOTHROW(check(ball(), c, plan, t.pulse, turned(t.pulse, axis, 60 + 24)));
   for (const double apart : {30.0, 90.0, 0.0})
     CHECK_THROWS_WITH(check(ball(), c, plan, t.pulse, turned(t.pulse, axis, apart)),
-                      Catch::Contains("cm apart") && Catch::Contains("6 cm from its centre"));
+                      Catch::Contains("cm apart") && Catch::Contains("this plan's lie 6 cm apart"));
   CHECK_THROWS_AS(check(ball(), c, plan, t.pulse, *t.edge_mark.tape, {0, 5}), GeometryError);
   CHECK_THROWS_AS(check(ball(), c, plan, t.pulse, *t.edge_mark.tape, {5, std::nan("")}), GeometryError);
 }

@@ -30,7 +30,8 @@ const Head& ball() {
 
 Case plain_case(Side side = Side::left) {
   Case c;
-  c.coil_model = flat_coil();
+  c.coil.model = flat_coil();
+  use_one_rule(c, MarkRule::tape);
   c.side = side;
   return c;
 }
@@ -184,7 +185,7 @@ TEST_CASE("tilt moves the pulse by the gap under the edge, where the edge is loo
   e.tilt_deg = 3;
   Case c = plain_case();
   CHECK(first_order(c, e).first_order.mean_mm < 0.05);
-  c.coil.mark_rule = MarkRule::drop;
+  use_one_rule(c, MarkRule::drop);
   const double gap = R - std::sqrt(R * R - 60 * 60);
   const Eigen::SelfAdjointEigenSolver<Matrix2d> axes(first_order(c, e).first_order.covariance);
   // Sideways (roll) that is all; along the front axis (pitch) the sight line leans and the edge rises too.

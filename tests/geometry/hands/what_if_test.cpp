@@ -28,7 +28,8 @@ const Head& lop() {
 
 Case plain_case(Side side = Side::left) {
   Case c;
-  c.coil_model = flat_coil();
+  c.coil.model = flat_coil();
+  use_one_rule(c, MarkRule::tape);
   c.side = side;
   return c;
 }
@@ -44,7 +45,7 @@ TEST_CASE("no mistake, no error") {
          {Misread::lateral, Misread::anterior, Misread::treatment, Misread::centre_to_edge})
       CHECK(if_misread(lop(), c, plan, which, 0).off_mm < 0.03);
     CHECK(if_coil_turned(lop(), c, plan, 0).off_mm < 0.03);
-    CHECK(if_rule_changed(lop(), c, plan, c.coil.mark_rule).off_mm < 0.03);
+    CHECK(if_rule_changed(lop(), c, plan, c.coil.laid_by).off_mm < 0.03);
   }
 }
 
@@ -121,6 +122,6 @@ TEST_CASE("a mistake that makes no sense is refused in a sentence") {
   Case landmark_case = c;
   landmark_case.treatment = {TreatmentRule::landmark, 50, "F3"};
   CHECK_THROWS_AS(if_misread(ball(), landmark_case, plan, Misread::treatment, 5), GeometryError);
-  plan.treatment.edge_mark = {};
+  plan.treatment.mark.reset();
   CHECK_THROWS_AS(if_rule_changed(ball(), c, plan, MarkRule::drop), GeometryError);
 }

@@ -6,7 +6,7 @@
 #include <random>
 
 #include "geometry/base/error.h"
-#include "geometry/coil/pose.h"
+#include "geometry/surface/patch_normal.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
 
@@ -23,13 +23,14 @@ const Head& ball() {
 
 Case plain_case() {
   Case c;
-  c.coil_model = flat_coil();
+  c.coil.model = flat_coil();
+  use_one_rule(c, MarkRule::tape);
   return c;
 }
 
 /// Where tape distances are not the question, they need not be worked out.
 Placement lay(const Head& head, const Case& c, Side side, const SurfacePoint& pulse) {
-  return place_coil(head, c, side, pulse, TapeDistances::left_out);
+  return place_coil(head, c.coil, side, pulse, TapeDistances::left_out);
 }
 
 double arc_mm(const Vector3d& a, const Vector3d& b) {
@@ -93,13 +94,13 @@ TEST_CASE("the coil's angle is measured from forward, positive toward the midlin
 
 TEST_CASE("tape distances on a sphere are great-circle arcs") {
   Case c = plain_case();
-  const Placement p = place_coil(ball(), c, Side::left, at(ball(), -0.4, 0.4, 0.8));
+  const Placement p = place_coil(ball(), c.coil, Side::left, at(ball(), -0.4, 0.4, 0.8));
   const auto& f = ball().fiducials().at;
   const Vector3d top(0, 0, 90);
-  CHECK(p.pulse_tape.vertex_mm == Approx(arc_mm(p.pulse, top)).margin(0.03));
-  CHECK(p.pulse_tape.nasion_mm == Approx(arc_mm(p.pulse, f.nasion)).margin(0.03));
-  CHECK(p.pulse_tape.left_tragus_mm == Approx(arc_mm(p.pulse, f.left_tragus)).margin(0.03));
-  CHECK(p.pulse_tape.right_tragus_mm == Approx(arc_mm(p.pulse, f.right_tragus)).margin(0.05));
+  CHECK(p.pulse_tape->vertex_mm == Approx(arc_mm(p.pulse, top)).margin(0.03));
+  CHECK(p.pulse_tape->nasion_mm == Approx(arc_mm(p.pulse, f.nasion)).margin(0.03));
+  CHECK(p.pulse_tape->left_tragus_mm == Approx(arc_mm(p.pulse, f.left_tragus)).margin(0.03));
+  CHECK(p.pulse_tape->right_tragus_mm == Approx(arc_mm(p.pulse, f.right_tragus)).margin(0.05));
   REQUIRE(p.edge_mark_tape);
   CHECK(p.edge_mark_tape->vertex_mm == Approx(arc_mm(*p.edge_mark.tape, top)).margin(0.03));
 }
@@ -111,13 +112,13 @@ TEST_CASE("the inverse returns: mark to pulse to mark, for each rule, within 0.0
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest})
     for (int i = 0; i < 12; ++i) {
       Case c = plain_case();
-      c.coil.mark_rule = rule;
+      use_one_rule(c, rule);
       c.coil.angle_deg = -90 + 180 * u(random);
       c.coil.centre_to_edge_mm = 30 + 35 * u(random);
       const Side side = i % 2 ? Side::left : Side::right;
       const double x = (side == Side::left ? -1 : 1) * (0.1 + 0.5 * u(random));
       const SurfacePoint mark = lop.skin().closest(lopsided(Vector3d(x, -0.4 + 0.9 * u(random), 0.8)));
-      const Placement p = place_by_mark(lop, c, side, mark, TapeDistances::left_out);
+      const Placement p = place_by_mark(lop, c.coil, side, mark, TapeDistances::left_out);
       REQUIRE(p.edge_mark.by(rule));
       INFO("rule " << static_cast<int>(rule) << ", angle " << c.coil.angle_deg << ", d "
                    << c.coil.centre_to_edge_mm);
@@ -181,7 +182,7 @@ TEST_CASE("a contact patch follows the head, not its smallest bumps") {
       return std::acos(std::min(1.0, n.dot(q.normalized()))) * 180 / M_PI;
     };
     worst_face = std::max(worst_face, off_deg(skin.face_normal(p.face)));
-    worst_patch = std::max(worst_patch, off_deg(contact_normal(skin, p, 15)));
+    worst_patch = std::max(worst_patch, off_deg(patch_normal(skin, p, 15)));
   }
   CHECK(worst_face > 5);
   CHECK(worst_patch < 1);
@@ -195,5 +196,5 @@ TEST_CASE("a mark over the face or past the skin's end is left empty, never inve
   CHECK_FALSE(p.edge_mark.tape);
   CHECK_FALSE(p.edge_mark.drop);
   CHECK_FALSE(p.edge_mark_tape);
-  CHECK_THROWS_AS(place_by_mark(head, c, Side::left, head.skin().closest({0, 80, -60})), GeometryError);
+  CHECK_THROWS_AS(place_by_mark(head, c.coil, Side::left, head.skin().closest({0, 80, -60})), GeometryError);
 }

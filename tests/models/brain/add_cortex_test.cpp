@@ -14,7 +14,7 @@ TEST_CASE("without the package the head stays as it is, and a note says what to 
   const TemporaryFolder folder;
   models::LoadedHead loaded{models::generic_head(), "generic head, as built in", {}};
   models::add_cortex(loaded, {folder.path(), folder / "cache"});
-  CHECK(loaded.head.cortex() == nullptr);
+  CHECK(!loaded.cortex);
   REQUIRE(loaded.notes.size() == 1);
   CHECK(tests::is_sentence(loaded.notes.front()));
   CHECK(loaded.notes.front().find("install the Debian package mricron-data") != std::string::npos);
@@ -27,7 +27,7 @@ TEST_CASE("template files that are damaged are refused with a sentence, and noth
     tests::write_bytes(folder / name, "not a volume");
   models::LoadedHead loaded{models::generic_head(), "generic head, as built in", {}};
   models::add_cortex(loaded, {folder.path(), folder / "cache"});
-  CHECK(loaded.head.cortex() == nullptr);
+  CHECK(!loaded.cortex);
   REQUIRE(loaded.notes.size() == 1);
   CHECK(tests::is_sentence(loaded.notes.front()));
   CHECK(folder.count() == 5);

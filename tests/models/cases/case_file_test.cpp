@@ -50,7 +50,7 @@ std::string refusal(const std::string& json) {
 
 bool same(const models::CaseFile& a, const models::CaseFile& b) {
   return models::case_json(a) == models::case_json(b) && a.folder == b.folder &&
-         a.entered.coil_model.model == b.entered.coil_model.model;
+         a.entered.coil.model.model == b.entered.coil.model.model;
 }
 
 struct Bad {
@@ -66,10 +66,10 @@ const std::vector<Bad> bad_by_both{
     {R"({"format": "scalpmark-plan", "version": 1, "head": {"kind": "generic"}})",
      "format must be \"scalpmark-case\", but is \"scalpmark-plan\""},
     {R"({"format": "scalpmark-case", "head": {"kind": "generic"}})", "version is missing"},
-    {R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}})",
-     "version must be 1, but is 2"},
+    {R"({"format": "scalpmark-case", "version": 3, "head": {"kind": "generic"}})",
+     "version must be from 1 to 2, but is 3"},
     {R"({"format": "scalpmark-case", "version": "1", "head": {"kind": "generic"}})",
-     "version must be 1, but is \"1\""},
+     "version must be from 1 to 2, but is \"1\""},
     {R"({"format": "scalpmark-case", "version": 1})", "head is missing"},
     {with(R"("pitch": 3)"), "\"pitch\" is not a key known here"},
     {with(R"("search": {"pitch": 3})"), "search.\"pitch\" is not a key known here"},
@@ -154,7 +154,9 @@ std::string with_number(const RangedKey& key, double value) {
 }  // namespace
 
 TEST_CASE("a case with nothing but a head has the settings of common practice") {
-  const models::CaseFile kept = parse(opening + "}");
+  const models::CaseFile kept =
+      parse(R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}})");
+  CHECK(kept.notes.empty());
   CHECK(kept.head.kind == models::HeadKind::generic);
   CHECK(kept.entered.label.empty());
   CHECK_FALSE(kept.entered.tape_mm.nasion_inion_mm);
@@ -168,8 +170,12 @@ TEST_CASE("a case with nothing but a head has the settings of common practice") 
   CHECK(kept.entered.coil.angle_deg == 45);
   CHECK(kept.entered.coil.centre_to_edge_mm == 60);
   CHECK(kept.entered.coil.lift_mm == 0);
-  CHECK(kept.entered.coil.mark_rule == geometry::MarkRule::tape);
-  CHECK(kept.entered.coil_model.model == "figure-8-70");
+  // The search's marks are measured before a coil is on the head, the treatment's drawn with the coil in
+  // place, and the coil is laid by looking at its edge (common practice, no source).
+  CHECK(kept.entered.search.drawn_by == geometry::MarkRule::tape);
+  CHECK(kept.entered.treatment.drawn_by == geometry::MarkRule::drop);
+  CHECK(kept.entered.coil.laid_by == geometry::MarkRule::drop);
+  CHECK(kept.entered.coil.model.model == "figure-8-70");
   CHECK(kept.entered.hotspot.row == 0);
   CHECK(kept.entered.hotspot.column == 0);
   CHECK(kept.entered.treatment.rule == geometry::TreatmentRule::forward);
@@ -177,14 +183,38 @@ TEST_CASE("a case with nothing but a head has the settings of common practice") 
   CHECK(kept.folder == "/somewhere");
 }
 
+TEST_CASE("a case of version 1 keeps its one rule for drawing and laying alike, and that is said") {
+  using geometry::MarkRule;
+  const auto rules = [](const models::CaseFile& kept) {
+    return std::array{kept.entered.search.drawn_by, kept.entered.treatment.drawn_by,
+                      kept.entered.coil.laid_by};
+  };
+  const models::CaseFile named = parse(opening + R"(, "coil": {"mark_rule": "nearest"}})");
+  CHECK(rules(named) == std::array{MarkRule::nearest, MarkRule::nearest, MarkRule::nearest});
+  REQUIRE(named.notes.size() == 1);
+  CHECK_THAT(named.notes.front(), Catch::Contains("version 1") && Catch::Contains("(nearest)"));
+  CHECK(rules(parse(opening + "}")) == std::array{MarkRule::tape, MarkRule::tape, MarkRule::tape});
+  CHECK(rules(parse(opening + R"(, "coil": {"angle_deg": 30}})")) ==
+        std::array{MarkRule::tape, MarkRule::tape, MarkRule::tape});
+  // Each version knows its own keys alone.
+  const std::string two = R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"})";
+  CHECK_THROWS_AS(parse(two + R"(, "coil": {"mark_rule": "tape"}})"), models::ModelError);
+  CHECK_THROWS_AS(parse(opening + R"(, "coil": {"laid_by": "tape"}})"), models::ModelError);
+  CHECK_THROWS_AS(parse(opening + R"(, "search": {"drawn_by": "tape"}})"), models::ModelError);
+  CHECK_THROWS_AS(parse(opening + R"(, "treatment": {"drawn_by": "tape"}})"), models::ModelError);
+}
+
 TEST_CASE("every setting of a case is read") {
-  const models::CaseFile kept = parse(R"({"format": "scalpmark-case", "version": 1, "label": "Übung",
+  const models::CaseFile kept = parse(R"({"format": "scalpmark-case", "version": 2, "label": "Übung",
     "head": {"kind": "mesh", "file": "scans/a b.ply", "unit": "cm", "nasion": [1, 2, 3], "inion": [4, 5, 6],
              "left_tragus": [7, 8, 9.5], "right_tragus": [-1e1, 0, 0]},
     "tape_mm": {"nasion_inion": 361.5, "circumference": 570}, "side": "right",
-    "search": {"lateral_mm": 45, "anterior_mm": -5, "pitch_mm": 8, "grid_on": "pulse_points"},
-    "coil": {"model": "figure-8-70", "angle_deg": -30, "centre_to_edge_mm": 55, "lift_mm": 2, "mark_rule": "nearest"},
-    "hotspot": {"row": 1, "column": -1}, "treatment": {"rule": "landmark", "label": "f4"}})");
+    "search": {"lateral_mm": 45, "anterior_mm": -5, "pitch_mm": 8, "grid_on": "pulse_points",
+               "drawn_by": "drop"},
+    "coil": {"model": "figure-8-70", "angle_deg": -30, "centre_to_edge_mm": 55, "lift_mm": 2, "laid_by": "nearest"},
+    "hotspot": {"row": 1, "column": -1}, "treatment": {"rule": "landmark", "label": "f4", "drawn_by": "tape"}})");
+  CHECK(kept.entered.search.drawn_by == geometry::MarkRule::drop);
+  CHECK(kept.entered.treatment.drawn_by == geometry::MarkRule::tape);
   CHECK(kept.entered.label == "Übung");
   CHECK(kept.head.kind == models::HeadKind::mesh);
   CHECK(kept.head.file == "scans/a b.ply");
@@ -205,7 +235,7 @@ TEST_CASE("every setting of a case is read") {
   CHECK(kept.entered.coil.angle_deg == -30);
   CHECK(kept.entered.coil.centre_to_edge_mm == 55);
   CHECK(kept.entered.coil.lift_mm == 2);
-  CHECK(kept.entered.coil.mark_rule == geometry::MarkRule::nearest);
+  CHECK(kept.entered.coil.laid_by == geometry::MarkRule::nearest);
   CHECK(kept.entered.hotspot.row == 1);
   CHECK(kept.entered.hotspot.column == -1);
   CHECK(kept.entered.treatment.rule == geometry::TreatmentRule::landmark);
@@ -230,7 +260,7 @@ TEST_CASE("a case written and read again is the same case") {
   mri.head.kind = models::HeadKind::mri;
   mri.head.unit.reset();
   mri.entered.side = geometry::Side::right;
-  mri.entered.coil.mark_rule = geometry::MarkRule::drop;
+  mri.entered.coil.laid_by = geometry::MarkRule::drop;
   cases.push_back(mri);
   const JsonSchema schema("case.schema.json");
   for (const auto& kept : cases) {
@@ -413,5 +443,7 @@ TEST_CASE("the demo cases and the protocols that ship are valid by their schemas
   CHECK(count >= 2);
   for (const auto& entry : fs::directory_iterator(root / "data/protocols"))
     CHECK(protocol_schema.objection(read_bytes(entry.path())).empty());
-  CHECK(same(models::default_case(), models::parse_case(opening + "}", "", "default")));
+  CHECK(same(models::default_case(),
+             models::parse_case(R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}})",
+                                "", "default")));
 }

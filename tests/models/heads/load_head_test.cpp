@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "geometry/plan/solve.h"
+#include "models/cases/case_head.h"
 #include "models/files/error.h"
 #include "models/generic/generic_head.h"
 #include "tests/support/mesh_writers.h"

@@ -325,7 +325,7 @@ TEST_CASE("hair of 5 to 10 mm: tufts are said at import, thickness shows against
       // The tapes taken on the head under its hair are shorter than those on the scan, and the plan says so.
       const geometry::Head head(*skin, bald.fiducials().at);
       geometry::Case entered;
-      entered.coil_model = tests::flat_coil();
+      entered.coil.model = tests::flat_coil();
       entered.tape_mm = {bald.tapes().nasion_inion_mm, bald.tapes().tragus_tragus_mm, {}};
       const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
       CHECK(head.tapes().nasion_inion_mm > bald.tapes().nasion_inion_mm + 5);

@@ -17,12 +17,13 @@ TEST_CASE("a contact's file is valid by its schema and says what the contact say
   for (const auto& coil : models::coils())
     for (const geometry::Tilt tilt : {geometry::Tilt{}, geometry::Tilt{8, -4}}) {
       geometry::Case entered;
-      entered.coil_model = coil;
+      entered.coil.model = coil;
+      geometry::use_one_rule(entered, geometry::MarkRule::tape);
       entered.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
       entered.coil.lift_mm = 3;
       const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
       const models::ContactAsked asked{"treatment", plan.treatment, {2, 8, tilt}};
-      const auto c = geometry::contact(head, entered, plan.treatment, asked.options);
+      const auto c = geometry::contact(head, entered.coil, plan.treatment.pose(), asked.options);
       const std::string text = models::contact_json(c, entered, asked);
       CHECK(JsonSchema("contact.schema.json").objection(text).empty());
       const auto json = ordered_json::parse(text);

@@ -22,7 +22,8 @@ namespace {
 geometry::Plan solved() {
   static const geometry::Plan plan = [] {
     geometry::Case entered;
-    entered.coil_model = models::coil("figure-8-70");
+    entered.coil.model = models::coil("figure-8-70");
+    geometry::use_one_rule(entered, geometry::MarkRule::tape);
     return geometry::solve(tests::sphere_head(90, 5), entered);
   }();
   return plan;
@@ -62,8 +63,8 @@ TEST_CASE("a plan of a solved case is valid by its schema and says what the plan
     CHECK(json["search"]["grid"][n]["column"] == plan.grid[n].column);
   }
   const auto& start = json["search"]["start"];
-  CHECK(keys(start) == Names{"pulse", "normal", "front", "angle_deg", "lift_mm", "edge", "edge_mark",
-                             "gap_mm", "tape_from_mm"});
+  CHECK(keys(start) == Names{"wanted", "pulse", "wanted_to_pulse_mm", "tape_to_draw_mm", "normal", "front",
+                             "angle_deg", "lift_mm", "edge", "edge_mark", "mark", "gap_mm", "tape_from_mm"});
   CHECK(keys(start["edge_mark"]) == Names{"tape", "drop", "nearest"});
   CHECK(keys(start["gap_mm"]) == Names{"drop", "nearest"});
   CHECK(keys(start["tape_from_mm"]) == Names{"pulse", "edge_mark"});
@@ -134,7 +135,7 @@ TEST_CASE("lengths are written to a thousandth, directions to a millionth, and z
 
 TEST_CASE("a plan with a number that is not finite is not written") {
   geometry::Plan plan = solved();
-  plan.hotspot.pulse_tape.vertex_mm = std::numeric_limits<double>::infinity();
+  plan.hotspot.pulse_tape->vertex_mm = std::numeric_limits<double>::infinity();
   const TemporaryFolder folder;
   const auto file = tests::write_bytes(folder / "plan.json", "old");
   CHECK(tests::is_sentence(tests::sentence_of<models::ModelError>([&] { models::write_plan(file, plan); })));

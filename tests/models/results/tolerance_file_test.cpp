@@ -16,7 +16,8 @@ using tests::JsonSchema;
 TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance says") {
   const geometry::Head head = tests::sphere_head(90, 5);
   geometry::Case entered;
-  entered.coil_model = models::coil("figure-8-70");
+  entered.coil.model = models::coil("figure-8-70");
+  geometry::use_one_rule(entered, geometry::MarkRule::tape);
   const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
   for (const int placements : {0, 40}) {
     const geometry::ToleranceOptions options{.placements = placements, .seed = 7};

@@ -29,7 +29,8 @@ Scene scene(geometry::Side side) {
   Scene s;
   s.entered.label = "Test bench";
   s.entered.side = side;
-  s.entered.coil_model = models::coil("figure-8-70");
+  s.entered.coil.model = models::coil("figure-8-70");
+  geometry::use_one_rule(s.entered, geometry::MarkRule::tape);
   s.plan = geometry::solve(s.head, s.entered);
   return s;
 }

@@ -16,6 +16,7 @@
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
 #include "models/cases/case_file.h"
+#include "models/cases/case_head.h"
 #include "models/heads/load_head.h"
 #include "tests/support/own_folder.h"
 #include "viewer/picture/display.h"
@@ -134,7 +135,7 @@ Solved solved(const std::string& json) {
 }
 
 viewer::SheetContent content_of(const Solved& s, const std::string& date = "3 May 2026") {
-  return viewer::sheet_content(s.kept, s.loaded.head, s.loaded.description, s.plan, date,
+  return viewer::sheet_content(s.kept, s.loaded, s.plan, date,
                                viewer::off_by_hand(s.loaded.head, s.kept.entered, s.plan));
 }
 
@@ -169,9 +170,9 @@ TEST_CASE("the sheet of the demo case: two A4 pages whose text holds the plan's 
     CHECK(numbers_after(text, name) == std::vector<std::string>{cm(t.vertex_mm), cm(t.nasion_mm),
                                                                 cm(t.left_tragus_mm), cm(t.right_tragus_mm)});
   };
-  same("Hotspot, pulse point", plan.hotspot.pulse_tape);
+  same("Hotspot, pulse point", *plan.hotspot.pulse_tape);
   same("Hotspot, edge mark", *plan.hotspot.edge_mark_tape);
-  same("Treatment site, pulse point", plan.treatment.pulse_tape);
+  same("Treatment site, pulse point", *plan.treatment.pulse_tape);
   same("Treatment site, edge mark", *plan.treatment.edge_mark_tape);
   const auto words = words_of(folder, pdf);
   check_layout(words, 595, 842);

@@ -34,8 +34,8 @@ Scene scene(geometry::Side side, const std::string& coil) {
   Scene s;
   s.entered.label = "Test bench";
   s.entered.side = side;
-  s.entered.coil_model = models::coil(coil);
-  s.entered.coil.centre_to_edge_mm = s.entered.coil_model.centre_to_edge_mm;
+  s.entered.coil.model = models::coil(coil);
+  s.entered.coil.centre_to_edge_mm = s.entered.coil.model.centre_to_edge_mm;
   s.plan = geometry::solve(s.head, s.entered, geometry::TapeDistances::left_out);
   return s;
 }

@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "models/cases/case_file.h"
+#include "models/cases/case_head.h"
 #include "models/heads/load_head.h"
 #include "viewer/stage/skin_mesh.h"
 

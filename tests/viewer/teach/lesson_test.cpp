@@ -19,7 +19,8 @@ const geometry::Head& ball() {
 
 geometry::Case plain_case() {
   geometry::Case c;
-  c.coil_model = tests::flat_coil();
+  c.coil.model = tests::flat_coil();
+  geometry::use_one_rule(c, geometry::MarkRule::tape);
   return c;
 }
 

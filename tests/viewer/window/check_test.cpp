@@ -58,7 +58,7 @@ TEST_CASE("today's marks are found by the tape distances the plan gives") {
       opened.type(w.worksheet().check()->tape(which, i)->edit(),
                   length_text(lengths[i], LengthUnit::centimetre));
   };
-  enter(TodaysMark::site, treatment.pulse_tape);
+  enter(TodaysMark::site, *treatment.pulse_tape);
   enter(TodaysMark::edge, *treatment.edge_mark_tape);
   opened.settle();
   REQUIRE(w.visit().check());
@@ -90,12 +90,13 @@ TEST_CASE("the coil as laid gets its tape distances, and giving them up is not u
   QTest::qWait(200);
   CHECK_FALSE(w.session().is_working());
   REQUIRE(w.visit().check());
-  CHECK(std::isnan(w.visit().check()->as_laid.pulse_tape.vertex_mm));
+  CHECK(!w.visit().check()->as_laid.pulse_tape);
   // Entered again, they are wanted again.
   w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape));
   opened.settle();
   REQUIRE(w.visit().check());
-  CHECK(w.visit().check()->as_laid.pulse_tape.vertex_mm == Approx(planned.pulse_tape.vertex_mm).margin(0.3));
+  CHECK(w.visit().check()->as_laid.pulse_tape->vertex_mm ==
+        Approx(planned.pulse_tape->vertex_mm).margin(0.3));
 }
 
 TEST_CASE("a verdict that grows from one line to many is read whole") {

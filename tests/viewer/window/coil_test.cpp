@@ -44,12 +44,12 @@ TEST_CASE("the coil dragged by its casing lies where place_coil puts it, and the
   OpenedWindow::wait_until([&] { return w.session().has_fields() && !w.session().is_working(); });
   const auto& head = w.session().head().head;
   const geometry::Case& entered = w.session().kept().entered;
-  const geometry::Placement expected = geometry::place_coil(head, entered, entered.side, w.coil().at);
+  const geometry::Placement expected = geometry::place_coil(head, entered.coil, entered.side, w.coil().at);
   const geometry::Placement& shown = *w.coil().placement;
   CHECK((shown.pulse - expected.pulse).norm() < 1e-9);
   CHECK((shown.front - expected.front).norm() < 1e-9);
   CHECK((*shown.edge_mark.tape - *expected.edge_mark.tape).norm() < 1e-9);
-  CHECK(shown.pulse_tape.vertex_mm == Approx(expected.pulse_tape.vertex_mm));
+  CHECK(shown.pulse_tape->vertex_mm == Approx(expected.pulse_tape->vertex_mm));
   // It moved by about as much as the hand: 54 pixels.
   const double moved = (shown.pulse - w.session().plan().treatment.pulse).norm();
   CHECK(moved > 0.5 * 54 * stage.stage().sight().mm_per_px);

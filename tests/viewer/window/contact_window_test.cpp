@@ -39,7 +39,7 @@ TEST_CASE("the gap under the coil is shown where the coil lies, in the hand too,
   OpenedWindow::wait_until([&] { return w.under_coil().gaps() != nullptr; });
   const geometry::Head& head = w.session().head().head;
   const geometry::Case& entered = w.session().kept().entered;
-  CHECK(panel.text() == joined(geometry::contact(head, entered, w.session().plan().treatment)));
+  CHECK(panel.text() == joined(geometry::contact(head, entered.coil, w.session().plan().treatment.pose())));
   CHECK(panel.text().contains("Clear of ears and brow."));
   CHECK(panel.box()->accessibleDescription() == panel.text());
   CHECK(has_scale(w));
@@ -61,7 +61,7 @@ TEST_CASE("the gap under the coil is shown where the coil lies, in the hand too,
   QTest::mouseRelease(&stage, Qt::LeftButton, Qt::NoModifier, from + QPoint(25, 40));
   REQUIRE(w.coil().in_hand());
   OpenedWindow::wait_until([&] { return w.under_coil().gaps() != nullptr; });
-  CHECK(panel.text() == joined(geometry::contact(head, entered, *w.coil().placement)));
+  CHECK(panel.text() == joined(geometry::contact(head, entered.coil, w.coil().placement->pose())));
   CHECK(has_scale(w));
 
   // The key takes it away again, and the patient's picture never has it.
@@ -84,20 +84,20 @@ TEST_CASE("another coil is chosen by keys, brings its own length to the edge, an
   QComboBox& coil = *w.worksheet().search()->coil();
   REQUIRE(coil.count() == static_cast<int>(models::coils().size()));
   const std::string before = opened.case_text();
-  const auto windings = [&] { return w.session().kept().entered.coil_model.windings.size(); };
+  const auto windings = [&] { return w.session().kept().entered.coil.model.windings.size(); };
   CHECK(windings() == 2);
   coil.setFocus();
   for (int i = 0; i < coil.count(); ++i) {
     while (coil.currentIndex() != i)
       QTest::keyClick(&coil, coil.currentIndex() < i ? Qt::Key_Down : Qt::Key_Up);
     const geometry::Coil& chosen = models::coil(coil.currentData().toString().toStdString());
-    CHECK(w.session().kept().entered.coil_model.model == chosen.model);
+    CHECK(w.session().kept().entered.coil.model.model == chosen.model);
     CHECK(w.session().kept().entered.coil.centre_to_edge_mm == chosen.centre_to_edge_mm);
     CHECK(w.session().plan().treatment.edge_mark.tape);
   }
   while (w.session().history().can_undo()) w.session().undo();
   CHECK(opened.case_text() == before);
-  CHECK(coil.currentData().toString().toStdString() == w.session().kept().entered.coil_model.model);
+  CHECK(coil.currentData().toString().toStdString() == w.session().kept().entered.coil.model.model);
   // A wheel over it while the worksheet is scrolled leaves it alone.
   w.stage().setFocus();
   QWheelEvent wheel(QPointF(10, 10), coil.mapToGlobal(QPoint(10, 10)), QPoint(), QPoint(0, -120),

@@ -90,12 +90,12 @@ TEST_CASE("edits keep the cortex, another head gets its own, and undo brings the
   wait_for_cortex(opened);
   opened.settle();
   Session& s = w.session();
-  const geometry::Cortex* first = s.head().head.cortex();
+  const geometry::Cortex* first = s.head().cortex.get();
   const Eigen::Vector3d point = s.plan().treatment.cortex->point;
   s.change("angle", [](models::CaseFile& kept) { kept.entered.treatment.distance_mm = 60; });
   REQUIRE(s.plan().treatment.cortex);
   CHECK((s.plan().treatment.cortex->point - point).norm() > 2);
-  CHECK(s.head().head.cortex() == first);
+  CHECK(s.head().cortex.get() == first);
   s.undo();
   CHECK(s.plan().treatment.cortex->point == point);
   opened.settle();
@@ -103,13 +103,13 @@ TEST_CASE("edits keep the cortex, another head gets its own, and undo brings the
   CHECK(s.plan().treatment.cortex->point == point);
 
   s.change("tape", [](models::CaseFile& kept) { *kept.entered.tape_mm.circumference_mm += 15; });
-  OpenedWindow::wait_until([&] { return s.has_cortex() && s.head().head.cortex() != first; });
+  OpenedWindow::wait_until([&] { return s.has_cortex() && s.head().cortex.get() != first; });
   REQUIRE(s.plan().treatment.cortex);
   CHECK(s.plan().treatment.cortex->point != point);
   opened.settle();
   CHECK(s.has_tapes());
   s.undo();
-  CHECK(s.head().head.cortex() == first);  // at once
+  CHECK(s.head().cortex.get() == first);  // at once
   CHECK(s.plan().treatment.cortex->point == point);
 }
 

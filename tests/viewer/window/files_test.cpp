@@ -6,6 +6,7 @@
 #include <csignal>
 
 #include "geometry/plan/solve.h"
+#include "models/cases/case_head.h"
 #include "models/heads/load_head.h"
 #include "models/meshes/mesh_file.h"
 #include "tests/viewer/window/bench.h"

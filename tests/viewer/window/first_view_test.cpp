@@ -14,13 +14,14 @@ TEST_CASE("a new head is shown with its plan before its tape distances are worke
   std::vector<double> from_vertex_mm;
   QObject::connect(&w.session(), &Session::changed, [&] {
     with_tapes.push_back(w.session().has_tapes());
-    from_vertex_mm.push_back(w.session().plan().treatment.pulse_tape.vertex_mm);
+    const auto& tape = w.session().plan().treatment.pulse_tape;
+    from_vertex_mm.push_back(tape ? tape->vertex_mm : 0);
   });
   opened.type(w.worksheet().measure()->nasion_inion()->edit(), "37");
   opened.settle();
   REQUIRE(with_tapes.size() == 2);
   CHECK_FALSE(with_tapes.front());
-  CHECK(std::isnan(from_vertex_mm.front()));
+  CHECK(from_vertex_mm.front() == 0);
   CHECK(with_tapes.back());
   CHECK(from_vertex_mm.back() > 50);
   CHECK(w.session().history().can_undo());
@@ -56,7 +57,7 @@ TEST_CASE("tape distances given up are left out until they are asked for; the pl
   QTest::mouseClick(w.worksheet().measure()->work_out(), Qt::LeftButton);
   opened.settle();
   CHECK(w.session().has_tapes());
-  CHECK(w.session().plan().treatment.pulse_tape.vertex_mm > 50);
+  CHECK(w.session().plan().treatment.pulse_tape->vertex_mm > 50);
   CHECK_FALSE(w.worksheet().measure()->work_out()->isVisible());
 }
 
@@ -68,7 +69,7 @@ TEST_CASE("every edit gets its tape distances, the same as looked up once the co
   opened.type(w.worksheet().treat()->distance()->edit(), "5.5");
   opened.settle();
   REQUIRE(w.session().has_tapes());
-  const geometry::TapeFrom each = w.session().plan().treatment.pulse_tape;
+  const geometry::TapeFrom each = *w.session().plan().treatment.pulse_tape;
 
   // A name for the sheet leaves the plan as it is.
   const geometry::Plan* const plan = &w.session().plan();
@@ -80,16 +81,16 @@ TEST_CASE("every edit gets its tape distances, the same as looked up once the co
   // In the hand the numbers come when the coil rests, and then follow at once.
   QTest::keyClick(&w.stage(), Qt::Key_Up, Qt::ControlModifier);
   REQUIRE(w.coil().placement);
-  CHECK(std::isnan(w.coil().placement->pulse_tape.vertex_mm));
+  CHECK(!w.coil().placement->pulse_tape);
   OpenedWindow::wait_until([&] { return w.session().has_fields() && !w.session().is_working(); });
-  CHECK(w.coil().placement->pulse_tape.vertex_mm > 50);
+  CHECK(w.coil().placement->pulse_tape->vertex_mm > 50);
   QTest::keyClick(&w.stage(), Qt::Key_Down, Qt::ControlModifier);
-  CHECK(w.coil().placement->pulse_tape.vertex_mm == Approx(each.vertex_mm).margin(0.3));
+  CHECK(w.coil().placement->pulse_tape->vertex_mm == Approx(each.vertex_mm).margin(0.3));
 
   opened.type(w.worksheet().treat()->distance()->edit(), "6");
   CHECK(w.session().has_tapes());
   opened.type(w.worksheet().treat()->distance()->edit(), "5.5");
-  const geometry::TapeFrom looked_up = w.session().plan().treatment.pulse_tape;
+  const geometry::TapeFrom looked_up = *w.session().plan().treatment.pulse_tape;
   CHECK(looked_up.vertex_mm == Approx(each.vertex_mm).margin(0.05));
   CHECK(looked_up.nasion_mm == Approx(each.nasion_mm).margin(0.05));
   CHECK(looked_up.left_tragus_mm == Approx(each.left_tragus_mm).margin(0.05));
@@ -99,7 +100,7 @@ TEST_CASE("every edit gets its tape distances, the same as looked up once the co
 TEST_CASE("a mark entered by tape waits for the head's fields, and says so when they are given up") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  const geometry::TapeFrom planned = w.session().plan().treatment.pulse_tape;
+  const geometry::TapeFrom planned = *w.session().plan().treatment.pulse_tape;
   const geometry::TapeReadings readings{planned.vertex_mm, planned.nasion_mm, planned.left_tragus_mm, {}};
   CHECK(w.visit().set(TodaysMark::site, readings).isEmpty());
   REQUIRE(w.session().is_working());

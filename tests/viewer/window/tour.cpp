@@ -129,7 +129,7 @@ public:
       for (const geometry::Coil& coil : models::coils()) {
         w.session().change("Coil", [&](models::CaseFile& kept) {
           kept.entered.side = side;
-          kept.entered.coil_model = coil;
+          kept.entered.coil.model = coil;
           kept.entered.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
         });
         opened_.settle();

@@ -14,6 +14,7 @@
 #include "geometry/hands/tolerance.h"
 #include "geometry/head/scale.h"
 #include "geometry/plan/solve.h"
+#include "models/cases/case_head.h"
 #include "models/generic/generic_head.h"
 #include "models/heads/load_head.h"
 #include "tests/viewer/window/bench.h"
@@ -119,9 +120,8 @@ TEST_CASE("stage and sheet say nothing that cannot be translated") {
   QCoreApplication::installTranslator(&brackets);
   std::vector<std::string> said;
 
-  const viewer::SheetContent sheet =
-      viewer::sheet_content(kept, loaded.head, loaded.description, plan, viewer::date_today(),
-                            viewer::off_by_hand(loaded.head, kept.entered, plan));
+  const viewer::SheetContent sheet = viewer::sheet_content(
+      kept, loaded, plan, viewer::date_today(), viewer::off_by_hand(loaded.head, kept.entered, plan));
   said = {sheet.label, sheet.date, sheet.head, sheet.head_note, sheet.not_this};
   for (const auto* table : {&sheet.measures, &sheet.search, &sheet.coil, &sheet.treatment, &sheet.cortex,
                             &sheet.tapes, &sheet.rules, &sheet.alternatives}) {

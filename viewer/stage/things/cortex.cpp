@@ -46,13 +46,13 @@ CortexBody::CortexBody(vtkRenderer* renderer) : ink_(renderer) {
   renderer->AddActor(actor_);
 }
 
-void CortexBody::show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown) {
-  shown_ = shown.has(Thing::cortex) && head.cortex() != nullptr;
+void CortexBody::show(const geometry::Placement& placement, const Shown& shown) {
+  shown_ = shown.has(Thing::cortex) && shown.cortex;
   actor_->SetVisibility(shown_);
   hit_ = shown.under_coil == UnderCoil::left_out ? std::nullopt : placement.cortex;
   pulse_ = placement.pulse;
   if (!shown_) return;
-  const geometry::Surface& brain = head.cortex()->surface();
+  const geometry::Surface& brain = shown.cortex->surface();
   const bool known = drawn_ && &drawn_->vertices() == &brain.vertices();
   if (!known) {
     drawn_ = brain;
@@ -104,9 +104,9 @@ std::string shares_in_words(const std::vector<geometry::RegionShare>& shares) {
   return text + ", " + second.substr(from) + " (" + percent(shares[1].share) + ")";
 }
 
-void CortexWords::show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown) {
+void CortexWords::show(const geometry::Placement& placement, const Shown& shown) {
   lines_.clear();
-  if (!shown.has(Thing::cortex) || head.cortex() == nullptr || shown.under_coil == UnderCoil::lit) return;
+  if (!shown.has(Thing::cortex) || !shown.cortex || shown.under_coil == UnderCoil::lit) return;
   if (shown.under_coil == UnderCoil::left_out) {
     lines_.push_back(said(Words::tr("Under the skin")));
     lines_.push_back(said(Words::tr("The brain as on the template; a person's own brain differs.")));

@@ -22,7 +22,7 @@ namespace scalpmark::viewer {
 class CortexBody {
 public:
   explicit CortexBody(vtkRenderer* renderer);
-  void show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown);
+  void show(const geometry::Placement& placement, const Shown& shown);
   void draw(const Sight& sight);
   [[nodiscard]] vtkActor* actor() const { return actor_; }
 
@@ -44,7 +44,7 @@ private:
 /// that alone, where the coil is not shown (Shown::under_coil).
 class CortexWords {
 public:
-  void show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown);
+  void show(const geometry::Placement& placement, const Shown& shown);
   /// Draws them with their top left corner there, no wider than that, and adds the box they take.
   void draw(Overlay& overlay, const Sight& sight, const Pixel& top_left, double width_px,
             std::vector<Caption>& taken) const;

@@ -46,7 +46,7 @@ void EdgeMarkBars::show(const geometry::Head& head, const geometry::Case& entere
   for (const MarkRule rule : {MarkRule::drop, MarkRule::nearest, MarkRule::tape}) {
     const auto& at = placement.edge_mark.by(rule);
     if (!at) continue;
-    const bool chosen = rule == entered.coil.mark_rule;
+    const bool chosen = rule == entered.coil.laid_by;
     const double gap = (*at - placement.edge).norm();
     marks_.push_back(make_mark(head, Thing::edge_marks, std::string("edge mark ") + rule_name(rule),
                                Shape::bar, chosen ? palette::edge_mark : paler(palette::edge_mark, 0.45), *at,

@@ -25,7 +25,7 @@ void Grid::show(const geometry::Head& head, const geometry::Case& entered, const
     const Eigen::Vector3d along_edge = p.normal.cross(p.front);
     marks_.push_back(make_mark(head, Thing::grid, node_name(node, "pulse"), Shape::small_disc, palette::pulse,
                                p.pulse, p.front));
-    const auto& mark = p.edge_mark.by(entered.coil.mark_rule);
+    const auto& mark = p.edge_mark.by(entered.coil.laid_by);
     if (!mark) continue;
     marks_.push_back(make_mark(head, Thing::grid, node_name(node, "edge mark"), Shape::small_bar,
                                palette::edge_mark, *mark, along_edge));

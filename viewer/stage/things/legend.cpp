@@ -116,16 +116,19 @@ void NumberTable::show(const geometry::Case& entered, const geometry::Placement&
   const auto& p = placement.pulse_tape;
   const auto& e = placement.edge_mark_tape;
   // What is still being worked out keeps its place, so that the table does not come and go.
-  const auto length = [](double mm) { return std::isnan(mm) ? said(Words::tr("not yet")) : cm(mm); };
-  const auto edge = [&](double geometry::TapeFrom::*what) {
-    return e ? length((*e).*what) : said(Words::tr("none", "no edge mark"));
-  };
   using From = geometry::TapeFrom;
+  const auto length = [](const std::optional<From>& from, double From::*what) {
+    return from ? cm((*from).*what) : said(Words::tr("not yet"));
+  };
+  const auto pulse = [&](double From::*what) { return length(p, what); };
+  const auto edge = [&](double From::*what) {
+    return placement.mark ? length(e, what) : said(Words::tr("none", "no edge mark"));
+  };
   rows_ = {{said(Words::tr("cm of tape from")), said(Words::tr("pulse")), said(Words::tr("edge mark"))},
-           {said(Words::tr("vertex")), length(p.vertex_mm), edge(&From::vertex_mm)},
-           {said(Words::tr("nasion")), length(p.nasion_mm), edge(&From::nasion_mm)},
-           {said(Words::tr("left tragus")), length(p.left_tragus_mm), edge(&From::left_tragus_mm)},
-           {said(Words::tr("right tragus")), length(p.right_tragus_mm), edge(&From::right_tragus_mm)}};
+           {said(Words::tr("vertex")), pulse(&From::vertex_mm), edge(&From::vertex_mm)},
+           {said(Words::tr("nasion")), pulse(&From::nasion_mm), edge(&From::nasion_mm)},
+           {said(Words::tr("left tragus")), pulse(&From::left_tragus_mm), edge(&From::left_tragus_mm)},
+           {said(Words::tr("right tragus")), pulse(&From::right_tragus_mm), edge(&From::right_tragus_mm)}};
 }
 
 double NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left,

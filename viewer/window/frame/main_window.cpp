@@ -227,7 +227,7 @@ void MainWindow::connect_all() {
 
   connect(stage_, &StageView::coil_moved, this, [this](const geometry::SurfacePoint& to) {
     if (const auto held =
-            hold_coil(session_.head().head, session_.kept().entered, to, coil_.angle_deg, session_.tapes()))
+            hold_coil(session_.head(), session_.kept().entered, to, coil_.angle_deg, session_.tapes()))
       lay_coil(*held);
   });
   connect(stage_, &StageView::coil_turned, this, &MainWindow::turn_coil);
@@ -251,7 +251,7 @@ void MainWindow::show_session() {
   // A coil in the hand stays where it is; what it is laid by may have changed.
   if (coil_.in_hand()) {
     const auto held =
-        hold_coil(session_.head().head, session_.kept().entered, coil_.at, coil_.angle_deg, session_.tapes());
+        hold_coil(session_.head(), session_.kept().entered, coil_.at, coil_.angle_deg, session_.tapes());
     coil_ = held.value_or(HeldCoil{});
   }
   worksheet_->show_case();

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <utility>
 
+#include "geometry/head/on_head.h"
 #include "geometry/paths/walk.h"
 #include "viewer/stage/palette.h"
 #include "viewer/window/frame/main_window.h"
@@ -75,6 +76,7 @@ void MainWindow::look_through_skin(viewer::Shown& shown) const {
   shown.skin_opacity = skin_opacity_;
   if (!session_.has_cortex() || !looks_through_skin()) return;
   shown.things.insert(Thing::cortex);
+  shown.cortex = session_.head().cortex;
   if (mode_ == Mode::explain) {
     // Whose brain it is not, the panel says in words for patients.
     shown.under_coil = viewer::UnderCoil::lit;
@@ -172,7 +174,7 @@ void MainWindow::refresh_stage() {
                                                               : std::nullopt);
   const geometry::Placement& placement = viewer::placement_shown(*plan, shown);
   from_site_mm_ = pulse_from_site_mm(session_.head().head.skin(), session_.plan(), placement);
-  status_->setText(status_line(from_site_mm_, placement, session_.kept().entered.coil.mark_rule));
+  status_->setText(status_line(from_site_mm_, placement, session_.kept().entered.coil.laid_by));
 }
 
 void MainWindow::look_for_step() {
@@ -228,7 +230,7 @@ void MainWindow::turn_coil(double by_deg) {
   if (angle > 180) angle -= 360;
   if (angle < -180) angle += 360;
   const geometry::SurfacePoint at = coil_.in_hand() ? coil_.at : head.skin().closest(now.pulse);
-  if (const auto held = hold_coil(head, session_.kept().entered, at, angle, session_.tapes()))
+  if (const auto held = hold_coil(session_.head(), session_.kept().entered, at, angle, session_.tapes()))
     lay_coil(*held);
 }
 
@@ -242,7 +244,8 @@ void MainWindow::nudge_coil(double forward_mm, double outward_mm) {
   try {
     const geometry::Walk walk = geometry::walk(head.skin(), at, way.normalized(), way.norm());
     const auto angle = coil_.in_hand() ? coil_.angle_deg : std::nullopt;
-    if (const auto held = hold_coil(head, session_.kept().entered, walk.end, angle, session_.tapes()))
+    if (const auto held =
+            hold_coil(session_.head(), session_.kept().entered, walk.end, angle, session_.tapes()))
       lay_coil(*held);
   } catch (const std::exception& error) {
     show_notice(viewer::translated(error.what()));

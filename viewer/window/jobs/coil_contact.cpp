@@ -18,7 +18,7 @@ CoilContact::CoilContact(QObject* parent) : QObject(parent), work_(at_rest_ms) {
 void CoilContact::look_under(const geometry::Head& head, const geometry::Case& entered,
                              const geometry::Placement& placement) {
   const Asked asked{head.skin().vertices().data(),
-                    entered.coil_model.model,
+                    entered.coil.model.model,
                     entered.coil.lift_mm,
                     placement.pulse,
                     placement.normal,

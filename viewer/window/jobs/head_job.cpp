@@ -2,8 +2,11 @@
 
 #include <utility>
 
+#include "geometry/plan/plan_cortex.h"
+#include "geometry/plan/settings.h"
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
+#include "models/cases/case_head.h"
 #include "models/heads/own_program.h"
 #include "models/heads/skin_reading.h"
 #include "viewer/stage/skin_mesh.h"
@@ -14,10 +17,10 @@ std::filesystem::path head_path(const models::HeadSource& source, const std::fil
   return source.file.is_absolute() ? source.file : folder / source.file;
 }
 
-void HeadJob::finish(const geometry::Head& head, const models::CaseFile& kept) {
+void HeadJob::finish(const models::LoadedHead& on, const models::CaseFile& kept) {
   tell(tr("Working out tape distances"), 0.75);
-  auto plan = std::make_shared<const geometry::Plan>(
-      geometry::solve(head, kept.entered, geometry::TapeDistances::each_path));
+  auto plan = std::make_shared<const geometry::Plan>(geometry::with_cortex(
+      geometry::solve(on.head, kept.entered, geometry::TapeDistances::each_path), on.cortex.get()));
   hand_over([this, plan = std::move(plan), kept] {
     plan_ = plan;
     kept_ = kept;
@@ -25,7 +28,7 @@ void HeadJob::finish(const geometry::Head& head, const models::CaseFile& kept) {
   });
   if (thin_) return;
   tell(tr("Getting the head ready to be turned"), 0.9);
-  thin_ = viewer::thin_skin(head.skin());
+  thin_ = viewer::thin_skin(on.head.skin());
   tell(tr("Ready"), 1);
 }
 
@@ -52,7 +55,7 @@ void HeadJob::load(const models::CaseFile& kept, std::optional<KnownSkin> known)
       head_ = head;
       emit laid();
     });
-    finish(head->head, kept);
+    finish(*head, kept);
   });
 }
 
@@ -60,7 +63,7 @@ void HeadJob::measure(std::shared_ptr<const models::LoadedHead> head, const mode
                       const std::optional<geometry::Surface>& thin) {
   head_ = std::move(head);
   thin_ = thin;
-  run([this, head = head_, kept] { finish(head->head, kept); });
+  run([this, head = head_, kept] { finish(*head, kept); });
 }
 
 void HeadJob::work_out_fields(std::shared_ptr<const models::LoadedHead> head) {
@@ -83,8 +86,7 @@ void HeadJob::bring_cortex(std::shared_ptr<const models::LoadedHead> head,
     models::add_cortex(with, files, [&](const std::string&, double fraction) { tell(what, 0.9 * fraction); });
     cortex_notes_ = std::exchange(with.notes, head->notes);
     tell(what, 1);
-    if (with.head.cortex() != nullptr)
-      with_cortex_ = std::make_shared<const models::LoadedHead>(std::move(with));
+    if (with.cortex) with_cortex_ = std::make_shared<const models::LoadedHead>(std::move(with));
   });
 }
 

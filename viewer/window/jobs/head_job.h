@@ -58,7 +58,7 @@ signals:
 
 private:
   /// In the thread: the plan, then the thin skin.
-  void finish(const geometry::Head& head, const models::CaseFile& kept);
+  void finish(const models::LoadedHead& on, const models::CaseFile& kept);
 
   std::shared_ptr<const models::LoadedHead> head_;
   std::shared_ptr<const geometry::Plan> plan_;

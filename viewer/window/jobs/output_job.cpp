@@ -4,6 +4,7 @@
 #include <QPrinter>
 #include <QTimer>
 
+#include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
 #include "models/files/error.h"
@@ -55,17 +56,18 @@ void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHea
   run(
       [this, sheet = sheet_, brain] {
         tell(tr("Making the sheet"), 0.05);
-        if (sheet->loaded.head.cortex() == nullptr) {
+        if (!sheet->loaded.cortex) {
           sheet->loaded.notes.clear();
           models::add_cortex(sheet->loaded, brain, [this](const std::string&, double fraction) {
             tell(tr("Making the sheet"), 0.05 + 0.1 * fraction);
           });
-          if (sheet->loaded.head.cortex() == nullptr && !sheet->loaded.notes.empty())
+          if (!sheet->loaded.cortex && !sheet->loaded.notes.empty())
             no_cortex_ = viewer::translated(sheet->loaded.notes.front());
         }
         // With tape distances, whether or not the window has them by now.
-        sheet->plan =
-            geometry::solve(sheet->loaded.head, sheet->kept.entered, geometry::TapeDistances::each_path);
+        sheet->plan = geometry::with_cortex(
+            geometry::solve(sheet->loaded.head, sheet->kept.entered, geometry::TapeDistances::each_path),
+            sheet->loaded.cortex.get());
         sheet->by_hand = viewer::off_by_hand(sheet->loaded.head, sheet->kept.entered, sheet->plan);
       },
       [this] { draw_next_view(); });
@@ -94,9 +96,9 @@ void OutputJob::draw_next_view() {
   s.drawer.reset();
   run([this, sheet = sheet_] {
     tell(tr("Writing the sheet"), 0.85);
-    sheet->put(viewer::sheet_content(sheet->kept, sheet->loaded.head, sheet->loaded.description, sheet->plan,
-                                     viewer::date_today(), sheet->by_hand),
-               sheet->views);
+    sheet->put(
+        viewer::sheet_content(sheet->kept, sheet->loaded, sheet->plan, viewer::date_today(), sheet->by_hand),
+        sheet->views);
   });
 }
 

@@ -1,20 +1,22 @@
 #include "viewer/window/session/held_coil.h"
 
 #include "geometry/base/error.h"
+#include "geometry/plan/plan_cortex.h"
 
 namespace scalpmark::window {
 
-std::optional<HeldCoil> hold_coil(const geometry::Head& head, const geometry::Case& entered,
+std::optional<HeldCoil> hold_coil(const models::LoadedHead& loaded, const geometry::Case& entered,
                                   const geometry::SurfacePoint& at, std::optional<double> angle_deg,
                                   geometry::TapeDistances tapes) {
-  geometry::Case turned = entered;
-  if (angle_deg) turned.coil.angle_deg = *angle_deg;
+  geometry::CoilSetup turned = entered.coil;
+  if (angle_deg) turned.angle_deg = *angle_deg;
   try {
     HeldCoil coil;
     coil.on = viewer::CoilOn::elsewhere;
     coil.at = at;
     coil.angle_deg = angle_deg;
-    coil.placement = geometry::place_coil(head, turned, turned.side, at, tapes);
+    coil.placement = geometry::with_cortex(geometry::place_coil(loaded.head, turned, entered.side, at, tapes),
+                                           loaded.cortex.get());
     return coil;
   } catch (const geometry::GeometryError&) {
     return {};  // the coil stays where it last could lie

@@ -4,6 +4,7 @@
 
 #include "geometry/plan/placement.h"
 #include "geometry/plan/plan.h"
+#include "models/heads/load_head.h"
 #include "viewer/stage/things.h"
 
 namespace scalpmark::window {
@@ -22,7 +23,8 @@ struct HeldCoil {
 
 /// The coil laid at a skin point by hand, at the case's angle or at its own. A point where it cannot be laid
 /// gives nothing.
-[[nodiscard]] std::optional<HeldCoil> hold_coil(const geometry::Head& head, const geometry::Case& entered,
+[[nodiscard]] std::optional<HeldCoil> hold_coil(const models::LoadedHead& loaded,
+                                                const geometry::Case& entered,
                                                 const geometry::SurfacePoint& at,
                                                 std::optional<double> angle_deg,
                                                 geometry::TapeDistances tapes);

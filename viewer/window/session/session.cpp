@@ -174,9 +174,10 @@ void Session::commit(const Pending& pending, const Remembered& on) {
   std::shared_ptr<const geometry::Plan> plan = plan_;
   if (other_head || !plan || !same_plan(pending.kept, kept())) {
     with_tapes = on.head->head.has_fields();
-    plan = std::make_shared<geometry::Plan>(geometry::solve(
-        on.head->head, pending.kept.entered,
-        with_tapes ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out));
+    plan = std::make_shared<geometry::Plan>(geometry::with_cortex(
+        geometry::solve(on.head->head, pending.kept.entered,
+                        with_tapes ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out),
+        on.head->cortex.get()));
   }
   switch (pending.purpose) {
     case Purpose::edit:
@@ -332,7 +333,8 @@ void Session::finished(const HeadJob& job) {
 void Session::fields_are_there() {
   end_job();
   if (!has_tapes_) {
-    plan_ = std::make_shared<geometry::Plan>(geometry::solve(head_->head, kept().entered));
+    plan_ = std::make_shared<geometry::Plan>(
+        geometry::with_cortex(geometry::solve(head_->head, kept().entered), head_->cortex.get()));
     has_tapes_ = true;
   }
   emit changed();
@@ -354,7 +356,7 @@ void Session::cortex_is_there(const HeadJob& job) {
     cortex_notes_ = notes;
     if (head) {
       head_ = head;
-      plan_ = std::make_shared<const geometry::Plan>(geometry::with_cortex(*plan_, head_->head));
+      plan_ = std::make_shared<const geometry::Plan>(geometry::with_cortex(*plan_, head_->cortex.get()));
     } else {
       emit no_cortex(notes.join(QLatin1Char(' ')));
     }

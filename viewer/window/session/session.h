@@ -62,7 +62,7 @@ public:
     return has_fields() ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out;
   }
   /// Whether the template's brain is under the head; the plan then says what lies under each placement.
-  [[nodiscard]] bool has_cortex() const { return is_ready() && head_->head.cortex() != nullptr; }
+  [[nodiscard]] bool has_cortex() const { return is_ready() && head_->cortex; }
   /// Sentences about it: how far it had to be pushed in, or, where it was wanted and is not there, why not
   /// and what to install.
   [[nodiscard]] const QStringList& cortex_notes() const { return cortex_notes_; }

@@ -40,7 +40,7 @@ QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
 QString Visit::find(std::size_t which) {
   try {
     const geometry::Placement& planned = session_.plan().treatment;
-    const auto& edge = planned.edge_mark.by(session_.kept().entered.coil.mark_rule);
+    const auto& edge = planned.edge_mark.by(session_.kept().entered.coil.laid_by);
     const geometry::Surface& skin = session_.head().head.skin();
     const bool is_edge = which == static_cast<std::size_t>(TodaysMark::edge);
     const geometry::SurfacePoint near = skin.closest(is_edge && edge ? *edge : planned.pulse);

@@ -452,7 +452,7 @@ bool StageView::on_coil(const QPointF& at) const {
   if (placement_.normal.dot(sight().toward_eye) < -0.2) return false;
   const Vector3d origin = placement_.pulse + placement_.lift_mm * placement_.normal;
   const Vector3d x = placement_.front.cross(placement_.normal);
-  for (const auto& part : entered_.coil_model.parts) {
+  for (const auto& part : entered_.coil.model.parts) {
     QPolygonF outline;
     for (const auto& p : part.outline)
       outline << position_of(origin + p.x() * x + p.y() * placement_.front + part.top_mm * placement_.normal);
@@ -556,7 +556,7 @@ void StageView::mouseReleaseEvent(QMouseEvent* event) {
     for (const auto& node : plan_.grid) {
       for (const Vector3d& place :
            {node.placement.pulse,
-            node.placement.edge_mark.by(entered_.coil.mark_rule).value_or(node.placement.pulse)})
+            node.placement.edge_mark.by(entered_.coil.laid_by).value_or(node.placement.pulse)})
         if (const double mm = (place - mark->at).norm(); mm < best_mm) {
           best_mm = mm;
           best = &node;

@@ -77,9 +77,9 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
 
   connect(coil_, qOverload<int>(&QComboBox::activated), this, [this](int index) {
     const geometry::Coil chosen = models::coil(coil_->itemData(index).toString().toStdString());
-    if (chosen.model == session_.kept().entered.coil_model.model) return;
+    if (chosen.model == session_.kept().entered.coil.model.model) return;
     change(tr("Coil"), [&](models::CaseFile& kept) {
-      kept.entered.coil_model = chosen;
+      kept.entered.coil.model = chosen;
       kept.entered.coil.centre_to_edge_mm = chosen.centre_to_edge_mm;
     });
   });
@@ -100,9 +100,8 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
   });
   connect(mark_rule_, &Choice::picked, this, [this](int index) {
     change(tr("Marking rule"), [index](models::CaseFile& kept) {
-      kept.entered.coil.mark_rule = index == 0   ? geometry::MarkRule::tape
-                                    : index == 1 ? geometry::MarkRule::drop
-                                                 : geometry::MarkRule::nearest;
+      const geometry::MarkRule rule = geometry::all_mark_rules[static_cast<size_t>(index)];
+      kept.entered.search.drawn_by = kept.entered.treatment.drawn_by = kept.entered.coil.laid_by = rule;
     });
   });
   connect(nodes_, &NodePad::chosen, this, &SearchStep::node_wanted);
@@ -148,13 +147,13 @@ void SearchStep::show_case() {
   anterior_->set_value(c.search.anterior_mm);
   pitch_->set_value(c.search.pitch_mm);
   grid_on_->choose(c.search.grid_on == geometry::GridOn::edge_marks ? 0 : 1);
-  coil_->setCurrentIndex(coil_->findData(QString::fromStdString(c.coil_model.model)));
-  coil_note_->setText(QString::fromStdString(c.coil_model.note));
-  coil_note_->setVisible(!c.coil_model.note.empty());
+  coil_->setCurrentIndex(coil_->findData(QString::fromStdString(c.coil.model.model)));
+  coil_note_->setText(QString::fromStdString(c.coil.model.note));
+  coil_note_->setVisible(!c.coil.model.note.empty());
   angle_->set_value(c.coil.angle_deg);
   centre_to_edge_->set_value(c.coil.centre_to_edge_mm);
   lift_->set_value(c.coil.lift_mm);
-  mark_rule_->choose(static_cast<int>(c.coil.mark_rule));
+  mark_rule_->choose(static_cast<int>(c.coil.laid_by));
   nodes_->set_side(c.side);
 
   const QString lateral = length_with_unit(c.search.lateral_mm, unit_);

@@ -76,8 +76,8 @@ LessonStage spoiled_stage(const viewer::Spoiled& spoiled, const geometry::Case& 
   stage.shown = step.shown;
   stage.plan = viewer::for_step(plan, step);
   const auto across = [](const geometry::Placement& p) { return p.front.cross(p.normal); };
-  const auto& meant_mark = meant.edge_mark.by(entered.coil.mark_rule);
-  const auto& real_mark = really.edge_mark.by(entered.coil.mark_rule);
+  const auto& meant_mark = meant.edge_mark.by(entered.coil.laid_by);
+  const auto& real_mark = really.edge_mark.by(entered.coil.laid_by);
   if (!spoiled.edge_line.empty()) stage.notes.push_back(line(spoiled.edge_line, spoiled.edge_mark_off_mm));
   if (!spoiled.pulse_line.empty()) stage.notes.push_back(line(spoiled.pulse_line, spoiled.result.off_mm));
   if (meant_mark && !spoiled.edge_line.empty())

@@ -21,7 +21,7 @@ QString length(double mm, LengthUnit unit) {
   return length_with_unit(std::abs(mm), unit);
 }
 
-QString name_of(MarkRule rule) {
+QString rule_in_words(MarkRule rule) {
   return rule == MarkRule::tape   ? WhatIf::tr("tape")
          : rule == MarkRule::drop ? WhatIf::tr("drop")
                                   : WhatIf::tr("nearest");
@@ -81,7 +81,7 @@ QString what_if_sentence(const viewer::Spoiled& spoiled, const geometry::Case& e
   QString cause;
   if (const auto* rule = std::get_if<viewer::OtherRule>(&spoiled.mistake))
     cause = WhatIf::tr("With the mark made by the %1 rule and the coil laid on it by the %2 rule")
-                .arg(name_of(entered.coil.mark_rule), name_of(rule->laid_by));
+                .arg(rule_in_words(entered.treatment.drawn_by), rule_in_words(rule->laid_by));
   else if (const auto* vertex = std::get_if<viewer::VertexOff>(&spoiled.mistake))
     cause = cause_of(*vertex, unit);
   else if (const auto* tape = std::get_if<viewer::TapeMisread>(&spoiled.mistake))

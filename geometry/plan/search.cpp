@@ -1,0 +1,71 @@
+#include "geometry/plan/search.h"
+
+#include "geometry/base/error.h"
+#include "geometry/head/face_region.h"
+#include "geometry/head/on_head.h"
+#include "geometry/head/vertex.h"
+#include "geometry/tapes/laid_tape.h"
+
+namespace scalpmark::geometry {
+
+namespace {
+
+/// A place of the grid, whole steps from its middle.
+SurfacePoint grid_place(const Head& head, Side side, const SurfacePoint& middle, double pitch_mm, int row,
+                        int column) {
+  SurfacePoint at = middle;
+  if (column != 0) {
+    const Directions d = directions_at(head, side, at);
+    const auto tape = lay_tape(head.skin(), at, column * d.outward, pitch_mm);
+    if (!tape) throw GeometryError("The search grid reaches past the skin's border; move the start.");
+    at = tape->end;
+  }
+  return row == 0 ? at : forward_tape(head, at, row * pitch_mm).at(1).on_skin;
+}
+
+}  // namespace
+
+StartTapes measure_start(const Head& head, const Tape& coronal, double vertex_mm, Side side,
+                         double lateral_mm, double anterior_mm) {
+  const double side_mm = vertex_mm + way_to(side) * lateral_mm;
+  return {coronal.line_between(vertex_mm, side_mm),
+          forward_tape(head, coronal.at_mm(side_mm).on_skin, anterior_mm)};
+}
+
+LaidSearch lay_search(const Head& head, const Case& entered, TapeDistances tapes) {
+  const Tape& coronal = head.vertex_tapes().coronal;
+  const SearchSettings& search = entered.search;
+  StartTapes measured = measure_start(head, coronal, 0.5 * coronal.length_mm(), entered.side,
+                                      search.lateral_mm, search.anterior_mm);
+  const SectionPoint start_point = measured.anterior.at(1);
+  if (on_face(head, start_point.at))
+    throw GeometryError(
+        "The search start falls on the face; shorten search.lateral_mm or search.anterior_mm.");
+  LaidCoil start =
+      draw_and_lay(head, entered.coil, search.drawn_by, entered.side, start_point.on_skin, tapes);
+
+  // The grid, as drawn with a pencil on edge marks, or laid out on pulse points.
+  const bool on_marks = search.grid_on == GridOn::edge_marks;
+  if (on_marks && !start.mark)
+    throw GeometryError(std::string("The start's edge mark by the ") + name_of(search.drawn_by) +
+                        " rule falls off the head, so no grid can be drawn around it; choose another rule, "
+                        "angle or start.");
+  LaidSearch laid{std::move(measured), start, {}, {}};
+  const SurfacePoint& middle = on_marks ? *start.mark : start.wanted;
+  for (int row = -1; row <= 1; ++row)
+    for (int column = -1; column <= 1; ++column) {
+      if (row == entered.hotspot.row && column == entered.hotspot.column) laid.hotspot = laid.coils.size();
+      laid.spots.push_back({row, column, {}});
+      if (row == 0 && column == 0) {
+        laid.coils.push_back(start);
+        continue;
+      }
+      const SurfacePoint at = grid_place(head, entered.side, middle, search.pitch_mm, row, column);
+      laid.coils.push_back(
+          on_marks ? lay_over(head, entered.coil, search.drawn_by, entered.side, at, start.wanted, tapes)
+                   : draw_and_lay(head, entered.coil, search.drawn_by, entered.side, at, tapes));
+    }
+  return laid;
+}
+
+}  // namespace scalpmark::geometry

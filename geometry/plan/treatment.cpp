@@ -1,0 +1,74 @@
+#include "geometry/plan/treatment.h"
+
+#include "geometry/base/error.h"
+#include "geometry/base/text.h"
+#include "geometry/head/face_region.h"
+#include "geometry/head/landmark_names.h"
+#include "geometry/head/on_head.h"
+#include "geometry/paths/shortest_path.h"
+#include "geometry/plan/lay_on_marks.h"
+
+namespace scalpmark::geometry {
+
+using Eigen::Vector3d;
+
+Side treatment_side(const Case& entered) {
+  if (entered.treatment.rule != TreatmentRule::landmark) return entered.side;
+  return side_of_label(entered.treatment.label).value_or(entered.side);
+}
+
+LaidTreatment lay_treatment(const Head& head, const Case& entered, const SurfacePoint& hotspot,
+                            TapeDistances tapes) {
+  LaidTreatment t;
+  t.side = treatment_side(entered);
+  std::optional<Landmark> label;
+  SurfacePoint site;
+  if (entered.treatment.rule == TreatmentRule::landmark) {
+    label = landmark(head, entered.treatment.label);
+    site = label->on_skin;
+  } else {
+    t.step = forward_tape(head, hotspot, entered.treatment.distance_mm);
+    site = t.step->at(1).on_skin;
+  }
+  if (on_face(head, head.skin().position(site)))
+    throw GeometryError(
+        label ? "The position " + label->name + " lies on the face of this head; choose another."
+              : "The treatment site, " + to_text(entered.treatment.distance_mm / 10) +
+                    " cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.");
+  t.coil = draw_and_lay(head, entered.coil, entered.treatment.drawn_by, t.side, site, tapes);
+  // Here there are two marks on the skin, and the coil is turned until both fit; where none fits both, it is
+  // laid over its edge mark at the angle entered.
+  if (entered.treatment.drawn_by != entered.coil.laid_by && t.coil.mark) try {
+      t.coil = lay_on_both(head, entered.coil, t.side, t.coil, tapes);
+    } catch (const GeometryError&) {
+    }
+  return t;
+}
+
+std::vector<TreatmentAlternative> treatment_alternatives(const Head& head, const Case& entered,
+                                                         const std::vector<Landmark>& landmarks,
+                                                         const SurfacePoint& hotspot,
+                                                         const LaidTreatment& treatment) {
+  const Surface& skin = head.skin();
+  std::vector<TreatmentAlternative> all;
+  std::vector<SurfacePoint> places;
+  const auto add = [&](TreatmentAlternative a, const SurfacePoint& at) {
+    a.pulse = skin.position(at);
+    if (on_face(head, a.pulse)) return;
+    all.push_back(std::move(a));
+    places.push_back(at);
+  };
+  // A step forward from the hotspot is none to a site across the head.
+  if (treatment.side == entered.side)
+    for (const double mm : {50.0, 55.0, 60.0})
+      add({TreatmentRule::forward, mm, "", {}, 0}, forward_tape(head, hotspot, mm).at(1).on_skin);
+  const Landmark* f = find(landmarks, label_on_side("F3", treatment.side));
+  const Landmark* af = find(landmarks, label_on_side("AF3", treatment.side));
+  add({TreatmentRule::landmark, 0, f->name, {}, 0}, f->on_skin);
+  add({TreatmentRule::landmark, 0, f->name + "-" + af->name, {}, 0}, skin.closest(0.5 * (f->at + af->at)));
+  const std::vector<double> mm = shortest_distances(skin, treatment.coil.wanted, places);
+  for (size_t i = 0; i < mm.size(); ++i) all[i].tape_from_treatment_mm = mm[i];
+  return all;
+}
+
+}  // namespace scalpmark::geometry
