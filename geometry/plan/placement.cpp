@@ -216,7 +216,8 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
     const auto back =
         step_from(mark, -entered.coil.centre_to_edge_mm * Vector2d(std::cos(angle), -std::sin(angle)));
     if (!back)
-      throw GeometryError("The skin ends between this edge mark and the pulse point; move the mark.");
+      throw GeometryError(
+          Message::of("The skin ends between this edge mark and the pulse point; move the mark."));
     pulse = *back;
   }
   constexpr double longest_step_mm = 25;
@@ -255,8 +256,9 @@ SurfacePoint pulse_for_mark(const Head& head, const Case& entered, Side side, co
     damping = 1;
   }
   if (best_mm > accepted_mm)
-    throw GeometryError("No pulse point puts the coil's edge over this mark (the nearest misses it by " +
-                        to_text(best_mm, 2) + " mm); move the mark or choose another marking rule.");
+    throw GeometryError(Message::of(
+        "No pulse point puts the coil's edge over this mark (the nearest misses it by %1 mm); move the mark or choose another marking rule.",
+        number(best_mm, 2)));
   return best;
 }
 

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "geometry/brain/cortex.h"
 #include "geometry/head/landmarks.h"
 #include "geometry/plan/case.h"
@@ -84,7 +85,7 @@ struct Plan {
   Placement hotspot, treatment;
   std::vector<TreatmentAlternative> treatment_alternatives;
   std::vector<PlanLine> lines;
-  std::vector<std::string> warnings;  ///< one sentence each
+  std::vector<Message> warnings;  ///< one sentence each
 };
 
 }  // namespace scalpmark::geometry

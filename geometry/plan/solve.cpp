@@ -21,12 +21,13 @@ namespace {
 
 constexpr double tape_difference_worth_saying_mm = 5;
 
-void check(double value, const Range& range, const char* name, const char* unit) {
-  if (!range.holds(value))
-    throw GeometryError(std::string(name) + " must be from " + to_text(range.low) + " to " +
-                        to_text(range.high) + " " + unit +
-                        (std::isfinite(value) ? ", but is " + to_text(value, 3) : ", but is not a number") +
-                        "; correct it.");
+void check(double value, const Range& range, const char* name, const Message& unit) {
+  if (range.holds(value)) return;
+  if (!std::isfinite(value))
+    throw GeometryError(Message::of("%1 must be from %2 to %3 %4, but is not a number; correct it.", name,
+                                    number(range.low), number(range.high), unit));
+  throw GeometryError(Message::of("%1 must be from %2 to %3 %4, but is %5; correct it.", name,
+                                  number(range.low), number(range.high), unit, number(value, 3)));
 }
 
 /// The side a label stands on: odd numbers left, even right, the midline with the case.
@@ -47,54 +48,56 @@ PlanLine line_of(const char* name, const Tape& tape) {
 }
 
 /// The marking rule's name for a sentence.
-const char* name_of(MarkRule rule) {
-  return rule == MarkRule::tape ? "tape" : rule == MarkRule::drop ? "drop" : "nearest";
+Message name_of(MarkRule rule) {
+  return rule == MarkRule::tape   ? Message::of("tape")
+         : rule == MarkRule::drop ? Message::of("drop")
+                                  : Message::of("nearest");
 }
 
-void warn_of_missing_marks(std::vector<std::string>& warnings, const std::string& where, const Placement& p) {
+void warn_of_missing_marks(std::vector<Message>& warnings, const Message& where, const Placement& p) {
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest})
     if (!p.edge_mark.by(rule))
-      warnings.push_back(
-          "The edge mark of " + where + " by the " + name_of(rule) +
-          " rule falls off the head (over the face or past the skin's border), so it is left out.");
+      warnings.push_back(Message::of(
+          "The edge mark of %1 by the %2 rule falls off the head (over the face or past the skin's border), so it is left out.",
+          where, name_of(rule)));
 }
 
-void warn_of_tapes(std::vector<std::string>& warnings, const MeasuredTapes& entered,
-                   const TapeMeasures& own) {
-  const auto compare = [&](const char* name, const std::optional<double>& tape, double head) {
+void warn_of_tapes(std::vector<Message>& warnings, const MeasuredTapes& entered, const TapeMeasures& own) {
+  const auto compare = [&](const Message& name, const std::optional<double>& tape, double head) {
     if (tape && std::abs(*tape - head) > tape_difference_worth_saying_mm)
-      warnings.push_back(std::string("The ") + name + " tape was entered as " + to_text(*tape / 10) +
-                         " cm, but the head measures " + to_text(head / 10) +
-                         " cm; check the tape and the four points.");
+      warnings.push_back(Message::of(
+          "The %1 tape was entered as %2 cm, but the head measures %3 cm; check the tape and the four points.",
+          name, number(*tape / 10), number(head / 10)));
   };
-  compare("nasion-inion", entered.nasion_inion_mm, own.nasion_inion_mm);
-  compare("tragus-tragus", entered.tragus_tragus_mm, own.tragus_tragus_mm);
-  compare("circumference", entered.circumference_mm, own.circumference_mm);
+  compare(Message::of("nasion-inion"), entered.nasion_inion_mm, own.nasion_inion_mm);
+  compare(Message::of("tragus-tragus"), entered.tragus_tragus_mm, own.tragus_tragus_mm);
+  compare(Message::of("circumference"), entered.circumference_mm, own.circumference_mm);
 }
 
 }  // namespace
 
 void check_settings(const Case& entered) {
-  const auto measure = [](const std::optional<double>& mm, const Range& range, const char* name) {
-    if (mm) check(*mm, range, name, "mm");
+  const Message mm = Message::of("mm");
+  const auto measure = [&mm](const std::optional<double>& tape, const Range& range, const char* name) {
+    if (tape) check(*tape, range, name, mm);
   };
   measure(entered.tape_mm.nasion_inion_mm, ranges::nasion_inion_mm, "tape_mm.nasion_inion");
   measure(entered.tape_mm.tragus_tragus_mm, ranges::tragus_tragus_mm, "tape_mm.tragus_tragus");
   measure(entered.tape_mm.circumference_mm, ranges::circumference_mm, "tape_mm.circumference");
-  check(entered.search.lateral_mm, ranges::lateral_mm, "search.lateral_mm", "mm");
-  check(entered.search.anterior_mm, ranges::anterior_mm, "search.anterior_mm", "mm");
-  check(entered.search.pitch_mm, ranges::pitch_mm, "search.pitch_mm", "mm");
-  check(entered.coil.angle_deg, ranges::angle_deg, "coil.angle_deg", "degrees");
-  check(entered.coil.centre_to_edge_mm, ranges::centre_to_edge_mm, "coil.centre_to_edge_mm", "mm");
-  check(entered.coil.lift_mm, ranges::lift_mm, "coil.lift_mm", "mm");
-  check(entered.hotspot.row, ranges::node, "hotspot.row", "(grid rows from the start)");
-  check(entered.hotspot.column, ranges::node, "hotspot.column", "(grid columns from the start)");
+  check(entered.search.lateral_mm, ranges::lateral_mm, "search.lateral_mm", mm);
+  check(entered.search.anterior_mm, ranges::anterior_mm, "search.anterior_mm", mm);
+  check(entered.search.pitch_mm, ranges::pitch_mm, "search.pitch_mm", mm);
+  check(entered.coil.angle_deg, ranges::angle_deg, "coil.angle_deg", Message::of("degrees"));
+  check(entered.coil.centre_to_edge_mm, ranges::centre_to_edge_mm, "coil.centre_to_edge_mm", mm);
+  check(entered.coil.lift_mm, ranges::lift_mm, "coil.lift_mm", mm);
+  check(entered.hotspot.row, ranges::node, "hotspot.row", Message::of("(grid rows from the start)"));
+  check(entered.hotspot.column, ranges::node, "hotspot.column", Message::of("(grid columns from the start)"));
   if (entered.treatment.rule == TreatmentRule::forward)
-    check(entered.treatment.distance_mm, ranges::distance_mm, "treatment.distance_mm", "mm");
+    check(entered.treatment.distance_mm, ranges::distance_mm, "treatment.distance_mm", mm);
   else if (!canonical_label(entered.treatment.label))
-    throw GeometryError(
-        "treatment.label is \"" + entered.treatment.label +
-        "\", which is not a position of the 10-20, 10-10 or 10-5 system; write one such as F3.");
+    throw GeometryError(Message::of(
+        "treatment.label is \"%1\", which is not a position of the 10-20, 10-10 or 10-5 system; write one such as F3.",
+        entered.treatment.label));
 }
 
 Plan solve(const Head& head, const Case& entered, TapeDistances tapes_wanted) {
@@ -119,17 +122,16 @@ Plan solve(const Head& head, const Case& entered, TapeDistances tapes_wanted) {
   const SectionPoint start_point = anterior.at(1);
   if (on_face(head, start_point.at))
     throw GeometryError(
-        "The search start falls on the face; shorten search.lateral_mm or search.anterior_mm.");
+        Message::of("The search start falls on the face; shorten search.lateral_mm or search.anterior_mm."));
   LaidCoil start = lay_coil(head, entered, entered.side, start_point.on_skin, wanted);
-  warn_of_missing_marks(plan.warnings, "the start", start.placement);
+  warn_of_missing_marks(plan.warnings, Message::of("the start"), start.placement);
 
   // The grid, as drawn with a pencil on edge marks, or laid out on pulse points.
   const bool on_marks = entered.search.grid_on == GridOn::edge_marks;
   if (on_marks && !start.mark)
-    throw GeometryError(
-        std::string("The start's edge mark by the ") + name_of(entered.coil.mark_rule) +
-        " rule falls off the head, so no grid can be drawn around it; choose another rule, angle or "
-        "start.");
+    throw GeometryError(Message::of(
+        "The start's edge mark by the %1 rule falls off the head, so no grid can be drawn around it; choose another rule, angle or start.",
+        name_of(entered.coil.mark_rule)));
   const SurfacePoint& middle = on_marks ? *start.mark : start.pulse;
   const auto grid_point = [&](int row, int column) {
     SurfacePoint at = middle;
@@ -137,7 +139,8 @@ Plan solve(const Head& head, const Case& entered, TapeDistances tapes_wanted) {
     if (column != 0) {
       const Directions d = directions_at(head, entered.side, at);
       const auto tape = lay_tape(skin, at, column * d.outward, pitch);
-      if (!tape) throw GeometryError("The search grid reaches past the skin's border; move the start.");
+      if (!tape)
+        throw GeometryError(Message::of("The search grid reaches past the skin's border; move the start."));
       at = tape->end;
     }
     return row == 0 ? at : forward_tape(head, at, row * pitch).at(1).on_skin;
@@ -173,11 +176,13 @@ Plan solve(const Head& head, const Case& entered, TapeDistances tapes_wanted) {
   }
   if (on_face(head, skin.position(site)))
     throw GeometryError(
-        label ? "The position " + label->name + " lies on the face of this head; choose another."
-              : "The treatment site, " + to_text(entered.treatment.distance_mm / 10) +
-                    " cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.");
+        label
+            ? Message::of("The position %1 lies on the face of this head; choose another.", label->name)
+            : Message::of(
+                  "The treatment site, %1 cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.",
+                  number(entered.treatment.distance_mm / 10)));
   LaidCoil treatment = lay_coil(head, entered, treated, site, wanted);
-  warn_of_missing_marks(plan.warnings, "the treatment site", treatment.placement);
+  warn_of_missing_marks(plan.warnings, Message::of("the treatment site"), treatment.placement);
 
   if (tapes_wanted == TapeDistances::treatment_alone) measure_tapes(head, {&treatment});
   if (tapes_wanted == TapeDistances::each_path) {

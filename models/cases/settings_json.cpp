@@ -22,7 +22,7 @@ template <class Value, std::size_t count>
 std::string_view name_of(Value value, const std::array<Choice<Value>, count>& choices) {
   for (const auto& choice : choices)
     if (choice.value == value) return choice.name;
-  throw ModelError("A setting to be written is none of its choices; set it again.");
+  throw ModelError(Message::of("A setting to be written is none of its choices; set it again."));
 }
 
 void read_coil(const JsonGroup& top, g::Case& entered) {
@@ -36,12 +36,14 @@ void read_coil(const JsonGroup& top, g::Case& entered) {
     } catch (const ModelError&) {
       std::string known;
       for (const auto& shipped : coils()) known += (known.empty() ? "" : ", ") + shipped.model;
-      group.refuse("model", "must be a coil that ships (" + known + "), but is " + group.shown("model"));
+      group.refuse("model",
+                   Message::of("must be a coil that ships (%1), but is %2", known, group.shown("model")));
     }
   }
-  group.number("angle_deg", g::ranges::angle_deg, "degrees", entered.coil.angle_deg);
-  group.number("centre_to_edge_mm", g::ranges::centre_to_edge_mm, "mm", entered.coil.centre_to_edge_mm);
-  group.number("lift_mm", g::ranges::lift_mm, "mm", entered.coil.lift_mm);
+  group.number("angle_deg", g::ranges::angle_deg, Message::of("degrees"), entered.coil.angle_deg);
+  group.number("centre_to_edge_mm", g::ranges::centre_to_edge_mm, Message::of("mm"),
+               entered.coil.centre_to_edge_mm);
+  group.number("lift_mm", g::ranges::lift_mm, Message::of("mm"), entered.coil.lift_mm);
   group.choice("mark_rule", mark_rules, entered.coil.mark_rule);
 }
 
@@ -50,31 +52,33 @@ void read_treatment(const JsonGroup& top, g::Case& entered) {
   g::TreatmentSettings& treatment = entered.treatment;
   group.choice("rule", treatment_rules, treatment.rule);
   if (treatment.rule == g::TreatmentRule::forward) {
-    if (group.has("label")) group.refuse("label", "belongs to the rule landmark, but the rule is forward");
-    group.number("distance_mm", g::ranges::distance_mm, "mm", treatment.distance_mm);
+    if (group.has("label"))
+      group.refuse("label", Message::of("belongs to the rule landmark, but the rule is forward"));
+    group.number("distance_mm", g::ranges::distance_mm, Message::of("mm"), treatment.distance_mm);
     return;
   }
   if (group.has("distance_mm"))
-    group.refuse("distance_mm", "belongs to the rule forward, but the rule is landmark");
+    group.refuse("distance_mm", Message::of("belongs to the rule forward, but the rule is landmark"));
   group.require({"label"});
   group.text("label", treatment.label);
   const auto label = g::canonical_label(treatment.label);
   if (!label)
-    group.refuse("label", "must be a position of the 10-20, 10-10 or 10-5 system such as F3, but is " +
-                              group.shown("label"));
+    group.refuse("label",
+                 Message::of("must be a position of the 10-20, 10-10 or 10-5 system such as F3, but is %1",
+                             group.shown("label")));
   treatment.label = *label;
 }
 
 void read_errors(const JsonGroup& top, g::HandErrors& errors) {
   const JsonGroup group = top.group("errors", {"fiducial_mm", "tape_mm", "mark_mm", "angle_deg", "tilt_deg",
                                                "cap_shift_mm", "other_rule_percent"});
-  group.number("fiducial_mm", g::ranges::error_mm, "mm", errors.fiducial_mm);
-  group.number("tape_mm", g::ranges::error_mm, "mm", errors.tape_mm);
-  group.number("mark_mm", g::ranges::error_mm, "mm", errors.mark_mm);
-  group.number("angle_deg", g::ranges::error_deg, "degrees", errors.angle_deg);
-  group.number("tilt_deg", g::ranges::error_deg, "degrees", errors.tilt_deg);
-  group.number("cap_shift_mm", g::ranges::error_mm, "mm", errors.cap_shift_mm);
-  group.number("other_rule_percent", g::ranges::percent, "percent", errors.other_rule_percent);
+  group.number("fiducial_mm", g::ranges::error_mm, Message::of("mm"), errors.fiducial_mm);
+  group.number("tape_mm", g::ranges::error_mm, Message::of("mm"), errors.tape_mm);
+  group.number("mark_mm", g::ranges::error_mm, Message::of("mm"), errors.mark_mm);
+  group.number("angle_deg", g::ranges::error_deg, Message::of("degrees"), errors.angle_deg);
+  group.number("tilt_deg", g::ranges::error_deg, Message::of("degrees"), errors.tilt_deg);
+  group.number("cap_shift_mm", g::ranges::error_mm, Message::of("mm"), errors.cap_shift_mm);
+  group.number("other_rule_percent", g::ranges::percent, Message::of("percent"), errors.other_rule_percent);
 }
 
 }  // namespace
@@ -93,9 +97,9 @@ void read_settings(const JsonGroup& top, g::Case& entered) {
   top.choice("side", sides, entered.side);
   if (top.has("search")) {
     const JsonGroup group = top.group("search", {"lateral_mm", "anterior_mm", "pitch_mm", "grid_on"});
-    group.number("lateral_mm", g::ranges::lateral_mm, "mm", entered.search.lateral_mm);
-    group.number("anterior_mm", g::ranges::anterior_mm, "mm", entered.search.anterior_mm);
-    group.number("pitch_mm", g::ranges::pitch_mm, "mm", entered.search.pitch_mm);
+    group.number("lateral_mm", g::ranges::lateral_mm, Message::of("mm"), entered.search.lateral_mm);
+    group.number("anterior_mm", g::ranges::anterior_mm, Message::of("mm"), entered.search.anterior_mm);
+    group.number("pitch_mm", g::ranges::pitch_mm, Message::of("mm"), entered.search.pitch_mm);
     group.choice("grid_on", grids, entered.search.grid_on);
   }
   if (top.has("coil")) read_coil(top, entered);

@@ -12,8 +12,8 @@ namespace scalpmark::models {
 
 struct LoadedHead {
   geometry::Head head;
-  std::string description;         ///< "generic head, scaled to the tapes", "MRI ch2.nii.gz", ...
-  std::vector<std::string> notes;  ///< of the import, one sentence each
+  geometry::Message description;         ///< "generic head, scaled to the tapes", "MRI ch2.nii.gz", ...
+  std::vector<geometry::Message> notes;  ///< of the import, one sentence each
 };
 
 /// The head of a case: generic and scaled to the case's tapes, or read from its file (by `read`) with the

@@ -43,7 +43,7 @@ struct SheetContent {
 /// The sheet of a solved case. `description` is that of the loaded head ("generic head, scaled to the
 /// tapes"); `date` as it is to be printed.
 [[nodiscard]] SheetContent sheet_content(const models::CaseFile& kept, const geometry::Head& head,
-                                         const std::string& description, const geometry::Plan& plan,
+                                         const geometry::Message& description, const geometry::Plan& plan,
                                          const std::string& date,
                                          const std::shared_ptr<const geometry::Tolerance>& by_hand);
 

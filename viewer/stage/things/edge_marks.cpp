@@ -16,17 +16,17 @@ const char* rule_name(MarkRule rule) {
 std::string in_words(MarkRule rule, bool chosen, const std::string& gap) {
   switch (rule) {
     case MarkRule::tape:
-      return said(chosen ? Words::tr("Edge mark, tape rule: %1 under the edge")
-                         : Words::tr("tape rule: %1 under the edge"),
-                  {gap});
+      return words(chosen ? Words::tr("Edge mark, tape rule: %1 under the edge")
+                          : Words::tr("tape rule: %1 under the edge"),
+                   {gap});
     case MarkRule::drop:
-      return said(chosen ? Words::tr("Edge mark, drop rule: %1 under the edge")
-                         : Words::tr("drop rule: %1 under the edge"),
-                  {gap});
+      return words(chosen ? Words::tr("Edge mark, drop rule: %1 under the edge")
+                          : Words::tr("drop rule: %1 under the edge"),
+                   {gap});
     case MarkRule::nearest:
-      return said(chosen ? Words::tr("Edge mark, nearest rule: %1 under the edge")
-                         : Words::tr("nearest rule: %1 under the edge"),
-                  {gap});
+      return words(chosen ? Words::tr("Edge mark, nearest rule: %1 under the edge")
+                          : Words::tr("nearest rule: %1 under the edge"),
+                   {gap});
   }
   return "";
 }
