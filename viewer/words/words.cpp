@@ -30,7 +30,7 @@ QString translated(const Message& message) {
 
 QString translated(const std::exception& error) {
   const auto* refusal = dynamic_cast<const geometry::Refusal*>(&error);
-  return refusal != nullptr ? translated(refusal->message()) : QString::fromLocal8Bit(error.what());
+  return refusal != nullptr ? translated(refusal->message()) : QString::fromUtf8(error.what());
 }
 
 std::string decimal_mark() {
