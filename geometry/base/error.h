@@ -2,14 +2,27 @@
 
 #include <stdexcept>
 #include <string>
+#include <utility>
+
+#include "geometry/base/message.h"
 
 namespace scalpmark::geometry {
 
-/// The one exception of this module. what() is a sentence fit to show a technician: what is wrong, where,
-/// what to do.
-class GeometryError : public std::runtime_error {
+/// What every exception of ours carries: a sentence fit to show a technician (what is wrong, where, what to
+/// do) as a message for any language. what() is its English.
+class Refusal : public std::runtime_error {
 public:
-  explicit GeometryError(const std::string& sentence) : std::runtime_error(sentence) {}
+  explicit Refusal(Message message) : std::runtime_error(english(message)), message_(std::move(message)) {}
+  [[nodiscard]] const Message& message() const { return message_; }
+
+private:
+  Message message_;
+};
+
+/// The one exception of this module.
+class GeometryError : public Refusal {
+public:
+  using Refusal::Refusal;
 };
 
 }  // namespace scalpmark::geometry

@@ -35,8 +35,9 @@ std::vector<Vector3d> mapped(const TemplateBrain& brain, const Head& head) {
         to.push_back(here.at);
       }
   if (from.size() < fewest_shared)
-    throw GeometryError("The template brain shares only " + std::to_string(from.size()) +
-                        " positions with this head, too few to bring it under the skin.");
+    throw GeometryError(Message::of(
+        "The template brain shares only %1 positions with this head, too few to bring it under the skin.",
+        from.size()));
   const ThinPlate map = ThinPlate::fit(from, to, slack_mm);
   std::vector<Vector3d> moved;
   moved.reserve(brain.surface.vertices().size());
@@ -131,7 +132,8 @@ Pushed push_in(const Surface& skin, const Surface& brain, std::vector<Vector3d>&
     }
     if (!any) break;
     if (round == most_rounds)
-      throw GeometryError("The template's brain does not fit under this head's skin; check the four points.");
+      throw GeometryError(
+          Message::of("The template's brain does not fit under this head's skin; check the four points."));
     if (round < most_rounds / 2)
       for (int fade = 0; fade < fading_rounds; ++fade) {
         const std::vector<Vector3d> last = push;

@@ -33,9 +33,6 @@ struct CortexHit {
   std::vector<RegionShare> areas, gyri;             ///< of the sphere around the point, largest share first
 };
 
-/// What every mention of the cortex says.
-inline constexpr const char* cortex_caution = "on the template; a person's own brain differs";
-
 /// The template's brain brought under a head: by a thin-plate map fitted on the 10-10 positions the two heads
 /// share, then pushed inward where it would come nearer to the skin than 6 mm. Const and thread-safe; copies
 /// share.

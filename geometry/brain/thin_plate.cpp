@@ -23,15 +23,15 @@ ThinPlate ThinPlate::fit(const std::vector<Vector3d>& from, const std::vector<Ve
                          double slack_mm) {
   const auto n = static_cast<Index>(from.size());
   if (from.size() != to.size() || n < fewest)
-    throw GeometryError("A smooth map needs at least " + std::to_string(fewest) +
-                        " pairs of points, the same number on both sides.");
+    throw GeometryError(Message::of(
+        "A smooth map needs at least %1 pairs of points, the same number on both sides.", fewest));
   MatrixXd homogeneous(n, 4), target(n, 3);
   ThinPlate map;
   map.knots_.resize(3, n);
   for (Index i = 0; i < n; ++i) {
     const Vector3d &a = from[static_cast<size_t>(i)], &b = to[static_cast<size_t>(i)];
     if (!a.allFinite() || !b.allFinite())
-      throw GeometryError("A point of a smooth map is not a number; place it again.");
+      throw GeometryError(Message::of("A point of a smooth map is not a number; place it again."));
     map.knots_.col(i) = a;
     homogeneous.row(i) << a.transpose(), 1;
     target.row(i) = b.transpose();
@@ -39,7 +39,8 @@ ThinPlate ThinPlate::fit(const std::vector<Vector3d>& from, const std::vector<Ve
   const MatrixXd centred = map.knots_.colwise() - map.knots_.rowwise().mean();
   const Vector3d spread = Eigen::JacobiSVD<MatrixXd>(centred).singularValues();
   if (!(spread[2] > flat_share * spread[0]))
-    throw GeometryError("The points of a smooth map lie in one plane; they must go round the head.");
+    throw GeometryError(
+        Message::of("The points of a smooth map lie in one plane; they must go round the head."));
 
   const MatrixXd affine = homogeneous.colPivHouseholderQr().solve(target);  // 4 x 3
   map.affine_.matrix().topRows<3>() = affine.transpose();
@@ -54,7 +55,7 @@ ThinPlate ThinPlate::fit(const std::vector<Vector3d>& from, const std::vector<Ve
   right.topRows(n) = target - homogeneous * affine;
   const Eigen::FullPivLU<MatrixXd> factors(system);
   if (!factors.isInvertible())
-    throw GeometryError("Two points of a smooth map lie in one place; place them apart.");
+    throw GeometryError(Message::of("Two points of a smooth map lie in one place; place them apart."));
   const MatrixXd solved = factors.solve(right);
   map.weights_ = solved.topRows(n).transpose();
   map.whole_ = map.affine_;

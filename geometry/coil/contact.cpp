@@ -7,7 +7,6 @@
 #include <limits>
 
 #include "geometry/base/error.h"
-#include "geometry/base/text.h"
 #include "geometry/coil/underside.h"
 #include "geometry/head/face_region.h"
 
@@ -148,7 +147,7 @@ std::vector<WingGap> wing_gaps(const Surface& skin, const Coil& coil, const std:
   for (const bool right : {false, true}) {
     if (!two && right) break;
     WingGap w;
-    w.wing = !two ? "coil" : right ? "right wing" : "left wing";
+    w.wing = !two ? Wing::whole : right ? Wing::right : Wing::left;
     w.least_mm = std::numeric_limits<double>::infinity();
     int below = 0, all = 0;
     for (const GapPoint& g : c.map) {
@@ -175,16 +174,14 @@ std::vector<WingGap> wing_gaps(const Surface& skin, const Coil& coil, const std:
   return wings;
 }
 
-/// "forward and outward": which way `by` goes, in words; a component that hardly counts is left out.
-std::string way_of(const Vector3d& by, const LaidPose& laid) {
+/// Which way `by` goes; a component that hardly counts is left out.
+EightWays way_of(const Vector3d& by, const LaidPose& laid) {
   const double ahead = by.dot(laid.forward), out = -by.dot(laid.inward);
   const double all = std::hypot(ahead, out);
-  if (all < touching_mm) return "";
+  if (all < touching_mm) return {};
   const double counts = 0.38 * all;  // the eight ways a compass card names
-  std::string way = std::abs(ahead) < counts ? "" : ahead > 0 ? "forward" : "backward";
-  if (std::abs(out) >= counts)
-    way += (way.empty() ? "" : " and ") + std::string(out > 0 ? "outward" : "toward the midline");
-  return way;
+  const auto sign = [&](double value) { return std::abs(value) < counts ? 0 : value > 0 ? 1 : -1; };
+  return {sign(ahead), sign(out)};
 }
 
 /// Turns the pose, so that the coil clears the head with its centre over the pulse point.
@@ -192,7 +189,8 @@ void hold_askew(Contact& c, const Head& head, const Coil& coil, const LaidPose& 
   const CoilPose meant = c.pose;
   const TiltedCoil t = tilt_coil(head.skin(), coil, meant, c.tilt);
   if (!t.meets)
-    throw GeometryError("Held so far over, the coil's axis passes the head; enter a smaller roll or pitch.");
+    throw GeometryError(
+        Message::of("Held so far over, the coil's axis passes the head; enter a smaller roll or pitch."));
   AskewAxis axis;
   axis.skin = head.skin().position(*t.meets);
   axis.skin_moved_mm = t.moved_mm;
@@ -209,76 +207,7 @@ void hold_askew(Contact& c, const Head& head, const Coil& coil, const LaidPose& 
   c.askew = axis;
 }
 
-std::string in_mm(double mm) {
-  return to_text(mm) + " mm";
-}
-
-std::string tilt_in_words(const Tilt& t) {
-  std::string words;
-  if (t.roll_deg != 0)
-    words = "rolled by " + to_text(std::abs(t.roll_deg)) + " degrees, its " +
-            (t.roll_deg > 0 ? "right" : "left") + " side down";
-  if (t.pitch_deg != 0)
-    words += std::string(words.empty() ? "" : ", and ") + "pitched by " + to_text(std::abs(t.pitch_deg)) +
-             " degrees, its front edge " + (t.pitch_deg > 0 ? "up" : "down");
-  return words;
-}
-
-std::string moved(double mm, const std::string& way) {
-  return in_mm(mm) + (way.empty() ? "" : " " + way);
-}
-
-void say(Contact& c, const ContactOptions& options) {
-  const auto add = [&](const std::string& sentence) { c.sentences.push_back(sentence); };
-  if (c.askew) {
-    add("With the coil " + tilt_in_words(c.tilt) + ", its axis meets the skin " +
-        moved(c.askew->skin_moved_mm, c.askew->skin_way) + " from the pulse point.");
-    if (c.askew->cortex && c.askew->cortex_moved_mm > 0)
-      add("It meets the cortex " + moved(c.askew->cortex_moved_mm, c.askew->cortex_way) +
-          " from where it would with the coil held flat (" + cortex_caution + ").");
-  }
-  const bool centre = c.resting_lift_mm < clear_mm;
-  if (c.rests_on_wings)
-    add("The coil rests on both wings; its centre is " + in_mm(c.lift_mm) + " clear of the skin.");
-  else if (centre)
-    add("The coil rests on its centre.");
-  else if (on_wings(c) && !c.touches.empty())
-    add("The coil rests on its wings, first on its " + c.touches.front().part + "; its centre is " +
-        in_mm(c.lift_mm) + " clear of the skin.");
-  else if (c.hits.empty() && !c.touches.empty())
-    add("The coil rests on its " + c.touches.front().part + ", away from its centre; its centre is " +
-        in_mm(c.lift_mm) + " clear of the skin.");
-  if (c.rock_deg && std::abs(*c.rock_deg) >= even_deg)
-    add("Rolled by " + to_text(std::abs(*c.rock_deg)) + " degrees, its " +
-        (*c.rock_deg > 0 ? "right" : "left") + " side down, it would rest on both wings.");
-  for (const Obstacle& o : c.hits)
-    add("The " + o.part + " hits " + name_of(o.region) +
-        (o.raises_mm >= 0.1 ? ", which holds the coil " + in_mm(o.raises_mm) +
-                                  " further off; turn the coil or move the site."
-                            : "; mind it."));
-  for (const WingGap& w : c.wings)
-    add("Under the " + w.wing + " the gap is " + in_mm(w.least_mm) + " to " + in_mm(w.most_mm) +
-        (w.centre_mm ? ", " + in_mm(*w.centre_mm) + " under its middle" : "") + ".");
-  if (c.presses_cap_mm >= touching_mm)
-    add("A cap of " + in_mm(options.cap_mm) + " would be pressed in by " + in_mm(c.presses_cap_mm) +
-        "; enter its thickness as the lift for cap and hair.");
-}
-
 }  // namespace
-
-const char* name_of(Region region) {
-  switch (region) {
-    case Region::scalp:
-      return "the scalp";
-    case Region::left_ear:
-      return "the left ear";
-    case Region::right_ear:
-      return "the right ear";
-    case Region::face:
-      return "the brow or face";
-  }
-  return "";
-}
 
 Region region_of(const Head& head, const Vector3d& at) {
   const Fiducials& f = head.fiducials().at;
@@ -292,17 +221,18 @@ Contact contact(const Head& head, const CoilSetup& setup, const LaidPose& laid,
                 const ContactOptions& options) {
   const Coil& coil = setup.model;
   if (coil.parts.empty())
-    throw GeometryError("This coil has no casing, so it rests on nothing; choose another.");
+    throw GeometryError(Message::of("This coil has no casing, so it rests on nothing; choose another."));
   if (!(options.cap_mm >= 0 && options.cap_mm <= 30))
-    throw GeometryError("A cap's thickness must be from 0 to 30 mm; correct it.");
+    throw GeometryError(Message::of("A cap's thickness must be from 0 to 30 mm; correct it."));
   if (!(options.map_step_mm >= 1 && options.map_step_mm <= 20))
-    throw GeometryError("The steps of the gap map must be from 1 to 20 mm; correct them.");
+    throw GeometryError(Message::of("The steps of the gap map must be from 1 to 20 mm; correct them."));
   Contact c;
   const Tilt& tilt = options.tilt;
   if (!(std::abs(tilt.roll_deg) <= most_tilt_deg && std::abs(tilt.pitch_deg) <= most_tilt_deg))
-    throw GeometryError("Roll and pitch must each be from -30 to 30 degrees; correct them.");
+    throw GeometryError(Message::of("Roll and pitch must each be from -30 to 30 degrees; correct them."));
   c.pose = laid.pose;
   c.tilt = tilt;
+  c.cap_mm = options.cap_mm;
   if (tilt.roll_deg != 0 || tilt.pitch_deg != 0) hold_askew(c, head, coil, laid, options.cortex);
   const Rises rises = rises_of(head, coil, c.pose);
   c.resting_lift_mm = rises.lift_without({});
@@ -334,13 +264,20 @@ Contact contact(const Head& head, const CoilSetup& setup, const LaidPose& laid,
   c.map = map_of_gaps(head.skin(), rises.pieces, c.pose, c.lift_mm, options.map_step_mm);
   c.wings = wing_gaps(head.skin(), coil, rises.pieces, c);
   c.presses_cap_mm = std::max(0.0, options.cap_mm - least_over_scalp);
-  say(c, options);
   return c;
 }
 
 bool on_wings(const Contact& c) {
   return c.rests_on_wings ||
          (c.hits.empty() && c.resting_lift_mm > clear_mm && c.rock_deg && std::abs(*c.rock_deg) < even_deg);
+}
+
+bool on_centre(const Contact& c) {
+  return c.resting_lift_mm < clear_mm;
+}
+
+bool rocks(const Contact& c) {
+  return c.rock_deg && std::abs(*c.rock_deg) >= even_deg;
 }
 
 TiltedCoil tilt_coil(const Surface& skin, const Coil& coil, const CoilPose& pose, const Tilt& tilt) {

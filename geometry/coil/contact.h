@@ -16,9 +16,6 @@ namespace scalpmark::geometry {
 /// What of a head a coil can touch.
 enum class Region { scalp, left_ear, right_ear, face };
 
-/// "the scalp", "the left ear", "the brow or face".
-[[nodiscard]] const char* name_of(Region region);
-
 /// Which region a skin point belongs to. An ear: from 45 mm behind the tragus to 8 mm in front of it, from 40
 /// mm below to 35 above (an adult's auricle is about 63 mm long and 37 broad: memory, ours in the rest). The
 /// face: in front of the tragi and less than 20 mm above the plane through them and the nasion, which is
@@ -33,9 +30,12 @@ struct GapPoint {
   std::optional<double> gap_mm;      ///< to the skin; empty past the head
 };
 
+/// What of a coil a gap is told of: a wing as seen from the handle, or all of a coil with one winding alone.
+enum class Wing { left, right, whole };
+
 /// The gap under one wing (or under the whole coil, if it has one winding alone), handle left out.
 struct WingGap {
-  std::string wing;  ///< "left wing", "right wing" as seen from the handle; "coil"
+  Wing wing = Wing::whole;
   double least_mm = 0, mean_mm = 0, most_mm = 0;  ///< where there is skin below
   std::optional<double> centre_mm;  ///< under the middle of its winding; empty past the head, or without one
   Eigen::Vector2d centre{0, 0};     ///< the middle of its winding, in the coil's frame
@@ -58,13 +58,19 @@ struct Obstacle {
   double raises_mm = 0;  ///< how much nearer the coil would come without it
 };
 
+/// Which of the eight ways of a compass card something moved; 0 and 0 where it hardly did.
+struct EightWays {
+  int forward = 0;  ///< 1, or -1 for backward
+  int outward = 0;  ///< 1, or -1 for toward the midline
+};
+
 /// Where the axis of a coil held askew goes.
 struct AskewAxis {
-  Eigen::Vector3d skin{0, 0, 0};     ///< where it meets the skin
-  double skin_moved_mm = 0;          ///< straight, from the pulse point meant to there
-  std::string skin_way, cortex_way;  ///< "forward and outward": which way it moved; empty where it hardly did
-  std::optional<CortexHit> cortex;   ///< where it meets the cortex; of the template
-  double cortex_moved_mm = 0;        ///< straight, from the cortex under the coil held as meant
+  Eigen::Vector3d skin{0, 0, 0};    ///< where it meets the skin
+  double skin_moved_mm = 0;         ///< straight, from the pulse point meant to there
+  EightWays skin_way, cortex_way;   ///< which way it moved
+  std::optional<CortexHit> cortex;  ///< where it meets the cortex; of the template
+  double cortex_moved_mm = 0;       ///< straight, from the cortex under the coil held as meant
 };
 
 /// How a coil rests on a head.
@@ -76,12 +82,12 @@ struct Contact {
   std::vector<WingGap> wings;
   std::vector<GapPoint> map;  ///< all over the underside
   std::vector<Obstacle> hits;
-  bool rests_on_wings = false;         ///< touches on both sides of its centre line, and the centre is clear
-  std::optional<double> rock_deg;      ///< the roll by which a coil resting on one wing would rest on both
-  double presses_cap_mm = 0;           ///< how deep it would press into the cap entered
-  Tilt tilt;                           ///< as asked for
-  std::optional<AskewAxis> askew;      ///< only where a tilt was asked for
-  std::vector<std::string> sentences;  ///< all of this in words
+  bool rests_on_wings = false;     ///< touches on both sides of its centre line, and the centre is clear
+  std::optional<double> rock_deg;  ///< the roll by which a coil resting on one wing would rest on both
+  double presses_cap_mm = 0;       ///< how deep it would press into the cap entered
+  double cap_mm = 0;               ///< as asked for
+  Tilt tilt;                       ///< as asked for
+  std::optional<AskewAxis> askew;  ///< only where a tilt was asked for
 };
 
 struct ContactOptions {
@@ -107,6 +113,10 @@ inline constexpr double touching_mm = 0.1;
 
 /// Whether it rests on both wings with its centre clear, to within a roll that nobody sees.
 [[nodiscard]] bool on_wings(const Contact& contact);
+/// Whether its centre lies on the skin, cap and hair apart.
+[[nodiscard]] bool on_centre(const Contact& contact);
+/// Whether it stands on one wing alone, by a roll that can be seen: rock_deg.
+[[nodiscard]] bool rocks(const Contact& contact);
 
 /// A coil held askew.
 struct TiltedCoil {

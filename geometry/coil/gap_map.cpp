@@ -44,7 +44,7 @@ std::optional<RimPlace> rim_near(const std::vector<Underside>& pieces, const Vec
 
 GapMap gap_map(const Surface& skin, const Coil& coil, const Contact& contact, double step_mm) {
   if (!(step_mm >= 1 && step_mm <= 10))
-    throw GeometryError("The steps of the gap map must be from 1 to 10 mm; correct them.");
+    throw GeometryError(Message::of("The steps of the gap map must be from 1 to 10 mm; correct them."));
   std::vector<Underside> pieces = undersides(coil);
   pieces.erase(
       std::remove_if(pieces.begin(), pieces.end(), [](const Underside& piece) { return piece.is_wall; }),

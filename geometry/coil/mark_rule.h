@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "geometry/base/message.h"
+
 namespace scalpmark::geometry {
 
 /// How an edge in the air becomes a mark on the skin: a tape along the skin from the pulse point; straight
@@ -11,8 +13,15 @@ enum class MarkRule { tape, drop, nearest };
 
 inline constexpr std::array all_mark_rules{MarkRule::tape, MarkRule::drop, MarkRule::nearest};
 
-/// The rule's name in files and sentences.
-[[nodiscard]] constexpr const char* name_of(MarkRule rule) {
+/// The rule's name in a sentence.
+[[nodiscard]] inline Message in_words(MarkRule rule) {
+  return rule == MarkRule::tape   ? Message::of("tape")
+         : rule == MarkRule::drop ? Message::of("drop")
+                                  : Message::of("nearest");
+}
+
+/// The rule's name in files.
+[[nodiscard]] constexpr const char* key_of(MarkRule rule) {
   return rule == MarkRule::tape ? "tape" : rule == MarkRule::drop ? "drop" : "nearest";
 }
 

@@ -6,7 +6,6 @@
 
 #include "geometry/base/angles.h"
 #include "geometry/base/error.h"
-#include "geometry/base/text.h"
 #include "geometry/paths/shortest_path.h"
 #include "geometry/plan/lay_on_marks.h"
 #include "geometry/plan/placement.h"
@@ -27,56 +26,25 @@ double planned_mark_to_mark_mm(const Surface& skin, const Case& entered, const P
   return shortest_distances(skin, skin.closest(p.wanted), {skin.closest(*p.mark)}).front();
 }
 
-/// "3.2 mm forward and 1 mm outward"
-std::string offset_in_words(double forward_mm, double outward_mm) {
-  const std::string f = to_text(std::abs(forward_mm)) + " mm " + (forward_mm < 0 ? "backward" : "forward");
-  const std::string o = to_text(std::abs(outward_mm)) + " mm " +
-                        (outward_mm < 0 ? "toward the midline" : "away from the midline");
-  return f + " and " + o;
-}
-
-std::string reason_for(const Check& c, const Case& entered, const CheckLimits& limits) {
-  const std::string pulse = "the pulse lands " + to_text(c.pulse_off_mm) + " mm from the treatment site";
-  const std::string angle = "the coil stands at " + to_text(c.angle_deg, 0) + " degrees to the midline, " +
-                            to_text(std::abs(c.angle_error_deg)) +
-                            (c.angle_error_deg < 0 ? " less" : " more") + " than the " +
-                            to_text(entered.coil.angle_deg, 0) + " planned";
-  const std::string where = " (" + offset_in_words(c.forward_mm, c.outward_mm) + ")";
-  const std::string pulse_limit = to_text(limits.pulse_mm) + " mm";
-  const std::string angle_limit = to_text(limits.angle_deg) + " degrees";
-  const std::string turn = c.angle_error_deg > 0 ? "away from" : "toward";
-  switch (c.verdict) {
-    case Verdict::good:
-      return "Good: " + pulse + ", and " + angle + ".";
-    case Verdict::pulse_off:
-      return "Pulse off: " + pulse + where + ", more than the " + pulse_limit +
-             " allowed; measure again and make both marks new.";
-    case Verdict::angle_off:
-      return "Angle off: " + angle + ", over the " + angle_limit + " allowed; turn the front edge " + turn +
-             " the midline and make the edge mark new.";
-    case Verdict::both_off:
-      return "Pulse and angle off: " + pulse + where + ", more than the " + pulse_limit + " allowed, and " +
-             angle + ", over the " + angle_limit + " allowed; measure again and make both marks new.";
-  }
-  return {};
-}
-
 }  // namespace
 
 Check check_marks(const Head& head, const Case& entered, const Plan& plan,
                   const SurfacePoint& site_mark_today, const SurfacePoint& edge_mark_today,
                   const CheckLimits& limits, TapeDistances tapes) {
   if (!(limits.pulse_mm > 0) || !(limits.angle_deg > 0) || !std::isfinite(limits.pulse_mm + limits.angle_deg))
-    throw GeometryError("The limits of the check must be more than 0 mm and 0 degrees; correct them.");
+    throw GeometryError(
+        Message::of("The limits of the check must be more than 0 mm and 0 degrees; correct them."));
   const Surface& skin = head.skin();
   const Side side = side_of(plan.treatment);
   Check check;
+  check.planned_deg = entered.coil.angle_deg;
+  check.limits = limits;
   check.mark_to_mark_mm = shortest_distances(skin, site_mark_today, {edge_mark_today}).front();
   const double planned_mm = planned_mark_to_mark_mm(skin, entered, plan);
   if (!(std::abs(check.mark_to_mark_mm - planned_mm) <= most_misfit_mm))
-    throw GeometryError("The site mark and the edge mark lie " + to_text(check.mark_to_mark_mm / 10) +
-                        " cm apart, but this plan's lie " + to_text(planned_mm / 10) +
-                        " cm apart; check that both marks were made for this coil.");
+    throw GeometryError(Message::of(
+        "The site mark and the edge mark lie %1 cm apart, but this plan's lie %2 cm apart; check that both marks were made for this coil.",
+        number(check.mark_to_mark_mm / 10), number(planned_mm / 10)));
 
   const LaidOnMarks now = lay_on_marks(head, entered.coil, side, site_mark_today, edge_mark_today);
   CoilSetup laid = entered.coil;
@@ -96,7 +64,6 @@ Check check_marks(const Head& head, const Case& entered, const Plan& plan,
                   : pulse_off            ? Verdict::pulse_off
                   : angle_off            ? Verdict::angle_off
                                          : Verdict::good;
-  check.reason = reason_for(check, entered, limits);
   return check;
 }
 

@@ -1,7 +1,5 @@
 #pragma once
 
-#include <string>
-
 #include "geometry/head/head.h"
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
@@ -27,7 +25,8 @@ struct Check {
   double pulse_from_site_mm = 0;  ///< tape distance from today's site mark to where the pulse really goes
   double mark_to_mark_mm = 0;     ///< tape distance between today's two marks
   Verdict verdict = Verdict::good;
-  std::string reason;  ///< one sentence for staff
+  double planned_deg = 0;  ///< the case's coil angle
+  CheckLimits limits;      ///< what the verdict was made by
 };
 
 /// Lays the coil the way staff lay it by two marks, and compares it with the plan's treatment placement.

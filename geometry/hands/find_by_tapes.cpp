@@ -33,22 +33,20 @@ struct Reading {
 
 std::vector<Reading> usable(const Head& head, const TapeReadings& r) {
   std::vector<Reading> all;
-  const auto add = [&](const std::optional<double>& mm, const DistanceField& field, const char* name) {
+  const auto add = [&](const std::optional<double>& mm, const DistanceField& field, const Message& name) {
     if (!mm) return;
     if (!std::isfinite(*mm) || !(*mm > 0))
-      throw GeometryError(std::string("The tape from the ") + name +
-                          " must be a length above 0; correct it.");
+      throw GeometryError(Message::of("The tape from the %1 must be a length above 0; correct it.", name));
     all.push_back({&field, *mm});
   };
   const Head::Fields& f = head.fields();
-  add(r.vertex_mm, f.vertex, "vertex");
-  add(r.nasion_mm, f.nasion, "nasion");
-  add(r.left_tragus_mm, f.left_tragus, "left tragus");
-  add(r.right_tragus_mm, f.right_tragus, "right tragus");
+  add(r.vertex_mm, f.vertex, Message::of("vertex"));
+  add(r.nasion_mm, f.nasion, Message::of("nasion"));
+  add(r.left_tragus_mm, f.left_tragus, Message::of("left tragus"));
+  add(r.right_tragus_mm, f.right_tragus, Message::of("right tragus"));
   if (all.size() < 2)
-    throw GeometryError(
-        "One tape is not enough to find a point again; give two or more of the distances to the "
-        "vertex, the nasion and the two tragi.");
+    throw GeometryError(Message::of(
+        "One tape is not enough to find a point again; give two or more of the distances to the vertex, the nasion and the two tragi."));
   return all;
 }
 
@@ -156,10 +154,12 @@ FoundByTapes find_by_tapes(const Head& head, const TapeReadings& given, const Su
             [](const FoundByTapes& a, const FoundByTapes& b) { return a.worst_mm < b.worst_mm; });
   if (places.empty() || places.front().worst_mm > most_miss_mm)
     throw GeometryError(
-        "These tapes do not meet on the skin" +
-        (places.empty() ? std::string()
-                        : " (the best place misses one by " + to_text(places.front().worst_mm) + " mm)") +
-        "; read them again, and check that they belong to one mark.");
+        places.empty()
+            ? Message::of(
+                  "These tapes do not meet on the skin; read them again, and check that they belong to one mark.")
+            : Message::of(
+                  "These tapes do not meet on the skin (the best place misses one by %1 mm); read them again, and check that they belong to one mark.",
+                  number(places.front().worst_mm)));
   const FoundByTapes* chosen = &places.front();
   const Vector3d first = skin.position(chosen->point);
   for (const FoundByTapes& other : places) {
@@ -167,8 +167,8 @@ FoundByTapes find_by_tapes(const Head& head, const TapeReadings& given, const Su
     const Vector3d at = skin.position(other.point);
     if ((at - first).norm() < same_place_mm) continue;
     if (!near)
-      throw GeometryError(
-          "These tapes meet at two places on the head; add a third distance, or say which side.");
+      throw GeometryError(Message::of(
+          "These tapes meet at two places on the head; add a third distance, or say which side."));
     const Vector3d wanted = skin.position(*near);
     if ((at - wanted).norm() < (skin.position(chosen->point) - wanted).norm()) chosen = &other;
   }

@@ -8,7 +8,6 @@
 #include "geometry/base/angles.h"
 #include "geometry/base/error.h"
 #include "geometry/base/ranges.h"
-#include "geometry/base/text.h"
 #include "geometry/head/landmarks.h"
 #include "geometry/head/on_head.h"
 #include "geometry/head/vertex.h"
@@ -28,20 +27,20 @@ namespace {
 
 constexpr int most_placements = 1'000'000;
 
-void check(double value, const Range& range, const char* name, const char* unit) {
+void check(double value, const Range& range, const char* name, const Message& unit) {
   if (!range.holds(value))
-    throw GeometryError(std::string("errors.") + name + " must be from " + to_text(range.low) + " to " +
-                        to_text(range.high) + " " + unit + "; correct it.");
+    throw GeometryError(Message::of("errors.%1 must be from %2 to %3 %4; correct it.", name,
+                                    number(range.low), number(range.high), unit));
 }
 
 void check_errors(const HandErrors& e) {
-  check(e.fiducial_mm, ranges::error_mm, "fiducial_mm", "mm");
-  check(e.tape_mm, ranges::error_mm, "tape_mm", "mm");
-  check(e.mark_mm, ranges::error_mm, "mark_mm", "mm");
-  check(e.angle_deg, ranges::error_deg, "angle_deg", "degrees");
-  check(e.tilt_deg, ranges::error_deg, "tilt_deg", "degrees");
-  check(e.cap_shift_mm, ranges::error_mm, "cap_shift_mm", "mm");
-  check(e.other_rule_percent, ranges::percent, "other_rule_percent", "percent");
+  check(e.fiducial_mm, ranges::error_mm, "fiducial_mm", Message::of("mm"));
+  check(e.tape_mm, ranges::error_mm, "tape_mm", Message::of("mm"));
+  check(e.mark_mm, ranges::error_mm, "mark_mm", Message::of("mm"));
+  check(e.angle_deg, ranges::error_deg, "angle_deg", Message::of("degrees"));
+  check(e.tilt_deg, ranges::error_deg, "tilt_deg", Message::of("degrees"));
+  check(e.cap_shift_mm, ranges::error_mm, "cap_shift_mm", Message::of("mm"));
+  check(e.other_rule_percent, ranges::percent, "other_rule_percent", Message::of("percent"));
 }
 
 // What can slip in one placement.
@@ -133,9 +132,8 @@ public:
     const Surface& skin = head.skin();
     site_ = skin.closest(plan.treatment.pulse);
     if (!plan.treatment.mark)
-      throw GeometryError(
-          "The treatment's edge mark falls off the head, so nobody can lay the coil on it; choose another "
-          "marking rule or site.");
+      throw GeometryError(Message::of(
+          "The treatment's edge mark falls off the head, so nobody can lay the coil on it; choose another marking rule or site."));
     start_ = skin.closest(plan.start.wanted);
     step_ = local(frame_at(head, start_), plan.hotspot.pulse - plan.start.wanted);
   }
@@ -423,9 +421,8 @@ void sample(Tolerance& t, const Placing& placing, const std::vector<Slip>& slips
   const auto count = static_cast<double>(offsets.size());
   t.lost = options.placements - static_cast<int>(offsets.size());
   if (2 * t.lost > options.placements)
-    throw GeometryError(
-        "With errors this large more than half of the placements fall off the head; make the errors "
-        "smaller.");
+    throw GeometryError(Message::of(
+        "With errors this large more than half of the placements fall off the head; make the errors smaller."));
   Spread& spread = t.sampled;
   for (const auto& o : offsets) spread.mean += o / count;
   for (const auto& o : offsets)
@@ -448,53 +445,7 @@ void sample(Tolerance& t, const Placing& placing, const std::vector<Slip>& slips
   }
 }
 
-std::string in_cm(double mm) {
-  return to_text(std::round(mm) / 10) + " cm";
-}
-
-std::string habit_against(Cause cause, MarkRule rule) {
-  switch (cause) {
-    case Cause::fiducials:
-      return "have a second person feel for the nasion, the inion and both tragi before the tape is laid";
-    case Cause::tape:
-      return "read every tape twice, to the millimetre";
-    case Cause::marks:
-      return "use a sharp pencil and lay the coil's edge on the middle of its mark";
-    case Cause::angle:
-      return "draw the edge mark as a line along the coil's edge, and lay the whole edge on it, so that the "
-             "angle is kept";
-    case Cause::rule:
-      return std::string("make the edge mark and lay the coil by the same rule (") + name_of(rule) +
-             ") at every visit";
-    case Cause::cap:
-      return "check the cap's brim and arrow against the nasion each time it is put on";
-    case Cause::tilt:
-      return "look at the coil from the front and from the side, and close the gap on both sides alike";
-  }
-  return "";
-}
-
 }  // namespace
-
-const char* name_of(Cause cause) {
-  switch (cause) {
-    case Cause::fiducials:
-      return "Finding the four points";
-    case Cause::tape:
-      return "Reading the tape";
-    case Cause::marks:
-      return "Pencil marks";
-    case Cause::angle:
-      return "Coil's angle";
-    case Cause::rule:
-      return "Another marking rule";
-    case Cause::cap:
-      return "Cap put on again";
-    case Cause::tilt:
-      return "Coil's tilt";
-  }
-  return "";
-}
 
 double mean_distance(const Matrix2d& covariance) {
   const Eigen::SelfAdjointEigenSolver<Matrix2d> axes(covariance);
@@ -507,12 +458,14 @@ Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, con
                     const ToleranceOptions& options) {
   check_errors(errors);
   if (options.placements < 0 || options.placements > most_placements)
-    throw GeometryError("The number of placements to try must be from 0 to 1000000; correct it.");
+    throw GeometryError(
+        Message::of("The number of placements to try must be from 0 to 1000000; correct it."));
   const Placing placing(head, entered, plan);
   const std::vector<Slip> slips = slips_of(entered, errors);
   head.skin().prepare();
 
   Tolerance t;
+  t.rule = entered.coil.laid_by;
   const Derivatives d = derivatives(placing, slips, entered.coil.laid_by, options);
   const Squares squares = squares_by_cause(d, slips, errors);
   Matrix2d all = Matrix2d::Zero();
@@ -533,11 +486,7 @@ Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, con
   const auto best =
       std::min_element(t.causes.begin(), t.causes.end(),
                        [](const CauseShare& a, const CauseShare& b) { return a.halved_mm < b.halved_mm; });
-  t.habit = !(all.trace() > 0)
-                ? "No error is entered, so no habit would change anything."
-                : "The habit that would shrink it most: " + habit_against(best->cause, entered.coil.laid_by) +
-                      " (half that error, and " + in_cm(t.first_order.mean_mm) + " on average become " +
-                      in_cm(best->halved_mm) + ").";
+  if (all.trace() > 0) t.to_halve = *best;
   if (options.placements > 0) sample(t, placing, slips, d, errors, entered.coil.laid_by, options);
   return t;
 }

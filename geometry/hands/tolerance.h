@@ -5,7 +5,6 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "geometry/head/head.h"
@@ -19,9 +18,6 @@ namespace scalpmark::geometry {
 enum class Cause { fiducials, tape, marks, angle, rule, cap, tilt };
 inline constexpr std::array all_causes{Cause::fiducials, Cause::tape, Cause::marks, Cause::angle,
                                        Cause::rule,      Cause::cap,  Cause::tilt};
-
-/// "Finding the four points", for a table.
-[[nodiscard]] const char* name_of(Cause cause);
 
 /// A region of the skin around the planned pulse. In the plane that touches the skin there: x forward, y
 /// outward (away from the midline), mm.
@@ -56,7 +52,8 @@ struct Tolerance {
   int placements = 0;                   ///< tried
   int lost = 0;                         ///< of them fell off the head or could not be laid, and are left out
   std::vector<CauseShare> causes;       ///< the largest first
-  std::string habit;                    ///< the one habit that would shrink it most, a sentence
+  std::optional<CauseShare> to_halve;   ///< the cause to halve, if one alone; empty without any error
+  MarkRule rule = MarkRule::tape;       ///< the case's, by which the mark is made and the coil laid
   std::vector<Eigen::Vector3d> pulses;  ///< on the skin, of the placements tried
 };
 

@@ -4,7 +4,6 @@
 
 #include "geometry/base/angles.h"
 #include "geometry/base/error.h"
-#include "geometry/base/text.h"
 #include "geometry/head/face_region.h"
 #include "geometry/head/vertex.h"
 #include "geometry/paths/shortest_path.h"
@@ -24,14 +23,6 @@ namespace {
 /// Further than anyone is off who has felt for the bones at all.
 constexpr double most_vertex_error_mm = 50;
 
-std::string in_cm(double mm) {
-  return to_text(mm / 10) + " cm";
-}
-
-std::string verb(double off_mm) {
-  return to_text(off_mm) + " mm off";
-}
-
 WhatIf outcome(const Head& head, const Vector3d& meant, Placement really) {
   WhatIf w;
   w.meant = meant;
@@ -44,9 +35,8 @@ WhatIf outcome(const Head& head, const Vector3d& meant, Placement really) {
 /// A coil laid by a rule over the treatment's edge mark.
 WhatIf on_edge_mark(const Head& head, const CoilSetup& laid, const Placement& treatment) {
   if (!treatment.mark)
-    throw GeometryError(
-        "The treatment's edge mark falls off the head, so nothing can be laid on it; choose another rule or "
-        "site.");
+    throw GeometryError(Message::of(
+        "The treatment's edge mark falls off the head, so nothing can be laid on it; choose another rule or site."));
   const Surface& skin = head.skin();
   const Side side = side_of(treatment);
   const SurfacePoint near = skin.closest(treatment.pulse);
@@ -57,34 +47,21 @@ WhatIf on_edge_mark(const Head& head, const CoilSetup& laid, const Placement& tr
   return outcome(head, treatment.pulse, place_coil(head, laid, side, pulse, TapeDistances::left_out));
 }
 
-const char* name_of(Misread which) {
-  switch (which) {
-    case Misread::lateral:
-      return "from the vertex toward the ear";
-    case Misread::anterior:
-      return "forward to the start";
-    case Misread::treatment:
-      return "forward from the hotspot";
-    case Misread::centre_to_edge:
-      return "from the site to the edge mark";
-  }
-  return "";
-}
-
 }  // namespace
 
 WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, double forward_mm,
                      double right_mm) {
   const double error_mm = std::hypot(forward_mm, right_mm);
   if (!(error_mm <= most_vertex_error_mm))
-    throw GeometryError("The vertex can be marked at most " + in_cm(most_vertex_error_mm) +
-                        " off in this lesson; choose less.");
+    throw GeometryError(Message::of("The vertex can be marked at most %1 cm off in this lesson; choose less.",
+                                    number(most_vertex_error_mm / 10)));
   const Surface& skin = head.skin();
   SurfacePoint wrong = head.vertex();
   if (error_mm > 0) {
     const Vector3d way = forward_mm * head.axes().front + right_mm * head.axes().right;
     const Walk w = walk(skin, wrong, way.normalized(), error_mm);
-    if (w.reached_border) throw GeometryError("The skin ends before the wrong vertex; choose less.");
+    if (w.reached_border)
+      throw GeometryError(Message::of("The skin ends before the wrong vertex; choose less."));
     wrong = w.end;
   }
   const SkinFiducials& f = head.fiducials();
@@ -95,14 +72,13 @@ WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, do
                                  .anterior.at(1)
                                  .on_skin;
   if (on_face(head, skin.position(start)))
-    throw GeometryError("From so wrong a vertex the search start falls on the face; choose less.");
+    throw GeometryError(
+        Message::of("From so wrong a vertex the search start falls on the face; choose less."));
   WhatIf w = outcome(
       head, plan.start.pulse,
       draw_and_lay(head, entered.coil, entered.search.drawn_by, entered.side, start, TapeDistances::left_out)
           .placement);
   w.vertex = skin.position(wrong);
-  w.sentence =
-      "With the vertex marked " + in_cm(error_mm) + " off, the search starts " + verb(w.off_mm) + ".";
   return w;
 }
 
@@ -117,9 +93,8 @@ WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misre
       break;
     case Misread::treatment:
       if (entered.treatment.rule != TreatmentRule::forward)
-        throw GeometryError(
-            "This treatment site is a landmark, not a length from the hotspot, so no such tape can be read "
-            "wrongly.");
+        throw GeometryError(Message::of(
+            "This treatment site is a landmark, not a length from the hotspot, so no such tape can be read wrongly."));
       wrong.treatment.distance_mm += by_mm;
       w = outcome(head, plan.treatment.pulse, solve(head, wrong, TapeDistances::left_out).treatment);
       break;
@@ -135,31 +110,22 @@ WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misre
       break;
     }
   }
-  w.sentence = "With the tape " + std::string(name_of(which)) + " read " + in_cm(std::abs(by_mm)) +
-               (by_mm < 0 ? " too short" : " too long") + ", the pulse goes " + verb(w.off_mm) + ".";
   return w;
 }
 
 WhatIf if_coil_turned(const Head& head, const Case& entered, const Plan& plan, double by_deg) {
   CoilSetup turned = entered.coil;
   if (!std::isfinite(by_deg) || std::abs(by_deg) > 90)
-    throw GeometryError("The coil can be turned by at most 90 degrees in this lesson; choose less.");
+    throw GeometryError(
+        Message::of("The coil can be turned by at most 90 degrees in this lesson; choose less."));
   turned.angle_deg = wrapped_deg(turned.angle_deg + by_deg);
-  WhatIf w = on_edge_mark(head, turned, plan.treatment);
-  w.sentence = "With the coil turned " + to_text(std::abs(by_deg), 0) + " degrees " +
-               (by_deg < 0 ? "away from" : "toward") +
-               " the midline and its edge on the mark, the pulse goes " + verb(w.off_mm) + ".";
-  return w;
+  return on_edge_mark(head, turned, plan.treatment);
 }
 
 WhatIf if_rule_changed(const Head& head, const Case& entered, const Plan& plan, MarkRule laid_by) {
   CoilSetup other = entered.coil;
   other.laid_by = laid_by;
-  WhatIf w = on_edge_mark(head, other, plan.treatment);
-  w.sentence = std::string("With the mark made by the ") + name_of(entered.treatment.drawn_by) +
-               " rule and the coil laid by the " + name_of(laid_by) + " rule, the pulse goes " +
-               verb(w.off_mm) + ".";
-  return w;
+  return on_edge_mark(head, other, plan.treatment);
 }
 
 }  // namespace scalpmark::geometry

@@ -2,7 +2,6 @@
 
 #include <Eigen/Core>
 #include <optional>
-#include <string>
 
 #include "geometry/head/head.h"
 #include "geometry/plan/case.h"
@@ -16,7 +15,6 @@ struct WhatIf {
   Placement really;                                 ///< the coil as the mistake puts it
   double off_mm = 0;                                ///< along the skin from meant to the real pulse
   std::optional<Eigen::Vector3d> vertex;            ///< as it was marked, where that is the mistake
-  std::string sentence;                             ///< what was done and what came of it
 };
 
 /// Which length was read wrongly.

@@ -23,23 +23,23 @@ constexpr double furthest_from_skin_mm = 15;
 constexpr double lowest_midline_mm = -5;
 
 struct Named {
-  const char* name;
+  Message name;
   Vector3d at;
 };
 
 std::array<Named, 4> named(const Fiducials& f) {
-  return {{{"nasion", f.nasion},
-           {"inion", f.inion},
-           {"left tragus", f.left_tragus},
-           {"right tragus", f.right_tragus}}};
+  return {{{Message::of("nasion"), f.nasion},
+           {Message::of("inion"), f.inion},
+           {Message::of("left tragus"), f.left_tragus},
+           {Message::of("right tragus"), f.right_tragus}}};
 }
 
 void check_line(const Named& a, const Named& b) {
   const double length = (a.at - b.at).norm();
   if (length < shortest_line_mm || length > longest_line_mm)
-    throw GeometryError(std::string("The straight line from ") + a.name + " to " + b.name + " is " +
-                        to_text(length) + " mm; on a head it is " + to_text(shortest_line_mm) + " to " +
-                        to_text(longest_line_mm) + " mm. Check both points and the unit.");
+    throw GeometryError(Message::of(
+        "The straight line from %1 to %2 is %3 mm; on a head it is %4 to %5 mm. Check both points and the unit.",
+        a.name, b.name, number(length), number(shortest_line_mm), number(longest_line_mm)));
 }
 
 }  // namespace
@@ -48,14 +48,14 @@ HeadAxes head_axes(const Fiducials& fiducials) {
   const auto points = named(fiducials);
   for (const auto& p : points)
     if (!p.at.allFinite())
-      throw GeometryError(std::string("The ") + p.name +
-                          " has a coordinate that is not a number; enter it again.");
+      throw GeometryError(
+          Message::of("The %1 has a coordinate that is not a number; enter it again.", p.name));
   for (size_t i = 0; i < 4; ++i)
     for (size_t j = i + 1; j < 4; ++j)
       if ((points[i].at - points[j].at).norm() < too_close_mm)
-        throw GeometryError(std::string("The ") + points[i].name + " and the " + points[j].name + " are " +
-                            to_text((points[i].at - points[j].at).norm()) +
-                            " mm apart; place each at its own spot on the head.");
+        throw GeometryError(
+            Message::of("The %1 and the %2 are %3 mm apart; place each at its own spot on the head.",
+                        points[i].name, points[j].name, number((points[i].at - points[j].at).norm())));
   check_line(points[0], points[1]);
   check_line(points[2], points[3]);
   HeadAxes axes;
@@ -65,8 +65,9 @@ HeadAxes head_axes(const Fiducials& fiducials) {
   const Vector3d front = midline - midline.dot(axes.right) * axes.right;
   const double off_square_deg = std::atan2(std::abs(midline.dot(axes.right)), front.norm()) * 180 / M_PI;
   if (off_square_deg > most_off_square_deg)
-    throw GeometryError("The line from inion to nasion runs " + to_text(90 - off_square_deg) +
-                        " degrees to the line between the tragi instead of about 90; check the four points.");
+    throw GeometryError(Message::of(
+        "The line from inion to nasion runs %1 degrees to the line between the tragi instead of about 90; check the four points.",
+        number(90 - off_square_deg)));
   axes.front = front.normalized();
   axes.up = axes.right.cross(axes.front);
   // Seen from above, the tragi must lie on either side of the midline.
@@ -74,14 +75,13 @@ HeadAxes head_axes(const Fiducials& fiducials) {
   const double left = (fiducials.left_tragus - fiducials.inion).dot(across);
   const double right = (fiducials.right_tragus - fiducials.inion).dot(across);
   if (left * right >= 0)
-    throw GeometryError(
-        "Both tragi lie on the same side of the line from inion to nasion; check the four points.");
+    throw GeometryError(Message::of(
+        "Both tragi lie on the same side of the line from inion to nasion; check the four points."));
   const double midline_height_mm = (fiducials.nasion - axes.origin).dot(axes.up);
   if (midline_height_mm < lowest_midline_mm)
-    throw GeometryError(
-        "The nasion and inion lie " + to_text(-midline_height_mm) +
-        " mm below the tragi, as if left and right tragus were swapped (or nasion and inion); check "
-        "the four points.");
+    throw GeometryError(Message::of(
+        "The nasion and inion lie %1 mm below the tragi, as if left and right tragus were swapped (or nasion and inion); check the four points.",
+        number(-midline_height_mm)));
   return axes;
 }
 
@@ -98,9 +98,9 @@ SkinFiducials place_fiducials(const Surface& skin, const Fiducials& fiducials) {
     *at[i] = skin.position(*on_skin[i]);
     const double off_mm = (*at[i] - points[i].at).norm();
     if (off_mm > furthest_from_skin_mm)
-      throw GeometryError(std::string("The ") + points[i].name + " is " + to_text(off_mm) +
-                          " mm away from the skin (at most " + to_text(furthest_from_skin_mm) +
-                          "); place it on the head's surface.");
+      throw GeometryError(
+          Message::of("The %1 is %2 mm away from the skin (at most %3); place it on the head's surface.",
+                      points[i].name, number(off_mm), number(furthest_from_skin_mm)));
   }
   (void)head_axes(placed.at);
   return placed;

@@ -331,8 +331,8 @@ FiducialGuess guess_fiducials(const Head& model, const Surface& skin) {
     c.misfit_mm = fit.misfit_mm(c.fit);
   }
   keep_best(candidates, 1);
-  constexpr const char* no_head =
-      "No head could be made out in this skin, so its four points cannot be guessed; place them by hand.";
+  const Message no_head = Message::of(
+      "No head could be made out in this skin, so its four points cannot be guessed; place them by hand.");
   if (candidates.empty()) throw GeometryError(no_head);
   // A head is nearly round from ear to ear over the top, so a wrong nod fits almost as well: others are
   // tried.

@@ -16,12 +16,6 @@ struct FiducialGuess {
   double scale = 1;      ///< of the fitted head, all axes together
 };
 
-/// What goes with every guess, as a sentence.
-inline constexpr const char* guess_caution =
-    "A computer's first guess, not placed by hand: look at each point on the head, and confirm or move it "
-    "before it is "
-    "used.";
-
 /// Fits a head whose points are known to a skin, however that is turned, as far as its own surface goes (a
 /// neck or shoulders below it are left alone), and takes its four points over to the nearest skin. Rigid
 /// motion and scale by closest points (Besl and McKay 1992, IEEE Trans Pattern Anal Mach Intell 14:239-256)

@@ -32,7 +32,8 @@ SurfacePoint top_of(const Surface& skin, const HeadAxes& axes) {
   constexpr double above_mm = 400;
   const auto hit = skin.ray_hit(axes.origin + above_mm * axes.up, -axes.up, above_mm);
   if (!hit)
-    throw GeometryError("No skin was found above the tragi; the surface must cover the top of the head.");
+    throw GeometryError(
+        Message::of("No skin was found above the tragi; the surface must cover the top of the head."));
   return hit->point;
 }
 

@@ -22,7 +22,7 @@ constexpr double most_out_of_proportion = 0.3;
 constexpr int most_steps = 40;
 
 struct Measure {
-  const char* name;
+  Message name;
   std::optional<double> wanted;
   double own;  ///< of the unscaled head
   Range range;
@@ -30,21 +30,20 @@ struct Measure {
 
 std::array<Measure, 3> measures(const Head& head, const MeasuredTapes& m) {
   const TapeMeasures& t = head.tapes();
-  return {{{"nasion-inion", m.nasion_inion_mm, t.nasion_inion_mm, ranges::nasion_inion_mm},
-           {"tragus-tragus", m.tragus_tragus_mm, t.tragus_tragus_mm, ranges::tragus_tragus_mm},
-           {"circumference", m.circumference_mm, t.circumference_mm, ranges::circumference_mm}}};
+  return {{{Message::of("nasion-inion"), m.nasion_inion_mm, t.nasion_inion_mm, ranges::nasion_inion_mm},
+           {Message::of("tragus-tragus"), m.tragus_tragus_mm, t.tragus_tragus_mm, ranges::tragus_tragus_mm},
+           {Message::of("circumference"), m.circumference_mm, t.circumference_mm, ranges::circumference_mm}}};
 }
 
-std::string cm(double mm) {
-  return to_text(mm / 10) + " cm";
+Message cm(double mm) {
+  return Message::of("%1 cm", number(mm / 10));
 }
 
 void check_ranges(const std::array<Measure, 3>& all) {
   for (const auto& m : all)
     if (m.wanted && !m.range.holds(*m.wanted))
-      throw GeometryError(std::string("The ") + m.name + " tape reads " + cm(*m.wanted) +
-                          "; it must be from " + cm(m.range.low) + " to " + cm(m.range.high) +
-                          ". Measure again.");
+      throw GeometryError(Message::of("The %1 tape reads %2; it must be from %3 to %4. Measure again.",
+                                      m.name, cm(*m.wanted), cm(m.range.low), cm(m.range.high)));
 }
 
 /// Two tapes whose ratio no head of this kind has are a slip of the tape, not a head.
@@ -54,10 +53,9 @@ void check_proportions(const std::array<Measure, 3>& all) {
       if (!all[i].wanted || !all[j].wanted) continue;
       const double ratio = (*all[i].wanted / *all[j].wanted) / (all[i].own / all[j].own);
       if (std::max(ratio, 1 / ratio) - 1 > most_out_of_proportion)
-        throw GeometryError(
-            std::string("The ") + all[i].name + " tape (" + cm(*all[i].wanted) + ") and the " + all[j].name +
-            " tape (" + cm(*all[j].wanted) +
-            ") disagree: their proportion is more than 30 % off a head's. Measure both again.");
+        throw GeometryError(Message::of(
+            "The %1 tape (%2) and the %3 tape (%4) disagree: their proportion is more than 30 % off a head's. Measure both again.",
+            all[i].name, cm(*all[i].wanted), all[j].name, cm(*all[j].wanted)));
     }
 }
 
@@ -75,9 +73,9 @@ void check_proportions(const std::array<Measure, 3>& all) {
       }
     }
   const Measure &a = all[worst[0]], &b = all[worst[1]];
-  throw GeometryError(std::string("No scaling of the head gives these tapes together: the ") + a.name + " (" +
-                      cm(a.wanted.value_or(a.own)) + ") and the " + b.name + " (" +
-                      cm(b.wanted.value_or(b.own)) + ") disagree. Measure both again.");
+  throw GeometryError(Message::of(
+      "No scaling of the head gives these tapes together: the %1 (%2) and the %3 (%4) disagree. Measure both again.",
+      a.name, cm(a.wanted.value_or(a.own)), b.name, cm(b.wanted.value_or(b.own))));
 }
 
 }  // namespace

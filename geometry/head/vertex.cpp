@@ -19,9 +19,8 @@ VertexTapes find_vertex(const Surface& skin, const SkinFiducials& fiducials, con
     vertex = crossing.on_skin;
     if ((crossing.at - half.at).norm() < settled_mm) return {vertex, std::move(midline), std::move(coronal)};
   }
-  throw GeometryError(
-      "The vertex does not settle: half of nasion-inion and half of tragus-tragus do not meet on this "
-      "skin; check the four points and the surface at the top of the head.");
+  throw GeometryError(Message::of(
+      "The vertex does not settle: half of nasion-inion and half of tragus-tragus do not meet on this skin; check the four points and the surface at the top of the head."));
 }
 
 Tape side_tape(const Surface& skin, const VertexTapes& tapes, bool left) {

@@ -13,8 +13,8 @@ ShortestPath shortest_path(const Surface& skin, const SurfacePoint& a, const Sur
   spread.add_target(b, section_length(skin, a, b));
   spread.run();
   if (!std::isfinite(spread.target_mm(0)))
-    throw GeometryError(
-        "The two points lie on separate pieces of the skin, so no path joins them; check the head's mesh.");
+    throw GeometryError(Message::of(
+        "The two points lie on separate pieces of the skin, so no path joins them; check the head's mesh."));
   return {spread.target_mm(0), spread.path_to(0)};
 }
 

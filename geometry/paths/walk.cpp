@@ -228,7 +228,8 @@ Walk Walker::go(std::optional<Entry> next) {
     next = cross_face(*next);
     idle = left_mm_ < before ? 0 : idle + 1;
     if (idle > most_idle_steps)
-      throw GeometryError("The walk got stuck among triangles without area; repair the mesh first.");
+      throw GeometryError(
+          Message::of("The walk got stuck among triangles without area; repair the mesh first."));
   }
   return std::move(walk_);
 }
@@ -238,7 +239,8 @@ Walk Walker::go(std::optional<Entry> next) {
 Vector3d in_face_plane(const Vector3d& heading, const Vector3d& normal) {
   const Vector3d flat = heading - heading.dot(normal) * normal;
   if (!(flat.norm() > 1e-6 * heading.norm()))
-    throw GeometryError("The walk's direction stands upright on the skin here; choose one along the skin.");
+    throw GeometryError(
+        Message::of("The walk's direction stands upright on the skin here; choose one along the skin."));
   return flat.normalized();
 }
 
@@ -341,14 +343,14 @@ Walk Walker::from_vertex(const SurfacePoint& start, int k, const Vector3d& headi
 
 Walk walk(const Surface& skin, const SurfacePoint& start, const Vector3d& heading, double length_mm) {
   if (!std::isfinite(length_mm) || length_mm < 0 || length_mm > longest_mm)
-    throw GeometryError("The length of a walk must be a number from 0 mm to a kilometre.");
+    throw GeometryError(Message::of("The length of a walk must be a number from 0 mm to a kilometre."));
   const double size = heading.norm();
   if (!heading.allFinite() || !(size > 0) || !std::isfinite(size))
-    throw GeometryError("The direction of a walk must be three numbers, not all zero.");
+    throw GeometryError(Message::of("The direction of a walk must be three numbers, not all zero."));
   const Vector3d unit = heading / size;
   if (std::abs(unit.dot(skin.smooth_normal(start))) > std::sin(max_tilt_deg * pi / 180))
-    throw GeometryError(
-        "The walk's direction points more than 60 degrees away from the skin; choose one along the skin.");
+    throw GeometryError(Message::of(
+        "The walk's direction points more than 60 degrees away from the skin; choose one along the skin."));
   Walker walker(skin, length_mm);
   for (int k = 0; k < 3; ++k)
     if (start.weights[k] >= 1 - on_rim) return walker.from_vertex(start, k, unit);

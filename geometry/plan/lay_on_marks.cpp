@@ -67,10 +67,8 @@ LaidOnMarks lay_on_marks(const Head& head, const CoilSetup& setup, Side side, co
     now = next;
   }
   if (round == most_rounds)
-    throw GeometryError(
-        "The coil cannot be laid with its edge over the edge mark and its centre line over the site mark; "
-        "make "
-        "both marks new.");
+    throw GeometryError(Message::of(
+        "The coil cannot be laid with its edge over the edge mark and its centre line over the site mark; make both marks new."));
   return {now.pulse, wrapped_deg(angle)};
 }
 

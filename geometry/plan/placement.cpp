@@ -249,7 +249,7 @@ SurfacePoint pulse_for_mark(const Head& head, const CoilSetup& setup, MarkRule r
                             const SurfacePoint& mark, const MarkSearch& search) {
   const Surface& skin = head.skin();
   const Vector3d target = skin.position(mark);
-  if (on_face(head, target)) throw GeometryError("This edge mark lies on the face; move the mark.");
+  if (on_face(head, target)) throw GeometryError(Message::of("This edge mark lies on the face; move the mark."));
   // Distances in a plane laid at the mark; the pulse point is moved by the same numbers in its own plane.
   const Directions at_mark = directions_at(head, side, mark);
   const auto off_by = [&](const LaidPose& laid, const SurfacePoint& pulse) -> std::optional<Vector2d> {
@@ -275,7 +275,8 @@ SurfacePoint pulse_for_mark(const Head& head, const CoilSetup& setup, MarkRule r
     const double angle = radians(setup.angle_deg);
     const auto back = step_from(mark, -setup.centre_to_edge_mm * Vector2d(std::cos(angle), -std::sin(angle)));
     if (!back)
-      throw GeometryError("The skin ends between this edge mark and the pulse point; move the mark.");
+      throw GeometryError(
+          Message::of("The skin ends between this edge mark and the pulse point; move the mark."));
     pulse = *back;
   }
   constexpr double longest_step_mm = 25;
@@ -324,11 +325,11 @@ SurfacePoint pulse_for_mark(const Head& head, const CoilSetup& setup, MarkRule r
   }
   if (!off && best_mm > accepted_mm)
     throw GeometryError(
-        "The coil's edge lies past the head wherever it could reach this mark; move the mark or choose another "
-        "marking rule.");
+        Message::of("The coil's edge lies past the head wherever it could reach this mark; move the mark or choose another marking rule."));
   if (best_mm > accepted_mm)
-    throw GeometryError("No pulse point puts the coil's edge over this mark (the nearest misses it by " +
-                        to_text(best_mm, 2) + " mm); move the mark or choose another marking rule.");
+    throw GeometryError(Message::of(
+        "No pulse point puts the coil's edge over this mark (the nearest misses it by %1 mm); move the mark or choose another marking rule.",
+        number(best_mm, 2)));
   return best;
 }
 

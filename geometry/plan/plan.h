@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "geometry/brain/cortex.h"
 #include "geometry/coil/pose.h"
 #include "geometry/head/landmarks.h"
@@ -99,7 +100,7 @@ struct Plan {
   Placement hotspot, treatment;
   std::vector<TreatmentAlternative> treatment_alternatives;
   std::vector<PlanLine> lines;
-  std::vector<std::string> warnings;  ///< one sentence each
+  std::vector<Message> warnings;  ///< one sentence each
 };
 
 }  // namespace scalpmark::geometry

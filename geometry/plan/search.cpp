@@ -17,7 +17,7 @@ SurfacePoint grid_place(const Head& head, Side side, const SurfacePoint& middle,
   if (column != 0) {
     const Directions d = directions_at(head, side, at);
     const auto tape = lay_tape(head.skin(), at, column * d.outward, pitch_mm);
-    if (!tape) throw GeometryError("The search grid reaches past the skin's border; move the start.");
+    if (!tape) throw GeometryError(Message::of("The search grid reaches past the skin's border; move the start."));
     at = tape->end;
   }
   return row == 0 ? at : forward_tape(head, at, row * pitch_mm).at(1).on_skin;
@@ -40,16 +40,16 @@ LaidSearch lay_search(const Head& head, const Case& entered, TapeDistances tapes
   const SectionPoint start_point = measured.anterior.at(1);
   if (on_face(head, start_point.at))
     throw GeometryError(
-        "The search start falls on the face; shorten search.lateral_mm or search.anterior_mm.");
+        Message::of("The search start falls on the face; shorten search.lateral_mm or search.anterior_mm."));
   LaidCoil start =
       draw_and_lay(head, entered.coil, search.drawn_by, entered.side, start_point.on_skin, tapes);
 
   // The grid, as drawn with a pencil on edge marks, or laid out on pulse points.
   const bool on_marks = search.grid_on == GridOn::edge_marks;
   if (on_marks && !start.mark)
-    throw GeometryError(std::string("The start's edge mark by the ") + name_of(search.drawn_by) +
-                        " rule falls off the head, so no grid can be drawn around it; choose another rule, "
-                        "angle or start.");
+    throw GeometryError(Message::of(
+        "The start's edge mark by the %1 rule falls off the head, so no grid can be drawn around it; choose another rule, angle or start.",
+        in_words(search.drawn_by)));
   LaidSearch laid{std::move(measured), start, {}, {}};
   const SurfacePoint& middle = on_marks ? *start.mark : start.wanted;
   for (int row = -1; row <= 1; ++row)

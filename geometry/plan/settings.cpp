@@ -5,7 +5,6 @@
 #include <string_view>
 
 #include "geometry/base/error.h"
-#include "geometry/base/text.h"
 #include "geometry/head/landmarks.h"
 
 namespace scalpmark::geometry {
@@ -15,35 +14,35 @@ namespace {
 using Place = std::variant<double*, std::optional<double>*, int*>;
 
 constexpr Setting all[] = {
-    {"tape_mm", "nasion_inion", ranges::nasion_inion_mm, "mm",
+    {"tape_mm", "nasion_inion", ranges::nasion_inion_mm, Unit::mm,
      [](Case& c) -> Place { return &c.tape_mm.nasion_inion_mm; }},
-    {"tape_mm", "tragus_tragus", ranges::tragus_tragus_mm, "mm",
+    {"tape_mm", "tragus_tragus", ranges::tragus_tragus_mm, Unit::mm,
      [](Case& c) -> Place { return &c.tape_mm.tragus_tragus_mm; }},
-    {"tape_mm", "circumference", ranges::circumference_mm, "mm",
+    {"tape_mm", "circumference", ranges::circumference_mm, Unit::mm,
      [](Case& c) -> Place { return &c.tape_mm.circumference_mm; }},
-    {"search", "lateral_mm", ranges::lateral_mm, "mm", [](Case& c) -> Place { return &c.search.lateral_mm; }},
-    {"search", "anterior_mm", ranges::anterior_mm, "mm",
+    {"search", "lateral_mm", ranges::lateral_mm, Unit::mm, [](Case& c) -> Place { return &c.search.lateral_mm; }},
+    {"search", "anterior_mm", ranges::anterior_mm, Unit::mm,
      [](Case& c) -> Place { return &c.search.anterior_mm; }},
-    {"search", "pitch_mm", ranges::pitch_mm, "mm", [](Case& c) -> Place { return &c.search.pitch_mm; }},
-    {"coil", "angle_deg", ranges::angle_deg, "degrees", [](Case& c) -> Place { return &c.coil.angle_deg; }},
-    {"coil", "centre_to_edge_mm", ranges::centre_to_edge_mm, "mm",
+    {"search", "pitch_mm", ranges::pitch_mm, Unit::mm, [](Case& c) -> Place { return &c.search.pitch_mm; }},
+    {"coil", "angle_deg", ranges::angle_deg, Unit::degrees, [](Case& c) -> Place { return &c.coil.angle_deg; }},
+    {"coil", "centre_to_edge_mm", ranges::centre_to_edge_mm, Unit::mm,
      [](Case& c) -> Place { return &c.coil.centre_to_edge_mm; }},
-    {"coil", "lift_mm", ranges::lift_mm, "mm", [](Case& c) -> Place { return &c.coil.lift_mm; }},
-    {"hotspot", "row", ranges::node, "(grid rows from the start)",
+    {"coil", "lift_mm", ranges::lift_mm, Unit::mm, [](Case& c) -> Place { return &c.coil.lift_mm; }},
+    {"hotspot", "row", ranges::node, Unit::grid_rows,
      [](Case& c) -> Place { return &c.hotspot.row; }},
-    {"hotspot", "column", ranges::node, "(grid columns from the start)",
+    {"hotspot", "column", ranges::node, Unit::grid_columns,
      [](Case& c) -> Place { return &c.hotspot.column; }},
-    {"treatment", "distance_mm", ranges::distance_mm, "mm",
+    {"treatment", "distance_mm", ranges::distance_mm, Unit::mm,
      [](Case& c) -> Place { return &c.treatment.distance_mm; }},
-    {"errors", "fiducial_mm", ranges::error_mm, "mm", [](Case& c) -> Place { return &c.errors.fiducial_mm; }},
-    {"errors", "tape_mm", ranges::error_mm, "mm", [](Case& c) -> Place { return &c.errors.tape_mm; }},
-    {"errors", "mark_mm", ranges::error_mm, "mm", [](Case& c) -> Place { return &c.errors.mark_mm; }},
-    {"errors", "angle_deg", ranges::error_deg, "degrees",
+    {"errors", "fiducial_mm", ranges::error_mm, Unit::mm, [](Case& c) -> Place { return &c.errors.fiducial_mm; }},
+    {"errors", "tape_mm", ranges::error_mm, Unit::mm, [](Case& c) -> Place { return &c.errors.tape_mm; }},
+    {"errors", "mark_mm", ranges::error_mm, Unit::mm, [](Case& c) -> Place { return &c.errors.mark_mm; }},
+    {"errors", "angle_deg", ranges::error_deg, Unit::degrees,
      [](Case& c) -> Place { return &c.errors.angle_deg; }},
-    {"errors", "tilt_deg", ranges::error_deg, "degrees", [](Case& c) -> Place { return &c.errors.tilt_deg; }},
-    {"errors", "cap_shift_mm", ranges::error_mm, "mm",
+    {"errors", "tilt_deg", ranges::error_deg, Unit::degrees, [](Case& c) -> Place { return &c.errors.tilt_deg; }},
+    {"errors", "cap_shift_mm", ranges::error_mm, Unit::mm,
      [](Case& c) -> Place { return &c.errors.cap_shift_mm; }},
-    {"errors", "other_rule_percent", ranges::percent, "percent",
+    {"errors", "other_rule_percent", ranges::percent, Unit::percent,
      [](Case& c) -> Place { return &c.errors.other_rule_percent; }},
 };
 
@@ -54,6 +53,22 @@ std::optional<double> value_at(const Place& place) {
 }
 
 }  // namespace
+
+Message unit_of(const Setting& setting) {
+  switch (setting.unit) {
+    case Unit::mm:
+      return Message::of("mm");
+    case Unit::degrees:
+      return Message::of("degrees");
+    case Unit::percent:
+      return Message::of("percent");
+    case Unit::grid_rows:
+      return Message::of("(grid rows from the start)");
+    case Unit::grid_columns:
+      return Message::of("(grid columns from the start)");
+  }
+  return {};
+}
 
 std::span<const Setting> settings() {
   return all;
@@ -67,15 +82,18 @@ void check_settings(const Case& entered) {
     if (group == "errors" || (group == "treatment" && !forward)) continue;
     const std::optional<double> value = value_at(s.in(own));
     if (!value || s.range.holds(*value)) continue;
-    throw GeometryError(std::string(s.group) + "." + s.key + " must be from " + to_text(s.range.low) +
-                        " to " + to_text(s.range.high) + " " + s.unit +
-                        (std::isfinite(*value) ? ", but is " + to_text(*value, 3) : ", but is not a number") +
-                        "; correct it.");
+    const std::string name = std::string(s.group) + "." + s.key;
+    if (!std::isfinite(*value))
+      throw GeometryError(Message::of("%1 must be from %2 to %3 %4, but is not a number; correct it.", name,
+                                      number(s.range.low), number(s.range.high), unit_of(s)));
+    throw GeometryError(Message::of("%1 must be from %2 to %3 %4, but is %5; correct it.", name,
+                                    number(s.range.low), number(s.range.high), unit_of(s),
+                                    number(*value, 3)));
   }
   if (!forward && !canonical_label(entered.treatment.label))
-    throw GeometryError(
-        "treatment.label is \"" + entered.treatment.label +
-        "\", which is not a position of the 10-20, 10-10 or 10-5 system; write one such as F3.");
+    throw GeometryError(Message::of(
+        "treatment.label is \"%1\", which is not a position of the 10-20, 10-10 or 10-5 system; write one such as F3.",
+        entered.treatment.label));
 }
 
 }  // namespace scalpmark::geometry

@@ -19,25 +19,24 @@ PlanLine line_of(const char* name, const Tape& tape) {
   return {name, tape.line(), tape.length_mm()};
 }
 
-void warn_of_missing_marks(std::vector<std::string>& warnings, const std::string& where, const Placement& p) {
+void warn_of_missing_marks(std::vector<Message>& warnings, const Message& where, const Placement& p) {
   for (const MarkRule rule : all_mark_rules)
     if (!p.edge_mark.by(rule))
-      warnings.push_back(
-          "The edge mark of " + where + " by the " + name_of(rule) +
-          " rule falls off the head (over the face or past the skin's border), so it is left out.");
+      warnings.push_back(Message::of(
+          "The edge mark of %1 by the %2 rule falls off the head (over the face or past the skin's border), so it is left out.",
+          where, in_words(rule)));
 }
 
-void warn_of_tapes(std::vector<std::string>& warnings, const MeasuredTapes& entered,
-                   const TapeMeasures& own) {
-  const auto compare = [&](const char* name, const std::optional<double>& tape, double head) {
+void warn_of_tapes(std::vector<Message>& warnings, const MeasuredTapes& entered, const TapeMeasures& own) {
+  const auto compare = [&](const Message& name, const std::optional<double>& tape, double head) {
     if (tape && std::abs(*tape - head) > tape_difference_worth_saying_mm)
-      warnings.push_back(std::string("The ") + name + " tape was entered as " + to_text(*tape / 10) +
-                         " cm, but the head measures " + to_text(head / 10) +
-                         " cm; check the tape and the four points.");
+      warnings.push_back(Message::of(
+          "The %1 tape was entered as %2 cm, but the head measures %3 cm; check the tape and the four points.",
+          name, number(*tape / 10), number(head / 10)));
   };
-  compare("nasion-inion", entered.nasion_inion_mm, own.nasion_inion_mm);
-  compare("tragus-tragus", entered.tragus_tragus_mm, own.tragus_tragus_mm);
-  compare("circumference", entered.circumference_mm, own.circumference_mm);
+  compare(Message::of("nasion-inion"), entered.nasion_inion_mm, own.nasion_inion_mm);
+  compare(Message::of("tragus-tragus"), entered.tragus_tragus_mm, own.tragus_tragus_mm);
+  compare(Message::of("circumference"), entered.circumference_mm, own.circumference_mm);
 }
 
 /// Those that were asked for, in one go.
@@ -76,10 +75,10 @@ Plan solve(const Head& head, const Case& entered, TapeDistances tapes_wanted) {
   warn_of_tapes(plan.warnings, entered.tape_mm, plan.tapes);
 
   LaidSearch search = lay_search(head, entered, looked_up);
-  warn_of_missing_marks(plan.warnings, "the start", search.start.placement);
+  warn_of_missing_marks(plan.warnings, Message::of("the start"), search.start.placement);
   const SurfacePoint hotspot = search.coils[search.hotspot].pulse;
   LaidTreatment treatment = lay_treatment(head, entered, hotspot, looked_up);
-  warn_of_missing_marks(plan.warnings, "the treatment site", treatment.coil.placement);
+  warn_of_missing_marks(plan.warnings, Message::of("the treatment site"), treatment.coil.placement);
   measure_wanted(head, tapes_wanted, search, treatment);
   plan.treatment_alternatives = treatment_alternatives(head, entered, plan.landmarks, hotspot, treatment);
   add_lines(plan, head, entered, search.tapes, treatment.step);

@@ -1,7 +1,6 @@
 #include "geometry/plan/treatment.h"
 
 #include "geometry/base/error.h"
-#include "geometry/base/text.h"
 #include "geometry/head/face_region.h"
 #include "geometry/head/landmark_names.h"
 #include "geometry/head/on_head.h"
@@ -32,9 +31,11 @@ LaidTreatment lay_treatment(const Head& head, const Case& entered, const Surface
   }
   if (on_face(head, head.skin().position(site)))
     throw GeometryError(
-        label ? "The position " + label->name + " lies on the face of this head; choose another."
-              : "The treatment site, " + to_text(entered.treatment.distance_mm / 10) +
-                    " cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.");
+        label
+            ? Message::of("The position %1 lies on the face of this head; choose another.", label->name)
+            : Message::of(
+                  "The treatment site, %1 cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.",
+                  number(entered.treatment.distance_mm / 10)));
   t.coil = draw_and_lay(head, entered.coil, entered.treatment.drawn_by, t.side, site, tapes);
   // Here there are two marks on the skin, and the coil is turned until both fit; where none fits both, it is
   // laid over its edge mark at the angle entered.

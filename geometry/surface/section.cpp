@@ -133,9 +133,8 @@ Section follow_section(const Surface& skin, const SurfacePoint& start, const Vec
   section.points.push_back({start, from});
   auto exit = follower.first_exit(start, heading);
   if (exit.face < 0)
-    throw GeometryError(
-        "The skin is flat where a tape line should start, so the line has no direction; move the point "
-        "a little.");
+    throw GeometryError(Message::of(
+        "The skin is flat where a tape line should start, so the line has no direction; move the point a little."));
   const int first_face = exit.face;
   bool there = false;
   const auto append = [&](const SectionPoint& p) {

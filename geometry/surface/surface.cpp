@@ -64,11 +64,11 @@ std::vector<std::array<Neighbour, 3>> link_faces(const std::vector<Triangle>& tr
         if (o.other != e.other) continue;
         auto& here = neighbours[at(e.face)][at(e.edge)];
         if (here.face >= 0)
-          throw GeometryError(
-              "The surface has an edge shared by more than two triangles; repair the mesh first.");
+          throw GeometryError(Message::of(
+              "The surface has an edge shared by more than two triangles; repair the mesh first."));
         if (o.rising == e.rising)
-          throw GeometryError(
-              "The surface has neighbouring triangles that face opposite ways; repair the mesh first.");
+          throw GeometryError(Message::of(
+              "The surface has neighbouring triangles that face opposite ways; repair the mesh first."));
         here = {o.face, o.edge};
         neighbours[at(o.face)][at(o.edge)] = {e.face, e.edge};
       }
@@ -80,16 +80,17 @@ std::vector<std::array<Neighbour, 3>> link_faces(const std::vector<Triangle>& tr
 
 Surface::Surface(std::vector<Vector3d> vertices, std::vector<Triangle> triangles)
     : vertices_(std::make_shared<const std::vector<Vector3d>>(std::move(vertices))) {
-  if (triangles.empty()) throw GeometryError("The surface has no triangles.");
+  if (triangles.empty()) throw GeometryError(Message::of("The surface has no triangles."));
   const int count = static_cast<int>(vertices_->size());
   for (const auto& v : *vertices_)
-    if (!v.allFinite()) throw GeometryError("The surface has a coordinate that is not a number.");
+    if (!v.allFinite())
+      throw GeometryError(Message::of("The surface has a coordinate that is not a number."));
   for (const auto& t : triangles) {
     for (const int i : t)
       if (i < 0 || i >= count)
-        throw GeometryError("The surface has a triangle with a corner that does not exist.");
+        throw GeometryError(Message::of("The surface has a triangle with a corner that does not exist."));
     if (t[0] == t[1] || t[1] == t[2] || t[2] == t[0])
-      throw GeometryError("The surface has a triangle that uses one corner twice.");
+      throw GeometryError(Message::of("The surface has a triangle that uses one corner twice."));
   }
   auto topology = std::make_shared<Topology>();
   topology->neighbours = link_faces(triangles, count);
@@ -136,9 +137,10 @@ Surface::Surface(std::vector<Vector3d> vertices, std::shared_ptr<const Topology>
 
 Surface Surface::moved(std::vector<Vector3d> vertices) const {
   if (vertices.size() != vertices_->size())
-    throw GeometryError("A moved surface must keep its number of vertices.");
+    throw GeometryError(Message::of("A moved surface must keep its number of vertices."));
   for (const auto& v : vertices)
-    if (!v.allFinite()) throw GeometryError("The moved surface has a coordinate that is not a number.");
+    if (!v.allFinite())
+      throw GeometryError(Message::of("The moved surface has a coordinate that is not a number."));
   return {std::move(vertices), topology_};
 }
 
@@ -297,8 +299,8 @@ static const Tree& tree_of(const Surface& skin, std::once_flag& once, Tree& tree
 
 SurfacePoint Surface::closest(const Vector3d& query) const {
   if (!query.allFinite())
-    throw GeometryError(
-        "A place to be found on the skin has a coordinate that is not a number; give all three.");
+    throw GeometryError(Message::of(
+        "A place to be found on the skin has a coordinate that is not a number; give all three."));
   ClosestSearch search{*this, query, std::numeric_limits<double>::infinity(), {}};
   Eigen::BVMinimize(tree_of(*this, lazy_->tree_once, lazy_->tree), search);
   return search.point;

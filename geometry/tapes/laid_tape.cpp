@@ -24,7 +24,7 @@ constexpr double stretch_mm =
 std::optional<LaidTape> lay_tape(const Surface& skin, const SurfacePoint& start, const Vector3d& heading,
                                  double length_mm) {
   if (!std::isfinite(length_mm) || length_mm < 0)
-    throw GeometryError("A tape's length must be a number from 0 up.");
+    throw GeometryError(Message::of("A tape's length must be a number from 0 up."));
   LaidTape tape{start, skin.position(start), {skin.position(start)}};
   const int stretches = std::max(1, static_cast<int>(std::ceil(length_mm / stretch_mm)));
   const double step_mm = length_mm / stretches;

@@ -125,7 +125,8 @@ Tape Tape::over(const Surface& skin, const SurfacePoint& a, const SurfacePoint& 
   const Vector3d n = (middle - from).cross(to - from);
   // Under a hundredth of a degree off a line, the plane would be rounding.
   if (!(n.norm() > 1e-4 * (middle - from).norm() * (to - from).norm()))
-    throw GeometryError("A tape needs a third point beside its two ends; the three points lie in one line.");
+    throw GeometryError(
+        Message::of("A tape needs a third point beside its two ends; the three points lie in one line."));
   const Vector3d normal = n.normalized();
   std::vector<SectionPoint> best;
   double best_distance = std::numeric_limits<double>::infinity();
@@ -141,9 +142,8 @@ Tape Tape::over(const Surface& skin, const SurfacePoint& a, const SurfacePoint& 
     if (best_distance < over_tolerance_mm) break;
   }
   if (best.empty() || best_distance > beside_third_point_mm)
-    throw GeometryError(
-        "The skin has no unbroken line for a tape between two of the points; the surface ends or has a "
-        "hole there.");
+    throw GeometryError(Message::of(
+        "The skin has no unbroken line for a tape between two of the points; the surface ends or has a hole there."));
   auto touching = taut_between(best, normal, middle);
   return {skin, std::move(best), std::move(touching)};
 }
@@ -182,7 +182,7 @@ Tape Tape::along(const Surface& skin, const SurfacePoint& start, const Vector3d&
       return {skin, std::move(points), string.touching()};
     }
     if (section.reached_border || section.closed)
-      throw GeometryError("The skin ends before the tape does; shorten the distance.");
+      throw GeometryError(Message::of("The skin ends before the tape does; shorten the distance."));
     reach_mm *= 2;
   }
 }

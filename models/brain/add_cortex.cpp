@@ -1,26 +1,24 @@
 #include "models/brain/add_cortex.h"
 
 #include "geometry/base/error.h"
-#include "geometry/base/text.h"
 #include "models/files/error.h"
 
 namespace scalpmark::models {
-
-using geometry::to_text;
 
 void add_cortex(LoadedHead& loaded, const TemplateFiles& files, const Progress& progress) {
   try {
     const auto brain = load_template_brain(files, progress);
     const auto cortex = std::make_shared<const geometry::Cortex>(brain, loaded.head);
     if (cortex->pushed_mm() > 0)
-      loaded.notes.push_back("The template's brain was pushed in by up to " + to_text(cortex->pushed_mm()) +
-                             " mm over " + to_text(100 * cortex->pushed_share()) + " % of it, to stay " +
-                             to_text(geometry::Cortex::nearest_to_skin_mm) + " mm under the skin.");
+      loaded.notes.push_back(Message::of(
+          "The template's brain was pushed in by up to %1 mm over %2 % of it, to stay %3 mm under the skin.",
+          geometry::number(cortex->pushed_mm()), geometry::number(100 * cortex->pushed_share()),
+          geometry::number(geometry::Cortex::nearest_to_skin_mm)));
     loaded.cortex = cortex;
   } catch (const ModelError& error) {
-    loaded.notes.emplace_back(error.what());
+    loaded.notes.push_back(error.message());
   } catch (const geometry::GeometryError& error) {
-    loaded.notes.emplace_back(error.what());
+    loaded.notes.push_back(error.message());
   }
 }
 

@@ -88,7 +88,8 @@ std::vector<std::string> gyrus_names(const std::string& text, const std::string&
     names[static_cast<std::size_t>(number)] = in_words(region);
     any = true;
   }
-  if (!any) throw ModelError(name + " names no regions; install the package it came with again.");
+  if (!any)
+    throw ModelError(Message::of("%1 names no regions; install the package it came with again.", name));
   return names;
 }
 

@@ -54,8 +54,9 @@ std::uint64_t key_of(const Names& names) {
   for (const fs::path& file : names.all()) {
     std::error_code ignored;
     if (!fs::exists(file, ignored))
-      throw ModelError("The brain under the skin is left out, because " + file.string() +
-                       " is missing; install the Debian package mricron-data to see it.");
+      throw ModelError(Message::of(
+          "The brain under the skin is left out, because %1 is missing; install the Debian package mricron-data to see it.",
+          file.string()));
     for (const char c : read_whole(file, largest_file)) {
       key ^= static_cast<unsigned char>(c);
       key *= 0x100000001b3ULL;
@@ -74,7 +75,8 @@ geometry::Surface brain_surface(const fs::path& file, const Progress& progress) 
   std::copy_if(brain.value.begin(), brain.value.end(), std::back_inserter(tissue),
                [](float v) { return v > 0; });
   if (tissue.empty())
-    throw ModelError(file.string() + " holds no brain; install the package mricron-data again.");
+    throw ModelError(
+        Message::of("%1 holds no brain; install the package mricron-data again.", file.string()));
   const auto middle = tissue.begin() + static_cast<std::ptrdiff_t>(tissue.size() / 2);
   std::nth_element(tissue.begin(), middle, tissue.end());
   const auto fluid = static_cast<float>(fluid_share * static_cast<double>(*middle));
@@ -95,16 +97,17 @@ Atlas atlas_of(const fs::path& file, std::vector<std::string> names) {
   for_voxels([&](const std::array<int, 3>& at, float v) {
     if (v == 0.0F) return;
     if (!(v > 0 && v < 256) || v != std::floor(v))
-      throw ModelError(file.string() +
-                       " holds a voxel that is no region's number; install the package mricron-data "
-                       "again.");
+      throw ModelError(
+          Message::of("%1 holds a voxel that is no region's number; install the package mricron-data again.",
+                      file.string()));
     for (std::size_t a = 0; a < 3; ++a) {
       low[a] = std::min(low[a], at[a]);
       high[a] = std::max(high[a], at[a]);
     }
   });
   if (high[0] < 0)
-    throw ModelError(file.string() + " holds no region; install the package mricron-data again.");
+    throw ModelError(
+        Message::of("%1 holds no region; install the package mricron-data again.", file.string()));
   Atlas atlas;
   for (std::size_t a = 0; a < 3; ++a) atlas.size[a] = high[a] - low[a] + 1;
   Eigen::Affine3d to_mm(volume.world);
@@ -128,25 +131,26 @@ std::vector<std::string> area_names() {
 }
 
 TemplateBrain make(const Names& names, const Progress& progress) {
-  const auto part = [&](const char* what, double from, double to) -> Progress {
-    return [&progress, what, from, to](const std::string&, double fraction) {
+  const auto part = [&](const Message& what, double from, double to) -> Progress {
+    return [&progress, what, from, to](const Message&, double fraction) {
       if (progress) progress(what, from + (to - from) * fraction);
     };
   };
-  geometry::Surface brain = brain_surface(names.brain, part("Making the template's brain, once", 0, 0.45));
+  geometry::Surface brain =
+      brain_surface(names.brain, part(Message::of("Making the template's brain, once"), 0, 0.45));
   std::vector<TemplateBrain::Position> positions;
   {
-    const Progress tell = part("Measuring the template's head, once", 0.45, 0.9);
+    const Progress tell = part(Message::of("Measuring the template's head, once"), 0.45, 0.9);
     const geometry::Head head(read_mri(names.head, tell).skin, head_points);
     for (const auto& l : geometry::landmarks(head, geometry::LandmarkSystem::ten_ten))
       positions.push_back({l.name, l.at});
   }
-  const Progress tell = part("Reading the regions of the brain, once", 0.9, 1);
-  tell("", 0);
+  const Progress tell = part(Message::of("Reading the regions of the brain, once"), 0.9, 1);
+  tell({}, 0);
   Atlas areas = atlas_of(names.areas, area_names());
   Atlas gyri = atlas_of(names.gyri,
                         gyrus_names(read_whole(names.gyrus_text, largest_file), names.gyrus_text.string()));
-  tell("", 1);
+  tell({}, 1);
   return {std::move(brain), std::move(positions), std::move(areas), std::move(gyri)};
 }
 
@@ -187,8 +191,9 @@ std::shared_ptr<const TemplateBrain> load_template_brain(const TemplateFiles& fi
     write_template_cache(files.cache, key, brain);
     return remember(std::move(brain));
   } catch (const geometry::GeometryError& error) {
-    throw ModelError("The template's head in " + files.folder.string() + " cannot be measured (" +
-                     error.what() + "); install the package mricron-data again.");
+    throw ModelError(Message::of(
+        "The template's head in %1 cannot be measured (%2); install the package mricron-data again.",
+        files.folder.string(), error.message()));
   }
 }
 

@@ -27,7 +27,7 @@ template <class Value, std::size_t count>
 std::string name_of(Value value, const std::array<Choice<Value>, count>& choices) {
   for (const auto& choice : choices)
     if (choice.value == value) return std::string(choice.name);
-  throw ModelError("The head of the case is none of the kinds known; choose it again.");
+  throw ModelError(Message::of("The head of the case is none of the kinds known; choose it again."));
 }
 
 HeadSource read_head(const JsonGroup& top) {
@@ -38,18 +38,19 @@ HeadSource read_head(const JsonGroup& top) {
   group.choice("kind", head_kinds, head.kind);
   if (head.kind == HeadKind::generic) {
     for (const char* key : {"file", "unit", "nasion", "inion", "left_tragus", "right_tragus"})
-      if (group.has(key)) group.refuse(key, "does not go with the generic head, which has its own");
+      if (group.has(key))
+        group.refuse(key, Message::of("does not go with the generic head, which has its own"));
     return head;
   }
   group.require({"file", "nasion", "inion", "left_tragus", "right_tragus"});
   std::string file;
   group.text("file", file, longest_path);
   if (file.empty() || file.find('\0') != std::string::npos)
-    group.refuse("file", "must be the name of a file, but is " + group.shown("file"));
+    group.refuse("file", Message::of("must be the name of a file, but is %1", group.shown("file")));
   head.file = file;
   if (group.has("unit")) {
     if (head.kind == HeadKind::mri)
-      group.refuse("unit", "does not go with an mri head, whose file says its own");
+      group.refuse("unit", Message::of("does not go with an mri head, whose file says its own"));
     Unit unit = Unit::millimetre;
     group.choice("unit", units, unit);
     head.unit = unit;
@@ -68,9 +69,8 @@ ordered_json head_json(const HeadSource& head) {
   out["kind"] = name_of(head.kind, head_kinds);
   if (head.kind == HeadKind::generic) return out;
   if (!head.fiducials)
-    throw ModelError(
-        "The head of the case has no nasion, inion and tragi yet, so the case cannot be kept; place them "
-        "first.");
+    throw ModelError(Message::of(
+        "The head of the case has no nasion, inion and tragi yet, so the case cannot be kept; place them first."));
   out["file"] = head.file.string();
   if (head.unit && head.kind == HeadKind::mesh) out["unit"] = name_of(*head.unit, units);
   const auto point = [](const Eigen::Vector3d& p) { return ordered_json{p.x(), p.y(), p.z()}; };
@@ -95,7 +95,7 @@ fs::path folder_of(const fs::path& file) {
 CaseFile default_case() {
   for (const EmbeddedFile& file : embedded_files()) {
     if (file.name != "data/protocols/default.json") continue;
-    const JsonSource source{std::string(file.name), "protocol"};
+    const JsonSource source{std::string(file.name), Message::of("protocol")};
     const nlohmann::json parsed = parse_strict(file.text, source);
     const int version = require_format(parsed, source, "scalpmark-protocol", 2);
     const JsonGroup top(
@@ -106,7 +106,7 @@ CaseFile default_case() {
     read_settings(top, version, kept.entered);
     return kept;
   }
-  throw ModelError("The default protocol is missing from this program; install it again.");
+  throw ModelError(Message::of("The default protocol is missing from this program; install it again."));
 }
 
 CaseFile read_case(const fs::path& file) {
@@ -114,7 +114,7 @@ CaseFile read_case(const fs::path& file) {
 }
 
 CaseFile parse_case(const std::string& text, const fs::path& folder, const std::string& name) {
-  const JsonSource source{name, "case"};
+  const JsonSource source{name, Message::of("case")};
   const nlohmann::json parsed = parse_strict(text, source);
   const int version = require_format(parsed, source, "scalpmark-case", newest_version);
   const JsonGroup top(parsed, source,
@@ -127,9 +127,9 @@ CaseFile parse_case(const std::string& text, const fs::path& folder, const std::
   top.text("label", kept.entered.label);
   read_settings(top, version, kept.entered);
   if (version == 1)
-    kept.notes.push_back(std::string("The case was written as version 1, with one marking rule (") +
-                         geometry::name_of(kept.entered.coil.laid_by) +
-                         "): it is taken for drawing the marks and for laying the coil alike.");
+    kept.notes.push_back(Message::of(
+        "The case was written as version 1, with one marking rule (%1): it is taken for drawing the marks and for laying the coil alike.",
+        in_words(kept.entered.coil.laid_by)));
   return kept;
 }
 

@@ -14,7 +14,7 @@ struct CaseFile {
   HeadSource head;
   geometry::Case entered;
   std::filesystem::path folder;    ///< relative paths start here
-  std::vector<std::string> notes;  ///< what was assumed in reading it, one sentence each
+  std::vector<geometry::Message> notes;  ///< what was assumed in reading it, one sentence each
 };
 
 /// The case everyone starts from: generic head, default protocol (models/data/protocols/default.json,

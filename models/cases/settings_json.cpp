@@ -15,9 +15,9 @@ constexpr std::array<Choice<g::Side>, 2> sides{{{"left", g::Side::left}, {"right
 constexpr std::array<Choice<g::GridOn>, 2> grids{
     {{"edge_marks", g::GridOn::edge_marks}, {"pulse_points", g::GridOn::pulse_points}}};
 constexpr std::array<Choice<g::MarkRule>, 3> mark_rules{
-    {{g::name_of(g::MarkRule::tape), g::MarkRule::tape},
-     {g::name_of(g::MarkRule::drop), g::MarkRule::drop},
-     {g::name_of(g::MarkRule::nearest), g::MarkRule::nearest}}};
+    {{g::key_of(g::MarkRule::tape), g::MarkRule::tape},
+     {g::key_of(g::MarkRule::drop), g::MarkRule::drop},
+     {g::key_of(g::MarkRule::nearest), g::MarkRule::nearest}}};
 constexpr std::array<Choice<g::TreatmentRule>, 2> treatment_rules{
     {{"forward", g::TreatmentRule::forward}, {"landmark", g::TreatmentRule::landmark}}};
 
@@ -25,7 +25,7 @@ template <class Value, std::size_t count>
 std::string_view name_of(Value value, const std::array<Choice<Value>, count>& choices) {
   for (const auto& choice : choices)
     if (choice.value == value) return choice.name;
-  throw ModelError("A setting to be written is none of its choices; set it again.");
+  throw ModelError(Message::of("A setting to be written is none of its choices; set it again."));
 }
 
 /// The numbers of a group, each as the list of settings says.
@@ -34,10 +34,10 @@ void read_numbers(const JsonGroup& group, std::string_view name, g::Case& entere
     if (s.group != name || !group.has(s.key)) continue;
     const auto place = s.in(entered);
     if (const auto* number = std::get_if<double*>(&place)) {
-      group.number(s.key, s.range, s.unit, **number);
+      group.number(s.key, s.range, g::unit_of(s), **number);
     } else if (const auto* maybe = std::get_if<std::optional<double>*>(&place)) {
       double mm = 0;
-      group.number(s.key, s.range, s.unit, mm);
+      group.number(s.key, s.range, g::unit_of(s), mm);
       **maybe = mm;
     } else {
       group.whole_number(s.key, s.range, **std::get_if<int*>(&place));
@@ -80,7 +80,8 @@ void read_coil(const JsonGroup& top, int version, g::Case& entered) {
     } catch (const ModelError&) {
       std::string known;
       for (const auto& shipped : coils()) known += (known.empty() ? "" : ", ") + shipped.model;
-      group.refuse("model", "must be a coil that ships (" + known + "), but is " + group.shown("model"));
+      group.refuse("model",
+                   Message::of("must be a coil that ships (%1), but is %2", known, group.shown("model")));
     }
   }
   read_numbers(group, "coil", entered);
@@ -100,18 +101,20 @@ void read_treatment(const JsonGroup& top, int version, g::Case& entered) {
   g::TreatmentSettings& treatment = entered.treatment;
   group.choice("rule", treatment_rules, treatment.rule);
   if (treatment.rule == g::TreatmentRule::forward) {
-    if (group.has("label")) group.refuse("label", "belongs to the rule landmark, but the rule is forward");
+    if (group.has("label"))
+      group.refuse("label", Message::of("belongs to the rule landmark, but the rule is forward"));
     read_numbers(group, "treatment", entered);
     return;
   }
   if (group.has("distance_mm"))
-    group.refuse("distance_mm", "belongs to the rule forward, but the rule is landmark");
+    group.refuse("distance_mm", Message::of("belongs to the rule forward, but the rule is landmark"));
   group.require({"label"});
   group.text("label", treatment.label);
   const auto label = g::canonical_label(treatment.label);
   if (!label)
-    group.refuse("label", "must be a position of the 10-20, 10-10 or 10-5 system such as F3, but is " +
-                              group.shown("label"));
+    group.refuse("label",
+                 Message::of("must be a position of the 10-20, 10-10 or 10-5 system such as F3, but is %1",
+                             group.shown("label")));
   treatment.label = *label;
 }
 
@@ -148,10 +151,10 @@ void write_settings(const g::Case& entered, nlohmann::ordered_json& top) {
   top["side"] = name_of(entered.side, sides);
   write_numbers(entered, "search", top["search"]);
   top["search"]["grid_on"] = name_of(entered.search.grid_on, grids);
-  top["search"]["drawn_by"] = g::name_of(entered.search.drawn_by);
+  top["search"]["drawn_by"] = g::key_of(entered.search.drawn_by);
   top["coil"]["model"] = entered.coil.model.model;
   write_numbers(entered, "coil", top["coil"]);
-  top["coil"]["laid_by"] = g::name_of(entered.coil.laid_by);
+  top["coil"]["laid_by"] = g::key_of(entered.coil.laid_by);
   write_numbers(entered, "hotspot", top["hotspot"]);
   auto& treatment = top["treatment"];
   treatment["rule"] = name_of(entered.treatment.rule, treatment_rules);
@@ -159,7 +162,7 @@ void write_settings(const g::Case& entered, nlohmann::ordered_json& top) {
     write_numbers(entered, "treatment", treatment);
   else
     treatment["label"] = entered.treatment.label;
-  treatment["drawn_by"] = g::name_of(entered.treatment.drawn_by);
+  treatment["drawn_by"] = g::key_of(entered.treatment.drawn_by);
   // Defaults that come from the literature may be bettered; a case keeps only what its user changed.
   if (!(entered.errors == g::HandErrors{})) top["errors"] = errors_json(entered.errors);
 }

@@ -65,14 +65,14 @@ geometry::CoilPart read_part(const JsonGroup& group) {
   group.text("name", part.name);
   std::string source;
   group.text("source", source, longest_source);
-  group.number("bottom_mm", height_mm, "mm over the flat face", part.bottom_mm);
-  group.number("top_mm", height_mm, "mm over the flat face", part.top_mm);
-  if (!(part.top_mm > part.bottom_mm)) group.refuse("top_mm", "must be more than bottom_mm");
-  group.number("bend_deg", bend_deg, "degrees", part.bend_deg);
+  group.number("bottom_mm", height_mm, Message::of("mm over the flat face"), part.bottom_mm);
+  group.number("top_mm", height_mm, Message::of("mm over the flat face"), part.top_mm);
+  if (!(part.top_mm > part.bottom_mm)) group.refuse("top_mm", Message::of("must be more than bottom_mm"));
+  group.number("bend_deg", bend_deg, Message::of("degrees"), part.bend_deg);
   group.pairs("outline", place_mm, part.outline);
-  if (part.outline.size() < 3) group.refuse("outline", "must have at least three points");
-  if (crosses_itself(part.outline)) group.refuse("outline", "must not cross or touch itself");
-  if (!(signed_area(part.outline) > 0)) group.refuse("outline", "must run counter-clockwise");
+  if (part.outline.size() < 3) group.refuse("outline", Message::of("must have at least three points"));
+  if (crosses_itself(part.outline)) group.refuse("outline", Message::of("must not cross or touch itself"));
+  if (!(signed_area(part.outline) > 0)) group.refuse("outline", Message::of("must run counter-clockwise"));
   return part;
 }
 
@@ -82,18 +82,19 @@ geometry::Winding read_winding(const JsonGroup& group) {
   std::string source;
   group.text("source", source, longest_source);
   group.pair("centre", place_mm, winding.centre);
-  group.number("inner_mm", diameter_mm, "mm", winding.inner_mm);
-  group.number("outer_mm", diameter_mm, "mm", winding.outer_mm);
-  if (!(winding.outer_mm > winding.inner_mm)) group.refuse("outer_mm", "must be more than inner_mm");
+  group.number("inner_mm", diameter_mm, Message::of("mm"), winding.inner_mm);
+  group.number("outer_mm", diameter_mm, Message::of("mm"), winding.outer_mm);
+  if (!(winding.outer_mm > winding.inner_mm))
+    group.refuse("outer_mm", Message::of("must be more than inner_mm"));
   group.whole_number("turns", turn_count, winding.turns);
-  group.number("bend_deg", bend_deg, "degrees", winding.bend_deg);
+  group.number("bend_deg", bend_deg, Message::of("degrees"), winding.bend_deg);
   return winding;
 }
 
 }  // namespace
 
 geometry::Coil parse_coil(std::string_view text, const std::string& name) {
-  const JsonSource source{name, "coil"};
+  const JsonSource source{name, Message::of("coil")};
   const nlohmann::json parsed = parse_strict(text, source);
   require_format(parsed, source, "scalpmark-coil", 1);
   const JsonGroup top(parsed, source,
@@ -107,18 +108,19 @@ geometry::Coil parse_coil(std::string_view text, const std::string& name) {
   top.text("title", coil.title);
   top.text("note", coil.note);
   top.text("source", from, longest_source);
-  top.number("contact_patch_mm", patch_mm, "mm", coil.contact_patch_mm);
-  top.number("centre_to_edge_mm", geometry::ranges::centre_to_edge_mm, "mm", coil.centre_to_edge_mm);
+  top.number("contact_patch_mm", patch_mm, Message::of("mm"), coil.contact_patch_mm);
+  top.number("centre_to_edge_mm", geometry::ranges::centre_to_edge_mm, Message::of("mm"),
+             coil.centre_to_edge_mm);
   const JsonGroup mark = top.group("front_mark", {"source", "centre", "length_mm"});
   mark.require({"centre", "length_mm"});
   mark.text("source", from, longest_source);
   coil.front_mark.emplace();
   mark.pair("centre", place_mm, coil.front_mark->centre);
-  mark.number("length_mm", diameter_mm, "mm", coil.front_mark->length_mm);
+  mark.number("length_mm", diameter_mm, Message::of("mm"), coil.front_mark->length_mm);
   for (const JsonGroup& part :
        top.groups("parts", {"name", "source", "bottom_mm", "top_mm", "bend_deg", "outline"}))
     coil.parts.push_back(read_part(part));
-  if (coil.parts.empty()) top.refuse("parts", "must list at least one part");
+  if (coil.parts.empty()) top.refuse("parts", Message::of("must list at least one part"));
   for (const JsonGroup& winding :
        top.groups("windings", {"source", "centre", "inner_mm", "outer_mm", "turns", "bend_deg"}))
     coil.windings.push_back(read_winding(winding));

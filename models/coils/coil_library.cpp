@@ -24,8 +24,8 @@ const geometry::Coil& coil(const std::string& model) {
   if (found != coils().end()) return *found;
   std::string known;
   for (const auto& c : coils()) known += (known.empty() ? "" : ", ") + c.model;
-  throw ModelError("The coil \"" + model + "\" does not ship with this program; choose one of: " + known +
-                   ".");
+  throw ModelError(
+      Message::of("The coil \"%1\" does not ship with this program; choose one of: %2.", model, known));
 }
 
 }  // namespace scalpmark::models

@@ -1,15 +1,15 @@
 #pragma once
 
-#include <stdexcept>
-#include <string>
+#include "geometry/base/error.h"
 
 namespace scalpmark::models {
 
-/// The one exception of this module. what() is a sentence fit to show a technician: what is wrong, where
-/// (file, key), what to do.
-class ModelError : public std::runtime_error {
+using geometry::Message;
+
+/// The one exception of this module: what is wrong, where (file, key), what to do.
+class ModelError : public geometry::Refusal {
 public:
-  explicit ModelError(const std::string& sentence) : std::runtime_error(sentence) {}
+  using Refusal::Refusal;
 };
 
 }  // namespace scalpmark::models

@@ -19,36 +19,36 @@ namespace fs = std::filesystem;
 namespace {
 
 /// What went wrong, in words that say what to do.
-std::string why(int error) {
+Message why(int error) {
   switch (error) {
     case ENOENT:
-      return "there is no such folder; check the name.";
+      return Message::of("there is no such folder; check the name.");
     case ENOTDIR:
-      return "a part of its path is not a folder; check the name.";
+      return Message::of("a part of its path is not a folder; check the name.");
     case EACCES:
     case EPERM:
-      return "that is not allowed; check who may read and write there.";
+      return Message::of("that is not allowed; check who may read and write there.");
     case EROFS:
-      return "the disk can only be read; choose another place.";
+      return Message::of("the disk can only be read; choose another place.");
     case ENOSPC:
     case EDQUOT:
-      return "the disk is full; make room and try again.";
+      return Message::of("the disk is full; make room and try again.");
     case EFBIG:
-      return "the file would be larger than allowed; choose another place.";
+      return Message::of("the file would be larger than allowed; choose another place.");
     case ENAMETOOLONG:
-      return "the name is too long; shorten it.";
+      return Message::of("the name is too long; shorten it.");
     case ELOOP:
-      return "its links lead in a circle; choose another place.";
+      return Message::of("its links lead in a circle; choose another place.");
     case EMFILE:
     case ENFILE:
-      return "too many files are open; close some programs and try again.";
+      return Message::of("too many files are open; close some programs and try again.");
     default:
-      return std::system_category().message(error) + "; try another place.";
+      return Message::of("%1; try another place.", std::system_category().message(error));
   }
 }
 
 [[noreturn]] void cannot_write(const fs::path& file, int error) {
-  throw ModelError(file.string() + " cannot be written: " + why(error));
+  throw ModelError(Message::of("%1 cannot be written: %2", file.string(), why(error)));
 }
 
 class Descriptor {
@@ -104,15 +104,15 @@ private:
 /// Where the bytes go: through links, so that a link stays a link. Refuses what is not a plain file.
 fs::path target_of(const fs::path& file) {
   if (file.empty() || !file.has_filename())
-    throw ModelError("\"" + file.string() + "\" is not the name of a file; choose a name.");
+    throw ModelError(Message::of("\"%1\" is not the name of a file; choose a name.", file.string()));
   std::error_code error;
   const fs::file_status status = fs::status(file, error);
   if (status.type() == fs::file_type::not_found) return file;
   if (status.type() == fs::file_type::none) cannot_write(file, error.value());
   if (fs::is_directory(status))
-    throw ModelError(file.string() + " is a folder; choose the name of a file in it.");
+    throw ModelError(Message::of("%1 is a folder; choose the name of a file in it.", file.string()));
   if (!fs::is_regular_file(status))
-    throw ModelError(file.string() + " is not a plain file; choose another name.");
+    throw ModelError(Message::of("%1 is not a plain file; choose another name.", file.string()));
   if (::access(file.c_str(), W_OK) != 0) cannot_write(file, errno);
   fs::path target = fs::canonical(file, error);
   if (error) cannot_write(file, error.value());
@@ -157,17 +157,20 @@ std::string read_whole(const fs::path& file, std::size_t limit) {
   // Without O_NONBLOCK, opening a pipe would wait for a writer for ever.
   const Descriptor opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
   if (opened.number() < 0) {
-    if (errno == ENOENT) throw ModelError(file.string() + " does not exist; check the name.");
-    throw ModelError(file.string() + " cannot be opened: " + why(errno));
+    if (errno == ENOENT) throw ModelError(Message::of("%1 does not exist; check the name.", file.string()));
+    throw ModelError(Message::of("%1 cannot be opened: %2", file.string(), why(errno)));
   }
   struct stat status {};
   if (::fstat(opened.number(), &status) != 0)
-    throw ModelError(file.string() + " cannot be read: " + why(errno));
-  if (S_ISDIR(status.st_mode)) throw ModelError(file.string() + " is a folder; choose a file in it.");
-  if (!S_ISREG(status.st_mode)) throw ModelError(file.string() + " is not a plain file; choose another one.");
+    throw ModelError(Message::of("%1 cannot be read: %2", file.string(), why(errno)));
+  if (S_ISDIR(status.st_mode))
+    throw ModelError(Message::of("%1 is a folder; choose a file in it.", file.string()));
+  if (!S_ISREG(status.st_mode))
+    throw ModelError(Message::of("%1 is not a plain file; choose another one.", file.string()));
   const auto too_long = [&] {
-    return ModelError(file.string() + " is larger than " + std::to_string(limit) +
-                      " bytes, which is the most that is read; choose another file.");
+    return ModelError(
+        Message::of("%1 is larger than %2 bytes, which is the most that is read; choose another file.",
+                    file.string(), limit));
   };
   if (static_cast<std::uintmax_t>(status.st_size) > limit) throw too_long();
 
@@ -178,7 +181,7 @@ std::string read_whole(const fs::path& file, std::size_t limit) {
     if (got == bytes.size()) bytes.resize(2 * bytes.size());
     const ssize_t count = ::read(opened.number(), bytes.data() + got, bytes.size() - got);
     if (count < 0 && errno == EINTR) continue;
-    if (count < 0) throw ModelError(file.string() + " cannot be read: " + why(errno));
+    if (count < 0) throw ModelError(Message::of("%1 cannot be read: %2", file.string(), why(errno)));
     if (count == 0) break;
     got += static_cast<std::size_t>(count);
     if (got > limit) throw too_long();

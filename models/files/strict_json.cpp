@@ -3,13 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "geometry/base/text.h"
 #include "models/files/error.h"
 
 namespace scalpmark::models {
 
 using geometry::Range;
-using geometry::to_text;
 using nlohmann::json;
 
 namespace {
@@ -24,13 +22,12 @@ std::string cut(std::string text, std::size_t bytes) {
   return text.substr(0, bytes) + "...";
 }
 
-std::string shown_value(const json& value) {
-  if (value.is_object()) return "a group { }";
-  if (value.is_array()) return "a list of " + std::to_string(value.size());
-  if (!value.is_string()) return value.dump();
+Message shown_value(const json& value) {
+  if (value.is_object()) return Message::of("a group { }");
+  if (value.is_array()) return Message::of("a list of %1", value.size());
+  if (!value.is_string()) return Message::verbatim(value.dump());
   // Escapes keep line ends and the like out of the sentence.
-  std::string text = json(cut(value.get<std::string>(), longest_shown)).dump();
-  return text;
+  return Message::verbatim(json(cut(value.get<std::string>(), longest_shown)).dump());
 }
 
 /// Builds the tree while text is read. Not recursive, so that depth is refused long before it hurts.
@@ -50,9 +47,9 @@ public:
   bool start_array(std::size_t) override { return open(json::array()); }
   bool key(string_t& name) override {
     if (stack_.back()->contains(name))
-      throw ModelError(source_.name + ": the key " + shown_value(name) +
-                       " is given twice in the same group; keep one and read the " + source_.kind +
-                       " again.");
+      throw ModelError(
+          Message::of("%1: the key %2 is given twice in the same group; keep one and read the %3 again.",
+                      source_.name, shown_value(name), source_.kind));
     key_ = std::move(name);
     return true;
   }
@@ -63,22 +60,26 @@ public:
     const std::string message = error.what();
     const auto says = [&](const char* words) { return message.find(words) != std::string::npos; };
     if (text_.find_first_not_of(" \t\r\n") == std::string_view::npos)
-      throw ModelError(source_.name + " is empty; choose a " + source_.kind + " file.");
-    const std::string again = "; correct it and read the " + source_.kind + " again.";
+      throw ModelError(Message::of("%1 is empty; choose a %2 file.", source_.name, source_.kind));
     const std::size_t at = std::min(position == 0 ? 0 : position - 1, text_.size());
     const std::string_view before = text_.substr(0, at);
     const std::size_t line_start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
-    const std::string where = "line " + std::to_string(std::count(before.begin(), before.end(), '\n') + 1) +
-                              ", column " + std::to_string(at - line_start + 1);
+    const Message where = Message::of(
+        "line %1, column %2", std::count(before.begin(), before.end(), '\n') + 1, at - line_start + 1);
     if (error.id == 406)
-      throw ModelError(source_.name + ": the number " + cut(token, longest_shown) + " at " + where +
-                       " is too large" + again);
+      throw ModelError(Message::of("%1: the number %2 at %3 is too large; correct it and read the %4 again.",
+                                   source_.name, cut(token, longest_shown), where, source_.kind));
     if (says("UTF-8"))
-      throw ModelError(source_.name + " is not JSON: the text at " + where + " is not UTF-8" + again);
+      throw ModelError(
+          Message::of("%1 is not JSON: the text at %2 is not UTF-8; correct it and read the %3 again.",
+                      source_.name, where, source_.kind));
     if (says("unexpected end of input") || at >= text_.size())
-      throw ModelError(source_.name + " is not JSON: it ends too early, at " + where + again);
-    throw ModelError(source_.name + " is not JSON: what stands at " + where + " does not belong there" +
-                     again);
+      throw ModelError(
+          Message::of("%1 is not JSON: it ends too early, at %2; correct it and read the %3 again.",
+                      source_.name, where, source_.kind));
+    throw ModelError(Message::of(
+        "%1 is not JSON: what stands at %2 does not belong there; correct it and read the %3 again.",
+        source_.name, where, source_.kind));
   }
 
 private:
@@ -88,8 +89,8 @@ private:
   }
   bool open(json&& container) {
     if (stack_.size() >= deepest)
-      throw ModelError(source_.name + " is nested deeper than " + std::to_string(deepest) +
-                       " levels, which no " + source_.kind + " is; choose another file.");
+      throw ModelError(Message::of("%1 is nested deeper than %2 levels, which no %3 is; choose another file.",
+                                   source_.name, deepest, source_.kind));
     stack_.push_back(place(std::move(container)));
     return true;
   }
@@ -119,13 +120,20 @@ private:
   std::string key_;
 };
 
-std::string name_list(std::span<const std::string_view> names, const char* last_word) {
+std::string with_commas(std::span<const std::string_view> names) {
   std::string text;
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    if (i > 0) text += i + 1 == names.size() ? std::string(" ") + last_word + " " : ", ";
-    text += names[i];
-  }
+  for (const auto name : names) text += (text.empty() ? "" : ", ") + std::string(name);
   return text;
+}
+
+Message all_of(std::span<const std::string_view> names) {
+  if (names.size() < 2) return Message::verbatim(with_commas(names));
+  return Message::of("%1 and %2", with_commas(names.first(names.size() - 1)), names.back());
+}
+
+Message one_of(std::span<const std::string_view> names) {
+  if (names.size() < 2) return Message::verbatim(with_commas(names));
+  return Message::of("%1 or %2", with_commas(names.first(names.size() - 1)), names.back());
 }
 
 bool is_number_in(const json& value, const Range& range) {
@@ -137,34 +145,40 @@ bool is_number_in(const json& value, const Range& range) {
 json parse_strict(std::string_view text, const JsonSource& source) {
   // The parser takes a zero byte for the end and would not look at what follows.
   if (text.find('\0') != std::string_view::npos)
-    throw ModelError(source.name +
-                     " is not JSON: it holds zero bytes, as no text does; choose another file.");
+    throw ModelError(Message::of("%1 is not JSON: it holds zero bytes, as no text does; choose another file.",
+                                 source.name));
   TreeBuilder builder(text, source);
   json::sax_parse(text.begin(), text.end(), &builder);
   return builder.take();
 }
 
 int require_format(const json& parsed, const JsonSource& source, std::string_view format, int newest) {
-  const std::string not_it = source.name + " is not a Scalpmark " + source.kind + ": ";
   if (!parsed.is_object())
-    throw ModelError(not_it + "it should be a group { } but is " + shown_value(parsed) +
-                     "; choose another file.");
+    throw ModelError(
+        Message::of("%1 is not a Scalpmark %2: it should be a group { } but is %3; choose another file.",
+                    source.name, source.kind, shown_value(parsed)));
   const auto found = parsed.find("format");
   if (found == parsed.end())
-    throw ModelError(not_it + "format is missing and must be \"" + std::string(format) +
-                     "\"; choose another file.");
+    throw ModelError(
+        Message::of("%1 is not a Scalpmark %2: format is missing and must be \"%3\"; choose another file.",
+                    source.name, source.kind, format));
   if (*found != format)
-    throw ModelError(not_it + "format must be \"" + std::string(format) + "\", but is " +
-                     shown_value(*found) + "; choose another file.");
+    throw ModelError(
+        Message::of("%1 is not a Scalpmark %2: format must be \"%3\", but is %4; choose another file.",
+                    source.name, source.kind, format, shown_value(*found)));
   const auto number = parsed.find("version");
   if (number == parsed.end())
-    throw ModelError(source.name + ": version is missing and must be " + std::to_string(newest) +
-                     "; add it and read the " + source.kind + " again.");
+    throw ModelError(Message::of("%1: version is missing and must be %2; add it and read the %3 again.",
+                                 source.name, newest, source.kind));
   for (int version = 1; version <= newest; ++version)
     if (number->is_number() && *number == version) return version;
-  throw ModelError(source.name + ": version must be " + (newest > 1 ? "from 1 to " : "") +
-                   std::to_string(newest) + ", but is " + shown_value(*number) +
-                   "; use the program that wrote it, or a newer one.");
+  if (newest == 1)
+    throw ModelError(
+        Message::of("%1: version must be %2, but is %3; use the program that wrote it, or a newer one.",
+                    source.name, newest, shown_value(*number)));
+  throw ModelError(
+      Message::of("%1: version must be from 1 to %2, but is %3; use the program that wrote it, or a newer one.",
+                  source.name, newest, shown_value(*number)));
 }
 
 JsonGroup::JsonGroup(const json& parsed, const JsonSource& source, std::string path,
@@ -172,54 +186,53 @@ JsonGroup::JsonGroup(const json& parsed, const JsonSource& source, std::string p
     : json_(parsed), source_(source), path_(std::move(path)) {
   for (const auto& [key, value] : json_.items())
     if (std::find(keys.begin(), keys.end(), key) == keys.end())
-      throw ModelError(source_.name + ": " + path_ + cut(json(key).dump(), longest_shown) +
-                       " is not a key known here (known: " + name_list(keys, "and") +
-                       "); remove it and read the " + source_.kind + " again.");
+      throw ModelError(Message::of(
+          "%1: %2 is not a key known here (known: %3); remove it and read the %4 again.", source_.name,
+          path_ + cut(json(key).dump(), longest_shown), all_of(keys), source_.kind));
 }
 
 JsonGroup JsonGroup::group(std::string_view key, std::span<const std::string_view> keys) const {
-  if (!at(key).is_object()) refuse(key, "must be a group { }, but is " + shown(key));
+  if (!at(key).is_object()) refuse(key, Message::of("must be a group { }, but is %1", shown(key)));
   return {at(key), source_, path_ + std::string(key) + ".", keys};
 }
 
 std::vector<JsonGroup> JsonGroup::groups(std::string_view key,
                                          std::initializer_list<std::string_view> keys) const {
   require({key});
-  if (!at(key).is_array()) refuse(key, "must be a list [ ], but is " + shown(key));
+  if (!at(key).is_array()) refuse(key, Message::of("must be a list [ ], but is %1", shown(key)));
   std::vector<JsonGroup> all;
   for (const json& item : at(key)) {
     const std::string path = std::string(key) + "[" + std::to_string(all.size()) + "]";
-    if (!item.is_object()) refuse(path, "must be a group { }, but is " + shown_value(item));
+    if (!item.is_object()) refuse(path, Message::of("must be a group { }, but is %1", shown_value(item)));
     all.push_back(JsonGroup(item, source_, path_ + path + ".", std::span(keys.begin(), keys.size())));
   }
   return all;
 }
 
-void JsonGroup::number(std::string_view key, const Range& range, std::string_view unit, double& into) const {
+void JsonGroup::number(std::string_view key, const Range& range, const Message& unit, double& into) const {
   if (!has(key)) return;
   if (!is_number_in(at(key), range))
-    refuse(key, "must be a number from " + to_text(range.low, 3) + " to " + to_text(range.high, 3) + " (" +
-                    std::string(unit) + "), but is " + shown(key));
+    refuse(key, Message::of("must be a number from %1 to %2 (%3), but is %4", geometry::number(range.low, 3),
+                            geometry::number(range.high, 3), unit, shown(key)));
   into = at(key).get<double>();
 }
 
 void JsonGroup::whole_number(std::string_view key, const Range& range, int& into) const {
   if (!has(key)) return;
   if (!is_number_in(at(key), range) || std::floor(at(key).get<double>()) != at(key).get<double>())
-    refuse(key, "must be a whole number from " + to_text(range.low) + " to " + to_text(range.high) +
-                    ", but is " + shown(key));
+    refuse(key, Message::of("must be a whole number from %1 to %2, but is %3", geometry::number(range.low),
+                            geometry::number(range.high), shown(key)));
   into = static_cast<int>(at(key).get<double>());
 }
 
 void JsonGroup::text(std::string_view key, std::string& into, std::size_t most_characters) const {
   if (!has(key)) return;
-  if (!at(key).is_string()) refuse(key, "must be text in quotes, but is " + shown(key));
+  if (!at(key).is_string()) refuse(key, Message::of("must be text in quotes, but is %1", shown(key)));
   const auto& value = at(key).get_ref<const std::string&>();
   const auto characters = static_cast<std::size_t>(std::count_if(
       value.begin(), value.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
   if (characters > most_characters)
-    refuse(key, "must be at most " + std::to_string(most_characters) + " characters long, but has " +
-                    std::to_string(characters));
+    refuse(key, Message::of("must be at most %1 characters long, but has %2", most_characters, characters));
   into = value;
 }
 
@@ -228,13 +241,13 @@ void JsonGroup::point(std::string_view key, Eigen::Vector3d& into) const {
   const json& value = at(key);
   const bool good = value.is_array() && value.size() == 3 &&
                     std::all_of(value.begin(), value.end(), [](const json& n) { return n.is_number(); });
-  if (!good) refuse(key, "must be three numbers [x, y, z] in mm, but is " + shown(key));
+  if (!good) refuse(key, Message::of("must be three numbers [x, y, z] in mm, but is %1", shown(key)));
   for (std::size_t k = 0; k < 3; ++k) into[static_cast<Eigen::Index>(k)] = value[k].get<double>();
 }
 
 void JsonGroup::pairs(std::string_view key, const Range& range, std::vector<Eigen::Vector2d>& into) const {
   if (!has(key)) return;
-  if (!at(key).is_array()) refuse(key, "must be a list of points [x, y], but is " + shown(key));
+  if (!at(key).is_array()) refuse(key, Message::of("must be a list of points [x, y], but is %1", shown(key)));
   into.clear();
   for (const json& item : at(key)) {
     const std::string place = std::string(key) + "[" + std::to_string(into.size()) + "]";
@@ -250,8 +263,8 @@ void JsonGroup::take_pair(const json& value, const std::string& key, const Range
                           Eigen::Vector2d& into) const {
   if (!value.is_array() || value.size() != 2 || !is_number_in(value[0], range) ||
       !is_number_in(value[1], range))
-    refuse(key, "must be two numbers from " + to_text(range.low) + " to " + to_text(range.high) +
-                    " (mm), but is " + shown_value(value));
+    refuse(key, Message::of("must be two numbers from %1 to %2 (mm), but is %3", geometry::number(range.low),
+                            geometry::number(range.high), shown_value(value)));
   into = {value[0].get<double>(), value[1].get<double>()};
 }
 
@@ -260,22 +273,22 @@ std::size_t JsonGroup::index_of(std::string_view key, std::span<const std::strin
     const auto found = std::find(names.begin(), names.end(), at(key).get_ref<const std::string&>());
     if (found != names.end()) return static_cast<std::size_t>(found - names.begin());
   }
-  refuse(key, "must be " + name_list(names, "or") + ", but is " + shown(key));
+  refuse(key, Message::of("must be %1, but is %2", one_of(names), shown(key)));
 }
 
 void JsonGroup::require(std::initializer_list<std::string_view> keys) const {
   for (const auto key : keys)
     if (!has(key))
-      throw ModelError(source_.name + ": " + path_ + std::string(key) + " is missing; add it and read the " +
-                       source_.kind + " again.");
+      throw ModelError(Message::of("%1: %2 is missing; add it and read the %3 again.", source_.name,
+                                   path_ + std::string(key), source_.kind));
 }
 
-void JsonGroup::refuse(std::string_view key, const std::string& why) const {
-  throw ModelError(source_.name + ": " + path_ + std::string(key) + " " + why + "; correct it and read the " +
-                   source_.kind + " again.");
+void JsonGroup::refuse(std::string_view key, const Message& why) const {
+  throw ModelError(Message::of("%1: %2 %3; correct it and read the %4 again.", source_.name,
+                               path_ + std::string(key), why, source_.kind));
 }
 
-std::string JsonGroup::shown(std::string_view key) const {
+Message JsonGroup::shown(std::string_view key) const {
   return shown_value(at(key));
 }
 
@@ -288,8 +301,8 @@ using nlohmann::ordered_json;
 
 void write(const ordered_json& value, std::size_t indent, std::string& out) {
   if (value.is_number_float() && !std::isfinite(value.get<double>()))
-    throw ModelError(
-        "A number to be written is not finite, so nothing was written; check the head and the case.");
+    throw ModelError(Message::of(
+        "A number to be written is not finite, so nothing was written; check the head and the case."));
   const bool plain = !value.is_structured() || value.empty();
   if (plain) {
     // A plain 50 reads better than 50.0 and means the same.
@@ -298,8 +311,8 @@ void write(const ordered_json& value, std::size_t indent, std::string& out) {
     try {
       out += whole ? std::to_string(static_cast<long long>(value.get<double>())) : value.dump();
     } catch (const ordered_json::exception&) {
-      throw ModelError(
-          "A text to be written is not UTF-8, so nothing was written; rename it or type it again.");
+      throw ModelError(Message::of(
+          "A text to be written is not UTF-8, so nothing was written; rename it or type it again."));
     }
     return;
   }

@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "geometry/base/ranges.h"
 
 namespace scalpmark::models {
@@ -16,7 +17,7 @@ namespace scalpmark::models {
 /// Where JSON text comes from, for sentences: "bench.json" and "case".
 struct JsonSource {
   std::string name;
-  std::string kind;
+  geometry::Message kind;
 };
 
 /// Reads JSON text without leniency. Refuses (ModelError, naming file, line and column or key): not JSON, not
@@ -54,7 +55,8 @@ public:
   [[nodiscard]] std::vector<JsonGroup> groups(std::string_view key,
                                               std::initializer_list<std::string_view> keys) const;
 
-  void number(std::string_view key, const geometry::Range& range, std::string_view unit, double& into) const;
+  void number(std::string_view key, const geometry::Range& range, const geometry::Message& unit,
+              double& into) const;
   void whole_number(std::string_view key, const geometry::Range& range, int& into) const;
   void text(std::string_view key, std::string& into, std::size_t most_characters = 200) const;
   template <class Value, std::size_t count>
@@ -73,9 +75,9 @@ public:
   /// Refuses (ModelError) the absence of a key.
   void require(std::initializer_list<std::string_view> keys) const;
   /// Refuses (ModelError) with "FILE: KEY WHY; correct it and read the KIND again."
-  [[noreturn]] void refuse(std::string_view key, const std::string& why) const;
+  [[noreturn]] void refuse(std::string_view key, const geometry::Message& why) const;
   /// The value at a key for such a sentence, shortened.
-  [[nodiscard]] std::string shown(std::string_view key) const;
+  [[nodiscard]] geometry::Message shown(std::string_view key) const;
 
 private:
   JsonGroup(const nlohmann::json& json, const JsonSource& source, std::string path,

@@ -11,8 +11,10 @@ namespace {
 
 LoadedHead generic(const geometry::MeasuredTapes& tapes) {
   if (!tapes.nasion_inion_mm && !tapes.tragus_tragus_mm && !tapes.circumference_mm)
-    return {generic_head(), "generic head, as built in", {}};
-  return {geometry::scale_to_tapes(generic_head(), tapes).head, "generic head, scaled to the tapes", {}};
+    return {generic_head(), Message::of("generic head, as built in"), {}};
+  return {geometry::scale_to_tapes(generic_head(), tapes).head,
+          Message::of("generic head, scaled to the tapes"),
+          {}};
 }
 
 }  // namespace
@@ -22,14 +24,17 @@ LoadedHead load_head(const HeadSource& source, const std::filesystem::path& fold
                      const SkinReading& reading) {
   if (source.kind == HeadKind::generic) return generic(tapes);
   if (!source.fiducials)
-    throw ModelError("The head " + source.file.string() +
-                     " has no nasion, inion and tragi yet; place the four points first.");
+    throw ModelError(
+        Message::of("The head %1 has no nasion, inion and tragi yet; place the four points first.",
+                    source.file.string()));
   const std::filesystem::path file =
       source.file.is_absolute() ? source.file : folder / source.file;  // an empty folder is the current one
   const bool mesh = source.kind == HeadKind::mesh;
   SkinImport read = reading({source.kind, file, source.unit}, progress);
   return {geometry::Head(std::move(read.skin), *source.fiducials),
-          (mesh ? "scan " : "MRI ") + file.filename().string(), std::move(read.notes)};
+          (mesh ? Message::of("scan %1", file.filename().string())
+                : Message::of("MRI %1", file.filename().string())),
+          std::move(read.notes)};
 }
 
 }  // namespace scalpmark::models

@@ -16,8 +16,8 @@ namespace scalpmark::models {
 
 struct LoadedHead {
   geometry::Head head;
-  std::string description;         ///< "generic head, scaled to the tapes", "MRI ch2.nii.gz", ...
-  std::vector<std::string> notes;  ///< of the import, one sentence each
+  geometry::Message description;         ///< "generic head, scaled to the tapes", "MRI ch2.nii.gz", ...
+  std::vector<geometry::Message> notes;  ///< of the import, one sentence each
   std::shared_ptr<const geometry::Cortex> cortex = {};  ///< under the head; null for a head without
 };
 

@@ -19,6 +19,7 @@
 
 #include "geometry/base/error.h"
 #include "models/files/error.h"
+#include "models/heads/message_bytes.h"
 #include "models/mri/mri_file.h"
 
 extern char** environ;  // NOLINT(readability-redundant-declaration): glibc declares it, POSIX leaves it to us
@@ -88,7 +89,8 @@ public:
   Reader(const fs::path& program, const SkinRequest& request, const ReadingLimits& limits) {
     std::array<int, 2> ends{};
     if (::pipe2(ends.data(), O_CLOEXEC) != 0)
-      throw ModelError("The system gave no pipe to read a file through; close other programs and try again.");
+      throw ModelError(
+          Message::of("The system gave no pipe to read a file through; close other programs and try again."));
     from_ = ends[0];
     std::vector<std::string> words{program.string(),
                                    "read-skin",
@@ -117,9 +119,9 @@ public:
     if (wrong != 0) {
       child_ = -1;
       ::close(from_);
-      throw ModelError("The part of the program that reads heads, " + program.string() +
-                       ", does not start (" + std::strerror(wrong) +
-                       "); build or install the program again.");
+      throw ModelError(Message::of(
+          "The part of the program that reads heads, %1, does not start (%2); build or install the program again.",
+          program.string(), std::strerror(wrong)));
     }
   }
   Reader(const Reader&) = delete;
@@ -175,22 +177,23 @@ private:
 [[noreturn]] void refuse_broken(Reader& reader, const SkinRequest& request, const ReadingLimits& limits) {
   const std::string name = request.file.string();
   if (reader.stuck())
-    throw ModelError(name + " could not be read: nothing came of it for " +
-                     std::to_string(limits.silent_seconds) +
-                     " seconds; save it anew, or thinner, in the program that made it.");
+    throw ModelError(Message::of(
+        "%1 could not be read: nothing came of it for %2 seconds; save it anew, or thinner, in the program that made it.",
+        name, limits.silent_seconds));
   const std::optional<int> status = reader.status();
   if (status && WIFSIGNALED(*status) && (WTERMSIG(*status) == SIGXCPU || WTERMSIG(*status) == SIGKILL))
-    throw ModelError(name +
-                     " could not be read: it takes more time or memory than a head does; save it anew, "
-                     "or thinner, in the program that made it.");
-  throw ModelError(name +
-                   " could not be read: it is damaged in a way that stops the reader; save it anew in "
-                   "the program that made it.");
+    throw ModelError(Message::of(
+        "%1 could not be read: it takes more time or memory than a head does; save it anew, or thinner, in the program that made it.",
+        name));
+  throw ModelError(Message::of(
+      "%1 could not be read: it is damaged in a way that stops the reader; save it anew in the program that made it.",
+      name));
 }
 
 template <class T>
 std::vector<T> unpacked(const std::string& bytes, const std::string& name) {
-  if (bytes.size() % sizeof(T) != 0) throw ModelError(name + " was read only in part; try again.");
+  if (bytes.size() % sizeof(T) != 0)
+    throw ModelError(Message::of("%1 was read only in part; try again.", name));
   std::vector<T> items(bytes.size() / sizeof(T));
   if (!items.empty()) std::memcpy(items.data(), bytes.data(), bytes.size());
   return items;
@@ -206,13 +209,13 @@ SkinImport read_skin(const SkinRequest& request, const Progress& progress) {
 bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits, int out) {
   keep_to(limits);
   try {
-    const SkinImport read = read_skin(request, [&](const std::string& what, double fraction) {
+    const SkinImport read = read_skin(request, [&](const Message& what, double fraction) {
       std::string text(sizeof fraction, '\0');
       std::memcpy(text.data(), &fraction, sizeof fraction);
-      (void)say(out, Said::progress, text + what);
+      (void)say(out, Said::progress, text + bytes_of(what));
     });
     bool written = true;
-    for (const std::string& note : read.notes) written = written && say(out, Said::note, note);
+    for (const Message& note : read.notes) written = written && say(out, Said::note, bytes_of(note));
     std::vector<std::array<double, 3>> vertices;
     vertices.reserve(read.skin.vertices().size());
     for (const auto& v : read.skin.vertices()) vertices.push_back({v.x(), v.y(), v.z()});
@@ -221,12 +224,15 @@ bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits
            say(out, Said::triangles, triangles.data(), triangles.size() * sizeof(triangles[0])) &&
            say(out, Said::done, "");
   } catch (const std::bad_alloc&) {
-    return say(out, Said::refused,
-               request.file.string() + " could not be read: it needs more than the " +
-                   std::to_string(limits.memory_mb) +
-                   " MB of memory that a head may take; save it thinner in the program that made it.");
+    return say(
+        out, Said::refused,
+        bytes_of(Message::of(
+            "%1 could not be read: it needs more than the %2 MB of memory that a head may take; save it thinner in the program that made it.",
+            request.file.string(), limits.memory_mb)));
+  } catch (const geometry::Refusal& refusal) {
+    return say(out, Said::refused, bytes_of(refusal.message()));
   } catch (const std::exception& error) {
-    return say(out, Said::refused, error.what());
+    return say(out, Said::refused, bytes_of(Message::verbatim(error.what())));
   }
 }
 
@@ -234,16 +240,21 @@ SkinReading read_apart(fs::path program, ReadingLimits limits) {
   return [program = std::move(program), limits](const SkinRequest& request, const Progress& progress) {
     const std::string name = request.file.string();
     Reader reader(program, request, limits);
-    std::vector<std::string> notes;
+    std::vector<Message> notes;
     std::vector<std::array<double, 3>> points;
     std::vector<geometry::Triangle> triangles;
+    // A reader gone wrong may say anything.
+    const auto message = [&](std::string_view bytes) {
+      auto taken = message_from(bytes);
+      if (!taken) refuse_broken(reader, request, limits);
+      return *taken;
+    };
     for (;;) {
       char what = 0;
       std::uint64_t length = 0;
       if (!reader.take(&what, 1, limits.silent_seconds) ||
           !reader.take(&length, sizeof length, limits.silent_seconds))
         refuse_broken(reader, request, limits);
-      // A reader gone wrong may say anything.
       constexpr std::uint64_t longest = std::uint64_t{1} << 31U;
       if (length > longest) refuse_broken(reader, request, limits);
       std::string said(static_cast<std::size_t>(length), '\0');
@@ -254,14 +265,18 @@ SkinReading read_apart(fs::path program, ReadingLimits limits) {
           double fraction = 0;
           if (said.size() < sizeof fraction) refuse_broken(reader, request, limits);
           std::memcpy(&fraction, said.data(), sizeof fraction);
-          if (progress) progress(said.substr(sizeof fraction), fraction);
+          const Message doing = message(std::string_view(said).substr(sizeof fraction));
+          if (progress) progress(doing, fraction);
           break;
         }
-        case Said::note:
-          notes.push_back(std::move(said));
+        case Said::note: {
+          constexpr std::size_t most_notes = 1000;
+          notes.push_back(message(said));
+          if (notes.size() > most_notes) refuse_broken(reader, request, limits);
           break;
+        }
         case Said::refused:
-          throw ModelError(said);
+          throw ModelError(message(said));
         case Said::vertices:
           points = unpacked<std::array<double, 3>>(said, name);
           break;

@@ -7,7 +7,6 @@
 #include <cstring>
 
 #include "geometry/base/error.h"
-#include "geometry/base/text.h"
 #include "geometry/head/guess_fiducials.h"
 #include "models/files/error.h"
 #include "models/files/safe_file.h"
@@ -20,7 +19,6 @@ namespace scalpmark::models {
 
 namespace fs = std::filesystem;
 using Eigen::Vector3d;
-using geometry::to_text;
 using geometry::Triangle;
 
 namespace {
@@ -33,13 +31,16 @@ constexpr double thinnest_mm = 30;
 struct UnitName {
   Unit unit;
   double mm;
-  const char* name;
+  geometry::Message name;
 };
 // In the order in which they are tried.
-constexpr std::array<UnitName, 4> unit_names{{{Unit::millimetre, 1, "millimetres"},
-                                              {Unit::centimetre, 10, "centimetres"},
-                                              {Unit::metre, 1000, "metres"},
-                                              {Unit::inch, 25.4, "inches"}}};
+const std::array<UnitName, 4>& unit_names() {
+  static const std::array<UnitName, 4> names{{{Unit::millimetre, 1, Message::of("millimetres")},
+                                              {Unit::centimetre, 10, Message::of("centimetres")},
+                                              {Unit::metre, 1000, Message::of("metres")},
+                                              {Unit::inch, 25.4, Message::of("inches")}}};
+  return names;
+}
 
 Vector3d extent_of(const std::vector<Vector3d>& points) {
   Vector3d low = points.front(), high = points.front();
@@ -68,7 +69,7 @@ double thinnest_extent(const std::vector<Vector3d>& points) {
 
 std::vector<const UnitName*> fitting_units(double extent) {
   std::vector<const UnitName*> fitting;
-  for (const UnitName& u : unit_names)
+  for (const UnitName& u : unit_names())
     if (extent * u.mm >= smallest_extent_mm && extent * u.mm <= largest_extent_mm) fitting.push_back(&u);
   return fitting;
 }
@@ -83,18 +84,17 @@ PossibleUnits possible_units(const std::string& name, double extent, std::option
   const auto fitting = fitting_units(extent);
   if (!given) {
     if (fitting.empty())
-      throw ModelError(
-          name +
-          " is not the size of a head in millimetres, centimetres, metres or inches (its largest "
-          "extent is " +
-          to_text(extent, 4) + "); choose a mesh of a head, or say the unit.");
+      throw ModelError(Message::of(
+          "%1 is not the size of a head in millimetres, centimetres, metres or inches (its largest extent is %2); choose a mesh of a head, or say the unit.",
+          name, geometry::number(extent, 4)));
     return {fitting[0], fitting.size() > 1 ? fitting[1] : nullptr};
   }
-  const auto unit =
-      std::find_if(unit_names.begin(), unit_names.end(), [&](const UnitName& u) { return u.unit == *given; });
+  const auto unit = std::find_if(unit_names().begin(), unit_names().end(),
+                                 [&](const UnitName& u) { return u.unit == *given; });
   if (!fitting.empty() && std::find(fitting.begin(), fitting.end(), &*unit) == fitting.end())
-    throw ModelError(name + " is not the size of a head in " + unit->name + " (its largest extent would be " +
-                     to_text(extent * unit->mm / 10, 2) + " cm); " + fitting[0]->name + " would fit.");
+    throw ModelError(
+        Message::of("%1 is not the size of a head in %2 (its largest extent would be %3 cm); %4 would fit.",
+                    name, unit->name, geometry::number(extent * unit->mm / 10, 2), fitting[0]->name));
   return {&*unit, nullptr};
 }
 
@@ -112,9 +112,8 @@ std::optional<double> misfit_of_head(const geometry::Surface& skin, double facto
 
 /// Settles the unit of a skin that stands in the first of two possible ones, and says what was taken.
 geometry::Surface in_likelier_unit(const geometry::Surface& skin, const PossibleUnits& units, double extent,
-                                   std::vector<std::string>& notes) {
+                                   std::vector<Message>& notes) {
   const UnitName* taken = units.first;
-  std::string why = ".";
   geometry::Surface settled = skin;
   if (units.second != nullptr) {
     const double factor = units.second->mm / units.first->mm;
@@ -125,30 +124,43 @@ geometry::Surface in_likelier_unit(const geometry::Surface& skin, const Possible
       for (Vector3d& v : scaled) v *= factor;
       settled = skin.moved(std::move(scaled));
     }
-    const UnitName* other = taken == units.first ? units.second : units.first;
-    why = first || second ? "; a head of an adult's size was made out so, in " + std::string(other->name) +
-                                (first && second ? " less well." : " none.")
-                          : "; " + std::string(other->name) + " would fit too, so compare a tape's length.";
+    const Message& other = (taken == units.first ? units.second : units.first)->name;
+    const auto long_cm = geometry::number(extent * taken->mm / 10);
+    notes.insert(
+        notes.begin(),
+        first && second
+            ? Message::of(
+                  "Took the numbers in the file for %1, in which it is %2 cm at its largest extent; a head of an adult's size was made out so, in %3 less well.",
+                  taken->name, long_cm, other)
+        : first || second
+            ? Message::of(
+                  "Took the numbers in the file for %1, in which it is %2 cm at its largest extent; a head of an adult's size was made out so, in %3 none.",
+                  taken->name, long_cm, other)
+            : Message::of(
+                  "Took the numbers in the file for %1, in which it is %2 cm at its largest extent; %3 would fit too, so compare a tape's length.",
+                  taken->name, long_cm, other));
+    return settled;
   }
-  notes.insert(notes.begin(), "Took the numbers in the file for " + std::string(taken->name) +
-                                  ", in which it is " + to_text(extent * taken->mm / 10) +
-                                  " cm at its largest extent" + why);
+  notes.insert(notes.begin(),
+               Message::of("Took the numbers in the file for %1, in which it is %2 cm at its largest extent.",
+                           taken->name, geometry::number(extent * taken->mm / 10)));
   return settled;
 }
 
 void check_size(const std::string& name, const std::vector<Vector3d>& vertices) {
   const double thin = thinnest_extent(vertices);
   if (thin < thinnest_mm)
-    throw ModelError(name + " is flat (only " + to_text(thin) + " mm thick); choose a mesh of a head.");
+    throw ModelError(
+        Message::of("%1 is flat (only %2 mm thick); choose a mesh of a head.", name, geometry::number(thin)));
   const double diagonal = extent_of(vertices).norm();
   if (diagonal < smallest_diagonal_mm || diagonal > largest_diagonal_mm)
-    throw ModelError(name + " is not the size of a head (" + to_text(diagonal / 10) +
-                     " cm from corner to corner, where " + to_text(smallest_diagonal_mm / 10) + " to " +
-                     to_text(largest_diagonal_mm / 10) +
-                     " would do); check the unit or choose another mesh.");
+    throw ModelError(Message::of(
+        "%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 would do); check the unit or choose another mesh.",
+        name, geometry::number(diagonal / 10), geometry::number(smallest_diagonal_mm / 10),
+        geometry::number(largest_diagonal_mm / 10)));
 }
 
-void note_holes(const geometry::Surface& skin, std::vector<std::string>& notes) {
+void note_holes(const geometry::Surface& skin, std::vector<Message>& notes) {
   if (skin.is_closed()) return;
   double longest = 0;
   for (const auto& loop : skin.borders()) {
@@ -158,29 +170,29 @@ void note_holes(const geometry::Surface& skin, std::vector<std::string>& notes) 
     longest = std::max(longest, around);
   }
   const std::size_t count = skin.borders().size();
-  notes.push_back(count == 1 ? "The skin has one hole, " + to_text(longest) + " mm around."
-                             : "The skin has " + std::to_string(count) + " holes, the largest " +
-                                   to_text(longest) + " mm around.");
+  notes.push_back(count == 1 ? Message::of("The skin has one hole, %1 mm around.", geometry::number(longest))
+                             : Message::of("The skin has %1 holes, the largest %2 mm around.", count,
+                                           geometry::number(longest)));
 }
 
 }  // namespace
 
 SkinImport read_mesh(const fs::path& file, std::optional<Unit> unit, const Progress& progress) {
-  const auto tell = [&](const char* what, double fraction) {
+  const auto tell = [&](const Message& what, double fraction) {
     if (progress) progress(what, fraction);
   };
   const std::string name = file.string();
-  tell("reading the mesh", 0);
+  tell(Message::of("reading the mesh"), 0);
   Mesh mesh = read_triangle_soup(file);
-  tell("joining triangles", 0.4);
+  tell(Message::of("joining triangles"), 0.4);
   merge_equal_vertices(mesh);
-  std::vector<std::string> notes;
-  tell("checking the mesh", 0.6);
+  std::vector<Message> notes;
+  tell(Message::of("checking the mesh"), 0.6);
   std::optional<geometry::Surface> sound = skin_as_it_stands(mesh);
   const double extent = extent_of(sound ? mesh.vertices : largest_piece(mesh).mesh.vertices).maxCoeff();
   const PossibleUnits units = possible_units(name, extent, unit);
   for (Vector3d& v : mesh.vertices) v *= units.first->mm;
-  tell("checking the mesh", 0.7);
+  tell(Message::of("checking the mesh"), 0.7);
   if (sound && has_close_vertices(mesh.vertices)) sound.reset();
   if (sound)
     sound = sound->moved(std::move(mesh.vertices));
@@ -193,19 +205,21 @@ SkinImport read_mesh(const fs::path& file, std::optional<Unit> unit, const Progr
     check_size(name, skin.vertices());
     constexpr double small_hole_mm = 60;  // around; about 2 cm across
     skin = close_small_holes(skin, small_hole_mm, notes);
-    const auto thinning = [&](double part) { tell("thinning out the triangles", 0.75 + 0.15 * part); };
+    const auto thinning = [&](double part) {
+      tell(Message::of("thinning out the triangles"), 0.75 + 0.15 * part);
+    };
     thinning(0);
     skin = thin_to_size(skin, name, notes, thinning);
-    tell("looking for shoulders", 0.9);
+    tell(Message::of("looking for shoulders"), 0.9);
     skin = cut_shoulders(skin, notes);
     note_roughness(skin, notes);
     note_holes(skin, notes);
-    tell("checking the mesh", 1);
+    tell(Message::of("checking the mesh"), 1);
     return {std::move(skin), std::move(notes)};
   } catch (const geometry::GeometryError& error) {
-    throw ModelError(name + " could not be made into a skin (" + error.what() +
-                     "); repair the mesh in the "
-                     "program that made it.");
+    throw ModelError(
+        Message::of("%1 could not be made into a skin (%2); repair the mesh in the program that made it.",
+                    name, error.message()));
   }
 }
 

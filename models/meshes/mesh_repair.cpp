@@ -11,7 +11,6 @@
 #include <unordered_map>
 
 #include "geometry/base/error.h"
-#include "geometry/base/text.h"
 #include "models/files/error.h"
 
 namespace scalpmark::models {
@@ -364,10 +363,6 @@ std::size_t part_touching_fans(Mesh& mesh) {
   return parted;
 }
 
-std::string count_of(std::size_t count, const char* one, const char* many) {
-  return std::to_string(count) + " " + (count == 1 ? one : many);
-}
-
 }  // namespace
 
 void merge_equal_vertices(Mesh& mesh) {
@@ -462,41 +457,44 @@ LargestPiece largest_piece(const Mesh& mesh) {
   return largest;
 }
 
-Mesh repair_mesh(Mesh mesh, const std::string& name, std::vector<std::string>& notes) {
+Mesh repair_mesh(Mesh mesh, const std::string& name, std::vector<Message>& notes) {
   const std::size_t before = mesh.triangles.size();
   merge_close_vertices(mesh, close_mm);
   std::size_t collapsed = before - mesh.triangles.size();
   const std::size_t repeated = drop_repeated(mesh);
   const Freed freed = free_edges(mesh);
   if (freed.torn_share > most_unrepaired_share)
-    throw ModelError(name +
-                     " has too many edges where more than two triangles meet to be repaired here; repair the "
-                     "mesh in the program that made it.");
+    throw ModelError(Message::of(
+        "%1 has too many edges where more than two triangles meet to be repaired here; repair the mesh in the program that made it.",
+        name));
   LargestPiece largest = largest_piece(mesh);
   mesh = std::move(largest.mesh);
   double whole = 0;
   for (const Triangle& t : mesh.triangles) whole += area(mesh, t);
   if (mesh.triangles.empty() || !(whole > 0))
-    throw ModelError(name + " holds no triangle with an area; choose a mesh of the head's skin.");
+    throw ModelError(
+        Message::of("%1 holds no triangle with an area; choose a mesh of the head's skin.", name));
 
   if (collapsed > 0)
-    notes.push_back("Left out " + count_of(collapsed, "triangle without area.", "triangles without area."));
+    notes.push_back(collapsed == 1 ? Message::of("Left out 1 triangle without area.")
+                                   : Message::of("Left out %1 triangles without area.", collapsed));
   if (repeated > 0)
-    notes.push_back("Left out " +
-                    count_of(repeated, "triangle that was there twice.", "triangles that were there twice."));
+    notes.push_back(repeated == 1 ? Message::of("Left out 1 triangle that was there twice.")
+                                  : Message::of("Left out %1 triangles that were there twice.", repeated));
   if (freed.dropped > 0)
-    notes.push_back("Left out " + count_of(freed.dropped, "triangle", "triangles") +
-                    " at edges where more than two met.");
+    notes.push_back(
+        freed.dropped == 1
+            ? Message::of("Left out 1 triangle at edges where more than two met.")
+            : Message::of("Left out %1 triangles at edges where more than two met.", freed.dropped));
   if (largest.pieces > 1)
-    notes.push_back("Kept the largest of " + std::to_string(largest.pieces) + " pieces (" +
-                    geometry::to_text(100 * largest.share) + " % of the surface).");
+    notes.push_back(Message::of("Kept the largest of %1 pieces (%2 % of the surface).", largest.pieces,
+                                geometry::number(100 * largest.share)));
 
   const std::vector<Triangle> as_given = mesh.triangles;
   if (!make_agree(mesh))
-    throw ModelError(
-        name +
-        " is a surface with one side only, on which outside cannot be told; repair the mesh in the "
-        "program that made it.");
+    throw ModelError(Message::of(
+        "%1 is a surface with one side only, on which outside cannot be told; repair the mesh in the program that made it.",
+        name));
   if (signed_volume(mesh) < 0)
     for (Triangle& t : mesh.triangles) std::swap(t[1], t[2]);
   std::size_t turned = 0;
@@ -506,11 +504,13 @@ Mesh repair_mesh(Mesh mesh, const std::string& name, std::vector<std::string>& n
     if (!same) ++turned;
   }
   if (turned > 0)
-    notes.push_back("Turned " +
-                    count_of(turned, "triangle that faced inward.", "triangles that faced inward."));
+    notes.push_back(turned == 1 ? Message::of("Turned 1 triangle that faced inward.")
+                                : Message::of("Turned %1 triangles that faced inward.", turned));
   if (const std::size_t parted = part_touching_fans(mesh); parted > 0)
-    notes.push_back("Parted the skin at " + count_of(parted, "point", "points") +
-                    " where it touched itself in a point only.");
+    notes.push_back(
+        parted == 1
+            ? Message::of("Parted the skin at 1 point where it touched itself in a point only.")
+            : Message::of("Parted the skin at %1 points where it touched itself in a point only.", parted));
   return mesh;
 }
 

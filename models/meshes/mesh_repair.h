@@ -38,6 +38,6 @@ struct LargestPiece {
 /// only parted. Appends one sentence to `notes` for each thing it had to do. Refuses (ModelError, `name` says
 /// where): nothing left; more than 1 % of the skin around edges that cannot be freed; one-sided (like a
 /// Moebius band).
-[[nodiscard]] Mesh repair_mesh(Mesh mesh, const std::string& name, std::vector<std::string>& notes);
+[[nodiscard]] Mesh repair_mesh(Mesh mesh, const std::string& name, std::vector<geometry::Message>& notes);
 
 }  // namespace scalpmark::models

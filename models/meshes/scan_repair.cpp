@@ -8,7 +8,6 @@
 
 #include "geometry/base/all_cores.h"
 #include "geometry/base/error.h"
-#include "geometry/base/text.h"
 #include "geometry/head/guess_fiducials.h"
 #include "models/files/error.h"
 #include "models/generic/generic_head.h"
@@ -19,7 +18,6 @@ namespace scalpmark::models {
 
 using Eigen::Vector3d;
 using geometry::Surface;
-using geometry::to_text;
 using geometry::Triangle;
 
 namespace {
@@ -72,7 +70,7 @@ double farthest_mm(const Surface& from, const Surface& to) {
 
 }  // namespace
 
-Surface close_small_holes(const Surface& skin, double most_around_mm, std::vector<std::string>& notes) {
+Surface close_small_holes(const Surface& skin, double most_around_mm, std::vector<Message>& notes) {
   if (skin.is_closed()) return skin;
   // Where the skin itself runs along a border; the patch runs the other way.
   std::unordered_map<int, int> next;
@@ -102,40 +100,43 @@ Surface close_small_holes(const Surface& skin, double most_around_mm, std::vecto
     }
   }
   if (closed == 0) return skin;
-  notes.push_back("Closed " +
-                  std::string(closed == 1 ? "a small hole" : std::to_string(closed) + " small holes") +
-                  ", up to " + to_text(longest_mm) + " mm around.");
+  notes.push_back(
+      closed == 1
+          ? Message::of("Closed a small hole, up to %1 mm around.", geometry::number(longest_mm))
+          : Message::of("Closed %1 small holes, up to %2 mm around.", closed, geometry::number(longest_mm)));
   return {std::move(vertices), std::move(triangles)};
 }
 
-Surface thin_to_size(const Surface& skin, const std::string& name, std::vector<std::string>& notes,
+Surface thin_to_size(const Surface& skin, const std::string& name, std::vector<Message>& notes,
                      const std::function<void(double)>& told) {
   const std::size_t count = skin.triangles().size();
   if (count <= many_triangles) return skin;
-  const auto cannot = [&](const std::string& why) {
-    return ModelError(name + " has " + std::to_string(count) + " triangles and cannot be thinned (" + why +
-                      "); thin it to 150 000 in the program that made it.");
+  const auto cannot = [&](const Message& why) {
+    return ModelError(Message::of(
+        "%1 has %2 triangles and cannot be thinned (%3); thin it to 150 000 in the program that made it.",
+        name, count, why));
   };
   try {
     double moved_mm = 0;
     for (const std::size_t wanted : {wanted_triangles, many_triangles}) {
       Mesh mesh = thin_scan({skin.vertices(), skin.triangles()}, wanted, told);
-      if (mesh.triangles.size() > many_triangles) throw cannot("its borders alone have too many corners");
+      if (mesh.triangles.size() > many_triangles)
+        throw cannot(Message::of("its borders alone have too many corners"));
       Surface thinner(std::move(mesh.vertices), std::move(mesh.triangles));
       moved_mm = farthest_mm(skin, thinner);
       if (moved_mm > most_error_mm) continue;
-      notes.push_back("Thinned the skin from " + std::to_string(count) + " to " +
-                      std::to_string(thinner.triangles().size()) +
-                      " triangles; no corner was moved by more than " + to_text(moved_mm, 2) + " mm.");
+      notes.push_back(
+          Message::of("Thinned the skin from %1 to %2 triangles; no corner was moved by more than %3 mm.",
+                      count, thinner.triangles().size(), geometry::number(moved_mm, 2)));
       return thinner;
     }
-    throw cannot("the skin would move by " + to_text(moved_mm, 2) + " mm");
+    throw cannot(Message::of("the skin would move by %1 mm", geometry::number(moved_mm, 2)));
   } catch (const geometry::GeometryError& error) {
-    throw cannot(error.what());
+    throw cannot(error.message());
   }
 }
 
-Surface cut_shoulders(const Surface& skin, std::vector<std::string>& notes) {
+Surface cut_shoulders(const Surface& skin, std::vector<Message>& notes) {
   // Heads with their neck are at most about 260 mm from nose to nape and 340 from crown to neck (generic
   // head, scaled to the largest tapes); shoulders are broader than the first and a chest goes with them.
   constexpr double broad_mm = 300;
@@ -152,17 +153,17 @@ Surface cut_shoulders(const Surface& skin, std::vector<std::string>& notes) {
     for (const auto& t : skin.triangles())
       if (above[at(t[0])] && above[at(t[1])] && above[at(t[2])]) kept.triangles.push_back(t);
     if (kept.triangles.size() == skin.triangles().size() || kept.triangles.empty()) return skin;
-    std::vector<std::string> own_notes;
+    std::vector<Message> own_notes;
     Mesh head = repair_mesh(std::move(kept), "The head above the shoulders", own_notes);
     Surface cut(std::move(head.vertices), std::move(head.triangles));
-    notes.emplace_back("Cut the shoulders off below the neck.");
+    notes.emplace_back(Message::of("Cut the shoulders off below the neck."));
     return cut;
   } catch (const geometry::GeometryError&) {
     return skin;
   }
 }
 
-void note_roughness(const Surface& skin, std::vector<std::string>& notes) {
+void note_roughness(const Surface& skin, std::vector<Message>& notes) {
   constexpr double reach_mm = 5, rough_mm = 0.25, bare_share = 0.7;
   constexpr int places = 400;
   constexpr std::size_t fewest = 8;  // a coarse mesh has no roughness to measure
@@ -208,10 +209,9 @@ void note_roughness(const Surface& skin, std::vector<std::string>& notes) {
                      static_cast<std::ptrdiff_t>(bare_share * static_cast<double>(off_plane_mm.size()));
   std::nth_element(off_plane_mm.begin(), hairy, off_plane_mm.end());
   if (*hairy > rough_mm)
-    notes.push_back(
-        "The skin is rough (" + to_text(*hairy) +
-        " mm up and down within a centimetre), as hair is: marks lie on the hair, not on the scalp; "
-        "compare the tapes with those of the head itself.");
+    notes.push_back(Message::of(
+        "The skin is rough (%1 mm up and down within a centimetre), as hair is: marks lie on the hair, not on the scalp; compare the tapes with those of the head itself.",
+        geometry::number(*hairy)));
 }
 
 }  // namespace scalpmark::models

@@ -12,10 +12,10 @@ namespace scalpmark::models {
 /// pieces").
 struct SkinImport {
   geometry::Surface skin;
-  std::vector<std::string> notes;
+  std::vector<geometry::Message> notes;
 };
 
 /// Called now and then during long work with what is being done and how far it is (0 to 1). May be empty.
-using Progress = std::function<void(const std::string& what, double fraction)>;
+using Progress = std::function<void(const geometry::Message& what, double fraction)>;
 
 }  // namespace scalpmark::models

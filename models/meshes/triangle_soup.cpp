@@ -53,8 +53,8 @@ std::string kind_of(const fs::path& file) {
   const std::string end = lower(file.extension().string());
   for (const char* kind : {"obj", "ply", "stl", "gltf", "glb"})
     if (end == std::string(".") + kind) return kind;
-  throw ModelError(file.string() +
-                   " is not a mesh file read here; choose an .obj, .ply, .stl, .gltf or .glb file.");
+  throw ModelError(Message::of(
+      "%1 is not a mesh file read here; choose an .obj, .ply, .stl, .gltf or .glb file.", file.string()));
 }
 
 /// A message of Assimp's as part of a sentence.
@@ -104,20 +104,20 @@ public:
     if (is_the_file(file)) return new OwnedStream(bytes_);
     if (!with_data_files_) return nullptr;  // materials and pictures: not wanted
     if (!is_data_file(file)) {
-      refused_ = "points at " + plain(file) + ", which is not a .bin file beside it";
+      refused_ = Message::of("points at %1, which is not a .bin file beside it", plain(file));
       return nullptr;
     }
     try {
       return new OwnedStream(read_whole(folder_ / plain(file), largest_file));
     } catch (const ModelError&) {
-      refused_ = "points at " + plain(file) + ", which cannot be read";
+      refused_ = Message::of("points at %1, which cannot be read", plain(file));
       return nullptr;
     }
   }
   void Close(Assimp::IOStream* stream) override { delete stream; }
 
   /// What was asked for and not given; empty when nothing.
-  [[nodiscard]] const std::string& refused() const { return refused_; }
+  [[nodiscard]] const Message& refused() const { return refused_; }
 
 private:
   [[nodiscard]] static std::string plain(std::string_view file) {
@@ -134,7 +134,7 @@ private:
   std::string name_, bytes_;
   fs::path folder_;
   bool with_data_files_;
-  std::string refused_;
+  Message refused_;
 };
 
 /// Only the readers of this kind, so that no other of Assimp's many sees the bytes.
@@ -165,15 +165,16 @@ void append(Mesh& mesh, const aiMesh& part, const Eigen::Affine3d& placed, const
   const auto first = static_cast<int>(mesh.vertices.size());
   if (mesh.triangles.size() + part.mNumFaces > most_triangles ||
       mesh.vertices.size() + part.mNumVertices > 3 * most_triangles)
-    throw ModelError(name + " has more than " + std::to_string(most_triangles) +
-                     " triangles; thin it in the program that made it.");
+    throw ModelError(Message::of("%1 has more than %2 triangles; thin it in the program that made it.", name,
+                                 most_triangles));
   for (unsigned v = 0; v < part.mNumVertices; ++v) {
     const aiVector3D& p = part.mVertices[v];
     mesh.vertices.push_back(
         placed * Vector3d(static_cast<double>(p.x), static_cast<double>(p.y), static_cast<double>(p.z)));
     if (!mesh.vertices.back().allFinite() || mesh.vertices.back().cwiseAbs().maxCoeff() > 1e12)
-      throw ModelError(name + " has a coordinate that is not a usable number (vertex " +
-                       std::to_string(mesh.vertices.size()) + "); export it again.");
+      throw ModelError(
+          Message::of("%1 has a coordinate that is not a usable number (vertex %2); export it again.", name,
+                      mesh.vertices.size()));
   }
   for (unsigned f = 0; f < part.mNumFaces; ++f) {
     const aiFace& face = part.mFaces[f];
@@ -191,7 +192,8 @@ void check_corners(const aiScene& scene, const std::string& name) {
       const aiFace& face = scene.mMeshes[m]->mFaces[f];
       if (std::any_of(face.mIndices, face.mIndices + face.mNumIndices,
                       [&](unsigned v) { return v >= scene.mMeshes[m]->mNumVertices; }))
-        throw ModelError(name + " has a triangle with a corner that does not exist; export it again.");
+        throw ModelError(
+            Message::of("%1 has a triangle with a corner that does not exist; export it again.", name));
     }
 }
 
@@ -212,11 +214,12 @@ struct Placed {
 Mesh read_triangle_soup(const fs::path& file) {
   const std::string name = file.string();
   std::error_code ignored;
-  if (fs::is_directory(file, ignored)) throw ModelError(name + " is a folder; choose a mesh file in it.");
-  if (!fs::exists(file, ignored)) throw ModelError(name + " does not exist; check the name.");
+  if (fs::is_directory(file, ignored))
+    throw ModelError(Message::of("%1 is a folder; choose a mesh file in it.", name));
+  if (!fs::exists(file, ignored)) throw ModelError(Message::of("%1 does not exist; check the name.", name));
   const std::string kind = kind_of(file);
   std::string bytes = read_whole(file, largest_file);
-  if (bytes.empty()) throw ModelError(name + " is empty; export it again.");
+  if (bytes.empty()) throw ModelError(Message::of("%1 is empty; export it again.", name));
   if (kind == "ply") check_ply(bytes, name);
   if (kind == "gltf" || kind == "glb") check_gltf(bytes, kind == "glb", name);
 
@@ -244,10 +247,11 @@ Mesh read_triangle_soup(const fs::path& file) {
     if (has_polygons(*scene)) ask([&] { return importer.ApplyPostProcessing(aiProcess_Triangulate); });
   }
   if (!disk->refused().empty())
-    throw ModelError(name + " " + disk->refused() + "; export it as one .glb file.");
+    throw ModelError(Message::of("%1 %2; export it as one .glb file.", name, disk->refused()));
   if (scene == nullptr || scene->mRootNode == nullptr)
-    throw ModelError(name + " could not be read as a mesh" + (why.empty() ? "" : " (" + one_line(why) + ")") +
-                     "; export it again.");
+    throw ModelError(why.empty() ? Message::of("%1 could not be read as a mesh; export it again.", name)
+                                 : Message::of("%1 could not be read as a mesh (%2); export it again.", name,
+                                               one_line(why)));
 
   std::vector<Placed> waiting{{scene->mRootNode, transform_of(scene->mRootNode->mTransformation)}};
   while (!waiting.empty()) {
@@ -261,7 +265,7 @@ Mesh read_triangle_soup(const fs::path& file) {
     }
   }
   if (mesh.triangles.empty())
-    throw ModelError(name + " holds no triangles; choose a mesh of the head's skin.");
+    throw ModelError(Message::of("%1 holds no triangles; choose a mesh of the head's skin.", name));
   return mesh;
 }
 

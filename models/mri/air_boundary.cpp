@@ -30,9 +30,10 @@ std::size_t at(int i) {
   return static_cast<std::size_t>(i);
 }
 
-[[noreturn]] void no_head(const std::string& name, const std::string& why) {
-  throw ModelError(name + " shows no head that stands out from the air (" + why +
-                   "); choose a scan of the whole head with air around it.");
+[[noreturn]] void no_head(const std::string& name, const Message& why) {
+  throw ModelError(Message::of(
+      "%1 shows no head that stands out from the air (%2); choose a scan of the whole head with air around it.",
+      name, why));
 }
 
 // --- Coarse grid: the ball's flood, and the skin's intensity from place to place
@@ -313,7 +314,7 @@ Separated separate(const Coarse& coarse, const Volume& scan, Mask tissue, const 
     }
   const Mask covered = flood_with_ball(coarse, rough);
   if (std::none_of(covered.begin(), covered.end(), [](std::uint8_t c) { return c != 0; }))
-    no_head(name, "no air at the edges of the volume");
+    no_head(name, Message::of("no air at the edges of the volume"));
   Mask outside = outside_air(coarse, scan, covered, tissue);
   const Grid grid(scan.size);
   outside = without_hairs(grid, outside);
@@ -359,23 +360,24 @@ void check_extent(const Volume& scan, const Mask& outside, const std::string& na
     for (int j = 0; j < scan.size[1]; ++j)
       for (int i = 0; i < scan.size[0]; ++i, ++v)
         if (!outside[v]) box.extend((scan.world * Eigen::Vector4d(i, j, k, 1)).head<3>());
-  if (box.isEmpty()) no_head(name, "nothing is brighter than the air");
+  if (box.isEmpty()) no_head(name, Message::of("nothing is brighter than the air"));
   // A head leaves much of its box to the air; a box full of noise does not.
   constexpr double least_air = 0.03;
   const auto air = static_cast<double>(std::count(outside.begin(), outside.end(), std::uint8_t{1}));
-  if (air < least_air * static_cast<double>(outside.size())) no_head(name, "hardly any air around it");
+  if (air < least_air * static_cast<double>(outside.size()))
+    no_head(name, Message::of("hardly any air around it"));
   const Eigen::Vector3d extent = box.sizes();
-  const auto rounded = [](double mm) { return std::to_string(std::lround(mm)); };
+  const auto rounded = [](double mm) { return std::lround(mm); };
   if (extent.minCoeff() < 100 || extent.maxCoeff() > 400)
-    no_head(name, "what stands out is " + rounded(extent[0]) + " x " + rounded(extent[1]) + " x " +
-                      rounded(extent[2]) + " mm");
+    no_head(name, Message::of("what stands out is %1 x %2 x %3 mm", rounded(extent[0]), rounded(extent[1]),
+                              rounded(extent[2])));
 }
 
 }  // namespace
 
 AirBoundary find_air_boundary(const Volume& scan, const std::string& name) {
   const auto global = dark_and_bright(scan);
-  if (!global) no_head(name, "every voxel is alike");
+  if (!global) no_head(name, Message::of("every voxel is alike"));
   const Coarse coarse(scan);
 
   Mask tissue(scan.value.size());

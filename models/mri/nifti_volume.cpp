@@ -29,10 +29,6 @@ namespace {
 constexpr std::int64_t longest_edge = 1024;        // voxels
 constexpr std::int64_t largest_bytes = 512 << 20;  // of one volume as stored
 
-[[noreturn]] void refuse(const std::filesystem::path& file, const std::string& why) {
-  throw ModelError(file.string() + " " + why);
-}
-
 // --- The header
 // ------------------------------------------------------------------------------------------------
 
@@ -87,16 +83,23 @@ using GzFile = std::unique_ptr<gzFile_s, decltype(&gzclose)>;
 Header read_header(const std::filesystem::path& file, gzFile open) {
   std::array<unsigned char, 352> raw{};
   const int got = gzread(open, raw.data(), static_cast<unsigned>(raw.size()));
-  if (got < 352) refuse(file, "is too short or too damaged to be a NIfTI volume; export it again.");
+  if (got < 352)
+    throw ModelError(
+        Message::of("%1 is too short or too damaged to be a NIfTI volume; export it again.", file.string()));
   const std::uint32_t first = std::uint32_t{raw[0]} | std::uint32_t{raw[1]} << 8 |
                               std::uint32_t{raw[2]} << 16 | std::uint32_t{raw[3]} << 24;
   if (first == 540 || first == 0x1c020000U)
-    refuse(file, "is a NIfTI-2 file, which is not read here; convert it to NIfTI-1.");
+    throw ModelError(
+        Message::of("%1 is a NIfTI-2 file, which is not read here; convert it to NIfTI-1.", file.string()));
   const bool little = first == 348;
-  if (!little && first != 0x5c010000U) refuse(file, "is not a NIfTI volume; choose a .nii or .nii.gz file.");
+  if (!little && first != 0x5c010000U)
+    throw ModelError(Message::of("%1 is not a NIfTI volume; choose a .nii or .nii.gz file.", file.string()));
   const std::string_view magic(reinterpret_cast<const char*>(raw.data()) + 344, 3);
-  if (magic == "ni1") refuse(file, "keeps header and image in two files; convert it to one .nii file.");
-  if (magic != "n+1") refuse(file, "is not a NIfTI volume; choose a .nii or .nii.gz file.");
+  if (magic == "ni1")
+    throw ModelError(
+        Message::of("%1 keeps header and image in two files; convert it to one .nii file.", file.string()));
+  if (magic != "n+1")
+    throw ModelError(Message::of("%1 is not a NIfTI volume; choose a .nii or .nii.gz file.", file.string()));
   const Bytes bytes(raw, little != (std::endian::native == std::endian::little));
   Header h;
   for (std::size_t i = 0; i < 8; ++i) {
@@ -116,31 +119,41 @@ Header read_header(const std::filesystem::path& file, gzFile open) {
 /// Voxels of the first volume. Everything VTK would trust is checked here.
 std::int64_t check_header(const std::filesystem::path& file, const Header& h) {
   if (h.dim[0] < 1 || h.dim[0] > 7)
-    refuse(file, "has a damaged header (number of dimensions); export it again.");
-  if (h.dim[0] < 3) refuse(file, "is a single picture, not a volume; choose a 3-D scan of the whole head.");
+    throw ModelError(
+        Message::of("%1 has a damaged header (number of dimensions); export it again.", file.string()));
+  if (h.dim[0] < 3)
+    throw ModelError(Message::of("%1 is a single picture, not a volume; choose a 3-D scan of the whole head.",
+                                 file.string()));
   std::int64_t voxels = 1;
   for (std::size_t i = 1; i <= 3; ++i) {
     if (h.dim[i] < 1)
-      refuse(file, "claims a side of " + std::to_string(h.dim[i]) + " voxels; export it again.");
+      throw ModelError(
+          Message::of("%1 claims a side of %2 voxels; export it again.", file.string(), h.dim[i]));
     if (h.dim[i] == 1)
-      refuse(file, "is a single picture, not a volume; choose a 3-D scan of the whole head.");
+      throw ModelError(Message::of(
+          "%1 is a single picture, not a volume; choose a 3-D scan of the whole head.", file.string()));
     if (h.dim[i] > longest_edge)
-      refuse(file, "is " + std::to_string(h.dim[i]) +
-                       " voxels long on one side, more than 1024; resample it to 1 mm.");
+      throw ModelError(Message::of("%1 is %2 voxels long on one side, more than 1024; resample it to 1 mm.",
+                                   file.string(), h.dim[i]));
     if (!std::isfinite(h.pixdim[i]) || h.pixdim[i] <= 0)
-      refuse(file, "gives no usable voxel size (pixdim " + std::to_string(i) + "); export it again.");
+      throw ModelError(
+          Message::of("%1 gives no usable voxel size (pixdim %2); export it again.", file.string(), i));
     voxels *= h.dim[i];
   }
   for (std::size_t i = 4; i <= static_cast<std::size_t>(h.dim[0]); ++i)
     if (h.dim[i] < 1)
-      refuse(file, "claims a side of " + std::to_string(h.dim[i]) + " voxels; export it again.");
+      throw ModelError(
+          Message::of("%1 claims a side of %2 voxels; export it again.", file.string(), h.dim[i]));
   const auto size = bytes_of(h.datatype);
   if (!size)
-    refuse(file, "holds colours, complex numbers or another kind of voxel (datatype " +
-                     std::to_string(h.datatype) + ") instead of intensities; export it as 16-bit numbers.");
-  if (voxels * *size > largest_bytes) refuse(file, "is larger than 512 MB; resample it to 1 mm.");
+    throw ModelError(Message::of(
+        "%1 holds colours, complex numbers or another kind of voxel (datatype %2) instead of intensities; export it as 16-bit numbers.",
+        file.string(), h.datatype));
+  if (voxels * *size > largest_bytes)
+    throw ModelError(Message::of("%1 is larger than 512 MB; resample it to 1 mm.", file.string()));
   if (!std::isfinite(h.offset) || h.offset < 352 || h.offset > 1e8 || h.offset != std::floor(h.offset))
-    refuse(file, "has a damaged header (where the voxels start); export it again.");
+    throw ModelError(
+        Message::of("%1 has a damaged header (where the voxels start); export it again.", file.string()));
   return voxels;
 }
 
@@ -151,7 +164,9 @@ void check_length(const std::filesystem::path& file, gzFile open, std::int64_t w
   while (have < wanted) {
     const auto ask = std::min<std::int64_t>(static_cast<std::int64_t>(buffer.size()), wanted - have);
     const int got = gzread(open, buffer.data(), static_cast<unsigned>(ask));
-    if (got <= 0) refuse(file, "ends before the last voxel its header promises; copy or export it again.");
+    if (got <= 0)
+      throw ModelError(Message::of(
+          "%1 ends before the last voxel its header promises; copy or export it again.", file.string()));
     have += got;
   }
 }
@@ -199,7 +214,8 @@ void copy_values(const std::filesystem::path& file, vtkImageData& image, double 
   switch (image.GetScalarType()) {
     vtkTemplateMacro(copy_scaled<VTK_TT>(from, slope, intercept, to));
     default:
-      refuse(file, "holds a kind of voxel that is not read here; export it as 16-bit numbers.");
+      throw ModelError(Message::of(
+          "%1 holds a kind of voxel that is not read here; export it as 16-bit numbers.", file.string()));
   }
 }
 
@@ -212,16 +228,18 @@ void remember(vtkObject*, unsigned long, void* store, void* text) {
 NiftiVolume read_nifti(const std::filesystem::path& file) {
   std::error_code trouble;
   const auto status = std::filesystem::status(file, trouble);
-  if (!std::filesystem::exists(status)) refuse(file, "does not exist; check the name.");
-  if (std::filesystem::is_directory(status)) refuse(file, "is a folder; choose a .nii or .nii.gz file.");
+  if (!std::filesystem::exists(status))
+    throw ModelError(Message::of("%1 does not exist; check the name.", file.string()));
+  if (std::filesystem::is_directory(status))
+    throw ModelError(Message::of("%1 is a folder; choose a .nii or .nii.gz file.", file.string()));
   if (!std::filesystem::is_regular_file(status))
-    refuse(file, "is not a plain file; choose a .nii or .nii.gz file.");
+    throw ModelError(Message::of("%1 is not a plain file; choose a .nii or .nii.gz file.", file.string()));
 
   Header header;
   std::int64_t voxels = 0;
   {
     const GzFile open(gzopen(file.c_str(), "rb"), &gzclose);
-    if (!open) refuse(file, "cannot be opened; check who may read it.");
+    if (!open) throw ModelError(Message::of("%1 cannot be opened; check who may read it.", file.string()));
     header = read_header(file, open.get());
     voxels = check_header(file, header);
     check_length(file, open.get(),
@@ -231,8 +249,7 @@ NiftiVolume read_nifti(const std::filesystem::path& file) {
   NiftiVolume result;
   std::int64_t volumes = 1;
   for (std::size_t i = 4; i <= static_cast<std::size_t>(header.dim[0]); ++i) volumes *= header.dim[i];
-  if (volumes > 1)
-    result.notes.push_back("Took the first of " + std::to_string(volumes) + " volumes in the file.");
+  if (volumes > 1) result.notes.push_back(Message::of("Took the first of %1 volumes in the file.", volumes));
 
   vtkNew<vtkNIFTIImageReader> reader;
   std::string complaint;
@@ -251,7 +268,8 @@ NiftiVolume read_nifti(const std::filesystem::path& file) {
   bool as_promised = reader->GetErrorCode() == 0 && image->GetNumberOfScalarComponents() == 1 &&
                      image->GetPointData()->GetScalars() != nullptr;
   for (std::size_t i = 0; i < 3; ++i) as_promised = as_promised && size[i] == header.dim[i + 1];
-  if (!as_promised) refuse(file, "could not be read as a NIfTI volume; export it again.");
+  if (!as_promised)
+    throw ModelError(Message::of("%1 could not be read as a NIfTI volume; export it again.", file.string()));
 
   Volume& volume = result.volume;
   volume.size = size;
@@ -262,13 +280,14 @@ NiftiVolume read_nifti(const std::filesystem::path& file) {
   if (header.sform_code > 0) {
     world = usable(reader->GetSFormMatrix(), spacing, unit_mm);
     if (!world && header.qform_code > 0)
-      result.notes.emplace_back("The file's sform cannot be used; its qform gave the world frame.");
+      result.notes.emplace_back(
+          Message::of("The file's sform cannot be used; its qform gave the world frame."));
   }
   if (!world && header.qform_code > 0) world = usable(reader->GetQFormMatrix(), spacing, unit_mm);
   if (!world)
-    refuse(
-        file,
-        "says nowhere usable where its voxels lie (no sform or qform); export it again with its position.");
+    throw ModelError(Message::of(
+        "%1 says nowhere usable where its voxels lie (no sform or qform); export it again with its position.",
+        file.string()));
   volume.world = *world;
 
   // A slope of zero means that the intensities are stored as they are (NIfTI-1 `scl_slope`).
@@ -283,11 +302,12 @@ NiftiVolume read_nifti(const std::filesystem::path& file) {
       lowest = std::min(lowest, v);
     else
       ++holes;
-  if (holes == voxels) refuse(file, "holds no intensity that is a number; export it again.");
+  if (holes == voxels)
+    throw ModelError(Message::of("%1 holds no intensity that is a number; export it again.", file.string()));
   if (holes > 0) {
     for (float& v : volume.value)
       if (!std::isfinite(v)) v = lowest;
-    result.notes.push_back("Took " + std::to_string(holes) + " voxels without a number for air.");
+    result.notes.push_back(Message::of("Took %1 voxels without a number for air.", holes));
   }
   return result;
 }

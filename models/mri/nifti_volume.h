@@ -9,8 +9,8 @@
 namespace scalpmark::models {
 
 struct NiftiVolume {
-  Volume volume;                   ///< intensities after the file's slope and intercept; index to world mm
-  std::vector<std::string> notes;  ///< what had to be assumed or left out, one sentence each
+  Volume volume;  ///< intensities after the file's slope and intercept; index to world mm
+  std::vector<geometry::Message> notes;  ///< what had to be assumed or left out, one sentence each
 };
 
 /// Reads the first volume of a NIfTI-1 file (.nii, .nii.gz; NIfTI-1 standard, Cox et al. 2004) with VTK's

@@ -90,31 +90,34 @@ double signed_volume(const Mesh& mesh) {
 
 geometry::Surface surface_of(const Volume& scan, const std::string& name, std::size_t most_triangles,
                              const Progress& progress) {
-  const auto say = [&](const char* what, double fraction) {
+  const auto say = [&](const Message& what, double fraction) {
     if (progress) progress(what, fraction);
   };
-  say("finding the air around the head", 0.0);
+  say(Message::of("finding the air around the head"), 0.0);
   AirBoundary boundary = find_air_boundary(scan, name);
-  say("drawing the surface", 0.4);
+  say(Message::of("drawing the surface"), 0.4);
   Mesh mesh = contour(boundary);
   boundary.block.value = {};
-  if (mesh.triangles.empty()) throw ModelError(name + " shows no skin; choose a scan of the whole head.");
+  if (mesh.triangles.empty())
+    throw ModelError(Message::of("%1 shows no skin; choose a scan of the whole head.", name));
   keep_largest_piece(mesh);
   if (signed_volume(mesh) < 0)
     for (auto& t : mesh.triangles) std::swap(t[1], t[2]);
-  say("thinning out the triangles", 0.5);
+  say(Message::of("thinning out the triangles"), 0.5);
   mesh = thin_triangles(std::move(mesh), most_triangles);
   if (mesh.triangles.size() > most_triangles)
-    throw ModelError(name + " has too rough a surface to be drawn with " + std::to_string(most_triangles) +
-                     " triangles; smooth or resample it to 1 mm.");
-  say("checking the surface", 0.9);
+    throw ModelError(Message::of(
+        "%1 has too rough a surface to be drawn with %2 triangles; smooth or resample it to 1 mm.", name,
+        most_triangles));
+  say(Message::of("checking the surface"), 0.9);
   try {
     geometry::Surface surface(std::move(mesh.vertices), std::move(mesh.triangles));
-    if (!surface.is_closed()) throw ModelError(name + " gave a skin with holes; choose another scan.");
-    say("checking the surface", 1.0);
+    if (!surface.is_closed())
+      throw ModelError(Message::of("%1 gave a skin with holes; choose another scan.", name));
+    say(Message::of("checking the surface"), 1.0);
     return surface;
   } catch (const geometry::GeometryError& error) {
-    throw ModelError(name + " gave no usable skin (" + error.what() + "); choose another scan.");
+    throw ModelError(Message::of("%1 gave no usable skin (%2); choose another scan.", name, error.message()));
   }
 }
 

@@ -3,6 +3,7 @@
 #include "models/files/json_numbers.h"
 #include "models/files/safe_file.h"
 #include "models/files/strict_json.h"
+#include "models/results/cortex_note.h"
 
 namespace scalpmark::models {
 
@@ -24,6 +25,18 @@ const char* key_of(geometry::Region region) {
   return "";
 }
 
+const char* key_of(geometry::Wing wing) {
+  switch (wing) {
+    case geometry::Wing::left:
+      return "left wing";
+    case geometry::Wing::right:
+      return "right wing";
+    case geometry::Wing::whole:
+      return "coil";
+  }
+  return "";
+}
+
 ordered_json flat(const Eigen::Vector2d& v) {
   return {rounded(v.x(), length_steps), rounded(v.y(), length_steps)};
 }
@@ -37,7 +50,7 @@ ordered_json askew_json(const geometry::AskewAxis& axis) {
     out["cortex"] = {{"point", point(axis.cortex->point)},
                      {"depth_mm", number(axis.cortex->depth_mm)},
                      {"moved_mm", number(axis.cortex_moved_mm)},
-                     {"note", geometry::cortex_caution}};
+                     {"note", cortex_note}};
   return out;
 }
 
@@ -70,7 +83,7 @@ std::string contact_json(const geometry::Contact& c, const geometry::Case& enter
                               {"under_mm", flat(t.under)}});
   out["wings"] = ordered_json::array();
   for (const auto& w : c.wings)
-    out["wings"].push_back({{"wing", w.wing},
+    out["wings"].push_back({{"wing", key_of(w.wing)},
                             {"least_mm", number(w.least_mm)},
                             {"mean_mm", number(w.mean_mm)},
                             {"most_mm", number(w.most_mm)},
@@ -89,7 +102,7 @@ std::string contact_json(const geometry::Contact& c, const geometry::Case& enter
                            {"under_mm", flat(g.at)},
                            {"on_coil", point(g.on_coil)},
                            {"gap_mm", number(g.gap_mm)}});
-  out["sentences"] = c.sentences;
+  out["sentences"] = geometry::english(asked.sentences);
   return pretty_json(out);
 }
 

@@ -2,18 +2,21 @@
 
 #include <filesystem>
 #include <string>
+#include <vector>
 
+#include "geometry/base/message.h"
 #include "geometry/coil/contact.h"
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
 
 namespace scalpmark::models {
 
-/// What a contact was worked out from, for its file.
+/// What a contact was worked out from, and how it is put into words, for its file.
 struct ContactAsked {
   std::string on;  ///< "start", "hotspot", "treatment", or a grid node as "ROW,COLUMN"
   geometry::Placement placement;
   geometry::ContactOptions options;
+  std::vector<geometry::Message> sentences;  ///< the contact in words, for people who read the file
 };
 
 /// How a coil rests as JSON (format scalpmark-contact, version 1; models/schema/contact.schema.json). Lengths

@@ -3,6 +3,7 @@
 #include "models/files/json_numbers.h"
 #include "models/files/safe_file.h"
 #include "models/files/strict_json.h"
+#include "models/results/cortex_note.h"
 
 namespace scalpmark::models {
 
@@ -30,7 +31,7 @@ ordered_json cortex_json(const geometry::CortexHit& hit) {
           {"point", point(hit.point)},
           {"areas", shares_json(hit.areas)},
           {"gyri", shares_json(hit.gyri)},
-          {"note", geometry::cortex_caution}};
+          {"note", cortex_note}};
 }
 
 ordered_json placement_json(const geometry::Placement& p) {
@@ -87,7 +88,7 @@ std::string plan_json(const geometry::Plan& plan) {
     item["tape_from_treatment_mm"] = number(other.tape_from_treatment_mm);
     out["treatment_alternatives"].push_back(std::move(item));
   }
-  out["warnings"] = plan.warnings;
+  out["warnings"] = geometry::english(plan.warnings);
   return pretty_json(out);
 }
 

@@ -65,7 +65,8 @@ ordered_json spread_json(const geometry::Spread& s) {
 }  // namespace
 
 std::string tolerance_json(const geometry::Tolerance& t, const geometry::Plan& plan,
-                           const geometry::HandErrors& errors, const geometry::ToleranceOptions& options) {
+                           const geometry::HandErrors& errors, const geometry::ToleranceOptions& options,
+                           const geometry::Message& habit) {
   ordered_json out;
   out["format"] = "scalpmark-tolerance";
   out["version"] = 1;
@@ -90,15 +91,15 @@ std::string tolerance_json(const geometry::Tolerance& t, const geometry::Plan& p
                              {"alone_mm", number(c.alone_mm)},
                              {"without_mm", number(c.without_mm)},
                              {"halved_mm", number(c.halved_mm)}});
-  out["habit"] = t.habit;
+  out["habit"] = english(habit);
   out["pulses"] = points(t.pulses);
   return pretty_json(out);
 }
 
 void write_tolerance(const std::filesystem::path& file, const geometry::Tolerance& tolerance,
                      const geometry::Plan& plan, const geometry::HandErrors& errors,
-                     const geometry::ToleranceOptions& options) {
-  write_whole(file, tolerance_json(tolerance, plan, errors, options));
+                     const geometry::ToleranceOptions& options, const geometry::Message& habit) {
+  write_whole(file, tolerance_json(tolerance, plan, errors, options, habit));
 }
 
 }  // namespace scalpmark::models

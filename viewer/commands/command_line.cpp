@@ -35,9 +35,11 @@
 #include "viewer/sheet/sheet.h"
 #include "viewer/stage/gaps_shown.h"
 #include "viewer/words/contact_text.h"
+#include "viewer/words/contact_words.h"
 #include "viewer/words/error.h"
 #include "viewer/words/head_text.h"
 #include "viewer/words/tolerance_text.h"
+#include "viewer/words/tolerance_words.h"
 
 namespace scalpmark::viewer {
 
@@ -48,7 +50,8 @@ constexpr int done = 0, failed = 1, misunderstood = 2;
 /// A command line that cannot be understood.
 class UsageError : public ViewerError {
 public:
-  using ViewerError::ViewerError;
+  /// The terminal stays English.
+  explicit UsageError(const std::string& sentence) : ViewerError(geometry::Message::verbatim(sentence)) {}
 };
 
 /// One line whatever the text holds, so that an error is one sentence on stderr.
@@ -157,8 +160,8 @@ bool is_mri(const std::string& file) {
   return lower.ends_with(".nii") || lower.ends_with(".nii.gz");
 }
 
-void say(const std::vector<std::string>& notes) {
-  for (const auto& note : notes) std::cerr << one_line(note) << "\n";
+void say(const std::vector<geometry::Message>& notes) {
+  for (const auto& note : notes) std::cerr << one_line(english(note)) << "\n";
 }
 
 struct Solved {
@@ -174,7 +177,7 @@ Solved solve_case(const std::string& file, const models::Progress& progress, Bra
   auto kept = models::read_case(file);
   auto loaded = models::load_head(kept, progress, models::read_apart(models::own_program()));
   if (brain == Brain::wanted) models::add_cortex(loaded, {}, progress);
-  progress("Working out the plan", 0);
+  progress(geometry::Message::verbatim("Working out the plan"), 0);
   auto plan = geometry::with_cortex(geometry::solve(loaded.head, kept.entered, tapes), loaded.cortex.get());
   say(loaded.notes);
   say(plan.warnings);
@@ -184,7 +187,8 @@ Solved solve_case(const std::string& file, const models::Progress& progress, Bra
 void write_to_stdout(const std::string& text) {
   std::cout << text << std::flush;
   if (!std::cout)
-    throw ViewerError("The result could not be written to the standard output; check where it leads.");
+    throw ViewerError(geometry::Message::of(
+        "The result could not be written to the standard output; check where it leads."));
 }
 
 struct Options {
@@ -240,14 +244,14 @@ void picture_command(const Options& o) {
   if (!view) view = entered.side == geometry::Side::left ? View::left : View::right;
   shown.head_description = head_in_words(solved.kept, solved.loaded);
   if (shown.has(Thing::tolerance)) {
-    progress("Trying placements by hand", 0);
+    progress(geometry::Message::verbatim("Trying placements by hand"), 0);
     shown.tolerance = std::make_shared<const geometry::Tolerance>(
         geometry::tolerance(head, entered, solved.plan, entered.errors));
   }
   if (shown.has(Thing::gaps)) shown.gaps = gaps_under(head, entered, placement_shown(solved.plan, shown));
   shown.cortex = solved.loaded.cortex;
   if (shown.cortex) shown.skin_opacity = skin_over_cortex;
-  progress("Drawing", 0);
+  progress(geometry::Message::verbatim("Drawing"), 0);
   // The head is on the stage by the time its tape distances are known.
   picture->show(head, entered, solved.plan, shown, *view);
   if (measuring.valid()) {
@@ -262,25 +266,26 @@ void sheet_command(const Options& o) {
   if (!paper) throw UsageError("--paper is \"" + o.paper + "\"; choose a4 or letter.");
   const models::Progress progress = SlowProgress();
   const Solved solved = solve_case(o.in, progress, Brain::wanted);
-  progress("Drawing the sheet", 0);
+  progress(geometry::Message::verbatim("Drawing the sheet"), 0);
   write_sheet(o.out, solved.kept, solved.loaded, solved.plan, *paper);
 }
 
 void tolerance_command(const Options& o) {
   const models::Progress progress = SlowProgress();
   const Solved solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
-  progress("Trying placements by hand", 0);
+  progress(geometry::Message::verbatim("Trying placements by hand"), 0);
   geometry::ToleranceOptions options;
   options.placements = o.placements;
   options.seed = o.seed;
   const geometry::HandErrors& errors = solved.kept.entered.errors;
   const auto found =
       geometry::tolerance(solved.loaded.head, solved.kept.entered, solved.plan, errors, options);
+  const geometry::Message habit = habit_sentence(found);
   if (o.out == "-") {
-    write_to_stdout(models::tolerance_json(found, solved.plan, errors, options));
+    write_to_stdout(models::tolerance_json(found, solved.plan, errors, options, habit));
     return;
   }
-  if (!o.out.empty()) models::write_tolerance(o.out, found, solved.plan, errors, options);
+  if (!o.out.empty()) models::write_tolerance(o.out, found, solved.plan, errors, options, habit);
   write_to_stdout(tolerance_text(found, errors));
 }
 
@@ -294,12 +299,12 @@ void contact_command(const Options& o) {
   const bool askew = o.roll_deg != 0 || o.pitch_deg != 0;
   const Solved solved =
       solve_case(o.in, progress, askew ? Brain::wanted : Brain::left_out, geometry::TapeDistances::left_out);
-  progress("Laying the coil", 0);
+  progress(geometry::Message::verbatim("Laying the coil"), 0);
   const geometry::Placement& placement = placement_shown(solved.plan, shown);
   options.cortex = solved.loaded.cortex.get();
   const geometry::Case& entered = solved.kept.entered;
   const auto found = geometry::contact(solved.loaded.head, entered.coil, placement.pose(), options);
-  const models::ContactAsked asked{o.coil_on, placement, options};
+  const models::ContactAsked asked{o.coil_on, placement, options, contact_sentences(found)};
   if (o.out == "-") {
     write_to_stdout(models::contact_json(found, entered, asked));
     return;
@@ -311,9 +316,11 @@ void contact_command(const Options& o) {
 /// The guess as lines that can be copied into a case once they are confirmed.
 std::string guess_text(const geometry::FiducialGuess& guess) {
   std::ostringstream text;
-  text << std::fixed << std::setprecision(1) << geometry::guess_caution
-       << "\nThe generic head was fitted to this skin and lies " << guess.misfit_mm
-       << " mm from it, root mean square.\n";
+  text
+      << std::fixed << std::setprecision(1)
+      << "A computer's first guess, not placed by hand: look at each point on the head, and confirm or move it before it is used."
+         "\nThe generic head was fitted to this skin and lies "
+      << guess.misfit_mm << " mm from it, root mean square.\n";
   const auto line = [&](const char* name, const Eigen::Vector3d& p) {
     text << "\"" << name << "\": [" << p.x() << ", " << p.y() << ", " << p.z() << "]\n";
   };
@@ -335,7 +342,7 @@ void head_command(const Options& o) {
   const auto found = models::read_apart(models::own_program())({kind, o.in, unit}, progress);
   say(found.notes);
   if (o.guess) {
-    progress("Looking for the four points", 0);
+    progress(geometry::Message::verbatim("Looking for the four points"), 0);
     write_to_stdout(guess_text(geometry::guess_fiducials(models::generic_head(), found.skin)));
   }
   if (!o.out.empty()) models::write_ply(o.out, found.skin);

@@ -1,7 +1,8 @@
 #pragma once
 
 #include <chrono>
-#include <string>
+
+#include "geometry/base/message.h"
 
 namespace scalpmark::viewer {
 
@@ -10,12 +11,12 @@ namespace scalpmark::viewer {
 class SlowProgress {
 public:
   /// `fraction` from 0 to 1.
-  void operator()(const std::string& what, double fraction);
+  void operator()(const geometry::Message& what, double fraction);
 
 private:
   using Clock = std::chrono::steady_clock;
   Clock::time_point begun_ = Clock::now(), said_ = begun_;
-  std::string last_;
+  geometry::Message last_;
 };
 
 }  // namespace scalpmark::viewer

@@ -53,8 +53,8 @@ Display::Display() {
 
   std::array<int, 2> pipe_ends{};
   if (pipe2(pipe_ends.data(), O_CLOEXEC) != 0)
-    throw ViewerError(
-        "The system gave no pipe to start a virtual display with; close other programs and try again.");
+    throw ViewerError(geometry::Message::of(
+        "The system gave no pipe to start a virtual display with; close other programs and try again."));
   const std::string number_to = std::to_string(pipe_ends[1]);
   // Everything the child needs is made ready before the fork.
   const std::array<const char*, 10> command{"Xvfb",     "-displayfd",   number_to.c_str(), "-screen",
@@ -80,15 +80,15 @@ Display::Display() {
   close(pipe_ends[1]);
   if (child < 0) {
     close(pipe_ends[0]);
-    throw ViewerError("The system could not start a virtual display; close other programs and try again.");
+    throw ViewerError(geometry::Message::of(
+        "The system could not start a virtual display; close other programs and try again."));
   }
   const std::string number = read_number(pipe_ends[0]);
   close(pipe_ends[0]);
   if (number.empty()) {
     stop(child);
-    throw ViewerError(
-        "There is no display to draw on and the virtual one (Xvfb) did not start; install the Debian package "
-        "xvfb.");
+    throw ViewerError(geometry::Message::of(
+        "There is no display to draw on and the virtual one (Xvfb) did not start; install the Debian package xvfb."));
   }
   server_ = child;
   const std::string name = ":" + number;
@@ -100,7 +100,8 @@ Display::Display() {
       setenv("DISPLAY", former_.c_str(), 1);
     else
       unsetenv("DISPLAY");
-    throw ViewerError("The virtual display (Xvfb) started but does not answer; try again.");
+    throw ViewerError(
+        geometry::Message::of("The virtual display (Xvfb) started but does not answer; try again."));
   }
 }
 

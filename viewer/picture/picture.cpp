@@ -32,8 +32,9 @@ struct Picture::Parts {
 void check_size(const PictureSize& size) {
   if (size.width < smallest_width || size.height < smallest_height || size.width > largest ||
       size.height > largest)
-    throw ViewerError("A picture of " + std::to_string(size.width) + "x" + std::to_string(size.height) +
-                      " pixels cannot be drawn; choose a size from 640x480 to 4096x4096.");
+    throw ViewerError(geometry::Message::of(
+        "A picture of %1x%2 pixels cannot be drawn; choose a size from 640x480 to 4096x4096.", size.width,
+        size.height));
 }
 
 Picture::Picture(const PictureSize& size) : parts_(std::make_unique<Parts>()) {
@@ -48,9 +49,8 @@ Picture::Picture(const PictureSize& size) : parts_(std::make_unique<Parts>()) {
   window->SetSize(size.width * pixel_ratio(), size.height * pixel_ratio());
   window->AddRenderer(parts_->renderer);
   if (window->SupportsOpenGL() == 0)
-    throw ViewerError(
-        "The display has no OpenGL 3.2, which pictures are drawn with; install the Debian package "
-        "libgl1-mesa-dri.");
+    throw ViewerError(geometry::Message::of(
+        "The display has no OpenGL 3.2, which pictures are drawn with; install the Debian package libgl1-mesa-dri."));
   parts_->stage = std::make_unique<Stage>(parts_->renderer);
   parts_->stage->set_pixel_ratio(pixel_ratio());
 }
@@ -69,8 +69,8 @@ std::string Picture::draw() {
   vtkNew<vtkUnsignedCharArray> drawn;
   if (p.window->GetPixelData(0, 0, wide - 1, high - 1, 0, drawn) == 0 ||
       drawn->GetNumberOfTuples() != static_cast<vtkIdType>(wide) * high)
-    throw ViewerError(
-        "The picture could not be read back from the graphics driver; choose a smaller --size.");
+    throw ViewerError(geometry::Message::of(
+        "The picture could not be read back from the graphics driver; choose a smaller --size."));
   p.pixels.assign(3 * static_cast<size_t>(p.size.width) * static_cast<size_t>(p.size.height), '\0');
   const unsigned char* from = drawn->GetPointer(0);
   const auto row_bytes = 3 * static_cast<size_t>(wide);
@@ -104,7 +104,8 @@ std::string Picture::png() const {
   writer->Write();
   const auto* bytes = writer->GetResult();
   if (bytes == nullptr || bytes->GetNumberOfValues() == 0)
-    throw ViewerError("The picture could not be packed as PNG; choose a smaller --size.");
+    throw ViewerError(
+        geometry::Message::of("The picture could not be packed as PNG; choose a smaller --size."));
   return {reinterpret_cast<const char*>(const_cast<vtkUnsignedCharArray*>(bytes)->GetPointer(0)),
           static_cast<size_t>(bytes->GetNumberOfValues())};
 }

@@ -12,8 +12,7 @@
 #include "viewer/stage/captions.h"
 #include "viewer/stage/things/cortex.h"
 #include "viewer/words/numbers.h"
-#include "viewer/words/sentences.h"
-#include "viewer/words/tolerance_text.h"
+#include "viewer/words/tolerance_words.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -28,11 +27,11 @@ constexpr std::array rules{MarkRule::tape, MarkRule::drop, MarkRule::nearest};
 std::string rule_in_words(MarkRule rule) {
   switch (rule) {
     case MarkRule::tape:
-      return said(Words::tr("tape", "marking rule"));
+      return words(Words::tr("tape", "marking rule"));
     case MarkRule::drop:
-      return said(Words::tr("drop", "marking rule"));
+      return words(Words::tr("drop", "marking rule"));
     case MarkRule::nearest:
-      return said(Words::tr("nearest", "marking rule"));
+      return words(Words::tr("nearest", "marking rule"));
   }
   return "";
 }
@@ -40,11 +39,11 @@ std::string rule_in_words(MarkRule rule) {
 std::string how(MarkRule rule, double reach_mm) {
   switch (rule) {
     case MarkRule::tape:
-      return said(Words::tr("run a tape %1 along the skin from the pulse point"), {in_cm(reach_mm)});
+      return words(Words::tr("run a tape %1 along the skin from the pulse point"), {in_cm(reach_mm)});
     case MarkRule::drop:
-      return said(Words::tr("look straight down past the coil's edge"));
+      return words(Words::tr("look straight down past the coil's edge"));
     case MarkRule::nearest:
-      return said(Words::tr("mark the skin nearest to the edge"));
+      return words(Words::tr("mark the skin nearest to the edge"));
   }
   return "";
 }
@@ -65,7 +64,7 @@ std::optional<double> gap_mm(const Placement& p, MarkRule rule) {
 /// "1.0 cm forward", "1.0 cm toward the midline"; empty for none.
 std::string steps(int count, double pitch_mm, const QString& positive, const QString& negative) {
   if (count == 0) return "";
-  return said(count > 0 ? positive : negative, {in_cm(std::abs(count) * pitch_mm)});
+  return words(count > 0 ? positive : negative, {in_cm(std::abs(count) * pitch_mm)});
 }
 
 std::string node_in_words(const geometry::Case& c) {
@@ -73,22 +72,22 @@ std::string node_in_words(const geometry::Case& c) {
       steps(c.hotspot.row, c.search.pitch_mm, Words::tr("%1 forward"), Words::tr("%1 backward"));
   const std::string column =
       steps(c.hotspot.column, c.search.pitch_mm, Words::tr("%1 outward"), Words::tr("%1 toward the midline"));
-  if (row.empty() && column.empty()) return said(Words::tr("the start itself"));
+  if (row.empty() && column.empty()) return words(Words::tr("the start itself"));
   return row + (row.empty() || column.empty() ? "" : ", ") + column;
 }
 
 std::string site_in_words(const geometry::TreatmentSettings& t) {
   return t.rule == geometry::TreatmentRule::forward
-             ? said(Words::tr("%1 forward of the hotspot"), {in_cm(t.distance_mm)})
-             : said(Words::tr("over %1"), {geometry::canonical_label(t.label).value_or(t.label)});
+             ? words(Words::tr("%1 forward of the hotspot"), {in_cm(t.distance_mm)})
+             : words(Words::tr("over %1"), {geometry::canonical_label(t.label).value_or(t.label)});
 }
 
 std::string alternative_in_words(const geometry::TreatmentAlternative& a) {
   if (a.rule == geometry::TreatmentRule::forward)
-    return said(Words::tr("%1 forward of the hotspot"), {in_cm(a.distance_mm)});
+    return words(Words::tr("%1 forward of the hotspot"), {in_cm(a.distance_mm)});
   const auto dash = a.label.find('-');
   if (dash == std::string::npos) return a.label;
-  return said(Words::tr("half way between %1 and %2"), {a.label.substr(0, dash), a.label.substr(dash + 1)});
+  return words(Words::tr("half way between %1 and %2"), {a.label.substr(0, dash), a.label.substr(dash + 1)});
 }
 
 /// A table of names and values, without headings.
@@ -97,14 +96,14 @@ SheetTable pairs(std::string title, std::vector<std::vector<std::string>> rows) 
 }
 
 SheetTable measures(const geometry::Case& c, const geometry::Plan& plan) {
-  SheetTable t{said(Words::tr("Measures")),
-               {{said(Words::tr("cm")), 0.5, false},
-                {said(Words::tr("tape", "what the tape measure gave")), 0.25, true},
-                {said(Words::tr("this head")), 0.25, true}},
+  SheetTable t{words(Words::tr("Measures")),
+               {{words(Words::tr("cm")), 0.5, false},
+                {words(Words::tr("tape", "what the tape measure gave")), 0.25, true},
+                {words(Words::tr("this head")), 0.25, true}},
                {},
                ""};
   const auto row = [&](const QString& name, const std::optional<double>& tape, double head) {
-    t.rows.push_back({said(name), tape ? cm(*tape) : said(Words::tr("not given")), cm(head)});
+    t.rows.push_back({words(name), tape ? cm(*tape) : words(Words::tr("not given")), cm(head)});
   };
   row(Words::tr("Nasion to inion"), c.tape_mm.nasion_inion_mm, plan.tapes.nasion_inion_mm);
   row(Words::tr("Tragus to tragus"), c.tape_mm.tragus_tragus_mm, plan.tapes.tragus_tragus_mm);
@@ -113,21 +112,21 @@ SheetTable measures(const geometry::Case& c, const geometry::Plan& plan) {
 }
 
 SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
-  SheetTable t{said(Words::tr("Find them again with a tape")),
-               {{said(Words::tr("cm along the skin from")), 0.36, false},
-                {said(Words::tr("vertex")), 0.14, true},
-                {said(Words::tr("nasion")), 0.14, true},
-                {said(Words::tr("left tragus")), 0.18, true},
-                {said(Words::tr("right tragus")), 0.18, true}},
+  SheetTable t{words(Words::tr("Find them again with a tape")),
+               {{words(Words::tr("cm along the skin from")), 0.36, false},
+                {words(Words::tr("vertex")), 0.14, true},
+                {words(Words::tr("nasion")), 0.14, true},
+                {words(Words::tr("left tragus")), 0.18, true},
+                {words(Words::tr("right tragus")), 0.18, true}},
                {},
-               said(Words::tr("Edge marks by the %1 rule. Two tapes find a point, a third proves it."),
-                    {rule_in_words(c.coil.laid_by)})};
+               words(Words::tr("Edge marks by the %1 rule. Two tapes find a point, a third proves it."),
+                     {rule_in_words(c.coil.laid_by)})};
   const auto row = [&](const QString& name, const std::optional<geometry::TapeFrom>& from) {
     if (from)
-      t.rows.push_back({said(name), cm(from->vertex_mm), cm(from->nasion_mm), cm(from->left_tragus_mm),
+      t.rows.push_back({words(name), cm(from->vertex_mm), cm(from->nasion_mm), cm(from->left_tragus_mm),
                         cm(from->right_tragus_mm)});
     else
-      t.rows.push_back({said(name), said(Words::tr("off the head")), "", "", ""});
+      t.rows.push_back({words(name), words(Words::tr("off the head")), "", "", ""});
   };
   row(Words::tr("Hotspot, pulse point"), plan.hotspot.pulse_tape);
   row(Words::tr("Hotspot, edge mark"), plan.hotspot.edge_mark_tape);
@@ -137,16 +136,16 @@ SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
 }
 
 SheetTable under_the_coil(bool with_brain, const geometry::Plan& plan) {
-  SheetTable t{said(Words::tr("Under the coil, on the template's brain")),
+  SheetTable t{words(Words::tr("Under the coil, on the template's brain")),
                {{"", 0.23, false}, {"", 0.77, false}},
                {},
-               said(Words::tr("All this on the template; a person's own brain differs."))};
+               words(Words::tr("All this on the template; a person's own brain differs."))};
   if (!with_brain) return t;
   const auto row = [&](const QString& name, const std::optional<geometry::CortexHit>& hit) {
-    t.rows.push_back({said(name), hit ? said(Words::tr("%1 from skin to cortex; %2; %3"),
-                                             {in_mm(hit->depth_mm), shares_in_words(hit->areas),
-                                              shares_in_words(hit->gyri)})
-                                      : said(Words::tr("no cortex straight below"))});
+    t.rows.push_back({words(name), hit ? words(Words::tr("%1 from skin to cortex; %2; %3"),
+                                               {in_mm(hit->depth_mm), shares_in_words(hit->areas),
+                                                shares_in_words(hit->gyri)})
+                                       : words(Words::tr("no cortex straight below"))});
   };
   row(Words::tr("Treatment site"), plan.treatment.cortex);
   row(Words::tr("Hotspot"), plan.hotspot.cortex);
@@ -174,27 +173,27 @@ std::array<std::optional<double>, 3> from_chosen(const geometry::Head& head, Mar
 
 SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, const geometry::Plan& plan) {
   SheetTable t{
-      said(Words::tr("The three marking rules")),
-      {{said(Words::tr("rule")), 0.11, false},
-       {said(Words::tr("what staff do")), 0.39, false},
-       {said(Words::tr("hotspot: cm from the chosen mark")), 0.15, true},
-       {said(Words::tr("edge to skin")), 0.1, true},
-       {said(Words::tr("treatment: cm from the chosen mark")), 0.15, true},
-       {said(Words::tr("edge to skin")), 0.1, true}},
+      words(Words::tr("The three marking rules")),
+      {{words(Words::tr("rule")), 0.11, false},
+       {words(Words::tr("what staff do")), 0.39, false},
+       {words(Words::tr("hotspot: cm from the chosen mark")), 0.15, true},
+       {words(Words::tr("edge to skin")), 0.1, true},
+       {words(Words::tr("treatment: cm from the chosen mark")), 0.15, true},
+       {words(Words::tr("edge to skin")), 0.1, true}},
       {},
-      said(Words::tr(
+      words(Words::tr(
           "A mark made by one rule and used by another moves the pulse by about as much. Keep to the chosen "
           "rule at every visit."))};
   const auto hotspot = from_chosen(head, c.coil.laid_by, plan.hotspot);
   const auto treatment = from_chosen(head, c.coil.laid_by, plan.treatment);
   const auto text = [](const std::optional<double>& mm) {
-    return mm ? cm(*mm) : said(Words::tr("none", "no edge mark"));
+    return mm ? cm(*mm) : words(Words::tr("none", "no edge mark"));
   };
   for (size_t i = 0; i < rules.size(); ++i) {
     const MarkRule rule = rules[i];
     const bool chosen = rule == c.coil.laid_by;
     const auto away = [&](const std::optional<double>& mm) {
-      return chosen && mm ? said(Words::tr("chosen")) : text(mm);
+      return chosen && mm ? words(Words::tr("chosen")) : text(mm);
     };
     t.rows.push_back({rule_in_words(rule), how(rule, c.coil.centre_to_edge_mm), away(hotspot[i]),
                       text(gap_mm(plan.hotspot, rule)), away(treatment[i]),
@@ -204,8 +203,8 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
 }
 
 SheetTable alternatives(const geometry::Plan& plan) {
-  SheetTable t{said(Words::tr("Other treatment sites in use")),
-               {{said(Words::tr("site")), 0.75, false}, {said(Words::tr("cm from the site")), 0.25, true}},
+  SheetTable t{words(Words::tr("Other treatment sites in use")),
+               {{words(Words::tr("site")), 0.75, false}, {words(Words::tr("cm from the site")), 0.25, true}},
                {},
                ""};
   for (const auto& a : plan.treatment_alternatives)
@@ -216,14 +215,14 @@ SheetTable alternatives(const geometry::Plan& plan) {
 /// What the user is to know before any pulse: Rossi et al. 2021, Clin Neurophysiol 132:269-306 (memory).
 std::vector<std::string> caution_sentences() {
   return {
-      said(Words::tr(
+      words(Words::tr(
           "A licensed prescriber decides site, threshold and dose; the device's instructions and local "
           "codes come first.")),
-      said(Words::tr(
+      words(Words::tr(
           "Before any pulse, ask about metal or implants in or near the head, pacemakers and stimulators.")),
-      said(Words::tr("Ask about seizures, drugs that lower the seizure threshold, and pregnancy.")),
-      said(Words::tr("Ear protection for patient and staff.")),
-      said(Words::tr("Know what to do in a seizure."))};
+      words(Words::tr("Ask about seizures, drugs that lower the seizure threshold, and pregnancy.")),
+      words(Words::tr("Ear protection for patient and staff.")),
+      words(Words::tr("Know what to do in a seizure."))};
 }
 
 }  // namespace
@@ -234,50 +233,50 @@ SheetContent sheet_content(const models::CaseFile& kept, const models::LoadedHea
   const geometry::Case& c = kept.entered;
   const geometry::Head& head = loaded.head;
   SheetContent s;
-  s.label = c.label.empty() ? said(Words::tr("Unnamed case")) : c.label;
+  s.label = c.label.empty() ? words(Words::tr("Unnamed case")) : c.label;
   s.date = date;
-  s.head = capital(translated(loaded.description).toStdString()) + ".";
+  s.head = capital(words(loaded.description)) + ".";
   s.head_note =
       kept.head.kind == models::HeadKind::generic
-          ? said(Words::tr("A drawing, not the patient: where they differ, the tape decides."))
-          : said(Words::tr(
+          ? words(Words::tr("A drawing, not the patient: where they differ, the tape decides."))
+          : words(Words::tr(
                 "The distances hold for this head alone, and as far as its four points were placed well."));
   s.measures = measures(c, plan);
   const bool left = c.side == geometry::Side::left;
-  s.search = pairs(said(Words::tr("Search")),
-                   {{said(Words::tr("Side")), left ? said(Words::tr("left")) : said(Words::tr("right"))},
-                    {said(Words::tr("Vertex toward ear")), in_cm(c.search.lateral_mm)},
-                    {said(c.search.anterior_mm < 0 ? Words::tr("Then backward") : Words::tr("Then forward")),
+  s.search = pairs(words(Words::tr("Search")),
+                   {{words(Words::tr("Side")), left ? words(Words::tr("left")) : words(Words::tr("right"))},
+                    {words(Words::tr("Vertex toward ear")), in_cm(c.search.lateral_mm)},
+                    {words(c.search.anterior_mm < 0 ? Words::tr("Then backward") : Words::tr("Then forward")),
                      in_cm(std::abs(c.search.anterior_mm))},
-                    {said(Words::tr("Grid step")),
-                     said(c.search.grid_on == geometry::GridOn::edge_marks ? Words::tr("%1, on edge marks")
-                                                                           : Words::tr("%1, on pulse points"),
-                          {in_cm(c.search.pitch_mm)})},
-                    {said(Words::tr("Hotspot")), node_in_words(c)}});
+                    {words(Words::tr("Grid step")), words(c.search.grid_on == geometry::GridOn::edge_marks
+                                                              ? Words::tr("%1, on edge marks")
+                                                              : Words::tr("%1, on pulse points"),
+                                                          {in_cm(c.search.pitch_mm)})},
+                    {words(Words::tr("Hotspot")), node_in_words(c)}});
   const auto gap = [&](const Placement& p) {
     const auto mm = gap_mm(p, c.coil.laid_by);
-    return mm ? in_cm(*mm) : said(Words::tr("the mark falls off the head"));
+    return mm ? in_cm(*mm) : words(Words::tr("the mark falls off the head"));
   };
-  s.coil =
-      pairs(said(Words::tr("Coil")),
-            {{said(Words::tr("Model")), capital(c.coil.model.title)},
-             {said(Words::tr("Angle")), said(Words::tr("%1 to the midline"), {in_degrees(c.coil.angle_deg)})},
-             {said(Words::tr("Centre to front edge")), in_cm(c.coil.centre_to_edge_mm)},
-             {said(Words::tr("Marking rule")),
-              rule_in_words(c.coil.laid_by) + ": " + how(c.coil.laid_by, c.coil.centre_to_edge_mm)},
-             {said(Words::tr("Lift for cap and hair")), in_cm(c.coil.lift_mm)}});
+  s.coil = pairs(
+      words(Words::tr("Coil")),
+      {{words(Words::tr("Model")), capital(c.coil.model.title)},
+       {words(Words::tr("Angle")), words(Words::tr("%1 to the midline"), {in_degrees(c.coil.angle_deg)})},
+       {words(Words::tr("Centre to front edge")), in_cm(c.coil.centre_to_edge_mm)},
+       {words(Words::tr("Marking rule")),
+        rule_in_words(c.coil.laid_by) + ": " + how(c.coil.laid_by, c.coil.centre_to_edge_mm)},
+       {words(Words::tr("Lift for cap and hair")), in_cm(c.coil.lift_mm)}});
   s.treatment =
-      pairs(said(Words::tr("Treatment")), {{said(Words::tr("Site")), site_in_words(c.treatment)},
-                                           {said(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
-                                           {said(Words::tr("Gap at the hotspot")), gap(plan.hotspot)}});
+      pairs(words(Words::tr("Treatment")), {{words(Words::tr("Site")), site_in_words(c.treatment)},
+                                            {words(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
+                                            {words(Words::tr("Gap at the hotspot")), gap(plan.hotspot)}});
   if (by_hand)
-    s.treatment.note = said(Words::tr("By hand: %1 %2"),
-                            {tolerance_sentence(*by_hand), translated(by_hand->habit).toStdString()});
+    s.treatment.note = words(Words::tr("By hand: %1 %2"),
+                             {words(tolerance_sentence(*by_hand)), words(habit_sentence(*by_hand))});
   s.cortex = under_the_coil(loaded.cortex != nullptr, plan);
   s.tapes = tape_distances(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);
-  for (const std::string& warning : plan.warnings) s.warnings.push_back(translated(warning).toStdString());
+  for (const geometry::Message& warning : plan.warnings) s.warnings.push_back(words(warning));
   s.cautions = caution_sentences();
   s.not_this = caution_text();
   return s;
@@ -302,9 +301,9 @@ std::string date_today() {
   const std::time_t now = std::time(nullptr);
   std::tm here{};
   localtime_r(&now, &here);
-  return said(Words::tr("%1 %2 %3", "a date: day, month, year"),
-              {std::to_string(here.tm_mday), months[static_cast<size_t>(here.tm_mon)].toStdString(),
-               std::to_string(here.tm_year + 1900)});
+  return words(Words::tr("%1 %2 %3", "a date: day, month, year"),
+               {std::to_string(here.tm_mday), months[static_cast<size_t>(here.tm_mon)].toStdString(),
+                std::to_string(here.tm_year + 1900)});
 }
 
 }  // namespace scalpmark::viewer

@@ -28,7 +28,8 @@ QString printable(const std::string& text) {
 Pages::Pages(QPagedPaintDevice& device, const std::string& footer, int total)
     : device_(device), footer_(printable(footer)), total_(total) {
   if (!painter_.begin(&device_))
-    throw ViewerError("The sheet could not be drawn; there may be too little memory. Close other programs.");
+    throw ViewerError(geometry::Message::of(
+        "The sheet could not be drawn; there may be too little memory. Close other programs."));
   painter_.setRenderHint(QPainter::LosslessImageRendering);
   dots_per_mm_ = device_.logicalDpiX() / 25.4;
   width_mm_ = device_.width() / dots_per_mm_;

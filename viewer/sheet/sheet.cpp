@@ -267,7 +267,9 @@ std::string sheet_pdf(const SheetContent& content, const std::vector<SheetView>&
     writer.setCreator("Scalpmark");
     pages = draw(content, views, pages, writer);
   }
-  if (bytes.isEmpty()) throw ViewerError("The sheet could not be drawn; close other programs and try again.");
+  if (bytes.isEmpty())
+    throw ViewerError(
+        geometry::Message::of("The sheet could not be drawn; close other programs and try again."));
   return bytes.toStdString();
 }
 

@@ -77,16 +77,16 @@ SheetView SheetViews::draw(int which) {
       // From the side the vertex lies on the skyline, among the hotspot's and the site's labels.
       geometry::Plan aside = p.plan;
       std::erase_if(aside.landmarks, [](const geometry::Landmark& l) { return l.name == "Cz"; });
-      return draw(said(left ? Words::tr("The patient's left side") : Words::tr("The patient's right side")),
+      return draw(words(left ? Words::tr("The patient's left side") : Words::tr("The patient's right side")),
                   gaze(left ? View::left : View::right, p.plan.axes, p.plan.treatment),
                   {skin, landmarks, tapes, hotspot, treatment, coil, edge_marks, labels}, aside);
     }
     case 1:
-      return draw(said(Words::tr("From above")), gaze(View::above, p.plan.axes, p.plan.treatment),
+      return draw(words(Words::tr("From above")), gaze(View::above, p.plan.axes, p.plan.treatment),
                   {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, labels}, p.plan);
     default:
       return draw(
-          said(left ? Words::tr("From the front and the left") : Words::tr("From the front and the right")),
+          words(left ? Words::tr("From the front and the left") : Words::tr("From the front and the right")),
           front_and_side(p.plan.axes, side),
           {skin, hotspot, treatment, tolerance, coil, angle, edge_marks, labels}, p.plan);
   }

@@ -78,7 +78,7 @@ Gaze gaze(View view, const geometry::HeadAxes& axes, const geometry::Placement& 
 std::string where_from(const Vector3d& toward_eye, const geometry::HeadAxes& axes) {
   std::vector<std::string> sides;
   const auto add = [&](double share, const QString& positive, const QString& negative) {
-    if (std::abs(share) >= worth_naming) sides.push_back(said(share > 0 ? positive : negative));
+    if (std::abs(share) >= worth_naming) sides.push_back(words(share > 0 ? positive : negative));
   };
   add(toward_eye.dot(axes.up), Words::tr("above"), Words::tr("below"));
   add(toward_eye.dot(axes.front), Words::tr("the front"), Words::tr("the back"));
@@ -87,11 +87,11 @@ std::string where_from(const Vector3d& toward_eye, const geometry::HeadAxes& axe
     case 0:
       return "";
     case 1:
-      return said(Words::tr("from %1"), {sides[0]});
+      return words(Words::tr("from %1"), {sides[0]});
     case 2:
-      return said(Words::tr("from %1 and %2"), {sides[0], sides[1]});
+      return words(Words::tr("from %1 and %2"), {sides[0], sides[1]});
     default:
-      return said(Words::tr("from %1, %2 and %3"), {sides[0], sides[1], sides[2]});
+      return words(Words::tr("from %1, %2 and %3"), {sides[0], sides[1], sides[2]});
   }
 }
 

@@ -51,7 +51,7 @@ std::vector<std::string> wrapped(Overlay& overlay, const std::string& text, cons
 }
 
 std::string caution_text() {
-  return said(
+  return words(
       Words::tr("Training and illustration only; not a navigation or treatment device. Follow the device's "
                 "instructions, local codes and the licensed clinician."));
 }
@@ -59,12 +59,12 @@ std::string caution_text() {
 void Captions::show(const geometry::Case& entered, const geometry::Plan& plan, const Shown& shown) {
   shown_ = shown.has(Thing::title);
   with_caution_ = shown.caution;
-  title_ = entered.label.empty() ? said(Words::tr("Unnamed case")) : entered.label;
+  title_ = entered.label.empty() ? words(Words::tr("Unnamed case")) : entered.label;
   head_ = shown.head_description;
   if (!head_.empty() && head_.front() >= 'a' && head_.front() <= 'z')
     head_.front() = static_cast<char>(head_.front() - 'a' + 'A');
-  side_ = said(entered.side == geometry::Side::left ? Words::tr("Left side stimulated")
-                                                    : Words::tr("Right side stimulated"));
+  side_ = words(entered.side == geometry::Side::left ? Words::tr("Left side stimulated")
+                                                     : Words::tr("Right side stimulated"));
   axes_ = plan.axes;
 }
 
@@ -86,7 +86,7 @@ void Captions::draw(Overlay& overlay, const Sight& sight, std::vector<Caption>& 
     const std::string title = fitted(overlay, title_, strong, width);
     std::string second = head_.empty() ? side_ : head_ + ". " + side_;
     const std::string from = where_from(sight.toward_eye, axes_);
-    second = fitted(overlay, from.empty() ? second + "." : said(Words::tr("%1, seen %2."), {second, from}),
+    second = fitted(overlay, from.empty() ? second + "." : words(Words::tr("%1, seen %2."), {second, from}),
                     quiet, width);
     const TextSize a = overlay.measure(title, strong), b = overlay.measure(second, quiet);
     const double top = 8 * sight.scale;
@@ -145,22 +145,22 @@ void SideLabels::draw(Overlay& overlay, const Sight& sight, const Box& stage, co
   const double across = axes_.right.dot(sight.right()), along = axes_.front.dot(sight.right());
   if (std::abs(across) > 0.4) {
     if (across > 0)
-      put_at_rims(said(Words::tr("Patient's left")), said(Words::tr("Patient's right")));
+      put_at_rims(words(Words::tr("Patient's left")), words(Words::tr("Patient's right")));
     else
-      put_at_rims(said(Words::tr("Patient's right")), said(Words::tr("Patient's left")));
+      put_at_rims(words(Words::tr("Patient's right")), words(Words::tr("Patient's left")));
   } else {
     if (along > 0)
-      put_at_rims(said(Words::tr("Back")), said(Words::tr("Front")));
+      put_at_rims(words(Words::tr("Back")), words(Words::tr("Front")));
     else
-      put_at_rims(said(Words::tr("Front")), said(Words::tr("Back")));
+      put_at_rims(words(Words::tr("Front")), words(Words::tr("Back")));
     const double facing = axes_.right.dot(sight.toward_eye);
     if (std::abs(facing) > 0.4)
-      put(said(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0.5, 0);
+      put(words(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0.5, 0);
   }
   const double upward = axes_.front.dot(sight.up);
   if (std::abs(upward) > 0.6) {
-    put(said(Words::tr("Front")), 0.5, upward > 0 ? 0 : 1);
-    put(said(Words::tr("Back")), 0.5, upward > 0 ? 1 : 0);
+    put(words(Words::tr("Front")), 0.5, upward > 0 ? 0 : 1);
+    put(words(Words::tr("Back")), 0.5, upward > 0 ? 1 : 0);
   }
 }
 

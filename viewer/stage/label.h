@@ -25,6 +25,7 @@ struct Box {
 struct Caption {
   std::string text;
   Box box;
+  bool is_legend = false;
 };
 
 /// Where the head is in the picture, coarsely: square cells, row by row from the top.

@@ -69,25 +69,26 @@ const geometry::Placement& placement_shown(const geometry::Plan& plan, const Sho
         if (node.row == shown.row && node.column == shown.column) return node.placement;
       break;
   }
-  throw ViewerError("The search grid has no node at row " + std::to_string(shown.row) + ", column " +
-                    std::to_string(shown.column) + "; rows and columns run from -1 to 1.");
+  throw ViewerError(geometry::Message::of(
+      "The search grid has no node at row %1, column %2; rows and columns run from -1 to 1.", shown.row,
+      shown.column));
 }
 
 std::string where_shown(const Shown& shown) {
   switch (shown.coil_on) {
     case CoilOn::start:
-      return said(Words::tr("on the start"));
+      return words(Words::tr("on the start"));
     case CoilOn::hotspot:
-      return said(Words::tr("on the hotspot"));
+      return words(Words::tr("on the hotspot"));
     case CoilOn::treatment:
-      return said(Words::tr("on the treatment site"));
+      return words(Words::tr("on the treatment site"));
     case CoilOn::node:
-      return said(Words::tr("on grid row %1, column %2"),
-                  {std::to_string(shown.row), std::to_string(shown.column)});
+      return words(Words::tr("on grid row %1, column %2"),
+                   {std::to_string(shown.row), std::to_string(shown.column)});
     case CoilOn::elsewhere:
       break;
   }
-  return said(Words::tr("as laid"));
+  return words(Words::tr("as laid"));
 }
 
 }  // namespace scalpmark::viewer

@@ -36,11 +36,11 @@ View forehead_view(Side side) {
 LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::measure;
-  s.title = said(Words::tr("Measure the head"));
+  s.title = words(Words::tr("Measure the head"));
   s.caption =
-      said(Words::tr("Run a tape over the top from nasion to inion: %1. Run another from the front of one "
-                     "ear canal over the top to the other: %2."),
-           {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.tragus_tragus_mm)});
+      words(Words::tr("Run a tape over the top from nasion to inion: %1. Run another from the front of one "
+                      "ear canal over the top to the other: %2."),
+            {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.tragus_tragus_mm)});
   s.view = forehead_view(c.side);
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline", "coronal"};
@@ -51,9 +51,9 @@ LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep halve(const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::halve;
-  s.title = said(Words::tr("Halve the first tape"));
-  s.caption = said(Words::tr("Half of %1 is %2. Make a short line across the midline there."),
-                   {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.nasion_inion_mm / 2)});
+  s.title = words(Words::tr("Halve the first tape"));
+  s.caption = words(Words::tr("Half of %1 is %2. Make a short line across the midline there."),
+                    {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.nasion_inion_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline"};
@@ -65,12 +65,12 @@ LessonStep halve(const geometry::Plan& plan) {
 LessonStep cross(const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::cross;
-  s.title = said(Words::tr("Cross at the vertex"));
-  s.caption =
-      said(Words::tr(
-               "Half of %1 is %2. Where both halves cross is the vertex. If the two tapes do not agree, move "
-               "the mark and measure again until they do."),
-           {in_cm(plan.tapes.tragus_tragus_mm), in_cm(plan.tapes.tragus_tragus_mm / 2)});
+  s.title = words(Words::tr("Cross at the vertex"));
+  s.caption = words(
+      Words::tr(
+          "Half of %1 is %2. Where both halves cross is the vertex. If the two tapes do not agree, move "
+          "the mark and measure again until they do."),
+      {in_cm(plan.tapes.tragus_tragus_mm), in_cm(plan.tapes.tragus_tragus_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"midline", "coronal"};
@@ -82,11 +82,11 @@ LessonStep cross(const geometry::Plan& plan) {
 LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::offset;
-  s.title = said(Words::tr("Go toward the ear"));
+  s.title = words(Words::tr("Go toward the ear"));
   s.caption =
-      said(c.side == Side::left ? Words::tr("From the vertex go %1 along the tape toward the left ear.")
-                                : Words::tr("From the vertex go %1 along the tape toward the right ear."),
-           {in_cm(c.search.lateral_mm)});
+      words(c.side == Side::left ? Words::tr("From the vertex go %1 along the tape toward the left ear.")
+                                 : Words::tr("From the vertex go %1 along the tape toward the right ear."),
+            {in_cm(c.search.lateral_mm)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.lines = {"coronal", "lateral"};
@@ -100,9 +100,9 @@ LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::forward;
-  s.title = said(Words::tr("Go forward, lay the coil"));
+  s.title = words(Words::tr("Go forward, lay the coil"));
   const double mm = c.search.anterior_mm;
-  s.caption = said(
+  s.caption = words(
       mm < 0 ? Words::tr("Then go %1 backward, along the midline's direction. The search starts here. Lay "
                          "the coil flat on it, its front edge turned %2 toward the midline.")
              : Words::tr("Then go %1 forward, along the midline's direction. The search starts here. Lay "
@@ -121,9 +121,9 @@ LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::grid;
-  s.title = said(Words::tr("Draw the search grid"));
+  s.title = words(Words::tr("Draw the search grid"));
   const bool marks = c.search.grid_on == geometry::GridOn::edge_marks;
-  s.caption = said(
+  s.caption = words(
       marks ? Words::tr("Mark the coil's edge, and around it eight more points, %1 apart: nine places to "
                         "try, one after the other.")
             : Words::tr("Mark the pulse point, and around it eight more points, %1 apart: nine places to "
@@ -140,8 +140,8 @@ LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::twitch;
-  s.title = said(Words::tr("Find the hotspot"));
-  s.caption = said(
+  s.title = words(Words::tr("Find the hotspot"));
+  s.caption = words(
       c.side == Side::left
           ? Words::tr(
                 "One pulse at a time, the clinician watches the thumb and index finger of the relaxed right "
@@ -166,16 +166,16 @@ LessonStep treat(const geometry::Case& c, const geometry::Plan& plan, Side treat
   s.close = CloseLook{middle_of(plan.hotspot.pulse, plan.treatment.pulse), coil_across_mm};
   s.landmarks = {"Cz", treated == Side::left ? "F3" : "F4"};
   if (c.treatment.rule == geometry::TreatmentRule::forward) {
-    s.title = said(Words::tr("Go forward to the site"));
-    s.caption =
-        said(Words::tr("From the hotspot go %1 forward, side by side with the midline. This is the treatment "
-                       "site."),
-             {in_cm(c.treatment.distance_mm)});
+    s.title = words(Words::tr("Go forward to the site"));
+    s.caption = words(
+        Words::tr("From the hotspot go %1 forward, side by side with the midline. This is the treatment "
+                  "site."),
+        {in_cm(c.treatment.distance_mm)});
     s.lines = {"treatment"};
   } else {
     const std::string label = geometry::canonical_label(c.treatment.label).value_or(c.treatment.label);
-    s.title = said(Words::tr("Find the site"));
-    s.caption = said(Words::tr("The treatment site is the landmark %1, measured out with tapes."), {label});
+    s.title = words(Words::tr("Find the site"));
+    s.caption = words(Words::tr("The treatment site is the landmark %1, measured out with tapes."), {label});
     s.shown.things.erase(Thing::tapes);
     s.landmarks.insert(label);
   }
@@ -185,29 +185,29 @@ LessonStep treat(const geometry::Case& c, const geometry::Plan& plan, Side treat
 LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
   LessonStep s;
   s.topic = LessonTopic::mark_edge;
-  s.title = said(Words::tr("Mark the coil's edge"));
+  s.title = words(Words::tr("Mark the coil's edge"));
   const std::string reach = in_cm(c.coil.centre_to_edge_mm);
   switch (c.coil.laid_by) {
     case MarkRule::tape:
-      s.caption = said(
+      s.caption = words(
           Words::tr(
               "From the site run a tape %1 along the skin, in the direction of the coil's front, and mark."),
           {reach});
       break;
     case MarkRule::drop:
-      s.caption = said(
+      s.caption = words(
           Words::tr("The edge is %1 from the coil's centre. Look straight down past it and mark the skin."),
           {reach});
       break;
     case MarkRule::nearest:
       s.caption =
-          said(Words::tr("The edge is %1 from the coil's centre. Mark the skin nearest to it."), {reach});
+          words(Words::tr("The edge is %1 from the coil's centre. Mark the skin nearest to it."), {reach});
       break;
   }
   if (const auto& mark = plan.treatment.edge_mark.by(c.coil.laid_by))
     s.caption +=
-        " " + said(Words::tr("The edge stands %1 off the skin there, so do it the same way at every visit."),
-                   {in_cm((*mark - plan.treatment.edge).norm())});
+        " " + words(Words::tr("The edge stands %1 off the skin there, so do it the same way at every visit."),
+                    {in_cm((*mark - plan.treatment.edge).norm())});
   s.view = forehead_view(treated);
   s.only_rule = c.coil.laid_by;
   s.shown.things = {Thing::skin,  Thing::treatment,  Thing::coil,

@@ -9,13 +9,13 @@ using geometry::Region;
 std::string touches(Region region) {
   switch (region) {
     case Region::scalp:
-      return said(Words::tr("touches here"));
+      return words(Words::tr("touches here"));
     case Region::left_ear:
-      return said(Words::tr("touches the left ear"));
+      return words(Words::tr("touches the left ear"));
     case Region::right_ear:
-      return said(Words::tr("touches the right ear"));
+      return words(Words::tr("touches the right ear"));
     case Region::face:
-      return said(Words::tr("touches the brow or face"));
+      return words(Words::tr("touches the brow or face"));
   }
   return "";
 }
@@ -23,13 +23,13 @@ std::string touches(Region region) {
 std::string hits(Region region) {
   switch (region) {
     case Region::scalp:
-      return said(Words::tr("hits the scalp"));
+      return words(Words::tr("hits the scalp"));
     case Region::left_ear:
-      return said(Words::tr("hits the left ear"));
+      return words(Words::tr("hits the left ear"));
     case Region::right_ear:
-      return said(Words::tr("hits the right ear"));
+      return words(Words::tr("hits the right ear"));
     case Region::face:
-      return said(Words::tr("hits the brow or face"));
+      return words(Words::tr("hits the brow or face"));
   }
   return "";
 }

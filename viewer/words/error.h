@@ -1,15 +1,13 @@
 #pragma once
 
-#include <stdexcept>
-#include <string>
+#include "geometry/base/error.h"
 
 namespace scalpmark::viewer {
 
-/// The one exception of this module. what() is a sentence fit to show a technician: what is wrong, where,
-/// what to do.
-class ViewerError : public std::runtime_error {
+/// The one exception of this module: what is wrong, where, what to do.
+class ViewerError : public geometry::Refusal {
 public:
-  explicit ViewerError(const std::string& sentence) : std::runtime_error(sentence) {}
+  using Refusal::Refusal;
 };
 
 }  // namespace scalpmark::viewer

@@ -5,6 +5,7 @@
 #include "geometry/base/text.h"
 #include "viewer/words/numbers.h"
 #include "viewer/words/plain_text.h"
+#include "viewer/words/tolerance_words.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -49,11 +50,6 @@ std::string longest_way(const geometry::SkinEllipse& e) {
 
 }  // namespace
 
-std::string tolerance_sentence(const geometry::Tolerance& t) {
-  return said(Words::tr("Half of the placements lie within %1 of the site, 95 of 100 within %2."),
-              {in_cm(t.half_mm), in_cm(t.most_mm)});
-}
-
 std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErrors& errors) {
   const bool sampled = t.placements > 0;
   const geometry::Spread& spread = sampled ? t.sampled : t.first_order;
@@ -72,10 +68,10 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   out += "\n  " + padded("What it comes from", 26) + to_the_right("error", 14) + to_the_right("alone", 10) +
          to_the_right("share", 9) + "\n";
   for (const auto& c : t.causes)
-    out += "  " + padded(geometry::name_of(c.cause), 26) + to_the_right(entered(c.cause, errors), 14) +
+    out += "  " + padded(words(cause_name(c.cause)), 26) + to_the_right(entered(c.cause, errors), 14) +
            to_the_right(in_mm(c.alone_mm), 10) + to_the_right(geometry::to_text(100 * c.share, 0) + " %", 9) +
            "\n";
-  out += "\n" + wrapped_text(t.habit) + "\n";
+  out += "\n" + wrapped_text(words(habit_sentence(t))) + "\n";
   std::string rests =
       "An error is one standard deviation in each direction. The case's \"errors\" change them. ";
   if (sampled) {

@@ -11,7 +11,4 @@ namespace scalpmark::viewer {
 [[nodiscard]] std::string tolerance_text(const geometry::Tolerance& tolerance,
                                          const geometry::HandErrors& errors);
 
-/// "Half of the placements lie within 0.8 cm of the site, 95 of 100 within 1.9 cm."
-[[nodiscard]] std::string tolerance_sentence(const geometry::Tolerance& tolerance);
-
 }  // namespace scalpmark::viewer

@@ -1,18 +1,40 @@
 #include "viewer/words/words.h"
 
+#include <variant>
+
+#include "geometry/base/error.h"
+
 namespace scalpmark::viewer {
 
-std::string said(QString text, std::initializer_list<std::string> parts) {
-  // All at once in effect: a part is never looked through for the next number, since the highest goes first.
-  auto number = static_cast<int>(parts.size());
-  for (auto part = std::rbegin(parts); part != std::rend(parts); ++part, --number) {
-    const QString place = QLatin1Char('%') + QString::number(number);
-    QString filled = QString::fromStdString(*part);
-    filled.replace(QLatin1Char('%'), QChar(0xFFFE));  // a part's own signs are none of ours
-    text.replace(place, filled);
+using geometry::Message;
+
+std::string words(const QString& text, const std::vector<std::string>& parts) {
+  return geometry::filled(text.toStdString(), parts);
+}
+
+std::string words(const Message& message) {
+  std::vector<std::string> parts;
+  for (const geometry::Argument& argument : message.arguments()) {
+    if (const auto* text = std::get_if<std::string>(&argument.value)) parts.push_back(*text);
+    if (const auto* number = std::get_if<geometry::Number>(&argument.value))
+      parts.push_back(geometry::to_text(*number, decimal_mark()));
+    if (const auto* nested = std::get_if<Message>(&argument.value)) parts.push_back(words(*nested));
   }
-  text.replace(QChar(0xFFFE), QLatin1Char('%'));
-  return text.toStdString();
+  // By name: lupdate has found the patterns where they are written.
+  return words(QCoreApplication::translate("Message", message.pattern().c_str()), parts);
+}
+
+QString translated(const Message& message) {
+  return QString::fromStdString(words(message));
+}
+
+QString translated(const std::exception& error) {
+  const auto* refusal = dynamic_cast<const geometry::Refusal*>(&error);
+  return refusal != nullptr ? translated(refusal->message()) : QString::fromUtf8(error.what());
+}
+
+std::string decimal_mark() {
+  return words(Words::tr(".", "what stands before decimals: 5.0"));
 }
 
 }  // namespace scalpmark::viewer

@@ -73,8 +73,7 @@ TEST_CASE("a flat disc rests on a sphere by its centre, and the gap grows as the
     REQUIRE(g.gap_mm);
     CHECK(*g.gap_mm == Approx(R - std::sqrt(R * R - g.at.squaredNorm())).margin(0.03));
   }
-  CHECK_THAT(c.sentences.front(), Catch::Contains("rests on its centre"));
-  for (const auto& s : c.sentences) CHECK(is_sentence(s));
+  CHECK(on_centre(c));
 }
 
 // c - c sqrt(1 - x2/a2 - y2/b2): the same over the top of an ellipsoid.
@@ -91,7 +90,7 @@ TEST_CASE("a flat disc on an ellipsoid: the gap under each wing as the closed fo
     CHECK(*g.gap_mm == Approx(92 - 92 * std::sqrt(s)).margin(0.05));
   }
   REQUIRE(c.wings.size() == 2);
-  CHECK(c.wings[0].wing == "left wing");
+  CHECK(c.wings[0].wing == Wing::left);
   CHECK(c.wings[0].mean_mm == Approx(c.wings[1].mean_mm).margin(0.05));
   CHECK(c.wings[0].least_mm < c.wings[0].mean_mm);
   CHECK(c.wings[0].mean_mm < c.wings[0].most_mm);
@@ -116,7 +115,7 @@ TEST_CASE("an angled coil rests on its wings, its centre clear, as the closed fo
       CHECK(*g.gap_mm == Approx(underside - std::sqrt(R * R - g.at.squaredNorm())).margin(0.04));
     }
     if (!c.rests_on_wings) continue;
-    CHECK_THAT(c.sentences.front(), Catch::Contains("rests on both wings"));
+    CHECK_FALSE(on_centre(c));
     CHECK(on_wings(c));
     REQUIRE(c.rock_deg);
     CHECK(std::abs(*c.rock_deg) < 0.1);
@@ -212,10 +211,8 @@ TEST_CASE("a coil held askew: its axis, its gaps and its touch as the closed for
     REQUIRE(g.gap_mm);
     CHECK(*g.gap_mm == Approx(R - std::sqrt(R * R - from_touch.squaredNorm())).margin(0.06));
   }
-  CHECK_THAT(c.sentences.front(), Catch::Contains("rolled by 8 degrees, its right side down"));
-  for (const auto& s : c.sentences) CHECK(is_sentence(s));
   // Rolled to the right the axis runs to the coil's left: here toward the midline.
-  CHECK_THAT(c.sentences.front(), Catch::Contains(c.askew->skin.x() < 0 ? "toward the midline" : "outward"));
+  CHECK(c.askew->skin_way.outward == (c.askew->skin.x() < 0 ? -1 : 1));
   CHECK(c.askew->skin.x() != 0);
 }
 
@@ -235,7 +232,6 @@ TEST_CASE("a cap that has no room is said to be pressed; a lift makes room") {
   ContactOptions options;
   options.cap_mm = 4;
   CHECK(contact(ball(), c, on_top(R), options).presses_cap_mm == Approx(4).margin(0.02));
-  CHECK_THAT(contact(ball(), c, on_top(R), options).sentences.back(), Catch::Contains("cap"));
   c.lift_mm = 3;
   CHECK(contact(ball(), c, on_top(R), options).presses_cap_mm == Approx(1).margin(0.02));
   c.lift_mm = 5;
@@ -264,7 +260,6 @@ TEST_CASE("something that stands out beside the ear canal or over the nose is na
   REQUIRE(on_ear.hits.size() == 1);
   CHECK(on_ear.hits.front().region == Region::left_ear);
   CHECK(on_ear.hits.front().raises_mm > 1);
-  CHECK_THAT(on_ear.sentences.front(), Catch::Contains("hits the left ear"));
   const Contact on_brow = laid({0, 1, 0.45});
   REQUIRE(on_brow.hits.size() == 1);
   CHECK(on_brow.hits.front().region == Region::face);

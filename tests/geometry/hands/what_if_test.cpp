@@ -62,7 +62,6 @@ TEST_CASE("a vertex marked 1 cm in front moves the start by nearly as much") {
   CHECK((w.really.pulse - w.meant).dot(ball().axes().front) > 0);
   // To the side, along the tape itself, the whole centimetre is carried over.
   CHECK(if_vertex_off(ball(), c, plan, 0, -10).off_mm == Approx(10).margin(0.05));
-  CHECK_THAT(w.sentence, Catch::Contains("1 cm off") && Catch::Contains("mm off."));
 }
 
 TEST_CASE("a tape read half a centimetre wrong moves the pulse by half a centimetre") {
@@ -80,7 +79,6 @@ TEST_CASE("a tape read half a centimetre wrong moves the pulse by half a centime
   const WhatIf edge = if_misread(ball(), c, plan, Misread::centre_to_edge, 5);
   CHECK(edge.off_mm == Approx(5).margin(0.3));
   CHECK((edge.really.pulse - edge.meant).dot(plan.treatment.front) > 4);
-  CHECK_THAT(edge.sentence, Catch::Contains("0.5 cm too long"));
 }
 
 // About its edge mark, 60 mm of tape away, 10 degrees swing the centre by R sin(60 / R) times 10 degrees (the
@@ -107,8 +105,6 @@ TEST_CASE("a mark made by tape and used by drop moves the pulse by what the tabl
   const Plan plan = solve(ball(), c);
   const WhatIf w = if_rule_changed(ball(), c, plan, MarkRule::drop);
   CHECK(w.off_mm == Approx(R * std::asin(60 / R) - 60).margin(0.5));
-  CHECK_THAT(w.sentence,
-             Catch::Contains("made by the tape rule") && Catch::Contains("laid by the drop rule"));
 }
 
 TEST_CASE("a mistake that makes no sense is refused in a sentence") {

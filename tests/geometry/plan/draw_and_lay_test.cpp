@@ -65,7 +65,7 @@ TEST_CASE(
       for (const MarkRule drawn_by : all_mark_rules)
         for (const MarkRule laid_by : all_mark_rules)
           for (const double d : {40.0, 60.0}) {
-            INFO(name_of(drawn_by) << ", laid by " << name_of(laid_by) << ", " << d << " mm, "
+            INFO(key_of(drawn_by) << ", laid by " << key_of(laid_by) << ", " << d << " mm, "
                                    << (midline ? "midline" : "beside it"));
             CoilSetup coil = case_of(drawn_by, laid_by).coil;
             coil.centre_to_edge_mm = d;
@@ -148,7 +148,7 @@ TEST_CASE("the plan's own marks check as what the plan says, whatever rules, edg
     for (const MarkRule drawn_by : all_mark_rules)
       for (const MarkRule laid_by : all_mark_rules)
         for (const double edge : {60.0, 72.0}) {
-          INFO(name_of(drawn_by) << ", laid by " << name_of(laid_by) << ", edge " << edge << " mm");
+          INFO(key_of(drawn_by) << ", laid by " << key_of(laid_by) << ", edge " << edge << " mm");
           Case c = case_of(drawn_by, laid_by, side);
           c.coil.centre_to_edge_mm = edge;
           Plan plan;

@@ -61,16 +61,17 @@ bool same_triangles(const Surface& a, const RawMesh& b, double within_mm = 1e-4)
   return true;
 }
 
-bool says(const std::vector<std::string>& notes, const std::string& words) {
-  return std::any_of(notes.begin(), notes.end(),
-                     [&](const std::string& note) { return note.find(words) != std::string::npos; });
+bool says(const std::vector<geometry::Message>& notes, const std::string& words) {
+  return std::any_of(notes.begin(), notes.end(), [&](const geometry::Message& note) {
+    return english(note).find(words) != std::string::npos;
+  });
 }
 
 models::SkinImport read_bytes_as(const std::string& name, const std::string& bytes,
                                  std::optional<Unit> unit = Unit::millimetre) {
   const TemporaryFolder folder;
   auto read = models::read_mesh(write_bytes(folder / name, bytes), unit);
-  for (const std::string& note : read.notes) {
+  for (const std::string& note : english(read.notes)) {
     CAPTURE(note);
     CHECK(is_sentence(note));
   }

@@ -116,9 +116,9 @@ Surface with_hair(double thick_mm, double tufts_mm) {
   return bald.moved(std::move(vertices));
 }
 
-std::string all_of(const std::vector<std::string>& notes) {
+std::string all_of(const std::vector<geometry::Message>& notes) {
   std::string all;
-  for (const auto& n : notes) all += n + "\n";
+  for (const auto& n : english(notes)) all += n + "\n";
   return all;
 }
 
@@ -131,7 +131,7 @@ TEST_CASE("shoulders are cut off below the neck, also of a scan that lies on its
     const Eigen::AngleAxisd lying(lying_deg * M_PI / 180, Vector3d::UnitX());
     std::vector<Vector3d> turned = whole.vertices();
     for (auto& v : turned) v = lying * v;
-    std::vector<std::string> notes;
+    std::vector<geometry::Message> notes;
     const Surface cut = models::cut_shoulders(whole.moved(std::move(turned)), notes);
     REQUIRE(notes.size() == 1);
     CHECK(notes.front() == "Cut the shoulders off below the neck.");
@@ -151,7 +151,7 @@ TEST_CASE("shoulders are cut off below the neck, also of a scan that lies on its
 }
 
 TEST_CASE("a head without shoulders is not cut") {
-  std::vector<std::string> notes;
+  std::vector<geometry::Message> notes;
   const Surface& skin = models::generic_head().skin();
   CHECK(models::cut_shoulders(skin, notes).triangles().size() == skin.triangles().size());
   CHECK(notes.empty());
@@ -166,7 +166,7 @@ TEST_CASE("small holes are closed and said, large ones stay open") {
     const bool neck = middle.z() < -70;
     if (!small && !neck) open.push_back(ball.triangle(f));
   }
-  std::vector<std::string> notes;
+  std::vector<geometry::Message> notes;
   const Surface closed = models::close_small_holes(Surface(ball.vertices(), open), 60, notes);
   REQUIRE(closed.borders().size() == 1);
   REQUIRE(notes.size() == 1);
@@ -181,7 +181,7 @@ TEST_CASE("a skin of too many triangles is thinned, moves by less than 0.3 mm, a
   const Surface& generic = models::generic_head().skin();
   const Surface fine = tests::finer(generic, 2, 0.03);
   REQUIRE(fine.triangles().size() > 250'000);
-  std::vector<std::string> notes;
+  std::vector<geometry::Message> notes;
   const Surface thin = models::thin_to_size(fine, "scan.ply", notes);
   CHECK(thin.triangles().size() <= 250'000);
   CHECK(thin.is_closed());
@@ -227,7 +227,7 @@ TEST_CASE("a coloured scan in inches, in many shells, with a hole, is read as a 
     for (const auto& v : read.skin.vertices()) tallest = std::max(tallest, v.y());
     CHECK(tallest == Approx(95).margin(0.5));
     std::string all;
-    for (const auto& n : read.notes) all += n + "\n";
+    for (const auto& n : english(read.notes)) all += n + "\n";
     CHECK((all.find("inches") != std::string::npos) == !unit);
     CHECK(all.find("Kept the largest of 13 pieces") != std::string::npos);
     CHECK(all.find("Closed a small hole") != std::string::npos);
@@ -242,7 +242,7 @@ TEST_CASE("a scan with grain is thinned up to its open neck, whose rim stays as 
       open.push_back(t);
   const Surface fine = tests::finer(Surface(generic.vertices(), open), 2, 0.08);
   REQUIRE(!fine.is_closed());
-  std::vector<std::string> notes;
+  std::vector<geometry::Message> notes;
   const Surface thin = models::thin_to_size(fine, "scan.ply", notes);
   CHECK(thin.triangles().size() <= 150'000);
   REQUIRE(thin.borders().size() == fine.borders().size());
@@ -275,7 +275,7 @@ TEST_CASE("a bust from a scanner, in inches or metres, tilted, coloured, in 200 
       if (!given) CHECK(said.find("Took the numbers in the file for " + std::string(name)) == 0);
       CHECK(said.find("Kept the largest of 200 pieces") != std::string::npos);
       CHECK(said.find("Cut the shoulders off below the neck.") != std::string::npos);
-      for (const auto& note : read.notes) CHECK(note.ends_with('.'));
+      for (const auto& note : english(read.notes)) CHECK(note.ends_with('.'));
       for (const Vector3d& p : {points.nasion, points.inion, points.left_tragus, points.right_tragus})
         CHECK((read.skin.position(read.skin.closest(tilt * p)) - tilt * p).norm() < 0.05);
       const auto guess = geometry::guess_fiducials(models::generic_head(), read.skin);
@@ -293,13 +293,13 @@ TEST_CASE("a bare head in centimetres is not taken for one in inches") {
                 [&](const Triangle& t) { return head.vertices[static_cast<size_t>(t[0])].z() < -90; });
   const auto read =
       models::read_mesh(tests::write_bytes(folder / "head.ply", tests::ply_text(head.times(0.1))));
-  CHECK(read.notes.front().find("Took the numbers in the file for centimetres") == 0);
-  CHECK(read.notes.front().find("in inches none") != std::string::npos);
+  CHECK(english(read.notes.front()).find("Took the numbers in the file for centimetres") == 0);
+  CHECK(english(read.notes.front()).find("in inches none") != std::string::npos);
   // What is no head at all says that the other unit would do as well.
   const auto egg = models::read_mesh(
       tests::write_bytes(folder / "egg.ply",
                          tests::ply_text(tests::RawMesh(tests::sphere(100, 5, {0.4, 1.0, 1.0})).times(0.1))));
-  CHECK(egg.notes.front().find("centimetres") != std::string::npos);
+  CHECK(english(egg.notes.front()).find("centimetres") != std::string::npos);
 }
 
 TEST_CASE("hair of 5 to 10 mm: tufts are said at import, thickness shows against the tapes entered") {

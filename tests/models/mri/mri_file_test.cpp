@@ -326,7 +326,7 @@ TEST_CASE("the same head gives the same skin however its voxels are stored") {
     const auto found = read(file);
     check(found);
     REQUIRE(found.notes.size() == 1);
-    CHECK(found.notes[0] == "Took the first of 2 volumes in the file.");
+    CHECK(english(found.notes[0]) == "Took the first of 2 volumes in the file.");
   }
   SECTION("one volume in four dimensions, some voxels without a number, said") {
     NiftiFile file = scan(upright, size, lopsided);
@@ -336,7 +336,7 @@ TEST_CASE("the same head gives the same skin however its voxels are stored") {
     const auto found = read(file);
     check(found);
     REQUIRE(found.notes.size() == 1);
-    CHECK(found.notes[0] == "Took 2 voxels without a number for air.");
+    CHECK(english(found.notes[0]) == "Took 2 voxels without a number for air.");
   }
   SECTION("a broken sform beside a sound qform") {
     NiftiFile file = scan(upright, size, lopsided);
@@ -354,7 +354,7 @@ TEST_CASE("progress is told and goes forward") {
   const Folder folder;
   usual_scan([](const Vector3d& p) { return 900 * head_at(p); }).write(folder / "head.nii");
   std::vector<double> fractions;
-  (void)models::read_mri(folder / "head.nii", [&](const std::string& what, double fraction) {
+  (void)models::read_mri(folder / "head.nii", [&](const geometry::Message& what, double fraction) {
     CHECK_FALSE(what.empty());
     fractions.push_back(fraction);
   });

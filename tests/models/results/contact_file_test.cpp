@@ -22,7 +22,10 @@ TEST_CASE("a contact's file is valid by its schema and says what the contact say
       entered.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
       entered.coil.lift_mm = 3;
       const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
-      const models::ContactAsked asked{"treatment", plan.treatment, {2, 8, tilt}};
+      const models::ContactAsked asked{"treatment",
+                                       plan.treatment,
+                                       {2, 8, tilt},
+                                       {geometry::Message::of("It rests on its %1.", "casing")}};
       const auto c = geometry::contact(head, entered.coil, plan.treatment.pose(), asked.options);
       const std::string text = models::contact_json(c, entered, asked);
       CHECK(JsonSchema("contact.schema.json").objection(text).empty());
@@ -35,7 +38,7 @@ TEST_CASE("a contact's file is valid by its schema and says what the contact say
       REQUIRE(json["wings"].size() == c.wings.size());
       CHECK(json["wings"][0]["most_mm"].get<double>() == Approx(c.wings[0].most_mm).margin(0.0005));
       CHECK(json["askew"].is_null() == (tilt.roll_deg == 0));
-      CHECK(json["sentences"].size() == c.sentences.size());
+      CHECK(json["sentences"] == ordered_json{"It rests on its casing."});
       if (tilt.roll_deg != 0) {
         CHECK(json["tilt"]["pitch_deg"] == -4);
         CHECK(json["askew"]["cortex"].is_null());  // this head has none

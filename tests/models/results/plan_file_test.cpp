@@ -91,7 +91,7 @@ TEST_CASE("a mark that falls off the head is null, and so are its gap and its ta
   plan.treatment.edge_mark = {};
   plan.treatment.drop_gap_mm.reset();
   plan.treatment.edge_mark_tape.reset();
-  plan.warnings = {"The edge mark falls off the head."};
+  plan.warnings = {geometry::Message::of("The edge mark falls off the head.")};
   const std::string text = models::plan_json(plan);
   CHECK(JsonSchema("plan.schema.json").objection(text).empty());
   const auto treatment = ordered_json::parse(text)["treatment"];
@@ -100,7 +100,7 @@ TEST_CASE("a mark that falls off the head is null, and so are its gap and its ta
   CHECK(treatment["gap_mm"]["nearest"].is_number());
   CHECK(treatment["tape_from_mm"]["edge_mark"].is_null());
   CHECK(treatment["tape_from_mm"]["pulse"].is_object());
-  CHECK(ordered_json::parse(text)["warnings"][0] == plan.warnings[0]);
+  CHECK(ordered_json::parse(text)["warnings"][0] == english(plan.warnings[0]));
 }
 
 TEST_CASE("what lies under the coil is written with its caution, and the plan stays valid by its schema") {

@@ -22,7 +22,8 @@ TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance
   for (const int placements : {0, 40}) {
     const geometry::ToleranceOptions options{.placements = placements, .seed = 7};
     const auto t = geometry::tolerance(head, entered, plan, entered.errors, options);
-    const std::string text = models::tolerance_json(t, plan, entered.errors, options);
+    const std::string text = models::tolerance_json(t, plan, entered.errors, options,
+                                                    geometry::Message::of("Measure %1 times.", 2));
     CHECK(JsonSchema("tolerance.schema.json").objection(text).empty());
     const auto json = ordered_json::parse(text);
     CHECK(json["errors"]["fiducial_mm"] == entered.errors.fiducial_mm);
@@ -31,7 +32,7 @@ TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance
     CHECK(json["first_order"]["ellipse_95"]["long_mm"].get<double>() ==
           Approx(t.first_order.most.long_mm).margin(0.0005));
     CHECK(json["pulses"].size() == t.pulses.size());
-    CHECK(json["habit"] == t.habit);
+    CHECK(json["habit"] == "Measure 2 times.");
     REQUIRE(json["causes"].size() == t.causes.size());
     CHECK(json["causes"][0]["share"].get<double>() == Approx(t.causes[0].share).margin(1e-4));
     if (placements == 0)

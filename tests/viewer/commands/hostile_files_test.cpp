@@ -28,7 +28,7 @@ namespace {
 /// The refusal, or nothing where the file was read after all.
 std::string refusal(const SkinRequest& request) {
   try {
-    (void)models::read_apart(viewer::own_program())(request, {});
+    (void)models::read_apart(models::own_program())(request, {});
     return {};
   } catch (const ModelError& error) {
     CHECK(is_sentence(error.what()));

@@ -41,10 +41,10 @@ TEST_CASE("a mesh read apart is the mesh read here, notes and progress too") {
       tests::write_bytes(folder / "head.ply", tests::ply_text(tests::RawMesh(tests::sphere(90, 4))));
   std::vector<std::string> told_here, told_apart;
   const SkinRequest request{HeadKind::mesh, file, {}};
-  const auto here =
-      models::read_skin(request, [&](const std::string& what, double) { told_here.push_back(what); });
-  const auto apart = models::read_apart(viewer::own_program())(
-      request, [&](const std::string& what, double) { told_apart.push_back(what); });
+  const auto here = models::read_skin(
+      request, [&](const geometry::Message& what, double) { told_here.push_back(english(what)); });
+  const auto apart = models::read_apart(models::own_program())(
+      request, [&](const geometry::Message& what, double) { told_apart.push_back(english(what)); });
   CHECK(apart.skin.vertices() == here.skin.vertices());
   CHECK(apart.skin.triangles() == here.skin.triangles());
   CHECK(apart.notes == here.notes);
@@ -62,7 +62,7 @@ TEST_CASE("what is refused here is refused apart in the same words") {
         SkinRequest{HeadKind::mesh, folder.path(), {}}}) {
     const std::string here = sentence_of<ModelError>([&] { (void)models::read_skin(request, {}); });
     CHECK(is_sentence(here));
-    CHECK(refusal(viewer::own_program(), request) == here);
+    CHECK(refusal(models::own_program(), request) == here);
   }
 }
 
@@ -73,7 +73,9 @@ TEST_CASE("a reader that crashes, falls silent, or talks nonsense is one sentenc
        {"kill -SEGV $$", "kill -ABRT $$", "exit 0", "exit 3", "printf 'hello, hello, hello'",
         "head -c 100000 /dev/urandom", "printf 'p\\377\\377\\377\\377\\377\\377\\377\\377'",
         "printf 'v\\010\\000\\000\\000\\000\\000\\000\\000abcdefgh'",
-        "printf 'd\\000\\000\\000\\000\\000\\000\\000\\000'", "kill -KILL $$"}) {
+        "printf 'd\\000\\000\\000\\000\\000\\000\\000\\000'",
+        "printf 'n\\003\\000\\000\\000\\000\\000\\000\\000abc'",
+        "printf 'r\\005\\000\\000\\000\\000\\000\\000\\000\\377\\377\\377\\377x'", "kill -KILL $$"}) {
     INFO(does);
     const std::string sentence = refusal(reader_that(folder, does), request);
     CHECK(is_sentence(sentence));
@@ -95,7 +97,7 @@ TEST_CASE("a file that takes too much memory is one sentence") {
       tests::write_bytes(folder / "head.ply", tests::ply_text(tests::RawMesh(tests::sphere(90, 4))));
   models::ReadingLimits tight;
   tight.memory_mb = 1;  // not even what is loaded already; every further byte is refused
-  const std::string sentence = refusal(viewer::own_program(), {HeadKind::mesh, file, {}}, tight);
+  const std::string sentence = refusal(models::own_program(), {HeadKind::mesh, file, {}}, tight);
   CHECK(is_sentence(sentence));
   CHECK(sentence.find("head.ply") != std::string::npos);
 }
@@ -104,13 +106,13 @@ TEST_CASE("a file that takes too much memory is one sentence") {
 TEST_CASE("giving up while a file is read ends the reader at once") {
   const TemporaryFolder folder;
   struct GivenUp {};
-  const auto talker = reader_that(
-      folder,
-      "printf 'p\\011\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000x'; exec "
-      "sleep 600");
+  const auto talker =
+      reader_that(folder,
+                  "printf 'p\\016\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000\\000"
+                  "\\001\\000\\000\\000x\\000'; exec sleep 600");
   const auto start = std::chrono::steady_clock::now();
   CHECK_THROWS_AS(models::read_apart(talker)({HeadKind::mesh, "scan.obj", {}},
-                                             [](const std::string&, double) { throw GivenUp(); }),
+                                             [](const geometry::Message&, double) { throw GivenUp(); }),
                   GivenUp);
   CHECK(std::chrono::steady_clock::now() - start < std::chrono::seconds(60));
 }

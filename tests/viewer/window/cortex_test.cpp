@@ -207,7 +207,7 @@ TEST_CASE("in Check the words about the cortex, the numbers and the legend stand
   const auto& captions = w.stage().stage().captions();
   bool legend = false, cortex = false;
   for (std::size_t i = 0; i < captions.size(); ++i) {
-    legend |= captions[i].text == "legend";
+    legend |= captions[i].is_legend;
     cortex |= captions[i].text.find("from skin to cortex") != std::string::npos;
     for (std::size_t j = 0; j < i; ++j) {
       CAPTURE(captions[i].text, captions[i].box.top, captions[i].box.bottom, captions[j].text,

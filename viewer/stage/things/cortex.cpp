@@ -93,7 +93,7 @@ void CortexBody::draw(const Sight& sight) {
 
 std::string shares_in_words(const std::vector<geometry::RegionShare>& shares) {
   constexpr double worth_saying = 0.15;
-  if (shares.empty()) return said(Words::tr("no named region"));
+  if (shares.empty()) return words(Words::tr("no named region"));
   std::string text = shares[0].name + " (" + percent(shares[0].share) + ")";
   if (shares.size() < 2 || shares[1].share < worth_saying) return text;
   const std::string &first = shares[0].name, &second = shares[1].name;
@@ -108,19 +108,19 @@ void CortexWords::show(const geometry::Placement& placement, const Shown& shown)
   lines_.clear();
   if (!shown.has(Thing::cortex) || !shown.cortex || shown.under_coil == UnderCoil::lit) return;
   if (shown.under_coil == UnderCoil::left_out) {
-    lines_.push_back(said(Words::tr("Under the skin")));
-    lines_.push_back(said(Words::tr("The brain as on the template; a person's own brain differs.")));
+    lines_.push_back(words(Words::tr("Under the skin")));
+    lines_.push_back(words(Words::tr("The brain as on the template; a person's own brain differs.")));
     return;
   }
-  lines_.push_back(said(Words::tr("Under the coil")));
+  lines_.push_back(words(Words::tr("Under the coil")));
   if (placement.cortex) {
-    lines_.push_back(said(Words::tr("%1 from skin to cortex"), {in_mm(placement.cortex->depth_mm)}));
+    lines_.push_back(words(Words::tr("%1 from skin to cortex"), {in_mm(placement.cortex->depth_mm)}));
     lines_.push_back(shares_in_words(placement.cortex->areas));
     lines_.push_back(shares_in_words(placement.cortex->gyri));
   } else {
-    lines_.push_back(said(Words::tr("no cortex straight below")));
+    lines_.push_back(words(Words::tr("no cortex straight below")));
   }
-  lines_.push_back(said(Words::tr("All this on the template; a person's own brain differs.")));
+  lines_.push_back(words(Words::tr("All this on the template; a person's own brain differs.")));
 }
 
 void CortexWords::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left, double width_px,

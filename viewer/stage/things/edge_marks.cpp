@@ -9,24 +9,24 @@ using geometry::MarkRule;
 
 namespace {
 
-const char* rule_name(MarkRule rule) {
+const char* in_words(MarkRule rule) {
   return rule == MarkRule::tape ? "tape" : rule == MarkRule::drop ? "drop" : "nearest";
 }
 
 std::string in_words(MarkRule rule, bool chosen, const std::string& gap) {
   switch (rule) {
     case MarkRule::tape:
-      return said(chosen ? Words::tr("Edge mark, tape rule: %1 under the edge")
-                         : Words::tr("tape rule: %1 under the edge"),
-                  {gap});
+      return words(chosen ? Words::tr("Edge mark, tape rule: %1 under the edge")
+                          : Words::tr("tape rule: %1 under the edge"),
+                   {gap});
     case MarkRule::drop:
-      return said(chosen ? Words::tr("Edge mark, drop rule: %1 under the edge")
-                         : Words::tr("drop rule: %1 under the edge"),
-                  {gap});
+      return words(chosen ? Words::tr("Edge mark, drop rule: %1 under the edge")
+                          : Words::tr("drop rule: %1 under the edge"),
+                   {gap});
     case MarkRule::nearest:
-      return said(chosen ? Words::tr("Edge mark, nearest rule: %1 under the edge")
-                         : Words::tr("nearest rule: %1 under the edge"),
-                  {gap});
+      return words(chosen ? Words::tr("Edge mark, nearest rule: %1 under the edge")
+                          : Words::tr("nearest rule: %1 under the edge"),
+                   {gap});
   }
   return "";
 }
@@ -48,7 +48,7 @@ void EdgeMarkBars::show(const geometry::Head& head, const geometry::Case& entere
     if (!at) continue;
     const bool chosen = rule == entered.coil.laid_by;
     const double gap = (*at - placement.edge).norm();
-    marks_.push_back(make_mark(head, Thing::edge_marks, std::string("edge mark ") + rule_name(rule),
+    marks_.push_back(make_mark(head, Thing::edge_marks, std::string("edge mark ") + in_words(rule),
                                Shape::bar, chosen ? palette::edge_mark : paler(palette::edge_mark, 0.45), *at,
                                along_edge));
     bars_.push_back({rule, in_words(rule, chosen, in_mm(gap)), chosen});

@@ -10,8 +10,8 @@
 #include "viewer/stage/gap_colours.h"
 #include "viewer/stage/triangles.h"
 #include "viewer/words/coil_words.h"
+#include "viewer/words/contact_words.h"
 #include "viewer/words/numbers.h"
-#include "viewer/words/sentences.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -115,11 +115,11 @@ void Gaps::build() {
     // A round coil's middle is the pulse point.
     if (contact.wings.size() > 1)
       places_.push_back(
-          {translated(wing.wing).toStdString() + " " + in_mm(*wing.centre_mm), middle.skin, false, false});
+          {words(wing_name(wing.wing)) + " " + in_mm(*wing.centre_mm), middle.skin, false, false});
   }
   if (contact.lift_mm >= clear_mm)
     places_.push_back(
-        {said(Words::tr("centre %1"), {in_mm(contact.lift_mm)}), contact.pose.pulse, false, false});
+        {words(Words::tr("centre %1"), {in_mm(contact.lift_mm)}), contact.pose.pulse, false, false});
 }
 
 void Gaps::draw(const geometry::Head& head, const Sight& sight) {
@@ -181,11 +181,10 @@ void GapScale::show(const Shown& shown) {
   if (!shown.has(Thing::gaps) || !shown.gaps) return;
   const geometry::Contact& contact = shown.gaps->contact;
   for (const auto& wing : contact.wings)
-    lines_.push_back(
-        {said(Words::tr("%1 %2 to %3", "a part of the coil and its gaps in mm"),
-              {translated(wing.wing).toStdString(), millimetres(wing.least_mm), in_mm(wing.most_mm)})});
+    lines_.push_back({words(Words::tr("%1 %2 to %3", "a part of the coil and its gaps in mm"),
+                            {words(wing_name(wing.wing)), millimetres(wing.least_mm), in_mm(wing.most_mm)})});
   if (geometry::on_wings(contact))
-    lines_.push_back({said(Words::tr("rests on its wings, centre clear")), true});
+    lines_.push_back({words(Words::tr("rests on its wings, centre clear")), true});
   for (const auto& hit : contact.hits) lines_.push_back({hits(hit.region), true});
 }
 
@@ -193,7 +192,7 @@ void GapScale::draw(Overlay& overlay, const Box& free, const Coverage& head,
                     std::vector<Caption>& taken) const {
   if (lines_.empty()) return;
   const double s = overlay.scale(), pad = pad_px * s, bar = bar_width_px * s;
-  const std::string title = said(Words::tr("Gap under the coil, mm"));
+  const std::string title = words(Words::tr("Gap under the coil, mm"));
   const TextSize title_size = overlay.measure(title, title_style);
   const TextSize tick_size = overlay.measure("50", tick_style);
   double width = std::max(bar + tick_size.width, title_size.width), text_height = 0;
@@ -212,7 +211,7 @@ void GapScale::draw(Overlay& overlay, const Box& free, const Coverage& head,
   const auto box_at = [&](double left, double top) { return Box{left, top, left + width, top + height}; };
   double legend_top = free.bottom;
   for (const Caption& c : taken)
-    if (c.text == "legend") legend_top = c.box.top - 8 * s;
+    if (c.is_legend) legend_top = c.box.top - 8 * s;
   corners.push_back(box_at(free.left, legend_top - height));
   corners.push_back(box_at(free.right - width, free.bottom - height));
   corners.push_back(box_at(free.right - width, free.top));
@@ -250,7 +249,7 @@ void GapScale::draw(Overlay& overlay, const Box& free, const Coverage& head,
   const double middle = y + row / 2;
   overlay.line({x + s, middle - cross}, {x + s + 2 * cross, middle + cross}, cross_width_px, palette::text);
   overlay.line({x + s, middle + cross}, {x + s + 2 * cross, middle - cross}, cross_width_px, palette::text);
-  overlay.text(said(Words::tr("touches; a line every 10 mm")),
+  overlay.text(words(Words::tr("touches; a line every 10 mm")),
                {x + 2 * cross + 8 * s, middle - tick_size.height / 2}, tick_style);
   y += row;
   std::string all = title;

@@ -18,11 +18,11 @@ bool is_ten_twenty(const std::string& name) {
 }
 
 std::string shown_name(const std::string& name) {
-  if (name == "Nz") return said(Words::tr("nasion"));
-  if (name == "Iz") return said(Words::tr("inion"));
-  if (name == "Cz") return said(Words::tr("Cz (vertex)"));
-  if (name == "left tragus") return said(Words::tr("left tragus"));
-  if (name == "right tragus") return said(Words::tr("right tragus"));
+  if (name == "Nz") return words(Words::tr("nasion"));
+  if (name == "Iz") return words(Words::tr("inion"));
+  if (name == "Cz") return words(Words::tr("Cz (vertex)"));
+  if (name == "left tragus") return words(Words::tr("left tragus"));
+  if (name == "right tragus") return words(Words::tr("right tragus"));
   return name;
 }
 

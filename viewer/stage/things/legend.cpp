@@ -17,36 +17,36 @@ void Legend::show(const Shown& shown) {
   const auto line = [&](Colour c, const std::string& text) {
     rows_.push_back({Sample::line, Shape::dot, c, text});
   };
-  if (shown.has(Thing::landmarks)) shape(Shape::dot, palette::landmark, said(Words::tr("Landmark")));
-  if (shown.has(Thing::start)) shape(Shape::disc, palette::start, said(Words::tr("Search start")));
-  if (shown.has(Thing::hotspot)) shape(Shape::ring, palette::hotspot, said(Words::tr("Hotspot")));
+  if (shown.has(Thing::landmarks)) shape(Shape::dot, palette::landmark, words(Words::tr("Landmark")));
+  if (shown.has(Thing::start)) shape(Shape::disc, palette::start, words(Words::tr("Search start")));
+  if (shown.has(Thing::hotspot)) shape(Shape::ring, palette::hotspot, words(Words::tr("Hotspot")));
   if (shown.has(Thing::treatment))
-    shape(Shape::diamond, palette::treatment, said(Words::tr("Treatment site")));
+    shape(Shape::diamond, palette::treatment, words(Words::tr("Treatment site")));
   if (shown.has(Thing::alternatives))
-    shape(Shape::small_diamond, paler(palette::treatment, 0.6), said(Words::tr("Other sites in use")));
+    shape(Shape::small_diamond, paler(palette::treatment, 0.6), words(Words::tr("Other sites in use")));
   if (shown.has(Thing::tolerance) && shown.tolerance)
-    line(palette::pulse, said(Words::tr("Placed by hand: half, and 95 of 100")));
+    line(palette::pulse, words(Words::tr("Placed by hand: half, and 95 of 100")));
   if (shown.has(Thing::edge_marks)) {
-    shape(Shape::disc, palette::pulse, said(Words::tr("Pulse point")));
-    shape(Shape::bar, palette::edge_mark, said(Words::tr("Edge mark, chosen rule")));
-    shape(Shape::bar, paler(palette::edge_mark, 0.45), said(Words::tr("Edge mark, other rules")));
+    shape(Shape::disc, palette::pulse, words(Words::tr("Pulse point")));
+    shape(Shape::bar, palette::edge_mark, words(Words::tr("Edge mark, chosen rule")));
+    shape(Shape::bar, paler(palette::edge_mark, 0.45), words(Words::tr("Edge mark, other rules")));
   }
   if (shown.has(Thing::grid)) {
-    shape(Shape::small_disc, palette::pulse, said(Words::tr("Search grid: pulse points")));
-    shape(Shape::small_bar, palette::edge_mark, said(Words::tr("Search grid: edge marks")));
+    shape(Shape::small_disc, palette::pulse, words(Words::tr("Search grid: pulse points")));
+    shape(Shape::small_bar, palette::edge_mark, words(Words::tr("Search grid: edge marks")));
   }
   if (shown.has(Thing::angle)) {
-    line(palette::angle, said(Words::tr("Forward (midline direction)")));
-    line(palette::front_axis, said(Words::tr("Front axis of the coil")));
+    line(palette::angle, words(Words::tr("Forward (midline direction)")));
+    line(palette::front_axis, words(Words::tr("Front axis of the coil")));
   }
-  if (shown.has(Thing::tapes)) line(palette::tape, said(Words::tr("Tape, a tick each cm")));
+  if (shown.has(Thing::tapes)) line(palette::tape, words(Words::tr("Tape, a tick each cm")));
   if (shown.has(Thing::coil) && shown.has(Thing::gaps) && shown.gaps)
-    line(palette::casing, said(Words::tr("Coil's outline")));
+    line(palette::casing, words(Words::tr("Coil's outline")));
   else if (shown.has(Thing::coil))
-    rows_.push_back({Sample::coil, Shape::dot, palette::windings, said(Words::tr("Coil and windings"))});
+    rows_.push_back({Sample::coil, Shape::dot, palette::windings, words(Words::tr("Coil and windings"))});
   if (shown.has(Thing::cortex) && shown.under_coil != UnderCoil::left_out)
     rows_.push_back(
-        {Sample::lit, Shape::disc, palette::lit, said(Words::tr("Cortex under the coil (template)"))});
+        {Sample::lit, Shape::disc, palette::lit, words(Words::tr("Cortex under the coil (template)"))});
 }
 
 void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left,
@@ -79,6 +79,7 @@ void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left
   const Box all{bottom_left.x, top, bottom_left.x + sample + width, bottom_left.y};
   overlay.box(all, palette::halo, 0.7);
   double y = top + row / 2;
+  std::string all_text;
   for (const auto& r : rows) {
     const double x = bottom_left.x + 14 * s;
     switch (r.sample) {
@@ -100,9 +101,10 @@ void Legend::draw(Overlay& overlay, const Sight& sight, const Pixel& bottom_left
     }
     const TextSize size = overlay.measure(r.text, style);
     overlay.text(r.text, {bottom_left.x + sample, y - size.height / 2}, style);
+    all_text += (all_text.empty() ? "" : "; ") + r.text;
     y += row;
   }
-  taken.push_back({"legend", all});
+  taken.push_back({all_text, all, true});
 }
 
 void NumberTable::show(const geometry::Case& entered, const geometry::Placement& placement,
@@ -110,25 +112,25 @@ void NumberTable::show(const geometry::Case& entered, const geometry::Placement&
   rows_.clear();
   where_.clear();
   if (!shown.has(Thing::numbers)) return;
-  where_ = said(Words::tr("Coil %1", "where it lies"), {where_shown(shown)});
-  angle_ = said(Words::tr("%1 to the midline, edge at %2"),
-                {in_degrees(placement.angle_deg), in_cm(entered.coil.centre_to_edge_mm)});
+  where_ = words(Words::tr("Coil %1", "where it lies"), {where_shown(shown)});
+  angle_ = words(Words::tr("%1 to the midline, edge at %2"),
+                 {in_degrees(placement.angle_deg), in_cm(entered.coil.centre_to_edge_mm)});
   const auto& p = placement.pulse_tape;
   const auto& e = placement.edge_mark_tape;
   // What is still being worked out keeps its place, so that the table does not come and go.
   using From = geometry::TapeFrom;
   const auto length = [](const std::optional<From>& from, double From::*what) {
-    return from ? cm((*from).*what) : said(Words::tr("not yet"));
+    return from ? cm((*from).*what) : words(Words::tr("not yet"));
   };
   const auto pulse = [&](double From::*what) { return length(p, what); };
   const auto edge = [&](double From::*what) {
-    return placement.mark ? length(e, what) : said(Words::tr("none", "no edge mark"));
+    return placement.mark ? length(e, what) : words(Words::tr("none", "no edge mark"));
   };
-  rows_ = {{said(Words::tr("cm of tape from")), said(Words::tr("pulse")), said(Words::tr("edge mark"))},
-           {said(Words::tr("vertex")), pulse(&From::vertex_mm), edge(&From::vertex_mm)},
-           {said(Words::tr("nasion")), pulse(&From::nasion_mm), edge(&From::nasion_mm)},
-           {said(Words::tr("left tragus")), pulse(&From::left_tragus_mm), edge(&From::left_tragus_mm)},
-           {said(Words::tr("right tragus")), pulse(&From::right_tragus_mm), edge(&From::right_tragus_mm)}};
+  rows_ = {{words(Words::tr("cm of tape from")), words(Words::tr("pulse")), words(Words::tr("edge mark"))},
+           {words(Words::tr("vertex")), pulse(&From::vertex_mm), edge(&From::vertex_mm)},
+           {words(Words::tr("nasion")), pulse(&From::nasion_mm), edge(&From::nasion_mm)},
+           {words(Words::tr("left tragus")), pulse(&From::left_tragus_mm), edge(&From::left_tragus_mm)},
+           {words(Words::tr("right tragus")), pulse(&From::right_tragus_mm), edge(&From::right_tragus_mm)}};
 }
 
 double NumberTable::draw(Overlay& overlay, const Sight& sight, const Pixel& top_left,

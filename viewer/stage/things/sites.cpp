@@ -19,24 +19,24 @@ void Sites::show(const geometry::Head& head, const geometry::Case& entered, cons
       const bool forward = a.rule == geometry::TreatmentRule::forward;
       // The one that was chosen carries the big diamond already.
       if (a.tape_from_treatment_mm < 0.5) continue;
-      const std::string name = forward ? said(Words::tr("%1 forward"), {in_cm(a.distance_mm)}) : a.label;
+      const std::string name = forward ? words(Words::tr("%1 forward"), {in_cm(a.distance_mm)}) : a.label;
       add(Thing::alternatives, name, Shape::small_diamond, paler(palette::treatment, 0.6), a.pulse,
-          plan.axes.front, said(Words::tr("%1: %2 from the site"), {name, in_cm(a.tape_from_treatment_mm)}));
+          plan.axes.front, words(Words::tr("%1: %2 from the site"), {name, in_cm(a.tape_from_treatment_mm)}));
     }
   if (shown.has(Thing::treatment)) {
     const bool forward = entered.treatment.rule == geometry::TreatmentRule::forward;
     add(Thing::treatment, "treatment", Shape::diamond, palette::treatment, plan.treatment.pulse,
         plan.treatment.forward,
-        forward ? said(Words::tr("Treatment site, %1 forward of the hotspot"),
-                       {in_cm(entered.treatment.distance_mm)})
-                : said(Words::tr("Treatment site, at %1"), {entered.treatment.label}));
+        forward ? words(Words::tr("Treatment site, %1 forward of the hotspot"),
+                        {in_cm(entered.treatment.distance_mm)})
+                : words(Words::tr("Treatment site, at %1"), {entered.treatment.label}));
   }
   if (shown.has(Thing::hotspot))
     add(Thing::hotspot, "hotspot", Shape::ring, palette::hotspot, plan.hotspot.pulse, plan.hotspot.forward,
-        said(Words::tr("Hotspot")));
+        words(Words::tr("Hotspot")));
   if (shown.has(Thing::start))
     add(Thing::start, "start", Shape::disc, palette::start, plan.start.pulse, plan.start.forward,
-        said(Words::tr("Search start")));
+        words(Words::tr("Search start")));
 }
 
 void Sites::draw(const geometry::Head& head, const Sight& sight) {

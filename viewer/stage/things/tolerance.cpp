@@ -43,8 +43,8 @@ void ToleranceEllipses::draw(const geometry::Head& head, const Sight& sight) {
       }
       names_.push_back(n);
     };
-    name(spread.most, said(Words::tr("95 of 100 placements by hand")));
-    name(spread.half, said(Words::tr("half of them")));
+    name(spread.most, words(Words::tr("95 of 100 placements by hand")));
+    name(spread.half, words(Words::tr("half of them")));
   }
   ink_.done();
 }

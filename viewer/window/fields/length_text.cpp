@@ -4,6 +4,8 @@
 #include <QRegularExpression>
 #include <cmath>
 
+#include "viewer/words/words.h"
+
 namespace scalpmark::window {
 
 namespace {
@@ -42,8 +44,9 @@ QString unit_name(LengthUnit unit) {
 }
 
 QString length_text(double mm, LengthUnit unit) {
-  const QString text = QString::number(mm / mm_per(unit), 'f', unit == LengthUnit::centimetre ? 1 : 2);
-  return text.toDouble() == 0 && text.startsWith(QLatin1Char('-')) ? text.mid(1) : text;
+  QString text = QString::number(mm / mm_per(unit), 'f', unit == LengthUnit::centimetre ? 1 : 2);
+  if (text.toDouble() == 0 && text.startsWith(QLatin1Char('-'))) text = text.mid(1);
+  return text.replace(QLatin1Char('.'), QString::fromStdString(viewer::decimal_mark()));
 }
 
 QString length_with_unit(double mm, LengthUnit unit) {

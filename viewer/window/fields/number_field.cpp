@@ -5,6 +5,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geometry/base/message.h"
+#include "viewer/words/words.h"
+
 namespace scalpmark::window {
 
 namespace {
@@ -208,7 +211,7 @@ NumberField::Reading PlainField::read(const QString& typed) const {
 }
 
 QString PlainField::text_of(double value) const {
-  return QString::number(value, 'f', 1);
+  return QString::fromStdString(geometry::to_text(geometry::Number{value, 1, true}, viewer::decimal_mark()));
 }
 
 }  // namespace scalpmark::window

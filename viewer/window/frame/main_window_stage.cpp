@@ -8,7 +8,7 @@
 #include "viewer/window/frame/main_window.h"
 #include "viewer/window/frame/status_line.h"
 #include "viewer/words/head_text.h"
-#include "viewer/words/sentences.h"
+#include "viewer/words/words.h"
 
 // What the stage shows for the step and the mode, where it looks from, and the coil in the hand.
 
@@ -248,7 +248,7 @@ void MainWindow::nudge_coil(double forward_mm, double outward_mm) {
             hold_coil(session_.head(), session_.kept().entered, walk.end, angle, session_.tapes()))
       lay_coil(*held);
   } catch (const std::exception& error) {
-    show_notice(viewer::translated(error.what()));
+    show_notice(viewer::translated(error));
   }
 }
 

@@ -31,9 +31,9 @@ bool display_answers() {
 int open_window(const std::string& case_file) {
   // Qt would end the program without a word of ours.
   if (!display_answers())
-    throw viewer::ViewerError(
+    throw viewer::ViewerError(geometry::Message::of(
         "There is no display to open the window on; set DISPLAY, or use scalpmark solve or scalpmark "
-        "picture.");
+        "picture."));
   qputenv("QT_QPA_PLATFORM", "xcb");  // what VTK draws on
   QSurfaceFormat format = QVTKOpenGLNativeWidget::defaultFormat();
   format.setSamples(0);

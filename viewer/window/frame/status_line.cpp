@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "geometry/paths/shortest_path.h"
+#include "viewer/words/numbers.h"
 
 namespace scalpmark::window {
 
@@ -13,6 +14,10 @@ namespace {
 class StatusLine {
   Q_DECLARE_TR_FUNCTIONS(StatusLine)
 };
+
+QString in_tenths(double mm) {
+  return QString::fromStdString(viewer::millimetres(mm));
+}
 
 }  // namespace
 
@@ -41,11 +46,10 @@ QString status_line(double from_site_mm, const geometry::Placement& placement, g
                        : rule == geometry::MarkRule::drop ? StatusLine::tr("drop rule")
                                                           : StatusLine::tr("nearest rule");
   const auto gap = mark_under_edge_mm(placement, rule);
-  const QString mark =
-      gap ? StatusLine::tr("edge mark: %1, %2 mm under the edge").arg(name).arg(*gap, 0, 'f', 1)
-          : StatusLine::tr("edge mark: %1, falls off the head").arg(name);
+  const QString mark = gap ? StatusLine::tr("edge mark: %1, %2 mm under the edge").arg(name, in_tenths(*gap))
+                           : StatusLine::tr("edge mark: %1, falls off the head").arg(name);
   return StatusLine::tr("pulse %1 mm from site  |  coil %2\u00b0 to midline  |  %3")
-      .arg(from_site_mm, 0, 'f', 1)
+      .arg(in_tenths(from_site_mm))
       .arg(std::lround(placement.angle_deg))
       .arg(mark);
 }

@@ -4,7 +4,7 @@
 
 #include <utility>
 
-#include "viewer/words/sentences.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -69,7 +69,7 @@ void BackgroundWork::run(std::function<void()> work, std::function<void()> done)
     } catch (const Cancelled&) {
       cancelled_ = true;
     } catch (const std::exception& error) {
-      problem = viewer::translated(error.what());
+      problem = viewer::translated(error);
     }
     post([this, problem, done] {
       over_ = true;

@@ -10,6 +10,7 @@
 #include "models/heads/own_program.h"
 #include "models/heads/skin_reading.h"
 #include "viewer/stage/skin_mesh.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -93,8 +94,8 @@ void HeadJob::bring_cortex(std::shared_ptr<const models::LoadedHead> head,
 void HeadJob::read_skin(const models::HeadSource& source, const std::filesystem::path& folder) {
   run([this, source, folder] {
     const std::filesystem::path file = head_path(source, folder);
-    const models::Progress progress = [this](const std::string& what, double fraction) {
-      tell(QString::fromStdString(what), fraction);
+    const models::Progress progress = [this](const geometry::Message& what, double fraction) {
+      tell(viewer::translated(what), fraction);
     };
     models::SkinImport read =
         models::read_apart(models::own_program())({source.kind, file, source.unit}, progress);

@@ -15,8 +15,8 @@ namespace scalpmark::window {
 /// A skin that was read before, so that only its fiducials have to be placed anew.
 struct KnownSkin {
   geometry::Surface skin;
-  std::string description;
-  std::vector<std::string> notes;
+  geometry::Message description;
+  std::vector<geometry::Message> notes;
 };
 
 /// Loads a head (or a bare skin). One job per object.
@@ -50,7 +50,7 @@ public:
   [[nodiscard]] const std::optional<models::SkinImport>& skin() const { return skin_; }
   /// The head with its cortex, null where there is none, and the sentences that go with either.
   [[nodiscard]] const std::shared_ptr<const models::LoadedHead>& with_cortex() const { return with_cortex_; }
-  [[nodiscard]] const std::vector<std::string>& cortex_notes() const { return cortex_notes_; }
+  [[nodiscard]] const std::vector<geometry::Message>& cortex_notes() const { return cortex_notes_; }
 
 signals:
   void laid();
@@ -66,7 +66,7 @@ private:
   std::optional<geometry::Surface> thin_;
   std::optional<models::SkinImport> skin_;
   std::shared_ptr<const models::LoadedHead> with_cortex_;
-  std::vector<std::string> cortex_notes_;
+  std::vector<geometry::Message> cortex_notes_;
   bool brings_cortex_ = false;
 };
 

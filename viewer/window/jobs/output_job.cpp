@@ -7,9 +7,9 @@
 #include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
-#include "models/files/error.h"
 #include "models/files/safe_file.h"
-#include "viewer/words/sentences.h"
+#include "viewer/words/error.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -44,9 +44,9 @@ void OutputJob::print_sheet(const models::CaseFile& kept, const models::LoadedHe
   make_sheet(kept, loaded, brain, [onto](const auto& content, const auto& views) {
     viewer::paint_sheet(content, views, *onto);
     if (onto->printerState() == QPrinter::Error)
-      throw models::ModelError(
-          "The printer " + onto->printerName().toStdString() +
-          " did not take the sheet; see whether it is switched on, or save the sheet as a PDF.");
+      throw viewer::ViewerError(geometry::Message::of(
+          "The printer %1 did not take the sheet; see whether it is switched on, or save the sheet as a PDF.",
+          onto->printerName().toStdString()));
   });
 }
 
@@ -58,7 +58,7 @@ void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHea
         tell(tr("Making the sheet"), 0.05);
         if (!sheet->loaded.cortex) {
           sheet->loaded.notes.clear();
-          models::add_cortex(sheet->loaded, brain, [this](const std::string&, double fraction) {
+          models::add_cortex(sheet->loaded, brain, [this](const geometry::Message&, double fraction) {
             tell(tr("Making the sheet"), 0.05 + 0.1 * fraction);
           });
           if (!sheet->loaded.cortex && !sheet->loaded.notes.empty())
@@ -85,7 +85,7 @@ void OutputJob::draw_next_view() {
       s.views.push_back(s.drawer->draw(drawn));
   } catch (const std::exception& error) {
     s.drawer.reset();
-    emit failed(viewer::translated(error.what()));
+    emit failed(viewer::translated(error));
     return;
   }
   if (static_cast<int>(s.views.size()) < viewer::SheetViews::count) {
@@ -109,7 +109,8 @@ void OutputJob::write_picture(const QImage& picture, const QString& file) {
     QBuffer out(&bytes);
     out.open(QIODevice::WriteOnly);
     if (!picture.save(&out, "PNG"))
-      throw models::ModelError("The picture could not be turned into a PNG file; try again.");
+      throw viewer::ViewerError(
+          geometry::Message::of("The picture could not be turned into a PNG file; try again."));
     tell(tr("Writing the picture"), 0.8);
     models::write_whole(file.toStdString(), bytes.toStdString());
   });

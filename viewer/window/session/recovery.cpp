@@ -53,9 +53,9 @@ Recovery::~Recovery() {
 
 void Recovery::keep(const models::CaseFile& kept, const QString& file) {
   if (!QDir().mkpath(folder_))
-    throw models::ModelError(
-        "The folder " + folder_.toStdString() +
-        " cannot be made, so nothing is kept in case of a crash; save the case yourself.");
+    throw models::ModelError(geometry::Message::of(
+        "The folder %1 cannot be made, so nothing is kept in case of a crash; save the case yourself.",
+        folder_.toStdString()));
   if (!lock_) {
     lock_ = std::make_unique<QLockFile>(path_ + QStringLiteral(".lock"));
     lock_->setStaleLockTime(0);  // stale when its program runs no more, however old

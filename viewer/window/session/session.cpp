@@ -7,7 +7,7 @@
 #include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/files/error.h"
-#include "viewer/words/sentences.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -21,7 +21,7 @@ constexpr int soon_ms = 120;           // between two edits of one movement, not
 constexpr std::size_t heads_kept = 4;  // a large head with its distance fields takes some 100 MB
 
 QString sentence(const std::exception& error) {
-  return viewer::translated(error.what());
+  return viewer::translated(error);
 }
 
 // A relative head file means something else from another folder.
@@ -342,7 +342,7 @@ void Session::fields_are_there() {
 
 void Session::cortex_is_there(const HeadJob& job) {
   QStringList notes;
-  for (const std::string& note : job.cortex_notes()) notes << viewer::translated(note);
+  for (const geometry::Message& note : job.cortex_notes()) notes << viewer::translated(note);
   const auto& head = job.with_cortex();
   for (Remembered& one : heads_) {
     if (one.head != job.head()) continue;
@@ -501,7 +501,7 @@ QString Session::use_placed() {
   edited.head.fiducials = fiducials_of(from);
   const QString name = QString::fromStdString(from.source.file.filename().string());
   Pending pending = pending_edit(std::move(edited), tr("Head from %1").arg(name), {});
-  pending.known = KnownSkin{from.skin, name.toStdString(), from.notes};
+  pending.known = KnownSkin{from.skin, geometry::Message::verbatim(name.toStdString()), from.notes};
   return put_in_force(std::move(pending));
 }
 

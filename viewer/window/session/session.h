@@ -29,7 +29,7 @@ struct UnplacedHead {
   models::HeadSource source;
   std::filesystem::path folder;
   geometry::Surface skin;
-  std::vector<std::string> notes;
+  std::vector<geometry::Message> notes;
   std::array<std::optional<Eigen::Vector3d>, 4> placed;  ///< in the order of all_fiducials
 
   [[nodiscard]] bool complete() const;

@@ -2,7 +2,7 @@
 
 #include <exception>
 
-#include "viewer/words/sentences.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -47,7 +47,7 @@ QString Visit::find(std::size_t which) {
     marks_[which] = geometry::find_by_tapes(session_.head().head, readings_[which], &near).point;
     return {};
   } catch (const std::exception& error) {
-    return viewer::translated(error.what());
+    return viewer::translated(error);
   }
 }
 
@@ -88,7 +88,7 @@ void Visit::work_out() {
       check_ = geometry::check_marks(session_.head().head, session_.kept().entered, session_.plan(),
                                      *marks_[0], *marks_[1], limits_, session_.tapes());
     } catch (const std::exception& error) {
-      problem_ = viewer::translated(error.what());
+      problem_ = viewer::translated(error);
     }
   emit changed();
 }

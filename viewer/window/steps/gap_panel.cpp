@@ -42,9 +42,9 @@ QString contact_line(const geometry::Contact& c) {
   if (!geometry::on_wings(c) && c.lift_mm >= 0.5)
     text += QStringLiteral(" ") + GapPanel::tr("Centre %1 mm clear.").arg(mm(c.lift_mm));
   for (const geometry::WingGap& w : c.wings) {
-    const QString name = w.wing == "left wing"    ? GapPanel::tr("Left wing")
-                         : w.wing == "right wing" ? GapPanel::tr("Right wing")
-                                                  : GapPanel::tr("Gap");
+    const QString name = w.wing == geometry::Wing::left    ? GapPanel::tr("Left wing")
+                         : w.wing == geometry::Wing::right ? GapPanel::tr("Right wing")
+                                                           : GapPanel::tr("Gap");
     const QString middle = w.centre_mm && c.wings.size() > 1
                                ? GapPanel::tr(", %1 under its middle").arg(mm(*w.centre_mm))
                                : QString();

@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 
 #include "viewer/window/stage_view/bare_skin.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -181,7 +182,7 @@ void LandmarksStep::show_case() {
                "Cz."));
   if (placing) {
     QStringList notes;
-    for (const std::string& note : session_.unplaced()->notes) notes << QString::fromStdString(note);
+    for (const geometry::Message& note : session_.unplaced()->notes) notes << viewer::translated(note);
     set_note(notes.join(QLatin1Char('\n')));
     show_points();
   } else {

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "geometry/base/ranges.h"
-#include "viewer/words/sentences.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -107,7 +107,7 @@ void MeasureStep::show_case() {
   compare(tr("Nasion to inion"), tapes.nasion_inion_mm, head.nasion_inion_mm);
   compare(tr("Tragus to tragus"), tapes.tragus_tragus_mm, head.tragus_tragus_mm);
   compare(tr("Around the head"), tapes.circumference_mm, head.circumference_mm);
-  for (const std::string& note : session_.head().notes) notes << viewer::translated(note);
+  for (const geometry::Message& note : session_.head().notes) notes << viewer::translated(note);
   if (session_.has_cortex()) notes << session_.cortex_notes();
   set_note(notes.join(QLatin1Char('\n')));
 }

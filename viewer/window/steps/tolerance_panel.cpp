@@ -4,7 +4,8 @@
 #include <QVBoxLayout>
 
 #include "geometry/base/ranges.h"
-#include "viewer/words/sentences.h"
+#include "viewer/words/tolerance_words.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -140,7 +141,8 @@ void TolerancePanel::show_result() {
   result_->setText(tr("<b>%1 off on average</b>; half of the placements lie within %2 of the site, 95 of 100 "
                       "within %3.<br>%4")
                        .arg(length_with_unit(t.sampled.mean_mm, unit_), length_with_unit(t.half_mm, unit_),
-                            length_with_unit(t.most_mm, unit_), viewer::translated(t.habit).toHtmlEscaped()));
+                            length_with_unit(t.most_mm, unit_),
+                            viewer::translated(viewer::habit_sentence(t)).toHtmlEscaped()));
   QString spoken = result_->text();
   fold_->setAccessibleDescription(spoken.remove(QStringLiteral("<b>"))
                                       .remove(QStringLiteral("</b>"))

@@ -5,6 +5,10 @@
 #include <QVariant>
 #include <cmath>
 
+#include "viewer/words/check_words.h"
+#include "viewer/words/numbers.h"
+#include "viewer/words/words.h"
+
 namespace scalpmark::window {
 
 VerdictText verdict_text(const std::optional<geometry::Check>& check) {
@@ -31,12 +35,13 @@ VerdictText verdict_text(const std::optional<geometry::Check>& check) {
       text.headline = VerdictPanel::tr("\u2717 Move and turn the coil");
       break;
   }
-  text.pulse = VerdictPanel::tr("Pulse %1 mm from the site").arg(check->pulse_off_mm, 0, 'f', 1);
+  text.pulse = VerdictPanel::tr("Pulse %1 mm from the site")
+                   .arg(QString::fromStdString(viewer::millimetres(check->pulse_off_mm)));
   const long degrees = std::lround(check->angle_deg), off = std::lround(std::abs(check->angle_error_deg));
   text.angle = off == 0
                    ? VerdictPanel::tr("Coil %1\u00b0 to the midline, as planned").arg(degrees)
                    : VerdictPanel::tr("Coil %1\u00b0 to the midline, %2\u00b0 off").arg(degrees).arg(off);
-  text.reason = QString::fromStdString(check->reason);
+  text.reason = viewer::translated(viewer::check_sentence(*check));
   return text;
 }
 

@@ -6,7 +6,7 @@
 #include "models/cases/case_file.h"
 #include "viewer/window/teach/spoiled_stage.h"
 #include "viewer/window/teach/what_if_sentence.h"
-#include "viewer/words/sentences.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -132,7 +132,7 @@ void Teach::work_out_mistake(const Session& session) {
   if (const auto mistake = controls->mistake()) try {
       spoiled_ = viewer::spoil(session.head().head, session.kept().entered, session.plan(), *mistake);
     } catch (const std::exception& error) {
-      controls->set_problem(viewer::translated(error.what()));
+      controls->set_problem(viewer::translated(error));
     }
 }
 

@@ -239,321 +239,9 @@
     </message>
 </context>
 <context>
-    <name>Sentences</name>
-    <message>
-        <source>The habit that would shrink it most: draw the edge mark as a line along the coil&apos;s edge, and lay the whole edge on it, so that the angle is kept (half that error, and %1 on average become %2).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: have a second person feel for the nasion, the inion and both tragi before the tape is laid (half that error, and %1 on average become %2).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: look at the coil from the front and from the side, and close the gap on both sides alike (half that error, and %1 on average become %2).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The vertex does not settle: half of nasion-inion and half of tragus-tragus do not meet on this skin; check the four points and the surface at the top of the head.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The skin is rough (%1 mm up and down within a centimetre), as hair is: marks lie on the hair, not on the scalp; compare the tapes with those of the head itself.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: check the cap&apos;s brim and arrow against the nasion each time it is put on (half that error, and %1 on average become %2).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: make the edge mark and lay the coil by the same rule (%3) at every visit (half that error, and %1 on average become %2).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: use a sharp pencil and lay the coil&apos;s edge on the middle of its mark (half that error, and %1 on average become %2).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not the size of a head in millimetres, centimetres, metres or inches (its largest extent is %2); choose a mesh of a head, or say the unit.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The site mark and the edge mark lie %1 cm apart, but this coil&apos;s edge is %2 cm from its centre; check that both marks were made for this coil.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The nasion and inion lie %1 mm below the tragi, as if left and right tragus were swapped (or nasion and inion); check the four points.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has %2 triangles and cannot be thinned (its borders alone have too many corners); thin it to 150 000 in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No pulse point puts the coil&apos;s edge over this mark (the nearest misses it by %1 mm); move the mark or choose another marking rule.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>These tapes do not meet on the skin (the best place misses one by %1 mm); read them again, and check that they belong to one mark.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The start&apos;s edge mark by the %1 rule falls off the head, so no grid can be drawn around it; choose another rule, angle or start.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>One tape is not enough to find a point again; give two or more of the distances to the vertex, the nasion and the two tragi.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 could not be read: it takes more time or memory than a head does; save it anew, or thinner, in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 holds colours, complex numbers or another kind of voxel (datatype %2) instead of intensities; export it as 16-bit numbers.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: read every tape twice, to the millimetre (half that error, and %1 on average become %2).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has too many edges where more than two triangles meet to be repaired here; repair the mesh in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The coil cannot be laid with its edge over the edge mark and its centre line over the site mark; make both marks new.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The line from inion to nasion runs %1 degrees to the line between the tragi instead of about 90; check the four points.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The treatment&apos;s edge mark falls off the head, so nobody can lay the coil on it; choose another marking rule or site.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has %2 triangles and cannot be thinned (the skin would move by %3 mm); thin it to 150 000 in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 would do); check the unit or choose another mesh.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It meets the cortex %1 from where it would with the coil held flat (on the template; a person&apos;s own brain differs).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is a surface with one side only, on which outside cannot be told; repair the mesh in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The edge mark of %1 by the %2 rule falls off the head (over the face or past the skin&apos;s border), so it is left out.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be a position of the 10-20, 10-10 or 10-5 system such as F3, but is %3; correct it and read the %4 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The brain under the skin is left out, because %1 is missing; install the Debian package mricron-data to see it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The %1 tape (%2) and the %3 tape (%4) disagree: their proportion is more than 30 % off a head&apos;s. Measure both again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 could not be read: it is damaged in a way that stops the reader; save it anew in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 could not be read: nothing came of it for %2 seconds; save it anew, or thinner, in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The skin has no unbroken line for a tape between two of the points; the surface ends or has a hole there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The treatment&apos;s edge mark falls off the head, so nothing can be laid on it; choose another rule or site.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The skin is flat where a tape line should start, so the line has no direction; move the point a little.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The head of the case has no nasion, inion and tragi yet, so the case cannot be kept; place them first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This treatment site is a landmark, not a length from the hotspot, so no such tape can be read wrongly.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No scaling of the head gives these tapes together: the %1 (%2) and the %3 (%4) disagree. Measure both again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 shows no head that stands out from the air (%2); choose a scan of the whole head with air around it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>With errors this large more than half of the placements fall off the head; make the errors smaller.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The part of the program that reads heads, %1, does not start (%2); build or install the program again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 says nowhere usable where its voxels lie (no sform or qform); export it again with its position.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No head could be made out in this skin, so its four points cannot be guessed; place them by hand.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The treatment site, %1 cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The two points lie on separate pieces of the skin, so no path joins them; check the head&apos;s mesh.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The walk&apos;s direction points more than 60 degrees away from the skin; choose one along the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
+    <name>Message</name>
     <message>
         <source>The template brain shares only %1 positions with this head, too few to bring it under the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>These tapes do not meet on the skin; read them again, and check that they belong to one mark.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The %1 tape was entered as %2 cm, but the head measures %3 cm; check the tape and the four points.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The straight line from %1 to %2 is %3 mm; on a head it is %4 to %5 mm. Check both points and the unit.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A number to be written is not finite, so nothing was written; check the head and the case.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The template&apos;s brain was pushed in by up to %1 mm over %2 % of it, to stay %3 mm under the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has %2 triangles and cannot be thinned (%3); thin it to 150 000 in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 belongs to the rule forward, but the rule is landmark; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 belongs to the rule landmark, but the rule is forward; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 does not go with an mri head, whose file says its own; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 does not go with the generic head, which has its own; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Both tragi lie on the same side of the line from inion to nasion; check the four points.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Took the numbers in the file for centimetres, in which it is %1 cm at its largest extent.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Took the numbers in the file for millimetres, in which it is %1 cm at its largest extent.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A place to be found on the skin has a coordinate that is not a number; give all three.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A text to be written is not UTF-8, so nothing was written; rename it or type it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The surface has neighbouring triangles that face opposite ways; repair the mesh first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The template&apos;s head in %1 cannot be measured (%2); install the package mricron-data again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has too rough a surface to be drawn with %2 triangles; smooth or resample it to 1 mm.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not JSON: what stands at %2 does not belong there; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A cap of %1 would be pressed in by %2; enter its thickness as the lift for cap and hair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The search start falls on the face; shorten search.lateral_mm or search.anterior_mm.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>These tapes meet at two places on the head; add a third distance, or say which side.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The system gave no pipe to read a file through; close other programs and try again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 holds a voxel that is no region&apos;s number; install the package mricron-data again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be three numbers [x, y, z] in mm, but is %3; correct it and read the %4 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Took the numbers in the file for inches, in which it is %1 cm at its largest extent.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Took the numbers in the file for metres, in which it is %1 cm at its largest extent.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A tape needs a third point beside its two ends; the three points lie in one line.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Held so far over, the coil&apos;s axis passes the head; enter a smaller roll or pitch.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The surface has an edge shared by more than two triangles; repair the mesh first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: the file would be larger than allowed; choose another place.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -561,483 +249,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The walk&apos;s direction stands upright on the skin here; choose one along the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened: the file would be larger than allowed; choose another place.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: too many files are open; close some programs and try again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 could not be made into a skin (%2); repair the mesh in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be two numbers from %3 to %4 (mm), but is %5; correct it and read the %6 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The coil rests on its %1, away from its centre; its centre is %2 clear of the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened: too many files are open; close some programs and try again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not a mesh file read here; choose an .obj, .ply, .stl, .gltf or .glb file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be at most %3 characters long, but has %4; correct it and read the %5 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No skin was found above the tragi; the surface must cover the top of the head.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The %1 hits %2, which holds the coil %3 further off; turn the coil or move the site.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be read: the file would be larger than allowed; choose another place.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not the size of a head in %2 (its largest extent would be %3 cm); %4 would fit.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be a whole number from %3 to %4, but is %5; correct it and read the %6 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The coil rests on its wings, first on its %1; its centre is %2 clear of the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be read: too many files are open; close some programs and try again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: that is not allowed; check who may read and write there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is larger than %2 bytes, which is the most that is read; choose another file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 points at %2, which is not a .bin file beside it; export it as one .glb file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be a list of points [x, y], but is %3; correct it and read the %4 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A smooth map needs at least %1 pairs of points, the same number on both sides.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened: that is not allowed; check who may read and write there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: version must be %2, but is %3; use the program that wrote it, or a newer one.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The limits of the check must be more than 0 mm and 0 degrees; correct them.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Thinned the skin from %1 to %2 triangles; no corner was moved by more than %3 mm.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 holds a kind of voxel that is not read here; export it as 16-bit numbers.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be a number from %3 to %4 (%5), but is %6; correct it and read the %7 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: the key %2 is given twice in the same group; keep one and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The %1 is %2 mm away from the skin (at most %3); place it on the head&apos;s surface.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The head %1 has no nasion, inion and tragi yet; place the four points first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be read: that is not allowed; check who may read and write there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 ends before the last voxel its header promises; copy or export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has a coordinate that is not a usable number (vertex %2); export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is damaged: its header has a property of no known type; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is damaged: its header has an element without a number; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be a coil that ships (%3), but is %4; correct it and read the %5 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The coil can be turned by at most 90 degrees in this lesson; choose less.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The points of a smooth map lie in one plane; they must go round the head.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is a single picture, not a volume; choose a 3-D scan of the whole head.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is damaged: it ends before all its elements have come; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not JSON: it holds zero bytes, as no text does; choose another file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not JSON: the text at %2 is not UTF-8; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The skin ends between this edge mark and the pulse point; move the mark.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: a part of its path is not a folder; check the name.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be the name of a file, but is %3; correct it and read the %4 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From so wrong a vertex the search start falls on the face; choose less.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The walk got stuck among triangles without area; repair the mesh first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened: a part of its path is not a folder; check the name.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is damaged: a list is shorter than it says in line %2; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The number of placements to try must be from 0 to 1000000; correct it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: its links lead in a circle; choose another place.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not JSON: it ends too early, at %2; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Rolled by %1 degrees, its right side down, it would rest on both wings.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened: its links lead in a circle; choose another place.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be read: a part of its path is not a folder; check the name.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: the disk can only be read; choose another place.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is damaged: a list&apos;s length is no number in line %2; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 is not a key known here (known: %3); remove it and read the %4 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Rolled by %1 degrees, its left side down, it would rest on both wings.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The %1 and the %2 are %3 mm apart; place each at its own spot on the head.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The default protocol is missing from this program; install it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened: the disk can only be read; choose another place.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has a triangle with a corner that does not exist; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is damaged: its header has a property of nothing; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is too short or too damaged to be a NIfTI volume; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be text in quotes, but is %3; correct it and read the %4 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must have at least three points; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Parted the skin at %1 points where it touched itself in a point only.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be read: its links lead in a circle; choose another place.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 holds no triangle with an area; choose a mesh of the head&apos;s skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is %2 voxels long on one side, more than 1024; resample it to 1 mm.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is a NIfTI-2 file, which is not read here; convert it to NIfTI-1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is nested deeper than %2 levels, which no %3 is; choose another file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 keeps header and image in two files; convert it to one .nii file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must not cross or touch itself; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Parted the skin at %1 point where it touched itself in a point only.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The vertex can be marked at most %1 off in this lesson; choose less.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be read: the disk can only be read; choose another place.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is damaged: a list&apos;s length is no whole number; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Roll and pitch must each be from -30 to 30 degrees; correct them.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The head of the case is none of the kinds known; choose it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has a damaged header (where the voxels start); export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be a group { }, but is %3; correct it and read the %4 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The file&apos;s sform cannot be used; its qform gave the world frame.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This coil has no casing, so it rests on nothing; choose another.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has more than %2 triangles; thin it in the program that made it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be a list [ ], but is %3; correct it and read the %4 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be more than bottom_mm; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must list at least one part; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: the number %2 at %3 is too large; correct it and read the %4 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The coil rests on both wings; its centre is %1 clear of the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The length of a walk must be a number from 0 mm to a kilometre.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The search grid reaches past the skin&apos;s border; move the start.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The steps of the gap map must be from 1 to 10 mm; correct them.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The steps of the gap map must be from 1 to 20 mm; correct them.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: the disk is full; make room and try again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 has a damaged header (number of dimensions); export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 points at %2, which cannot be read; export it as one .glb file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must be more than inner_mm; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 must run counter-clockwise; correct it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: version is missing and must be %2; add it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Two points of a smooth map lie in one place; place them apart.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>With the coil %1, its axis meets the skin %2 from the pulse point.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened: the disk is full; make room and try again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A setting to be written is none of its choices; set it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The surface has a triangle with a corner that does not exist.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: there is no such folder; check the name.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Parted the skin at %1 where it touched itself in a point only.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The direction of a walk must be three numbers, not all zero.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The position %1 lies on the face of this head; choose another.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened: there is no such folder; check the name.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be read: the disk is full; make room and try again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The %1 has a coordinate that is not a number; enter it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is damaged: a value is missing in line %2; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 names no regions; install the package it came with again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be read: there is no such folder; check the name.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 holds no region; install the package mricron-data again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is damaged: its header names no format; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The skin ends before the tape does; shorten the distance.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 holds no brain; install the package mricron-data again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1045,39 +257,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The moved surface has a coordinate that is not a number.</source>
+        <source>The points of a smooth map lie in one plane; they must go round the head.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The tape from the %1 must be a length above 0; correct it.</source>
+        <source>Two points of a smooth map lie in one place; place them apart.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 gives no usable voxel size (pixdim %2); export it again.</source>
+        <source>Held so far over, the coil&apos;s axis passes the head; enter a smaller roll or pitch.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No error is entered, so no habit would change anything.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 could not be read as a NIfTI volume; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 holds no intensity that is a number; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 holds no triangles; choose a mesh of the head&apos;s skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not a NIfTI volume; choose a .nii or .nii.gz file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1it should be a group { } but is %2; choose another file.</source>
+        <source>This coil has no casing, so it rests on nothing; choose another.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1085,239 +277,39 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The %1 tape reads %2; it must be from %3 to %4. Measure again.</source>
+        <source>The steps of the gap map must be from 1 to 20 mm; correct them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The surface has a triangle that uses one corner twice.</source>
+        <source>Roll and pitch must each be from -30 to 30 degrees; correct them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 cannot be written: the name is too long; shorten it.</source>
+        <source>The steps of the gap map must be from 1 to 10 mm; correct them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 must be from %2 to %3 %4, but is not a number; correct it.</source>
+        <source>The limits of the check must be more than 0 mm and 0 degrees; correct them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: %2 must be %3, but is %4; correct it and read the %5 again.</source>
+        <source>The site mark and the edge mark lie %1 cm apart, but this coil&apos;s edge is %2 cm from its centre; check that both marks were made for this coil.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Left out %1 triangles at edges where more than two met.</source>
+        <source>The coil cannot be laid with its edge over the edge mark and its centre line over the site mark; make both marks new.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 cannot be opened: the name is too long; shorten it.</source>
+        <source>The tape from the %1 must be a length above 0; correct it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is damaged: its header has no end; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not a plain file; choose a .nii or .nii.gz file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Left out %1 triangle at edges where more than two met.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is flat (only %2 mm thick); choose a mesh of a head.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The skin ends before the wrong vertex; choose less.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be read: the name is too long; shorten it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The surface has a coordinate that is not a number.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 could not be read as a mesh (%2); export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A moved surface must keep its number of vertices.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 shows no skin; choose a scan of the whole head.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Kept the largest of %1 pieces (%2 % of the surface).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 could not be read as a mesh; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is a folder; choose the name of a file in it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Under the %1 the gap is %2 to %3, %4 under its middle.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 gave a skin with holes; choose another scan.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 gave no usable skin (%2); choose another scan.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is a folder; choose a .nii or .nii.gz file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is larger than 512 MB; resample it to 1 mm.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The skin has %1 holes, the largest %2 mm around.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 claims a side of %2 voxels; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A tape&apos;s length must be a number from 0 up.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Left out %1 at edges where more than two met.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not a plain file; choose another name.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 is missing; add it and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Left out %1 triangles that were there twice.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened; check who may read it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not a plain file; choose another one.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 must be from %2 to %3 %4, but is %5; correct it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Left out %1 triangle that was there twice.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is a folder; choose a mesh file in it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Took the first of %1 volumes in the file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>errors.%1 must be from %2 to %3 %4; correct it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Closed %1 small holes, up to %2 mm around.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Closed a small hole, up to %1 mm around.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Took %1 voxels without a number for air.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Cut the shoulders off below the neck.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Turned %1 triangles that faced inward.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Turned %1 triangle that faced inward.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is a folder; choose a file in it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 was read only in part; try again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The skin has one hole, %1 mm around.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Left out %1 triangles without area.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 does not exist; check the name.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Left out %1 triangle without area.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The coil rests on its centre.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The surface has no triangles.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is empty; export it again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Under the %1 the gap is %2 to %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is empty; choose a %2 file.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The %1 hits %2; mind it.</source>
+        <source>vertex</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>nasion</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>inion</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1329,7 +321,111 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>vertex</source>
+        <source>One tape is not enough to find a point again; give two or more of the distances to the vertex, the nasion and the two tragi.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes do not meet on the skin; read them again, and check that they belong to one mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes do not meet on the skin (the best place misses one by %1 mm); read them again, and check that they belong to one mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes meet at two places on the head; add a third distance, or say which side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>errors.%1 must be from %2 to %3 %4; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treatment&apos;s edge mark falls off the head, so nobody can lay the coil on it; choose another marking rule or site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With errors this large more than half of the placements fall off the head; make the errors smaller.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of placements to try must be from 0 to 1000000; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treatment&apos;s edge mark falls off the head, so nothing can be laid on it; choose another rule or site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vertex can be marked at most %1 cm off in this lesson; choose less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin ends before the wrong vertex; choose less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From so wrong a vertex the search start falls on the face; choose less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This treatment site is a landmark, not a length from the hotspot, so no such tape can be read wrongly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil can be turned by at most 90 degrees in this lesson; choose less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The straight line from %1 to %2 is %3 mm; on a head it is %4 to %5 mm. Check both points and the unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 has a coordinate that is not a number; enter it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 and the %2 are %3 mm apart; place each at its own spot on the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line from inion to nasion runs %1 degrees to the line between the tragi instead of about 90; check the four points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both tragi lie on the same side of the line from inion to nasion; check the four points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nasion and inion lie %1 mm below the tragi, as if left and right tragus were swapped (or nasion and inion); check the four points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 is %2 mm away from the skin (at most %3); place it on the head&apos;s surface.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No head could be made out in this skin, so its four points cannot be guessed; place them by hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No skin was found above the tragi; the surface must cover the top of the head.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1345,6 +441,66 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 tape reads %2; it must be from %3 to %4. Measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 tape (%2) and the %3 tape (%4) disagree: their proportion is more than 30 % off a head&apos;s. Measure both again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No scaling of the head gives these tapes together: the %1 (%2) and the %3 (%4) disagree. Measure both again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vertex does not settle: half of nasion-inion and half of tragus-tragus do not meet on this skin; check the four points and the surface at the top of the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two points lie on separate pieces of the skin, so no path joins them; check the head&apos;s mesh.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The walk got stuck among triangles without area; repair the mesh first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The walk&apos;s direction stands upright on the skin here; choose one along the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The length of a walk must be a number from 0 mm to a kilometre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The direction of a walk must be three numbers, not all zero.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The walk&apos;s direction points more than 60 degrees away from the skin; choose one along the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin ends between this edge mark and the pulse point; move the mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pulse point puts the coil&apos;s edge over this mark (the nearest misses it by %1 mm); move the mark or choose another marking rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be from %2 to %3 %4, but is not a number; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be from %2 to %3 %4, but is %5; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>tape</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1357,55 +513,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the start</source>
+        <source>The edge mark of %1 by the %2 rule falls off the head (over the face or past the skin&apos;s border), so it is left out.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the treatment site</source>
+        <source>The %1 tape was entered as %2 cm, but the head measures %3 cm; check the tape and the four points.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>left wing</source>
+        <source>(grid rows from the start)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>right wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>coil</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>casing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>bridge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>handle</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the scalp</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the left ear</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the right ear</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the brow or face</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>case</source>
+        <source>(grid columns from the start)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1413,15 +533,259 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The search start falls on the face; shorten search.lateral_mm or search.anterior_mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The start&apos;s edge mark by the %1 rule falls off the head, so no grid can be drawn around it; choose another rule, angle or start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The search grid reaches past the skin&apos;s border; move the start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The position %1 lies on the face of this head; choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treatment site, %1 cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin is flat where a tape line should start, so the line has no direction; move the point a little.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface has an edge shared by more than two triangles; repair the mesh first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface has neighbouring triangles that face opposite ways; repair the mesh first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface has no triangles.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface has a coordinate that is not a number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface has a triangle with a corner that does not exist.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface has a triangle that uses one corner twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A moved surface must keep its number of vertices.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The moved surface has a coordinate that is not a number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A place to be found on the skin has a coordinate that is not a number; give all three.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape&apos;s length must be a number from 0 up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape needs a third point beside its two ends; the three points lie in one line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin has no unbroken line for a tape between two of the points; the surface ends or has a hole there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin ends before the tape does; shorten the distance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The template&apos;s brain was pushed in by up to %1 mm over %2 % of it, to stay %3 mm under the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 names no regions; install the package it came with again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The brain under the skin is left out, because %1 is missing; install the Debian package mricron-data to see it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds no brain; install the package mricron-data again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds a voxel that is no region&apos;s number; install the package mricron-data again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds no region; install the package mricron-data again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Making the template&apos;s brain, once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measuring the template&apos;s head, once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the regions of the brain, once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The template&apos;s head in %1 cannot be measured (%2); install the package mricron-data again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head of the case is none of the kinds known; choose it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not go with the generic head, which has its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be the name of a file, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not go with an mri head, whose file says its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head of the case has no nasion, inion and tragi yet, so the case cannot be kept; place them first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>protocol</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The default protocol is missing from this program; install it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A setting to be written is none of its choices; set it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a coil that ships (%1), but is %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belongs to the rule landmark, but the rule is forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belongs to the rule forward, but the rule is landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a position of the 10-20, 10-10 or 10-5 system such as F3, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm over the flat face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be more than bottom_mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must have at least three points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must not cross or touch itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must run counter-clockwise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be more than inner_mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must list at least one part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The coil &quot;%1&quot; does not ship with this program; choose one of: %2.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1format is missing and must be &quot;%2&quot;; choose another file.</source>
+        <source>there is no such folder; check the name.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1format must be &quot;%2&quot;, but is %3; choose another file.</source>
+        <source>a part of its path is not a folder; check the name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that is not allowed; check who may read and write there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the disk can only be read; choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the disk is full; make room and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file would be larger than allowed; choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the name is too long; shorten it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its links lead in a circle; choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too many files are open; close some programs and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; try another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1429,55 +793,179 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 %2; export it as one .glb file.</source>
+        <source>%1 is a folder; choose the name of a file in it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for centimetres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 less well.</source>
+        <source>%1 is not a plain file; choose another name.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for centimetres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 none.</source>
+        <source>%1 does not exist; check the name.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for centimetres, in which it is %1 cm at its largest extent; %2 would fit too, so compare a tape&apos;s length.</source>
+        <source>%1 cannot be opened: %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for millimetres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 less well.</source>
+        <source>%1 cannot be read: %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for millimetres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 none.</source>
+        <source>%1 is a folder; choose a file in it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for millimetres, in which it is %1 cm at its largest extent; %2 would fit too, so compare a tape&apos;s length.</source>
+        <source>%1 is not a plain file; choose another one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for inches, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 less well.</source>
+        <source>%1 is larger than %2 bytes, which is the most that is read; choose another file.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for inches, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 none.</source>
+        <source>a group { }</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for inches, in which it is %1 cm at its largest extent; %2 would fit too, so compare a tape&apos;s length.</source>
+        <source>a list of %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for metres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 less well.</source>
+        <source>%1: the key %2 is given twice in the same group; keep one and read the %3 again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for metres, in which it is %1 cm at its largest extent; a head of an adult&apos;s size was made out so, in %2 none.</source>
+        <source>%1 is empty; choose a %2 file.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Took the numbers in the file for metres, in which it is %1 cm at its largest extent; %2 would fit too, so compare a tape&apos;s length.</source>
+        <source>line %1, column %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the number %2 at %3 is too large; correct it and read the %4 again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not JSON: the text at %2 is not UTF-8; correct it and read the %3 again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not JSON: it ends too early, at %2; correct it and read the %3 again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not JSON: what stands at %2 does not belong there; correct it and read the %3 again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is nested deeper than %2 levels, which no %3 is; choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not JSON: it holds zero bytes, as no text does; choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a Scalpmark %2: it should be a group { } but is %3; choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a Scalpmark %2: format is missing and must be &quot;%3&quot;; choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a Scalpmark %2: format must be &quot;%3&quot;, but is %4; choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: version is missing and must be %2; add it and read the %3 again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: version must be %2, but is %3; use the program that wrote it, or a newer one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is not a key known here (known: %3); remove it and read the %4 again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a group { }, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a list [ ], but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a number from %1 to %2 (%3), but is %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a whole number from %1 to %2, but is %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be text in quotes, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be at most %1 characters long, but has %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be three numbers [x, y, z] in mm, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a list of points [x, y], but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be two numbers from %1 to %2 (mm), but is %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be %1, but is %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is missing; add it and read the %3 again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 %3; correct it and read the %4 again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number to be written is not finite, so nothing was written; check the head and the case.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A text to be written is not UTF-8, so nothing was written; rename it or type it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>generic head, as built in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>generic head, scaled to the tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head %1 has no nasion, inion and tragi yet; place the four points first.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1486,6 +974,86 @@
     </message>
     <message>
         <source>MRI %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system gave no pipe to read a file through; close other programs and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part of the program that reads heads, %1, does not start (%2); build or install the program again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read: nothing came of it for %2 seconds; save it anew, or thinner, in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read: it takes more time or memory than a head does; save it anew, or thinner, in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read: it is damaged in a way that stops the reader; save it anew in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was read only in part; try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read: it needs more than the %2 MB of memory that a head may take; save it thinner in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its description is not valid glTF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number in its description is missing or not usable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a part of it is of no known kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a part of it is longer than what it lies in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it ends before all its elements have come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a part of its mesh has too few corners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is damaged: %2; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it does not begin as a .glb file does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not glTF 2; export it as glTF 2, or as a .ply file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is packed (%2), which is not read here; export it without compression.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its description points at a part that does not exist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 gives its corners in whole numbers, which is not read here; export it without compression.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds lines that are closed in a loop; export the surface alone.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1505,6 +1073,254 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1 is not the size of a head in millimetres, centimetres, metres or inches (its largest extent is %2); choose a mesh of a head, or say the unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not the size of a head in %2 (its largest extent would be %3 cm); %4 would fit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for %1, in which it is %2 cm at its largest extent; a head of an adult&apos;s size was made out so, in %3 less well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for %1, in which it is %2 cm at its largest extent; a head of an adult&apos;s size was made out so, in %3 none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for %1, in which it is %2 cm at its largest extent; %3 would fit too, so compare a tape&apos;s length.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for %1, in which it is %2 cm at its largest extent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is flat (only %2 mm thick); choose a mesh of a head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 would do); check the unit or choose another mesh.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin has one hole, %1 mm around.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin has %1 holes, the largest %2 mm around.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading the mesh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>joining triangles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>checking the mesh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thinning out the triangles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>looking for shoulders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be made into a skin (%2); repair the mesh in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has too many edges where more than two triangles meet to be repaired here; repair the mesh in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds no triangle with an area; choose a mesh of the head&apos;s skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out 1 triangle without area.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out %1 triangles without area.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out 1 triangle that was there twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out %1 triangles that were there twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out 1 triangle at edges where more than two met.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out %1 triangles at edges where more than two met.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept the largest of %1 pieces (%2 % of the surface).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is a surface with one side only, on which outside cannot be told; repair the mesh in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turned 1 triangle that faced inward.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turned %1 triangles that faced inward.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parted the skin at 1 point where it touched itself in a point only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parted the skin at %1 points where it touched itself in a point only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its header has a property of no known type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its header gives corners or triangles twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its header names no format</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its header has an element without a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its header has a property of nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its header has no end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in line %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a value is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a list&apos;s length is no number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a list is shorter than it says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a list&apos;s length is no whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed a small hole, up to %1 mm around.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed %1 small holes, up to %2 mm around.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has %2 triangles and cannot be thinned (%3); thin it to 150 000 in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its borders alone have too many corners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thinned the skin from %1 to %2 triangles; no corner was moved by more than %3 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the skin would move by %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut the shoulders off below the neck.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin is rough (%1 mm up and down within a centimetre), as hair is: marks lie on the hair, not on the scalp; compare the tapes with those of the head itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a mesh file read here; choose an .obj, .ply, .stl, .gltf or .glb file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>points at %1, which is not a .bin file beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>points at %1, which cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has more than %2 triangles; thin it in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has a coordinate that is not a usable number (vertex %2); export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has a triangle with a corner that does not exist; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is a folder; choose a mesh file in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is empty; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2; export it as one .glb file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read as a mesh; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read as a mesh (%2); export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds no triangles; choose a mesh of the head&apos;s skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 shows no head that stands out from the air (%2); choose a scan of the whole head with air around it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no air at the edges of the volume</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1517,63 +1333,451 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>what stands out is %1 x %2 x %3 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>every voxel is alike</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>generic head, as built in</source>
+        <source>reading the volume</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>generic head, scaled to the tapes</source>
+        <source>%1 is too short or too damaged to be a NIfTI volume; export it again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is damaged: a number in its description is missing or not usable; export it again.</source>
+        <source>%1 is a NIfTI-2 file, which is not read here; convert it to NIfTI-1.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is damaged: its description points at a part that does not exist; export it again.</source>
+        <source>%1 is not a NIfTI volume; choose a .nii or .nii.gz file.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is damaged: a part of it is longer than what it lies in; export it again.</source>
+        <source>%1 keeps header and image in two files; convert it to one .nii file.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is damaged: a part of its mesh has too few corners; export it again.</source>
+        <source>%1 has a damaged header (number of dimensions); export it again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is damaged: it does not begin as a .glb file does; export it again.</source>
+        <source>%1 is a single picture, not a volume; choose a 3-D scan of the whole head.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is damaged: its description is not valid glTF; export it again.</source>
+        <source>%1 claims a side of %2 voxels; export it again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is damaged: a part of it is of no known kind; export it again.</source>
+        <source>%1 is %2 voxels long on one side, more than 1024; resample it to 1 mm.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is not glTF 2; export it as glTF 2, or as a .ply file.</source>
+        <source>%1 gives no usable voxel size (pixdim %2); export it again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 holds lines that are closed in a loop; export the surface alone.</source>
+        <source>%1 holds colours, complex numbers or another kind of voxel (datatype %2) instead of intensities; export it as 16-bit numbers.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 gives its corners in whole numbers, which is not read here; export it without compression.</source>
+        <source>%1 is larger than 512 MB; resample it to 1 mm.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is packed (%2), which is not read here; export it without compression.</source>
+        <source>%1 has a damaged header (where the voxels start); export it again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is damaged: its header gives corners or triangles twice; export it again.</source>
+        <source>%1 ends before the last voxel its header promises; copy or export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds a kind of voxel that is not read here; export it as 16-bit numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is a folder; choose a .nii or .nii.gz file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a plain file; choose a .nii or .nii.gz file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened; check who may read it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took the first of %1 volumes in the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read as a NIfTI volume; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file&apos;s sform cannot be used; its qform gave the world frame.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 says nowhere usable where its voxels lie (no sform or qform); export it again with its position.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds no intensity that is a number; export it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took %1 voxels without a number for air.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finding the air around the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawing the surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 shows no skin; choose a scan of the whole head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has too rough a surface to be drawn with %2 triangles; smooth or resample it to 1 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>checking the surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 gave a skin with holes; choose another scan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 gave no usable skin (%2); choose another scan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The result could not be written to the standard output; check where it leads.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system gave no pipe to start a virtual display with; close other programs and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system could not start a virtual display; close other programs and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no display to draw on and the virtual one (Xvfb) did not start; install the Debian package xvfb.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The virtual display (Xvfb) started but does not answer; try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A picture of %1x%2 pixels cannot be drawn; choose a size from 640x480 to 4096x4096.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The display has no OpenGL 3.2, which pictures are drawn with; install the Debian package libgl1-mesa-dri.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture could not be read back from the graphics driver; choose a smaller --size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture could not be packed as PNG; choose a smaller --size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet could not be drawn; there may be too little memory. Close other programs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet could not be drawn; close other programs and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The search grid has no node at row %1, column %2; rows and columns run from -1 to 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no display to open the window on; set DISPLAY, or use scalpmark solve or scalpmark picture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The printer %1 did not take the sheet; see whether it is switched on, or save the sheet as a PDF.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture could not be turned into a PNG file; try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made, so nothing is kept in case of a crash; save the case yourself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pulse lands %1 mm from the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm backward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil stands at %1 degrees to the midline, %2 less than the %3 planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil stands at %1 degrees to the midline, %2 more than the %3 planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good: %1, and %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse off: %1 (%2), more than the %3 mm allowed; measure again and make both marks new.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle off: %1, over the %2 degrees allowed; turn the front edge away from the midline and make the edge mark new.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle off: %1, over the %2 degrees allowed; turn the front edge toward the midline and make the edge mark new.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse and angle off: %1 (%2), more than the %3 mm allowed, and %4, over the %5 degrees allowed; measure again and make both marks new.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rolled by %1 degrees, its right side down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rolled by %1 degrees, its left side down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pitched by %1 degrees, its front edge up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pitched by %1 degrees, its front edge down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>backward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm %2 and %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the coil %1, its axis meets the skin %2 from the pulse point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It meets the cortex %1 from where it would with the coil held flat (on the template; a person&apos;s own brain differs).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil rests on both wings; its centre is %1 mm clear of the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil rests on its centre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil rests on its wings, first on its %1; its centre is %2 mm clear of the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil rests on its %1, away from its centre; its centre is %2 mm clear of the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rolled by %1 degrees, its right side down, it would rest on both wings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rolled by %1 degrees, its left side down, it would rest on both wings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 hits %2; mind it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 hits %2, which holds the coil %3 mm further off; turn the coil or move the site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the %1 the gap is %2 mm to %3 mm, %4 mm under its middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the %1 the gap is %2 mm to %3 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the scalp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the left ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the right ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the brow or face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>casing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bridge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cap of %1 mm would be pressed in by %2 mm; enter its thickness as the lift for cap and hair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>have a second person feel for the nasion, the inion and both tragi before the tape is laid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read every tape twice, to the millimetre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use a sharp pencil and lay the coil&apos;s edge on the middle of its mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>draw the edge mark as a line along the coil&apos;s edge, and lay the whole edge on it, so that the angle is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>make the edge mark and lay the coil by the same rule (%1) at every visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check the cap&apos;s brim and arrow against the nasion each time it is put on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at the coil from the front and from the side, and close the gap on both sides alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finding the four points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pencil marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil&apos;s angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another marking rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap put on again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil&apos;s tilt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the placements lie within %1 cm of the site, 95 of 100 within %2 cm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No error is entered, so no habit would change anything.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The habit that would shrink it most: %1 (half that error, and %2 cm on average become %3 cm).</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2665,7 +2869,8 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Half of the placements lie within %1 of the site, 95 of 100 within %2.</source>
+        <source>.</source>
+        <comment>what stands before decimals: 5.0</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
