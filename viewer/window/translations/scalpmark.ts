@@ -2865,6 +2865,21 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::HeadExtras</name>
+    <message>
+        <source>Working out tape distances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying the brain under the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying tapes over the whole head</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::HeadJob</name>
     <message>
         <source>Working out tape distances</source>
@@ -3629,6 +3644,25 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::Placing</name>
+    <message>
+        <source>nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::PlainField</name>
     <message>
         <source>From %1 to %2 %3.</source>
@@ -3797,27 +3831,7 @@
 <context>
     <name>scalpmark::window::Session</name>
     <message>
-        <source>nasion</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>inion</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>left tragus</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>right tragus</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Loading the head</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Working out tape distances</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3834,14 +3848,6 @@
     </message>
     <message>
         <source>Head from %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Laying tapes over the whole head</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Laying the brain under the skin</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
