@@ -39,7 +39,7 @@ public:
   void open(int which) {
     Session& session = opened_.window.session();
     if (which % 10 == 9) {
-      opened_.window.open_path(path("scan.ply"));
+      opened_.window.files().open_path(path("scan.ply"));
       opened_.settle();
       session.drop_unplaced();
       return;
@@ -49,7 +49,7 @@ public:
     kept.entered.label = "Head " + std::to_string(which % 10);
     const QString file = path(QString("head-%1.json").arg(which % 10));
     models::write_case(file.toStdString(), kept);
-    opened_.window.open_path(file);
+    opened_.window.files().open_path(file);
     opened_.settle();
   }
 

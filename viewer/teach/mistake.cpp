@@ -33,9 +33,9 @@ geometry::ShortestPath on_skin(const geometry::Surface& skin, const Eigen::Vecto
 
 }  // namespace
 
-Spoiled spoil(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
-              const Mistake& mistake) {
-  Spoiled s;
+MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& entered,
+                          const geometry::Plan& plan, const Mistake& mistake) {
+  MistakeOutcome s;
   s.mistake = mistake;
   s.meant_on = missed_by(mistake);
   s.meant = s.meant_on == CoilOn::start ? plan.start : plan.treatment;

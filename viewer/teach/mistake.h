@@ -31,7 +31,7 @@ struct OtherRule {
 using Mistake = std::variant<VertexOff, TapeMisread, CoilTurned, OtherRule>;
 
 /// What a mistake does, beside what was meant.
-struct Spoiled {
+struct MistakeOutcome {
   Mistake mistake;
   CoilOn meant_on = CoilOn::treatment;  ///< start or treatment: the placement that was missed
   geometry::Placement meant;
@@ -41,7 +41,7 @@ struct Spoiled {
 };
 
 /// Works it out by geometry/hands/what_if.h. Refuses (GeometryError) what that refuses.
-[[nodiscard]] Spoiled spoil(const geometry::Head& head, const geometry::Case& entered,
-                            const geometry::Plan& plan, const Mistake& mistake);
+[[nodiscard]] MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& entered,
+                                        const geometry::Plan& plan, const Mistake& mistake);
 
 }  // namespace scalpmark::viewer

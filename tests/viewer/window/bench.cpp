@@ -46,8 +46,8 @@ Bench::~Bench() = default;
 
 OpenedWindow::OpenedWindow() : OpenedWindow(demo_case()) {}
 
-OpenedWindow::OpenedWindow(const models::CaseFile& kept) : teach(*new Teach(window)) {
-  window.ask_unsaved = [] { return MainWindow::Answer::discard; };
+OpenedWindow::OpenedWindow(const models::CaseFile& kept) : teach(window.teach()) {
+  window.files().ask_unsaved = [] { return UnsavedAnswer::discard; };
   window.stage().set_animated(false);
   window.show();
   if (!QTest::qWaitForWindowExposed(&window)) throw std::runtime_error("The window did not come up.");

@@ -151,8 +151,8 @@ TEST_CASE("without the package one sentence says what to install, and everything
   opened.settle();
   CHECK(w.session().has_tapes());
   const QString sheet = opened.folder.filePath("sheet.pdf");
-  w.save_sheet_to(sheet, viewer::Paper::a4);
-  OpenedWindow::wait_until([&] { return !w.is_writing(); });
+  w.output().save_sheet_to(sheet, viewer::Paper::a4);
+  OpenedWindow::wait_until([&] { return !w.output().is_writing(); });
   CHECK(QFile::exists(sheet));
   CHECK(w.notice_text().contains("sheet.pdf"));
   CHECK(w.notice_text().contains("install the Debian package mricron-data"));

@@ -23,14 +23,14 @@ TEST_CASE("a case saved and opened again is the same case with the same plan") {
   CHECK_FALSE(w.session().is_saved());
   CHECK(w.isWindowModified());
   const QString file = opened.folder.filePath("kept.json");
-  REQUIRE(w.save_to(file));
+  REQUIRE(w.files().save_to(file));
   CHECK(w.session().is_saved());
   CHECK_FALSE(w.isWindowModified());
   const std::string text = opened.case_text();
   const Eigen::Vector3d site = w.session().plan().treatment.pulse;
 
   opened.type(w.worksheet().search()->anterior()->edit(), "2");
-  w.open_path(file);
+  w.files().open_path(file);
   opened.settle();
   CHECK(opened.case_text() == text);
   CHECK((w.session().plan().treatment.pulse - site).norm() < 1e-9);
@@ -53,14 +53,14 @@ TEST_CASE("what cannot be opened or saved is said in one sentence and changes no
   for (const QString& path : {broken.fileName(), noise.fileName(), opened.folder.filePath("missing.json"),
                               opened.folder.filePath("missing.ply"), opened.folder.path()}) {
     INFO(path.toStdString());
-    w.open_path(path);
+    w.files().open_path(path);
     opened.settle();
     CHECK((w.notice_text() + w.worksheet().measure()->problem()).endsWith("."));
     CHECK(opened.case_text() == before);
     CHECK(w.session().is_saved());
     w.worksheet().measure()->set_problem({});
   }
-  CHECK_FALSE(w.save_to(opened.folder.filePath("no such folder/kept.json")));
+  CHECK_FALSE(w.files().save_to(opened.folder.filePath("no such folder/kept.json")));
   CHECK(w.notice_text().endsWith("."));
 }
 
@@ -68,8 +68,8 @@ TEST_CASE("leaving with unsaved changes asks; keeping at it keeps everything") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   int asked = 0;
-  auto answer = MainWindow::Answer::cancel;
-  w.ask_unsaved = [&] {
+  auto answer = UnsavedAnswer::cancel;
+  w.files().ask_unsaved = [&] {
     ++asked;
     return answer;
   };
@@ -77,7 +77,7 @@ TEST_CASE("leaving with unsaved changes asks; keeping at it keeps everything") {
   CHECK_FALSE(w.close());
   CHECK(asked == 1);
   CHECK(w.isVisible());
-  REQUIRE(w.save_to(opened.folder.filePath("kept.json")));
+  REQUIRE(w.files().save_to(opened.folder.filePath("kept.json")));
   CHECK(w.close());
   CHECK(asked == 1);
 }
@@ -122,7 +122,7 @@ TEST_CASE("edits are kept for a crash, and no longer once they are saved") {
   const int before = copies();
   opened.type(w.worksheet().keep()->label(), "Keep me");
   REQUIRE(QTest::qWaitFor([&] { return copies() == before + 1; }, 20'000));
-  REQUIRE(w.save_to(opened.folder.filePath("kept.json")));
+  REQUIRE(w.files().save_to(opened.folder.filePath("kept.json")));
   CHECK(copies() == before);
 }
 
@@ -161,7 +161,7 @@ TEST_CASE("a scan becomes the head once its four points are clicked on the skin"
   opened.type(w.worksheet().measure()->nasion_inion()->edit(), "28.0");
   opened.settle();
   REQUIRE_FALSE(w.worksheet().measure()->problem().isEmpty());
-  w.open_path(file);
+  w.files().open_path(file);
   opened.settle();
   REQUIRE(w.session().unplaced());
   CHECK(w.worksheet().current() == Worksheet::landmarks_index);
@@ -194,7 +194,7 @@ TEST_CASE("a scan becomes the head once its four points are clicked on the skin"
   }
   // The same head read again from the case file gives the same plan.
   const QString kept = opened.folder.filePath("kept.json");
-  REQUIRE(w.save_to(kept));
+  REQUIRE(w.files().save_to(kept));
   const auto again = models::read_case(kept.toStdString());
   CHECK(again.head.file == "scan.ply");
   const auto plan = geometry::solve(models::load_head(again).head, again.entered);
@@ -207,7 +207,7 @@ TEST_CASE("four points that make no head are warned of and cannot be used") {
   geometry::Fiducials known = w.session().head().head.fiducials().at;
   const QString file = opened.folder.filePath("scan.ply");
   models::write_ply(file.toStdString(), w.session().head().head.skin());
-  w.open_path(file);
+  w.files().open_path(file);
   opened.settle();
   std::swap(known.left_tragus, known.right_tragus);
   for (const Fiducial which : all_fiducials) w.session().place(which, point_of(known, which));

@@ -121,12 +121,12 @@ TEST_CASE("what a killed program left behind is offered at the next start, and g
     OpenedWindow opened;
     MainWindow& w = opened.window;
     int asked = 0;
-    w.ask_recover = [&](const Leftover& leftover) {
+    w.files().ask_recover = [&](const Leftover& leftover) {
       ++asked;
       CHECK(leftover.kept.entered.label == "Half done");
       return wanted;
     };
-    w.begin({});
+    w.files().begin({});
     opened.settle();
     CHECK(asked == 1);
     CHECK((w.session().kept().entered.label == "Half done") == wanted);

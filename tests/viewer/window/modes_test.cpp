@@ -45,7 +45,7 @@ TEST_CASE("every control that can be reached has a name for those who do not see
   check_names(w);
   const QString mesh = opened.folder.filePath("scan.ply");
   models::write_ply(mesh.toStdString(), w.session().head().head.skin());
-  w.open_path(mesh);
+  w.files().open_path(mesh);
   opened.settle();
   check_names(w);
 }

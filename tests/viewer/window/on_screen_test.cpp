@@ -187,7 +187,7 @@ TEST_CASE("the legend is written on its ground, also after a bare head was on th
   CHECK(before > 300);
   const QString file = opened.folder.filePath("scan.ply");
   models::write_ply(file.toStdString(), w.session().head().head.skin());
-  w.open_path(file);
+  w.files().open_path(file);
   opened.settle();
   REQUIRE(w.session().unplaced());
   QTest::mouseMove(&w.stage(), w.stage().rect().center());

@@ -22,7 +22,7 @@ QString said_by(const QString& program, const QStringList& arguments) {
 }
 
 void wait_until_written(MainWindow& w) {
-  OpenedWindow::wait_until([&] { return !w.is_writing(); });
+  OpenedWindow::wait_until([&] { return !w.output().is_writing(); });
 }
 
 }  // namespace
@@ -31,8 +31,8 @@ TEST_CASE("a sheet is written while the window goes on answering") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   const QString file = opened.folder.filePath("sheet.pdf");
-  w.save_sheet_to(file, viewer::Paper::letter);
-  CHECK(w.is_writing());
+  w.output().save_sheet_to(file, viewer::Paper::letter);
+  CHECK(w.output().is_writing());
   CHECK_FALSE(QFile::exists(file));
   int ticks = 0;
   QTimer ticking;
@@ -55,13 +55,13 @@ TEST_CASE("a sheet given up leaves no file, and the next one can be made") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   const QString file = opened.folder.filePath("sheet.pdf");
-  w.save_sheet_to(file, viewer::Paper::a4);
+  w.output().save_sheet_to(file, viewer::Paper::a4);
   QTest::qWait(20);
   QTest::mouseClick(w.work().cancel(), Qt::LeftButton);
-  CHECK_FALSE(w.is_writing());
+  CHECK_FALSE(w.output().is_writing());
   QTest::qWait(500);
   CHECK(QDir(opened.folder.path()).entryList(QDir::Files).isEmpty());
-  w.save_sheet_to(file, viewer::Paper::a4);
+  w.output().save_sheet_to(file, viewer::Paper::a4);
   wait_until_written(w);
   CHECK(said_by("pdfinfo", {file}).contains("(A4)"));
 }
@@ -69,11 +69,11 @@ TEST_CASE("a sheet given up leaves no file, and the next one can be made") {
 TEST_CASE("a picture or a sheet that cannot be written says so in one sentence") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.save_picture_to(opened.folder.filePath("no such folder/stage.png"));
+  w.output().save_picture_to(opened.folder.filePath("no such folder/stage.png"));
   wait_until_written(w);
   CHECK(w.notice_text().endsWith("."));
   CHECK(w.notice_text().contains("no such folder"));
-  w.save_picture_to(opened.folder.filePath("stage.png"));
+  w.output().save_picture_to(opened.folder.filePath("stage.png"));
   wait_until_written(w);
   CHECK(QImage(opened.folder.filePath("stage.png")).size() == w.stage().size());
 }
@@ -85,7 +85,7 @@ TEST_CASE("printing without a printer is refused in one sentence that names anot
   QTest::keyClick(&w, Qt::Key_P, Qt::ControlModifier);
   CHECK(w.notice_text().startsWith("No printer"));
   CHECK(w.notice_text().contains("PDF"));
-  CHECK_FALSE(w.is_writing());
+  CHECK_FALSE(w.output().is_writing());
 }
 
 TEST_CASE("the printed sheet is the one that is saved, on the printer's paper") {
@@ -94,16 +94,16 @@ TEST_CASE("the printed sheet is the one that is saved, on the printer's paper") 
   for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {
     const QString printed = opened.folder.filePath("printed.pdf"),
                   saved = opened.folder.filePath("saved.pdf");
-    w.ask_printer = [&] {
+    w.output().ask_printer = [&] {
       auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
       printer->setOutputFormat(QPrinter::PdfFormat);  // paper that a test can read
       printer->setOutputFileName(printed);
       printer->setPageSize(QPageSize(paper));
       return printer;
     };
-    w.print_sheet();
+    w.output().print_sheet();
     wait_until_written(w);
-    w.save_sheet_to(saved, paper == QPageSize::A4 ? viewer::Paper::a4 : viewer::Paper::letter);
+    w.output().save_sheet_to(saved, paper == QPageSize::A4 ? viewer::Paper::a4 : viewer::Paper::letter);
     wait_until_written(w);
     CHECK(said_by("pdftotext", {"-raw", printed, "-"}).simplified() ==
           said_by("pdftotext", {"-raw", saved, "-"}).simplified());
@@ -118,7 +118,7 @@ TEST_CASE("closing the window while a sheet is written waits for the sheet") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   const QString file = opened.folder.filePath("sheet.pdf");
-  w.save_sheet_to(file, viewer::Paper::a4);
+  w.output().save_sheet_to(file, viewer::Paper::a4);
   CHECK_FALSE(w.close());
   OpenedWindow::wait_until([&] { return !w.isVisible(); });
   CHECK(QFile::exists(file));

@@ -14,7 +14,7 @@ geometry::Fiducials open_scan(OpenedWindow& opened) {
   const geometry::Fiducials known = w.session().head().head.fiducials().at;
   const QString file = opened.folder.filePath("scan.ply");
   models::write_ply(file.toStdString(), w.session().head().head.skin());
-  w.open_path(file);
+  w.files().open_path(file);
   opened.settle();
   REQUIRE(w.session().unplaced());
   QTest::qWait(50);

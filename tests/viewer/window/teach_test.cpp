@@ -232,9 +232,9 @@ TEST_CASE("what-if shows what the kernel says of the same mistake, to the millim
     const geometry::Plan plan = opened.window.session().plan();
     WhatIfControls& controls = *opened.teach.panel().what_if();
     const auto same = [&](const geometry::WhatIf& expected) {
-      REQUIRE(opened.teach.spoiled());
-      CHECK(opened.teach.spoiled()->result.off_mm == Approx(expected.off_mm).margin(1e-9));
-      CHECK((opened.teach.spoiled()->result.really.pulse - expected.really.pulse).norm() < 1e-9);
+      REQUIRE(opened.teach.outcome());
+      CHECK(opened.teach.outcome()->result.off_mm == Approx(expected.off_mm).margin(1e-9));
+      CHECK((opened.teach.outcome()->result.really.pulse - expected.really.pulse).norm() < 1e-9);
       const QString said = opened.teach.bar().caption();
       INFO(said.toStdString());
       CHECK(said.contains(QString("%1 cm off").arg(expected.off_mm / 10, 0, 'f', 1)));
@@ -276,15 +276,15 @@ TEST_CASE("what-if shows what the kernel says of the same mistake, to the millim
 TEST_CASE("a mistake's marks stand on the stage where they are, with the line between and its length") {
   OpenedLesson opened;
   opened.pick(WhatIfControls::turned);
-  const viewer::Spoiled& spoiled = *opened.teach.spoiled();
+  const viewer::MistakeOutcome& outcome = *opened.teach.outcome();
   const geometry::Plan plan = opened.window.session().plan();
   const DrawnNote* wanted = opened.note("wanted pulse point");
   REQUIRE(wanted);
   CHECK((wanted->at - plan.treatment.pulse).norm() < 1e-9);
   const DrawnNote* real = opened.note("real pulse point");
   REQUIRE(real);
-  CHECK((real->at - spoiled.result.really.pulse).norm() < 1e-9);
-  CHECK(opened.note(QString("%1 cm").arg(spoiled.result.off_mm / 10, 0, 'f', 1)));
+  CHECK((real->at - outcome.result.really.pulse).norm() < 1e-9);
+  CHECK(opened.note(QString("%1 cm").arg(outcome.result.off_mm / 10, 0, 'f', 1)));
   // Turned about its edge mark: that one stays.
   CHECK(opened.note("edge mark, in its place"));
 
@@ -292,11 +292,11 @@ TEST_CASE("a mistake's marks stand on the stage where they are, with the line be
   CHECK(opened.note("wanted search start"));
   const DrawnNote* edge = opened.note("real edge mark");
   REQUIRE(edge);
-  CHECK((edge->at - *opened.teach.spoiled()->result.really.edge_mark.tape).norm() < 1e-9);
+  CHECK((edge->at - *opened.teach.outcome()->result.really.edge_mark.tape).norm() < 1e-9);
   REQUIRE(opened.note("wanted edge mark"));
   // Edge mark and pulse are carried along together, by about as much (a mark 6 cm away, on a round head).
-  CHECK(opened.teach.spoiled()->edge_mark_off_mm ==
-        Approx(opened.teach.spoiled()->result.off_mm).epsilon(0.25));
+  CHECK(opened.teach.outcome()->edge_mark_off_mm ==
+        Approx(opened.teach.outcome()->result.off_mm).epsilon(0.25));
 
   // No text stands over another.
   opened.draw();
@@ -315,7 +315,7 @@ TEST_CASE("nothing spoiled, a step, or playing takes a mistake back") {
   opened.teach.player().go_to(4);
   const QString caption = opened.teach.bar().caption();
   const auto back = [&] {
-    CHECK_FALSE(opened.teach.spoiled());
+    CHECK_FALSE(opened.teach.outcome());
     CHECK(opened.teach.panel().what_if()->kind() == WhatIfControls::nothing);
     CHECK_FALSE(opened.note("real pulse point"));
   };
@@ -338,7 +338,7 @@ TEST_CASE("nothing spoiled, a step, or playing takes a mistake back") {
   // And a mistake stops the playing.
   opened.pick(WhatIfControls::rule);
   CHECK_FALSE(opened.teach.player().is_playing());
-  CHECK(opened.teach.spoiled());
+  CHECK(opened.teach.outcome());
   CHECK(opened.at() == 4);
 }
 
@@ -361,10 +361,10 @@ TEST_CASE("an amount that cannot be is answered beside it and changes nothing") 
   opened.press(controls.which_tape()->button(0), Qt::Key_Space);
   opened.press(controls.tape_way()->button(1), Qt::Key_Space);
   CHECK(controls.problem().endsWith('.'));
-  CHECK_FALSE(opened.teach.spoiled());
+  CHECK_FALSE(opened.teach.outcome());
   opened.press(controls.tape_way()->button(0), Qt::Key_Space);
   CHECK(controls.problem().isEmpty());
-  CHECK(opened.teach.spoiled());
+  CHECK(opened.teach.outcome());
 }
 
 TEST_CASE("leaving Teach gives the worksheet's stage back as it was") {
@@ -409,15 +409,15 @@ TEST_CASE("a case changed in the middle of the lesson is the case the lesson is 
   CHECK(opened.at() == 3);
   CHECK(opened.teach.bar().caption().contains("right ear"));
   opened.pick(WhatIfControls::vertex);
-  const double before = opened.teach.spoiled()->result.off_mm;
+  const double before = opened.teach.outcome()->result.off_mm;
   session.change("Lateral", [](models::CaseFile& kept) { kept.entered.search.lateral_mm = 80; });
-  REQUIRE(opened.teach.spoiled());
-  CHECK(opened.teach.spoiled()->result.off_mm < before - 0.5);  // nearer to the ear it moves by less
-  CHECK(opened.teach.spoiled()->result.off_mm ==
+  REQUIRE(opened.teach.outcome());
+  CHECK(opened.teach.outcome()->result.off_mm < before - 0.5);  // nearer to the ear it moves by less
+  CHECK(opened.teach.outcome()->result.off_mm ==
         Approx(geometry::if_vertex_off(session.head().head, session.kept().entered, session.plan(), 10, 0)
                    .off_mm));
   QTest::keyClick(&opened.window, Qt::Key_Z, Qt::ControlModifier);
-  CHECK(opened.teach.spoiled()->result.off_mm == Approx(before));
+  CHECK(opened.teach.outcome()->result.off_mm == Approx(before));
 
   // A treatment site that is a landmark has no tape to be misread.
   opened.pick(WhatIfControls::tape);
@@ -427,7 +427,7 @@ TEST_CASE("a case changed in the middle of the lesson is the case the lesson is 
   });
   CHECK_FALSE(opened.teach.panel().what_if()->which_tape()->button(2)->isEnabled());
   CHECK(opened.teach.panel().what_if()->problem().isEmpty());
-  CHECK(opened.teach.spoiled());
+  CHECK(opened.teach.outcome());
   opened.teach.player().go_to(7);
   CHECK(opened.teach.bar().caption().contains("F4"));
 }
@@ -439,7 +439,7 @@ TEST_CASE("the lesson is given on a scanned head as well") {
   const QString file = opened.folder.filePath("scan.ply");
   models::write_ply(file.toStdString(), generic.skin());
   w.set_mode(Mode::teach);
-  w.open_path(file);
+  w.files().open_path(file);
   opened.settle();
   // Its four points come first, and from the worksheet.
   REQUIRE(w.session().unplaced());
@@ -456,8 +456,8 @@ TEST_CASE("the lesson is given on a scanned head as well") {
     CHECK_FALSE(opened.teach.bar().caption().isEmpty());
   }
   opened.teach.panel().what_if()->button(WhatIfControls::turned)->click();
-  REQUIRE(opened.teach.spoiled());
-  CHECK(opened.teach.spoiled()->result.off_mm > 5);
+  REQUIRE(opened.teach.outcome());
+  CHECK(opened.teach.outcome()->result.off_mm > 5);
 }
 
 TEST_CASE("the lesson's type is large, and it keeps the stage's size from step to step") {

@@ -83,7 +83,7 @@ public:
     w.session().undo();
     const QString mesh = opened_.folder.filePath("scan.ply");
     models::write_ply(mesh.toStdString(), skin);
-    w.open_path(mesh);
+    w.files().open_path(mesh);
     opened_.settle();
     const auto known = w.session().head().head.fiducials().at;
     hover(known.nasion);
@@ -99,8 +99,8 @@ public:
     snap("23-no-head");
     w.session().drop_unplaced();
     w.worksheet().go_to(Worksheet::keep_index);
-    w.save_picture_to(opened_.folder.filePath("stage.png"));
-    OpenedWindow::wait_until([&] { return !w.is_writing(); });
+    w.output().save_picture_to(opened_.folder.filePath("stage.png"));
+    OpenedWindow::wait_until([&] { return !w.output().is_writing(); });
     snap("24-saved");
     QTest::keyClick(&w, Qt::Key_P, Qt::ControlModifier);
     snap("25-no-printer");
@@ -228,7 +228,7 @@ public:
   void run_mri() {
     const QString demo = QStringLiteral(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json");
     MainWindow& w = opened_.window;
-    w.open_path(demo);
+    w.files().open_path(demo);
     QTest::qWait(100);
     snap("30-mri-loading");
     OpenedWindow::wait_until([&] { return w.session().kept().head.kind == models::HeadKind::mri; });
@@ -248,10 +248,10 @@ public:
     w.set_mode(Mode::worksheet);
     QTest::qWait(200);
     w.resize(size_);
-    w.save_sheet_to(folder_ + "/mri-sheet.pdf", viewer::Paper::a4);
+    w.output().save_sheet_to(folder_ + "/mri-sheet.pdf", viewer::Paper::a4);
     QTest::qWait(400);
     snap("37-mri-sheet-in-the-making");
-    OpenedWindow::wait_until([&] { return !w.is_writing(); });
+    OpenedWindow::wait_until([&] { return !w.output().is_writing(); });
     snap("38-mri-sheet-saved");
   }
 

@@ -33,8 +33,9 @@ TEST_CASE("a translation that lies there for the locale is used, and without one
   QFile texts(folder.filePath("scalpmark_de.ts"));
   REQUIRE(texts.open(QIODevice::WriteOnly));
   texts.write(R"(<?xml version="1.0" encoding="utf-8"?><!DOCTYPE TS><TS version="2.1" language="de">
-    <context><name>scalpmark::window::MainWindow</name>
-      <message><source>Explain</source><translation>Zeigen</translation></message>
+    <context><name>scalpmark::window::TopBar</name>
+      <message><source>Explain</source><translation>Zeigen</translation></message></context>
+    <context><name>scalpmark::window::Menus</name>
       <message><source>From above</source><translation>Von oben</translation></message></context>
     <context><name>Lengths</name>
       <message><source>cm</source><translation>Zentimeter</translation></message></context></TS>)");

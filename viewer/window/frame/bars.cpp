@@ -64,42 +64,4 @@ void WorkBar::show_work(const QString& what, double fraction) {
   if (!isVisible() && !appear_.isActive()) appear_.start();
 }
 
-ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
-  setObjectName("verdictPanel");
-  setAttribute(Qt::WA_StyledBackground);
-  auto* row = new QHBoxLayout(this);
-  row->setContentsMargins(40, 20, 24, 24);
-  text_ = new QLabel;
-  set_brain_shown(false);
-  text_->setObjectName("explain");
-  text_->setWordWrap(true);
-  auto* button = new QPushButton(tr("Done"));
-  button->setToolTip(tr("Back to the worksheet (Esc)"));
-  heading_ = new QLabel;
-  heading_->setObjectName("explainHeading");
-  heading_->setWordWrap(true);
-  auto* column = new QVBoxLayout;
-  column->addWidget(heading_);
-  column->addWidget(text_);
-  row->addLayout(column, 1);
-  row->addWidget(button, 0, Qt::AlignBottom);
-  connect(button, &QPushButton::clicked, this, &ExplainPanel::done);
-}
-
-void ExplainPanel::set_heading(const QString& heading) {
-  heading_->setText(heading);
-}
-
-void ExplainPanel::set_brain_shown(bool shown) {
-  const QString coil = tr("The flat coil rests gently on your head, and you hear it click.");
-  const QString pulse =
-      shown
-          ? tr("Each click sends a short magnetic pulse through the skin to the part of the brain that "
-               "is lit under the green diamond, the place your clinician has chosen; this brain is a drawn "
-               "example, not your own.")
-          : tr("Each click sends a short magnetic pulse through the skin to the part of the brain under the "
-               "green diamond, which is the place your clinician has chosen.");
-  text_->setText(coil + QLatin1Char(' ') + pulse);
-}
-
 }  // namespace scalpmark::window

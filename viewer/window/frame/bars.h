@@ -41,20 +41,4 @@ private:
   QTimer appear_;
 };
 
-/// What a patient reads beside the stage: whose head this is, and two sentences; no jargon, no numbers.
-class ExplainPanel : public QWidget {
-  Q_OBJECT
-public:
-  explicit ExplainPanel(QWidget* parent = nullptr);
-  void set_heading(const QString& heading);
-  /// Whether a brain is seen in the head; the sentences then say that it is not the patient's own.
-  void set_brain_shown(bool shown);
-
-signals:
-  void done();
-
-private:
-  QLabel *heading_, *text_;
-};
-
 }  // namespace scalpmark::window

@@ -1,13 +1,16 @@
 #include "viewer/window/frame/main_window.h"
 
 #include <QApplication>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QMenuBar>
-#include <QPrinter>
+#include <QMimeData>
+#include <utility>
 
-#include "viewer/window/frame/dialogs.h"
+#include "viewer/window/frame/theme.h"
 
 namespace scalpmark::window {
 
@@ -20,32 +23,27 @@ constexpr double lesson_type_scale = 1.4;  // read from the back of a class room
 }  // namespace
 
 MainWindow::MainWindow(QWidget* parent)
-    : QMainWindow(parent), settings_(Settings::read()), session_(Recovery::usual_folder()), visit_(session_) {
+    : QMainWindow(parent),
+      settings_(Settings::read()),
+      session_(Recovery::usual_folder()),
+      visit_(session_),
+      coil_(session_),
+      through_skin_(session_),
+      files_(session_, settings_, *this),
+      output_(
+          session_, [this] { return stage_->picture(); }, *this) {
   setAcceptDrops(true);
   resize(1280, 800);
   setMinimumSize(960, 620);
+  build();
+  connect_session();
+  connect_worksheet();
+  connect_stage();
+  connect_files();
+  connect_menus();
+  connect_settings();
 
-  auto* centre = new QWidget;
-  auto* all = new QVBoxLayout(centre);
-  all->setContentsMargins(0, 0, 0, 0);
-  all->setSpacing(0);
-  build_bar(all);
-  build_centre(all);
-  build_foot(all);
-  setCentralWidget(centre);
-  build_menus();
-  connect_all();
-  connect_looked_into();
-
-  ask_unsaved = [this] { return ask_about_unsaved(this); };
-  ask_printer = [this] { return choose_printer(); };
-  ask_recover = [this](const Leftover& leftover) { return ask_about_leftover(this, leftover); };
-
-  constexpr int at_rest_ms = 400;
-  coil_rests_.setSingleShot(true);
-  coil_rests_.setInterval(at_rest_ms);
-  connect(&coil_rests_, &QTimer::timeout, &session_, &Session::want_fields);
-
+  menus_->show_recent(settings_.recent);
   set_unit(settings_.unit);
   stage_->set_animated(settings_.animated);
   set_mode(Mode::worksheet);
@@ -54,82 +52,65 @@ MainWindow::MainWindow(QWidget* parent)
 
 // --- building
 
-void MainWindow::build_bar(QVBoxLayout* into) {
-  bar_ = new QWidget;
-  bar_->setObjectName("topBar");
-  bar_->setAttribute(Qt::WA_StyledBackground);
-  auto* row = new QHBoxLayout(bar_);
-  row->setContentsMargins(8, 6, 8, 6);
-  modes_ = new QButtonGroup(this);
-  const auto add = [&](Mode mode, const QString& name, const QString& tooltip) {
-    auto* button = new QPushButton(name);
-    button->setObjectName("mode");
-    button->setCheckable(true);
-    button->setToolTip(tooltip);
-    modes_->addButton(button, static_cast<int>(mode));
-    row->addWidget(button);
-    return button;
-  };
-  add(Mode::worksheet, tr("Worksheet"), tr("Enter a case, step by step"));
-  add(Mode::teach, tr("Teach"), tr("Walk a class through the procedure"))->hide();
-  add(Mode::check, tr("Check"), tr("Check today's marks, in large type"));
-  add(Mode::explain, tr("Explain"), tr("Show a patient what happens"));
-  row->addStretch(1);
-  auto* picture = new QPushButton(tr("Picture\u2026"));
-  picture->setObjectName("mode");
-  picture->setToolTip(tr("Save what the stage shows as a picture"));
-  row->addWidget(picture);
-  auto* sheet = new QPushButton(tr("Sheet\u2026"));
-  sheet->setObjectName("mode");
-  sheet->setToolTip(tr("Save the printed placement sheet as PDF, A4 or Letter"));
-  row->addWidget(sheet);
-  connect(sheet, &QPushButton::clicked, this, &MainWindow::save_sheet);
-  into->addWidget(bar_);
-  connect(modes_, &QButtonGroup::idClicked, this, [this](int id) { set_mode(static_cast<Mode>(id)); });
-  connect(picture, &QPushButton::clicked, this, &MainWindow::save_picture);
+void MainWindow::build() {
+  worksheet_ = new Worksheet(session_, visit_);
+  bar_ = new TopBar;
+  QWidget* right = build_stage_column();
+  foot_ = build_foot();
+  menus_ = new Menus(*this, *stage_, settings_);
+  looked_into_ = std::make_unique<LookedInto>(session_, *worksheet_);
+  placing_ = std::make_unique<PointPlacing>(session_, *stage_, *worksheet_->landmarks());
+
+  auto* row = new QHBoxLayout;
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(0);
+  row->addWidget(worksheet_);
+  row->addWidget(right, 1);
+  auto* centre = new QWidget;
+  auto* all = new QVBoxLayout(centre);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->setSpacing(0);
+  all->addWidget(bar_);
+  all->addLayout(row, 1);
+  all->addWidget(foot_);
+  setCentralWidget(centre);
+
+  director_ =
+      std::make_unique<StageDirector>(session_, coil_, *stage_, *menus_, through_skin_, *looked_into_);
+  connect(&session_, &Session::changed, this, &MainWindow::show_session);
+  teach_ = std::make_unique<Teach>(*director_, *this);  // hears of a change when the window has shown it
+  row->insertWidget(1, &teach_->panel());
+  right->layout()->addWidget(&teach_->bar());
+  director_->set_content(Mode::worksheet,
+                         [this] { return worksheet_->step(worksheet_->current())->stage_content(coil()); });
+  director_->set_content(Mode::teach, [this] { return teach_->stage_content(); });
+  director_->set_content(Mode::check, [this] { return check_content(*worksheet_, coil()); });
+  director_->set_content(Mode::explain, [this] { return explain_content(session_, coil()); });
 }
 
-void MainWindow::build_centre(QVBoxLayout* into) {
-  worksheet_ = new Worksheet(session_, visit_);
-  stage_ = new StageView;
-  verdict_ = new VerdictPanel;
-
+QWidget* MainWindow::build_stage_column() {
   notice_ = new NoticeBar;
   work_ = new WorkBar;
-  connect(work_, &WorkBar::cancelled, this, [this] {
-    if (output_) {
-      give_up_output();
-      return;
-    }
-    session_.cancel();
-    worksheet_->show_case();
-  });
+  stage_ = new StageView;
+  verdict_ = new VerdictPanel;
   explain_ = new ExplainPanel;
-  connect(explain_, &ExplainPanel::done, this, [this] { set_mode(Mode::worksheet); });
-
-  auto* right = new QWidget;
-  stage_column_ = new QVBoxLayout(right);
-  stage_column_->setContentsMargins(0, 0, 0, 0);
-  stage_column_->setSpacing(0);
-  stage_column_->addWidget(notice_);
-  stage_column_->addWidget(work_);
-  stage_column_->addWidget(stage_, 1);
-  stage_column_->addWidget(verdict_);
-  stage_column_->addWidget(explain_);
-
-  centre_row_ = new QHBoxLayout;
-  centre_row_->setContentsMargins(0, 0, 0, 0);
-  centre_row_->setSpacing(0);
-  centre_row_->addWidget(worksheet_);
-  centre_row_->addWidget(right, 1);
-  into->addLayout(centre_row_, 1);
+  auto* column_widget = new QWidget;
+  auto* column = new QVBoxLayout(column_widget);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(notice_);
+  column->addWidget(work_);
+  column->addWidget(stage_, 1);
+  column->addWidget(verdict_);
+  column->addWidget(explain_);
+  return column_widget;
 }
 
-void MainWindow::build_foot(QVBoxLayout* into) {
-  foot_ = new QWidget;
-  foot_->setObjectName("foot");
-  foot_->setAttribute(Qt::WA_StyledBackground);
-  auto* column = new QVBoxLayout(foot_);
+QWidget* MainWindow::build_foot() {
+  auto* foot = new QWidget;
+  foot->setObjectName("foot");
+  foot->setAttribute(Qt::WA_StyledBackground);
+  auto* column = new QVBoxLayout(foot);
   column->setContentsMargins(12, 5, 12, 5);
   column->setSpacing(2);
   status_ = new QLabel;
@@ -137,20 +118,16 @@ void MainWindow::build_foot(QVBoxLayout* into) {
   status_->setAccessibleName(tr("Where the coil is"));
   status_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   column->addWidget(status_);
-  into->addWidget(foot_);
+  return foot;
 }
 
-void MainWindow::connect_all() {
+// --- who hears of what
+
+void MainWindow::connect_session() {
   connect(&session_, &Session::head_changed, this, [this] {
-    coil_ = {};
+    coil_.put_back();
     fresh_head_ = true;
-    if (looks_through_skin() && no_cortex_.isEmpty()) session_.want_cortex();
   });
-  connect(&session_, &Session::no_cortex, this, [this](const QString& sentence) {
-    no_cortex_ = sentence;
-    say_no_cortex();
-  });
-  connect(&session_, &Session::changed, this, &MainWindow::show_session);
   connect(&session_, &Session::unplaced_changed, this, &MainWindow::show_unplaced);
   connect(&session_, &Session::saved_changed, this, [this] {
     worksheet_->keep()->show_case();
@@ -163,110 +140,117 @@ void MainWindow::connect_all() {
     else
       show_notice(sentence);
   });
-  connect(&session_, &Session::working, this,
-          [this](const QString& what, double fraction) { work_->show_work(what, fraction); });
+  connect(&session_, &Session::working, work_, &WorkBar::show_work);
   connect(&session_, &Session::rested, this, [this] {
-    if (!output_) work_->rest();
+    if (!output_.is_writing()) work_->rest();
   });
-
-  connect(&visit_, &Visit::changed, this, [this] {
-    verdict_->show_check(visit_.check(), visit_.problem());
-    // The next mark is asked for without another click.
-    if (worksheet_->check()->wanted() == TodaysMark::site && visit_.mark(TodaysMark::site))
-      worksheet_->check()->want(visit_.mark(TodaysMark::edge) ? std::nullopt
-                                                              : std::optional(TodaysMark::edge));
-    else if (worksheet_->check()->wanted() == TodaysMark::edge && visit_.mark(TodaysMark::edge))
-      worksheet_->check()->want({});
-    refresh_stage();
-  });
-
-  connect(worksheet_, &Worksheet::step_changed, this, [this] {
-    const auto step = worksheet_->current();
-    if (step != Worksheet::check_index) worksheet_->check()->want({});
-    if (!coil_.in_hand()) {
-      coil_ = {};
-      if (step == Worksheet::search_index) coil_.on = CoilOn::start;
+  connect(work_, &WorkBar::cancelled, this, [this] {
+    if (output_.is_writing()) {
+      output_.give_up();
+      return;
     }
-    show_step();
+    session_.cancel();
+    worksheet_->show_case();
   });
-  connect(worksheet_->measure(), &MeasureStep::head_wanted, this, &MainWindow::open_head);
+  connect(&visit_, &Visit::changed, this, &MainWindow::show_today);
+}
+
+void MainWindow::connect_worksheet() {
+  connect(worksheet_, &Worksheet::step_changed, this, &MainWindow::step_changed);
+  connect(worksheet_->measure(), &MeasureStep::head_wanted, &files_, &CaseFiles::open_head);
   connect(worksheet_->landmarks(), &LandmarksStep::system_chosen, this, [this] {
-    plan_with_landmarks_.reset();
     worksheet_->landmarks()->show_case();
     refresh_stage();
   });
-  connect(worksheet_->landmarks(), &LandmarksStep::landmark_found, this, [this] {
-    refresh_stage();
-    if (const auto& found = worksheet_->landmarks()->found()) {
-      // Turn until it faces the eye, up staying up.
-      const auto& axes = session_.head().head.axes();
-      const Eigen::Vector3d out = session_.head().head.skin().smooth_normal(found->on_skin);
-      viewer::Gaze gaze;
-      gaze.toward_eye = out;
-      const Eigen::Vector3d up = std::abs(out.dot(axes.up)) > 0.97 ? axes.front : axes.up;
-      gaze.up = (up - up.dot(out) * out).normalized();
-      stage_->look_at(gaze);
-    }
-  });
-  connect(worksheet_->landmarks(), &LandmarksStep::fiducial_wanted, this,
-          [this] { face_fiducial(worksheet_->landmarks()->wanted()); });
-  connect(worksheet_->landmarks(), &LandmarksStep::turn_wanted, this, &MainWindow::turn_bare_head);
-  connect(worksheet_->search(), &SearchStep::node_wanted, this, [this](int row, int column) {
-    HeldCoil coil;
-    coil.on = CoilOn::node;
-    coil.row = row;
-    coil.column = column;
-    lay_coil(coil);
-  });
+  connect(worksheet_->landmarks(), &LandmarksStep::landmark_found, this, &MainWindow::show_found_landmark);
+  connect(worksheet_->search(), &SearchStep::node_wanted, &coil_, &CoilOnStage::lay_on_node);
   connect(worksheet_->check(), &CheckStep::point_wanted, this,
           [this] { stage_->set_pointing(worksheet_->check()->wanted().has_value()); });
-  connect(worksheet_->keep(), &KeepStep::save_wanted, this, [this] { save(); });
-  connect(worksheet_->keep(), &KeepStep::sheet_wanted, this, &MainWindow::save_sheet);
-  connect(worksheet_->keep(), &KeepStep::print_wanted, this, &MainWindow::print_sheet);
-  connect(worksheet_->keep(), &KeepStep::picture_wanted, this, &MainWindow::save_picture);
+  connect(worksheet_->keep(), &KeepStep::save_wanted, &files_, &CaseFiles::save);
+  connect(worksheet_->keep(), &KeepStep::sheet_wanted, &output_, &Output::save_sheet);
+  connect(worksheet_->keep(), &KeepStep::print_wanted, &output_, &Output::print_sheet);
+  connect(worksheet_->keep(), &KeepStep::picture_wanted, &output_, &Output::save_picture);
+}
 
-  connect(stage_, &StageView::coil_moved, this, [this](const geometry::SurfacePoint& to) {
-    if (const auto held =
-            hold_coil(session_.head(), session_.kept().entered, to, coil_.angle_deg, session_.tapes()))
-      lay_coil(*held);
-  });
-  connect(stage_, &StageView::coil_turned, this, &MainWindow::turn_coil);
-  connect(stage_, &StageView::coil_nudged, this, &MainWindow::nudge_coil);
-  connect(stage_, &StageView::node_clicked, this, [this](int row, int column) {
-    HeldCoil coil;
-    coil.on = CoilOn::node;
-    coil.row = row;
-    coil.column = column;
-    lay_coil(coil);
-  });
+void MainWindow::connect_stage() {
+  connect(stage_, &StageView::coil_moved, &coil_, &CoilOnStage::move_to);
+  connect(stage_, &StageView::coil_turned, &coil_, &CoilOnStage::turn);
+  connect(stage_, &StageView::coil_nudged, &coil_, &CoilOnStage::nudge);
+  connect(stage_, &StageView::node_clicked, &coil_, &CoilOnStage::lay_on_node);
   connect(stage_, &StageView::skin_pointed, this, &MainWindow::point_on_skin);
-  connect(stage_, &StageView::fiducial_dragged, this,
-          [this](Fiducial which, const Eigen::Vector3d& to) { session_.place(which, to); });
+  connect(&coil_, &CoilOnStage::refused, this, &MainWindow::show_notice);
+  connect(looked_into_.get(), &LookedInto::gaps_switched, menus_, &Menus::show_gaps);
+  connect(director_.get(), &StageDirector::status, status_, &QLabel::setText);
+  connect(director_.get(), &StageDirector::coil_shown, worksheet_->search(), &SearchStep::show_coil);
+  connect(director_.get(), &StageDirector::begins, this, [this] {
+    if (mode() == Mode::teach) teach_->lay_tapes();
+  });
+  connect(&through_skin_, &ThroughSkin::no_brain, this, &MainWindow::show_notice);
+  connect(bar_, &TopBar::mode_wanted, this, &MainWindow::set_mode);
+  connect(explain_, &ExplainPanel::done, this, [this] { set_mode(Mode::worksheet); });
+}
+
+void MainWindow::connect_files() {
+  connect(&files_, &CaseFiles::notice, this, &MainWindow::show_notice);
+  connect(&files_, &CaseFiles::recent_changed, this, [this] { menus_->show_recent(settings_.recent); });
+  connect(&files_, &CaseFiles::starts_new, this, [this] { coil_.put_back(); });
+  connect(&output_, &Output::working, work_, &WorkBar::show_work);
+  connect(&output_, &Output::notice, notice_, &NoticeBar::say);
+  connect(&output_, &Output::over, this, &MainWindow::output_is_over);
+  connect(bar_, &TopBar::picture_wanted, &output_, &Output::save_picture);
+  connect(bar_, &TopBar::sheet_wanted, &output_, &Output::save_sheet);
+}
+
+void MainWindow::connect_menus() {
+  connect(menus_, &Menus::new_case, &files_, &CaseFiles::start_new);
+  connect(menus_, &Menus::open, &files_, &CaseFiles::open);
+  connect(menus_, &Menus::open_recent, &files_, &CaseFiles::open_instead);
+  connect(menus_, &Menus::save, &files_, &CaseFiles::save);
+  connect(menus_, &Menus::save_as, &files_, &CaseFiles::save_as);
+  connect(menus_, &Menus::save_picture, &output_, &Output::save_picture);
+  connect(menus_, &Menus::save_sheet, &output_, &Output::save_sheet);
+  connect(menus_, &Menus::print_sheet, &output_, &Output::print_sheet);
+  connect(menus_, &Menus::copy_picture, &output_, &Output::copy_picture);
+  connect(menus_, &Menus::undo, &session_, &Session::undo);
+  connect(menus_, &Menus::redo, &session_, &Session::redo);
+  connect(menus_, &Menus::look, this, [this](viewer::View view) { stage_->look(view); });
+  connect(menus_, &Menus::lay_coil, &coil_, &CoilOnStage::lay_on);
+  connect(menus_, &Menus::skin_opacity, &through_skin_, &ThroughSkin::set_opacity);
+  connect(menus_, &Menus::gaps, looked_into_.get(), &LookedInto::set_gaps);
+  connect(menus_, &Menus::label_switched, this,
+          [this] { explain_->show_case(session_, menus_->label_in_explain()); });
+}
+
+void MainWindow::connect_settings() {
+  connect(menus_, &Menus::unit, this, [this](LengthUnit unit) {
+    set_unit(unit);
+    settings_.unit = unit;
+    settings_.write();
+  });
+  connect(menus_, &Menus::dark, this, [this](bool on) {
+    apply_theme(*qApp, on);
+    settings_.dark = on;
+    settings_.write();
+  });
+  connect(menus_, &Menus::animated, this, [this](bool on) {
+    stage_->set_animated(on);
+    settings_.animated = on;
+    settings_.write();
+  });
 }
 
 // --- showing
 
 void MainWindow::show_session() {
-  plan_with_landmarks_.reset();
-  // A coil in the hand stays where it is; what it is laid by may have changed.
-  if (coil_.in_hand()) {
-    const auto held =
-        hold_coil(session_.head(), session_.kept().entered, coil_.at, coil_.angle_deg, session_.tapes());
-    coil_ = held.value_or(HeldCoil{});
-  }
+  coil_.follow_case();
   worksheet_->show_case();
   if (std::exchange(fresh_head_, false))
-    show_step();
+    director_->begin_step();
   else
     refresh_stage();
-  undo_->setEnabled(session_.history().can_undo());
-  redo_->setEnabled(session_.history().can_redo());
-  undo_->setText(session_.history().can_undo() ? tr("&Undo: %1").arg(session_.history().undo_name())
-                                               : tr("&Undo"));
-  redo_->setText(session_.history().can_redo() ? tr("&Redo: %1").arg(session_.history().redo_name())
-                                               : tr("&Redo"));
+  menus_->show_history(session_.history());
   show_title();
-  show_explain_heading();
+  explain_->show_case(session_, menus_->label_in_explain());
 }
 
 void MainWindow::show_title() {
@@ -277,51 +261,72 @@ void MainWindow::show_title() {
   setWindowModified(!session_.is_saved());
 }
 
-void MainWindow::show_explain_heading() {
-  const bool generic = session_.kept().head.kind == models::HeadKind::generic;
-  const QString label = QString::fromStdString(session_.kept().entered.label);
-  explain_->set_heading(label_in_explain_ && !label.isEmpty() ? label
-                        : generic ? tr("A drawing of a head, shaped by a tape measure")
-                                  : tr("A picture of a head, made from a scan"));
-  explain_->set_brain_shown(session_.has_cortex());
+void MainWindow::show_unplaced() {
+  const bool placing = session_.unplaced().has_value();
+  mode_button(Mode::teach)->setEnabled(!placing);  // no lesson on a head without its points
+  worksheet_->show_case();
+  if (!placing) {
+    stage_->set_pointing(worksheet_->check()->wanted().has_value());
+    director_->begin_step();
+    return;
+  }
+  const bool fresh = !stage_->is_bare();
+  refresh_stage();
+  stage_->set_pointing(true);
+  if (!fresh) return;
+  set_mode(Mode::worksheet);  // the points are placed from there
+  worksheet_->go_to(Worksheet::landmarks_index);
+  placing_->begin();
 }
 
-void MainWindow::show_notice(const QString& sentence) {
-  notice_->say(sentence);
+void MainWindow::show_today() {
+  verdict_->show_check(visit_.check(), visit_.problem());
+  // The next mark is asked for without another click.
+  CheckStep* step = worksheet_->check();
+  if (step->wanted() == TodaysMark::site && visit_.mark(TodaysMark::site))
+    step->want(visit_.mark(TodaysMark::edge) ? std::nullopt : std::optional(TodaysMark::edge));
+  else if (step->wanted() == TodaysMark::edge && visit_.mark(TodaysMark::edge))
+    step->want({});
+  refresh_stage();
+}
+
+void MainWindow::show_found_landmark() {
+  refresh_stage();
+  if (worksheet_->landmarks()->found()) stage_->look_at(worksheet_->landmarks()->gaze_at_found());
+}
+
+void MainWindow::step_changed() {
+  const auto step = worksheet_->current();
+  if (step != Worksheet::check_index) worksheet_->check()->want({});
+  if (!coil().in_hand()) coil_.put_back(step == Worksheet::search_index ? CoilOn::start : CoilOn::treatment);
+  director_->begin_step();
+}
+
+void MainWindow::point_on_skin(const Eigen::Vector3d& at) {
+  if (session_.unplaced())
+    placing_->place(at);
+  else if (const auto wanted = worksheet_->check()->wanted(); wanted && session_.is_ready())
+    visit_.set(*wanted, session_.head().head.skin().closest(at));
 }
 
 // --- modes
 
-QPushButton* MainWindow::mode_button(Mode mode) const {
-  return qobject_cast<QPushButton*>(modes_->button(static_cast<int>(mode)));
-}
-
-void MainWindow::set_lesson(LessonParts lesson) {
-  lesson_ = std::move(lesson);
-  centre_row_->insertWidget(1, lesson_->panel);
-  stage_column_->addWidget(lesson_->bar);
-  lesson_->set_unit(unit_);
-  mode_button(Mode::teach)->show();
-  set_mode(mode_);
-}
-
 void MainWindow::set_mode(Mode mode) {
-  const Mode before = std::exchange(mode_, mode);
-  mode_button(mode)->setChecked(true);
-  const bool explain = mode == Mode::explain;
+  const Mode before = this->mode();
+  director_->set_mode(mode);
+  const bool explain = mode == Mode::explain, teach = mode == Mode::teach;
+  bar_->show_mode(mode);
   worksheet_->setVisible(mode == Mode::worksheet || mode == Mode::check);
   bar_->setVisible(!explain);
   menuBar()->setVisible(!explain);
-  foot_->setVisible(!explain && mode != Mode::teach);
+  foot_->setVisible(!explain && !teach);
   explain_->setVisible(explain);
   verdict_->setVisible(mode == Mode::check);
-  if (lesson_) {
-    lesson_->panel->setVisible(mode == Mode::teach);
-    lesson_->bar->setVisible(mode == Mode::teach);
-  }
-  stage_->set_type_scale(mode == Mode::teach ? lesson_type_scale : 1);
+  teach_->panel().setVisible(teach);
+  teach_->bar().setVisible(teach);
+  stage_->set_type_scale(teach ? lesson_type_scale : 1);
   stage_->set_focus_frame(!explain);  // nothing to do by keys in a picture for patients
-  if ((mode == Mode::teach || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});
+  if ((teach || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});
   if (explain && before != Mode::explain && isVisible()) {
     before_explain_ = windowState();
     showFullScreen();
@@ -329,36 +334,64 @@ void MainWindow::set_mode(Mode mode) {
   if (!explain && before == Mode::explain) setWindowState(before_explain_);
   if (mode != before) show_notice({});  // it was about what was done before
   if (mode == Mode::check) worksheet_->go_to(Worksheet::check_index);
-  if (explain && before != Mode::explain) want_cortex();
-  if (!explain && before == Mode::explain) say_no_cortex();
+  through_skin_.set_for_patient(explain);
   refresh_stage();
   if (mode != before) {
     QApplication::processEvents(QEventLoop::ExcludeUserInputEvents);  // the stage has its new size
-    look_for_step();
+    director_->begin_looking();
   }
   if (explain) stage_->setFocus();
 }
 
-void MainWindow::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) {
-    if (mode_ == Mode::explain) {
-      set_mode(Mode::worksheet);
-    } else if (worksheet_->check()->wanted()) {
-      worksheet_->check()->want({});
-    } else if (coil_.in_hand()) {
-      HeldCoil back;
-      if (worksheet_->current() == Worksheet::search_index) back.on = CoilOn::start;
-      lay_coil(back);
-    }
-    return;
-  }
-  QMainWindow::keyPressEvent(event);
+void MainWindow::set_unit(LengthUnit unit) {
+  worksheet_->set_unit(unit);
+  teach_->set_unit(unit);
 }
 
-void MainWindow::set_unit(LengthUnit unit) {
-  unit_ = unit;
-  worksheet_->set_unit(unit);
-  if (lesson_) lesson_->set_unit(unit);
+// --- events
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() != Qt::Key_Escape) {
+    QMainWindow::keyPressEvent(event);
+    return;
+  }
+  if (mode() == Mode::explain)
+    set_mode(Mode::worksheet);
+  else if (worksheet_->check()->wanted())
+    worksheet_->check()->want({});
+  else if (coil().in_hand())
+    coil_.lay_on(worksheet_->current() == Worksheet::search_index ? CoilOn::start : CoilOn::treatment);
+}
+
+void MainWindow::output_is_over(bool written) {
+  if (!session_.is_working()) work_->rest();
+  if (std::exchange(close_when_written_, false) && written) close();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (output_.is_writing()) {
+    // A sheet that was asked for is not lost; it takes seconds.
+    close_when_written_ = true;
+    event->ignore();
+    return;
+  }
+  if (!files_.may_leave()) {
+    event->ignore();
+    return;
+  }
+  session_.recovery().forget();
+  session_.cancel();
+  event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  const auto urls = event->mimeData()->urls();
+  if (urls.size() == 1 && urls.front().isLocalFile()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const auto urls = event->mimeData()->urls();
+  if (urls.size() == 1 && urls.front().isLocalFile()) files_.take_dropped(urls.front().toLocalFile());
 }
 
 }  // namespace scalpmark::window

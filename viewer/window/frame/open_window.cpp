@@ -9,7 +9,6 @@
 #include "viewer/window/frame/main_window.h"
 #include "viewer/window/frame/theme.h"
 #include "viewer/window/frame/translation.h"
-#include "viewer/window/teach/teach.h"
 #include "viewer/words/error.h"
 
 // Last, since X11 defines words of others as macros.
@@ -50,9 +49,8 @@ int open_window(const std::string& case_file) {
   translate(app, QLocale(), translation_folders());
   apply_theme(app, Settings::read().dark);
   MainWindow window;
-  new Teach(window);
   window.show();
-  window.begin(QString::fromStdString(case_file));
+  window.files().begin(QString::fromStdString(case_file));
   return QApplication::exec();
 }
 

@@ -16,33 +16,8 @@ constexpr Colours light{"#e9e8e4", "#f1f0ec", "#fbfaf8", "#cfcdc6", "#1d1e21", "
 constexpr Colours dim{"#202225", "#26282c", "#2f3237", "#484c53", "#eceae6", "#b3b2ae",
                       "#1a1c1f", "#6db7e6", "#10151a", "#ff9e66", "#e8d27a", "#5ccfa9"};
 
-}  // namespace
-
-void apply_theme(QApplication& app, bool dark) {
-  const Colours& c = dark ? dim : light;
-  app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-  QPalette p;
-  const auto set = [&](QPalette::ColorRole role, const char* colour) {
-    p.setColor(role, QColor(QLatin1String(colour)));
-  };
-  set(QPalette::Window, c.ground);
-  set(QPalette::WindowText, c.text);
-  set(QPalette::Base, c.field);
-  set(QPalette::AlternateBase, c.step);
-  set(QPalette::Text, c.text);
-  set(QPalette::Button, c.step);
-  set(QPalette::ButtonText, c.text);
-  set(QPalette::ToolTipBase, c.step);
-  set(QPalette::ToolTipText, c.text);
-  set(QPalette::Highlight, c.accent);
-  set(QPalette::HighlightedText, c.on_accent);
-  set(QPalette::PlaceholderText, c.quiet);
-  set(QPalette::Link, c.accent);
-  for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
-    p.setColor(QPalette::Disabled, role, QColor(QLatin1String(c.quiet)));
-  app.setPalette(p);
-
-  QString sheet = QStringLiteral(R"(
+// Names in capitals stand for colours.
+constexpr char style_sheet[] = R"(
     QWidget { font-size: 14px; }
     QScrollArea#worksheet, QWidget#page { background: PAGE; border: none; }
     QFrame#step { background: STEP; border: 1px solid LINE; border-radius: 6px; }
@@ -107,7 +82,35 @@ void apply_theme(QApplication& app, bool dark) {
     QLabel#lessonProgress { color: QUIET; }
     QPushButton#lessonButton { font-size: 17px; padding: 7px 18px; }
     QPushButton#lessonButton:focus { padding: 6px 17px; }
-  )");
+  )";
+
+}  // namespace
+
+void apply_theme(QApplication& app, bool dark) {
+  const Colours& c = dark ? dim : light;
+  app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  QPalette p;
+  const auto set = [&](QPalette::ColorRole role, const char* colour) {
+    p.setColor(role, QColor(QLatin1String(colour)));
+  };
+  set(QPalette::Window, c.ground);
+  set(QPalette::WindowText, c.text);
+  set(QPalette::Base, c.field);
+  set(QPalette::AlternateBase, c.step);
+  set(QPalette::Text, c.text);
+  set(QPalette::Button, c.step);
+  set(QPalette::ButtonText, c.text);
+  set(QPalette::ToolTipBase, c.step);
+  set(QPalette::ToolTipText, c.text);
+  set(QPalette::Highlight, c.accent);
+  set(QPalette::HighlightedText, c.on_accent);
+  set(QPalette::PlaceholderText, c.quiet);
+  set(QPalette::Link, c.accent);
+  for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+    p.setColor(QPalette::Disabled, role, QColor(QLatin1String(c.quiet)));
+  app.setPalette(p);
+
+  QString sheet = QString::fromLatin1(style_sheet);
   const std::pair<const char*, const char*> names[]{
       {"ONACC", c.on_accent}, {"GROUND", c.ground}, {"PAGE", c.page},   {"STEP", c.step},
       {"LINE", c.line},       {"QUIET", c.quiet},   {"FIELD", c.field}, {"ACCENT", c.accent},

@@ -3,71 +3,51 @@
 #include <QObject>
 #include <QString>
 #include <QStringList>
-#include <QTimer>
-#include <array>
 #include <functional>
-#include <memory>
 #include <optional>
-#include <vector>
 
-#include "geometry/plan/plan.h"
-#include "models/heads/load_head.h"
-#include "viewer/window/jobs/head_job.h"
 #include "viewer/window/session/case_history.h"
-#include "viewer/window/session/recovery.h"
+#include "viewer/window/session/case_store.h"
+#include "viewer/window/session/head_cache.h"
+#include "viewer/window/session/head_extras.h"
+#include "viewer/window/session/head_jobs.h"
+#include "viewer/window/session/placing.h"
+#include "viewer/window/session/plan_in_force.h"
 
 namespace scalpmark::window {
 
-/// The four points a head hangs on.
-enum class Fiducial { nasion, inion, left_tragus, right_tragus };
-inline constexpr std::array<Fiducial, 4> all_fiducials{Fiducial::nasion, Fiducial::inion,
-                                                       Fiducial::left_tragus, Fiducial::right_tragus};
-[[nodiscard]] Eigen::Vector3d& point_of(geometry::Fiducials& fiducials, Fiducial which);
-
-/// A skin just read on which some of the four points are still to be placed.
-struct UnplacedHead {
-  models::HeadSource source;
-  std::filesystem::path folder;
-  geometry::Surface skin;
-  std::vector<geometry::Message> notes;
-  std::array<std::optional<Eigen::Vector3d>, 4> placed;  ///< in the order of all_fiducials
-
-  [[nodiscard]] bool complete() const;
-};
-
 /// The case in work, its head and its plan; everything the window does to them goes through here. Knows no
 /// widgets. A new case comes into force only together with the plan solved from it, so the three always
-/// belong together; a case that cannot be solved changes nothing and is answered with a sentence.
+/// belong together; a case that cannot be solved changes nothing and is answered with a sentence. What it is
+/// made of each keeps one thing: the list of cases, the file, the remembered heads, the job under way, what
+/// the head still lacks, the points being placed.
 class Session : public QObject {
   Q_OBJECT
 public:
   /// Nothing is loaded yet; start() or open() does.
   explicit Session(const QString& recovery_folder, QObject* parent = nullptr);
-  ~Session() override;
 
   // --- what is in force
   [[nodiscard]] const models::CaseFile& kept() const { return history_.now(); }
-  [[nodiscard]] bool is_ready() const { return plan_ != nullptr; }
+  [[nodiscard]] bool is_ready() const { return in_force_.is_ready(); }
   /// The head and plan; both there once is_ready().
-  [[nodiscard]] const models::LoadedHead& head() const { return *head_; }
-  [[nodiscard]] const geometry::Plan& plan() const { return *plan_; }
-  [[nodiscard]] const std::optional<UnplacedHead>& unplaced() const { return unplaced_; }
+  [[nodiscard]] const models::LoadedHead& head() const { return *in_force_.on.head; }
+  [[nodiscard]] const geometry::Plan& plan() const { return *in_force_.plan; }
+  [[nodiscard]] const std::optional<UnplacedHead>& unplaced() const { return placing_.head(); }
   /// Whether the plan has its tape distances. They come a moment after the plan; `changed` is sent again when
   /// they are there.
-  [[nodiscard]] bool has_tapes() const { return has_tapes_; }
+  [[nodiscard]] bool has_tapes() const { return in_force_.has_tapes; }
   /// Whether tape distances can be looked up anywhere on the head (its distance fields are there).
-  [[nodiscard]] bool has_fields() const { return is_ready() && head_->head.has_fields(); }
+  [[nodiscard]] bool has_fields() const { return in_force_.has_fields(); }
   /// The same, as whoever lays a coil on this head passes it on so as not to wait.
-  [[nodiscard]] geometry::TapeDistances tapes() const {
-    return has_fields() ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out;
-  }
+  [[nodiscard]] geometry::TapeDistances tapes() const { return in_force_.tapes(); }
   /// Whether the template's brain is under the head; the plan then says what lies under each placement.
-  [[nodiscard]] bool has_cortex() const { return is_ready() && head_->cortex; }
+  [[nodiscard]] bool has_cortex() const { return in_force_.has_cortex(); }
   /// Sentences about it: how far it had to be pushed in, or, where it was wanted and is not there, why not
   /// and what to install.
-  [[nodiscard]] const QStringList& cortex_notes() const { return cortex_notes_; }
+  [[nodiscard]] const QStringList& cortex_notes() const { return in_force_.on.cortex_notes; }
   /// The head's skin thinned for drawing in motion, where there is one by now.
-  [[nodiscard]] const std::optional<geometry::Surface>& thin_skin() const { return thin_; }
+  [[nodiscard]] const std::optional<geometry::Surface>& thin_skin() const { return in_force_.on.thin; }
 
   // --- edits
   /// Changes the case by `edit`. Where only the coil or the protocol changed, the new plan is there when this
@@ -84,7 +64,7 @@ public:
 
   // --- files
   /// The file of the case; empty when it was never saved.
-  [[nodiscard]] const QString& file() const { return file_; }
+  [[nodiscard]] const QString& file() const { return store_.file(); }
   [[nodiscard]] bool is_saved() const { return history_.is_saved(); }
   /// Puts a case in force as if just opened (`file` may be empty).
   void start(const models::CaseFile& kept, const QString& file = {});
@@ -94,39 +74,39 @@ public:
   /// Reads a skin; its four points are to be placed before it becomes the case's head.
   void open_skin(const models::HeadSource& source, const std::filesystem::path& folder);
   /// Places one of the four points on the unplaced skin.
-  void place(Fiducial which, const Eigen::Vector3d& at);
+  void place(Fiducial which, const Eigen::Vector3d& at) { placing_.place(which, at); }
   /// Why the four points placed do not make a head; empty when they do or are not all there.
-  [[nodiscard]] QString placing_problem() const;
+  [[nodiscard]] QString placing_problem() const { return placing_.problem(); }
   /// Makes the skin with its four points the case's head. Returns the sentence of a refusal.
   QString use_placed();
   /// Takes the four points of the case's own scan or MRI up again, to be moved.
   void place_anew();
-  void drop_unplaced();
+  void drop_unplaced() { placing_.drop(); }
   /// Returns the sentence of a refusal; the old file is then as it was.
   QString save(const QString& path);
   void recover(const Leftover& leftover);
 
-  [[nodiscard]] Recovery& recovery() { return recovery_; }
+  [[nodiscard]] Recovery& recovery() { return store_.recovery(); }
   /// Writes the recovery copy now instead of a moment after the last edit.
-  void keep_recovery_copy();
+  void keep_recovery_copy() { store_.keep_copy(); }
 
   // --- long work
-  [[nodiscard]] bool is_working() const { return job_ != nullptr || soon_.isActive(); }
+  [[nodiscard]] bool is_working() const { return jobs_.current() != nullptr || extras_.goes_on_soon(); }
   /// Gives up what is being loaded. A head that has its plan already stays, without the tape distances that
   /// were being worked out until work_out_tapes() or want_fields(), or without the cortex until
   /// want_cortex().
   void cancel();
-  void work_out_tapes();
+  void work_out_tapes() { extras_.work_out_tapes(); }
   /// Has the head's distance fields worked out after what is under way: for a coil in the hand, and for marks
   /// found by their tape distances. `changed` comes when they are there.
-  void want_fields();
-  [[nodiscard]] bool fields_are_wanted() const { return fields_wanted_; }
+  void want_fields() { extras_.want_fields(); }
+  [[nodiscard]] bool fields_are_wanted() const { return extras_.fields_are_wanted(); }
   /// Has the template's brain brought under the head in force, after what is under way. `changed` comes when
   /// it is there; where it cannot be, `no_cortex` says so and all else goes on.
-  void want_cortex();
+  void want_cortex() { extras_.want_cortex(); }
   /// Where the brain is made from; for tests, which have none or one of their own.
-  void set_template_files(models::TemplateFiles files) { template_files_ = std::move(files); }
-  [[nodiscard]] const models::TemplateFiles& template_files() const { return template_files_; }
+  void set_template_files(models::TemplateFiles files) { extras_.set_template_files(std::move(files)); }
+  [[nodiscard]] const models::TemplateFiles& template_files() const { return extras_.template_files(); }
 
 signals:
   /// Case, head or plan were replaced.
@@ -153,55 +133,26 @@ private:
     std::optional<KnownSkin> known;
   };
 
-  struct Remembered {
-    std::string key;
-    std::shared_ptr<const models::LoadedHead> head;
-    std::optional<geometry::Surface> thin;
-    QStringList cortex_notes;
-  };
-
   /// Brings a case into force by way of solving it; see change().
   QString put_in_force(Pending pending);
   [[nodiscard]] Pending pending_edit(models::CaseFile kept, const QString& what, const QString& burst) const;
   /// Solves on a head and makes both the ones in force. Throws what solve() refuses.
-  void commit(const Pending& pending, const Remembered& on);
-  void start_job();
-  /// Sees to it that the plan in force gets its tape distances, unless the user gave them up, and the head
-  /// its cortex and its fields, if they are wanted.
-  void go_on();
-  /// The same once no edit has come for a moment: whoever turns a wheel waits for the last number only.
-  void go_on_soon();
-  void measured(const HeadJob& job);
-  void finished(const HeadJob& job);
-  void fields_are_there();
-  void cortex_is_there(const HeadJob& job);
-  HeadJob* new_job();
-  void end_job();
-  void stop_job();
-  [[nodiscard]] const Remembered* remembered(const models::CaseFile& kept) const;
-  void remember(const models::CaseFile& kept);
+  void commit(const Pending& pending, const PreparedHead& on);
+  void start_loading();
+  /// The head being loaded is there, and its case solved on it.
+  void loaded();
+  void loading_failed(const QString& sentence);
+  /// Ends what is under way, and forgets the case that waited for it.
+  void stop_loading();
 
   CaseHistory history_;
-  std::shared_ptr<const models::LoadedHead> head_;
-  std::shared_ptr<const geometry::Plan> plan_;
-  std::optional<geometry::Surface> thin_;
-  bool has_tapes_ = false, tapes_given_up_ = false, fields_wanted_ = false, cortex_wanted_ = false;
-  QStringList cortex_notes_;
-  models::TemplateFiles template_files_;
-  std::optional<UnplacedHead> unplaced_;
-  QString file_;
-
-  std::vector<Remembered> heads_;  // the last few, so that undo over another head is immediate
-
-  std::unique_ptr<HeadJob> job_;
-  std::vector<std::unique_ptr<HeadJob>> given_up_;  // cancelled, their threads still ending
-  std::optional<Pending> pending_;
-
-  Recovery recovery_;
-  QTimer autosave_, soon_;
+  CaseStore store_;
+  HeadCache heads_;
+  PlanInForce in_force_;
+  HeadJobs jobs_;
+  HeadExtras extras_;
+  Placing placing_;
+  std::optional<Pending> pending_;  // the case whose head is being loaded
 };
-
-/// What tells one head from another: source and, for the generic head, the tapes it is scaled to.
-[[nodiscard]] std::string head_key(const models::CaseFile& kept);
 
 }  // namespace scalpmark::window

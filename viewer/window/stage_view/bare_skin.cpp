@@ -18,22 +18,6 @@ using Eigen::Vector3d;
 using viewer::Pixel;
 namespace palette = viewer::palette;
 
-namespace {}  // namespace
-
-QString name_of(Fiducial which) {
-  switch (which) {
-    case Fiducial::nasion:
-      return Session::tr("nasion");
-    case Fiducial::inion:
-      return Session::tr("inion");
-    case Fiducial::left_tragus:
-      return Session::tr("left tragus");
-    case Fiducial::right_tragus:
-      break;
-  }
-  return Session::tr("right tragus");
-}
-
 void set_bare_look(vtkProperty& look) {
   const auto share = [](std::uint8_t v) { return v / 255.0; };
   look.SetInterpolationToPhong();

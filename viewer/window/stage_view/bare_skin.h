@@ -10,7 +10,7 @@
 #include "viewer/stage/camera.h"
 #include "viewer/stage/ink.h"
 #include "viewer/stage/overlay.h"
-#include "viewer/window/session/session.h"
+#include "viewer/window/session/placing.h"
 
 namespace scalpmark::window {
 
@@ -55,8 +55,5 @@ private:
 
 /// How a skin without landmarks is shaded: with more shadow than the stage's, so that bumps and hollows show.
 void set_bare_look(vtkProperty& look);
-
-/// "nasion", "left tragus", ...
-[[nodiscard]] QString name_of(Fiducial which);
 
 }  // namespace scalpmark::window

@@ -7,6 +7,8 @@
 
 namespace scalpmark::window {
 
+using viewer::Thing;
+
 namespace {
 
 // A tape on a head: from next to nothing to around it.
@@ -146,6 +148,32 @@ void CheckStep::show_case() {
                                           : tr("Now click today's edge mark on the head."));
   else
     set_note({});
+}
+
+StageContent CheckStep::stage_content(const HeldCoil& coil) const {
+  StageContent content = content_with({Thing::treatment, Thing::coil, Thing::angle, Thing::edge_marks}, coil);
+  const auto& check = visit_.check();
+  if (check) {
+    content.shown.coil_on = viewer::CoilOn::elsewhere;
+    content.shown.placement = check->as_laid;
+    content.coil_follows_hand = coil.in_hand();
+  }
+  content.off_by_hand = tolerance_->is_open();
+  if (tolerance_->on_head()) content.shown.things.insert(Thing::tolerance);
+  const auto note = [&](TodaysMark which, viewer::Shape shape, const QString& text) {
+    const auto& mark = visit_.mark(which);
+    if (!mark) return;
+    StageNote made;
+    made.shape = shape;
+    made.colour = viewer::okabe_ito::black;
+    made.at = session_.head().head.skin().position(*mark);
+    if (check) made.along = check->as_laid.front.cross(check->as_laid.normal);
+    made.text = text;
+    content.notes.push_back(made);
+  };
+  note(TodaysMark::site, viewer::Shape::ring, tr("today's site mark"));
+  note(TodaysMark::edge, viewer::Shape::bar, tr("today's edge mark"));
+  return content;
 }
 
 }  // namespace scalpmark::window

@@ -19,6 +19,7 @@ public:
   CheckStep(Session& session, Visit& visit, QWidget* parent = nullptr);
 
   void show_case();
+  [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   void set_unit(LengthUnit unit);
   /// The mark that the next click on the head sets; nothing when clicks are not asked for.
   [[nodiscard]] const std::optional<TodaysMark>& wanted() const { return wanted_; }

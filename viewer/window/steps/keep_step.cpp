@@ -5,6 +5,9 @@
 
 namespace scalpmark::window {
 
+using viewer::Thing;
+using viewer::View;
+
 namespace {
 
 constexpr int longest_label = 200;  // letters; more does not fit on a sheet
@@ -64,6 +67,14 @@ void KeepStep::show_case() {
   set_summary(session_.file().isEmpty() ? tr("not saved yet")
               : session_.is_saved()     ? tr("saved")
                                         : tr("changed"));
+}
+
+StageContent KeepStep::stage_content(const HeldCoil& coil) const {
+  StageContent content = content_with({Thing::landmarks, Thing::grid, Thing::start, Thing::hotspot,
+                                       Thing::treatment, Thing::coil, Thing::angle, Thing::edge_marks},
+                                      coil);
+  content.look.view = session_.kept().entered.side == geometry::Side::left ? View::left : View::right;
+  return content;
 }
 
 }  // namespace scalpmark::window

@@ -14,6 +14,7 @@ class KeepStep : public Step {
 public:
   explicit KeepStep(Session& session, QWidget* parent = nullptr);
   void show_case();
+  [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   [[nodiscard]] QLineEdit* label() const { return label_; }
   [[nodiscard]] QPushButton* save() const { return save_; }
 

@@ -3,11 +3,14 @@
 #include <QCompleter>
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <cmath>
 
-#include "viewer/window/stage_view/bare_skin.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
+
+using viewer::Thing;
+using viewer::View;
 
 namespace {
 
@@ -34,6 +37,33 @@ QString where_it_is(Fiducial which) {
 
 LandmarksStep::LandmarksStep(Session& session, QWidget* parent)
     : Step(2, tr("Landmarks"), parent), session_(session) {
+  build_known();
+  build_placing();
+  connect(systems_, &Choice::picked, this, [this](int index) {
+    system_ = index == 0   ? geometry::LandmarkSystem::ten_twenty
+              : index == 1 ? geometry::LandmarkSystem::ten_ten
+                           : geometry::LandmarkSystem::ten_five;
+    landmarks_.reset();
+    emit system_chosen();
+  });
+  connect(find_, &QLineEdit::returnPressed, this, [this] { look_for(find_->text()); });
+  connect(find_, &QLineEdit::textEdited, this, [this](const QString& typed) {
+    if (!typed.trimmed().isEmpty()) return;
+    set_problem({});
+    found_.reset();
+    found_text_->hide();
+    emit landmark_found();
+  });
+  connect(other_way_up_, &QPushButton::clicked, this, &LandmarksStep::turn_wanted);
+  connect(use_points_, &QPushButton::clicked, this, [this] { set_problem(session_.use_placed()); });
+  connect(give_up_, &QPushButton::clicked, this, [this] { session_.drop_unplaced(); });
+  connect(move_points_, &QPushButton::clicked, this, [this] {
+    session_.place_anew();
+    want(Fiducial::nasion);
+  });
+}
+
+void LandmarksStep::build_known() {
   known_ = new QWidget;
   auto* known = new QVBoxLayout(known_);
   known->setContentsMargins(0, 0, 0, 0);
@@ -66,7 +96,10 @@ LandmarksStep::LandmarksStep(Session& session, QWidget* parent)
   move_points_ = new QPushButton(tr("Place nasion, inion and tragi anew\u2026"));
   known->addWidget(move_points_, 0, Qt::AlignLeft);
   fields()->addWidget(known_);
+  connect(completer, qOverload<const QString&>(&QCompleter::activated), this, &LandmarksStep::look_for);
+}
 
+void LandmarksStep::build_placing() {
   placing_ = new QWidget;
   auto* placing = new QVBoxLayout(placing_);
   placing->setContentsMargins(0, 0, 0, 0);
@@ -98,29 +131,6 @@ LandmarksStep::LandmarksStep(Session& session, QWidget* parent)
   placing->addLayout(buttons);
   fields()->addWidget(placing_);
   placing_->hide();
-
-  connect(systems_, &Choice::picked, this, [this](int index) {
-    system_ = index == 0   ? geometry::LandmarkSystem::ten_twenty
-              : index == 1 ? geometry::LandmarkSystem::ten_ten
-                           : geometry::LandmarkSystem::ten_five;
-    emit system_chosen();
-  });
-  connect(find_, &QLineEdit::returnPressed, this, [this] { look_for(find_->text()); });
-  connect(completer, qOverload<const QString&>(&QCompleter::activated), this, &LandmarksStep::look_for);
-  connect(find_, &QLineEdit::textEdited, this, [this](const QString& typed) {
-    if (!typed.trimmed().isEmpty()) return;
-    set_problem({});
-    found_.reset();
-    found_text_->hide();
-    emit landmark_found();
-  });
-  connect(other_way_up_, &QPushButton::clicked, this, &LandmarksStep::turn_wanted);
-  connect(use_points_, &QPushButton::clicked, this, [this] { set_problem(session_.use_placed()); });
-  connect(give_up_, &QPushButton::clicked, this, [this] { session_.drop_unplaced(); });
-  connect(move_points_, &QPushButton::clicked, this, [this] {
-    session_.place_anew();
-    want(Fiducial::nasion);
-  });
 }
 
 void LandmarksStep::look_for(const QString& typed) {
@@ -142,6 +152,16 @@ void LandmarksStep::look_for(const QString& typed) {
           : tr("%1 is the older label of %2, ringed on the stage.").arg(typed.trimmed(), name));
   found_text_->show();
   if (!again) emit landmark_found();
+}
+
+viewer::Gaze LandmarksStep::gaze_at_found() const {
+  const auto& axes = session_.head().head.axes();
+  const Eigen::Vector3d out = session_.head().head.skin().smooth_normal(found_->on_skin);
+  viewer::Gaze gaze;
+  gaze.toward_eye = out;
+  const Eigen::Vector3d up = std::abs(out.dot(axes.up)) > 0.97 ? axes.front : axes.up;
+  gaze.up = (up - up.dot(out) * out).normalized();
+  return gaze;
 }
 
 void LandmarksStep::want(Fiducial which) {
@@ -170,6 +190,7 @@ void LandmarksStep::show_points() {
 }
 
 void LandmarksStep::show_case() {
+  landmarks_.reset();
   const bool placing = session_.unplaced().has_value();
   if (!placing && !placing_->isHidden()) set_problem({});  // of points that are no longer being placed
   placing_->setVisible(placing);
@@ -193,6 +214,25 @@ void LandmarksStep::show_case() {
   }
   // A found landmark lies elsewhere on another head.
   if (found_ && session_.is_ready()) found_ = geometry::landmark(session_.head().head, found_->name);
+}
+
+StageContent LandmarksStep::stage_content(const HeldCoil& coil) const {
+  StageContent content = content_with({Thing::landmarks, Thing::tapes}, coil);
+  content.look.view = session_.kept().entered.side == geometry::Side::left ? View::front_left : View::right;
+  if (system_ != geometry::LandmarkSystem::ten_ten) {
+    content.plan = session_.plan();
+    if (!landmarks_) landmarks_ = geometry::landmarks(session_.head().head, system_);
+    content.plan->landmarks = *landmarks_;
+  }
+  if (found_) {
+    StageNote note;
+    note.shape = viewer::Shape::ring;
+    note.colour = viewer::palette::edge_mark;
+    note.at = found_->at;
+    note.text = QString::fromStdString(found_->name);
+    content.notes.push_back(note);
+  }
+  return content;
 }
 
 }  // namespace scalpmark::window

@@ -19,9 +19,13 @@ public:
   explicit LandmarksStep(Session& session, QWidget* parent = nullptr);
 
   void show_case();
+  [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   [[nodiscard]] geometry::LandmarkSystem system() const { return system_; }
   /// The label that was found last, or nothing.
   [[nodiscard]] const std::optional<geometry::Landmark>& found() const { return found_; }
+
+  /// Turned until it faces the eye, up staying up.
+  [[nodiscard]] viewer::Gaze gaze_at_found() const;
 
   /// The point that the next click on the bare skin places.
   [[nodiscard]] Fiducial wanted() const { return wanted_; }
@@ -42,12 +46,16 @@ signals:
   void turn_wanted();
 
 private:
+  void build_known();
+  void build_placing();
   void look_for(const QString& label);
   void show_points();
 
   Session& session_;
   geometry::LandmarkSystem system_ = geometry::LandmarkSystem::ten_ten;
   std::optional<geometry::Landmark> found_;
+  /// Those of the system, while it is not the plan's own and head and system stay as they are.
+  mutable std::optional<std::vector<geometry::Landmark>> landmarks_;
   Fiducial wanted_ = Fiducial::nasion;
   Choice* systems_;
   QWidget *known_, *placing_;

@@ -7,6 +7,9 @@
 
 namespace scalpmark::window {
 
+using viewer::Thing;
+using viewer::View;
+
 namespace {
 
 // A tape reads to half a centimetre; a head of its own that differs by more is not the one that was measured.
@@ -110,6 +113,12 @@ void MeasureStep::show_case() {
   for (const geometry::Message& note : session_.head().notes) notes << viewer::translated(note);
   if (session_.has_cortex()) notes << session_.cortex_notes();
   set_note(notes.join(QLatin1Char('\n')));
+}
+
+StageContent MeasureStep::stage_content(const HeldCoil& coil) const {
+  StageContent content = content_with({Thing::tapes}, coil);
+  content.look.view = session_.kept().entered.side == geometry::Side::left ? View::front_left : View::right;
+  return content;
 }
 
 }  // namespace scalpmark::window

@@ -16,6 +16,7 @@ public:
   explicit MeasureStep(Session& session, QWidget* parent = nullptr);
 
   void show_case();
+  [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   void set_unit(LengthUnit unit);
 
   [[nodiscard]] LengthField* nasion_inion() const { return nasion_inion_; }

@@ -11,6 +11,8 @@
 
 namespace scalpmark::window {
 
+using viewer::Thing;
+
 namespace ranges = geometry::ranges;
 
 SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search"), parent), session_(session) {
@@ -28,6 +30,34 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
                          {tr("pulse points"), tr("The nine pulse points are evenly spaced")}});
   fields()->addWidget(grid_on_);
 
+  add_coils();
+  angle_ = new AngleField(tr("Angle to the midline"), ranges::angle_deg);
+  angle_->on_commit([this](std::optional<double> degrees) {
+    set_problem({});
+    return session_.change(tr("Coil angle"),
+                           [&](models::CaseFile& kept) { kept.entered.coil.angle_deg = *degrees; });
+  });
+  fields()->addWidget(angle_);
+  centre_to_edge_ = add_length(tr("Centre to front edge"), ranges::centre_to_edge_mm,
+                               [](geometry::Case& c) -> double& { return c.coil.centre_to_edge_mm; });
+  lift_ = add_length(tr("Cap and hair"), ranges::lift_mm,
+                     [](geometry::Case& c) -> double& { return c.coil.lift_mm; });
+  mark_rule_ =
+      new Choice(tr("The edge is marked by"),
+                 {{tr("tape"), tr("A tape of the centre-to-edge length along the skin from the pulse point")},
+                  {tr("drop"), tr("Looking straight down past the coil's edge")},
+                  {tr("nearest"), tr("The skin nearest to the coil's edge")}});
+  fields()->addWidget(mark_rule_);
+
+  auto* on = new QLabel(tr("Lay the coil on a node"));
+  fields()->addWidget(on);
+  nodes_ = new NodePad(tr("Lay the coil on"));
+  fields()->addWidget(nodes_);
+
+  connect_fields();
+}
+
+void SearchStep::add_coils() {
   auto* coil = new QLabel(tr("Coil"));
   coil->setObjectName("strong");
   fields()->addWidget(coil);
@@ -52,29 +82,9 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
   coil_note_->setObjectName("note");
   coil_note_->setWordWrap(true);
   fields()->addWidget(coil_note_);
-  angle_ = new AngleField(tr("Angle to the midline"), ranges::angle_deg);
-  angle_->on_commit([this](std::optional<double> degrees) {
-    set_problem({});
-    return session_.change(tr("Coil angle"),
-                           [&](models::CaseFile& kept) { kept.entered.coil.angle_deg = *degrees; });
-  });
-  fields()->addWidget(angle_);
-  centre_to_edge_ = add_length(tr("Centre to front edge"), ranges::centre_to_edge_mm,
-                               [](geometry::Case& c) -> double& { return c.coil.centre_to_edge_mm; });
-  lift_ = add_length(tr("Cap and hair"), ranges::lift_mm,
-                     [](geometry::Case& c) -> double& { return c.coil.lift_mm; });
-  mark_rule_ =
-      new Choice(tr("The edge is marked by"),
-                 {{tr("tape"), tr("A tape of the centre-to-edge length along the skin from the pulse point")},
-                  {tr("drop"), tr("Looking straight down past the coil's edge")},
-                  {tr("nearest"), tr("The skin nearest to the coil's edge")}});
-  fields()->addWidget(mark_rule_);
+}
 
-  auto* on = new QLabel(tr("Lay the coil on a node"));
-  fields()->addWidget(on);
-  nodes_ = new NodePad(tr("Lay the coil on"));
-  fields()->addWidget(nodes_);
-
+void SearchStep::connect_fields() {
   connect(coil_, qOverload<int>(&QComboBox::activated), this, [this](int index) {
     const geometry::Coil chosen = models::coil(coil_->itemData(index).toString().toStdString());
     if (chosen.model == session_.kept().entered.coil.model.model) return;
@@ -166,6 +176,18 @@ void SearchStep::show_case() {
   set_summary(tr("%1, %2 + %3")
                   .arg(left ? tr("left") : tr("right"), length_text(c.search.lateral_mm, unit_),
                        length_with_unit(c.search.anterior_mm, unit_)));
+}
+
+void SearchStep::show_coil(const HeldCoil& coil) {
+  using geometry::HotspotNode;
+  nodes_->choose(coil.on == viewer::CoilOn::node    ? std::optional(HotspotNode{coil.row, coil.column})
+                 : coil.on == viewer::CoilOn::start ? std::optional(HotspotNode{0, 0})
+                                                    : std::nullopt);
+}
+
+StageContent SearchStep::stage_content(const HeldCoil& coil) const {
+  return content_with({Thing::grid, Thing::start, Thing::coil, Thing::angle, Thing::edge_marks, Thing::tapes},
+                      coil);
 }
 
 }  // namespace scalpmark::window

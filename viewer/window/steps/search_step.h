@@ -18,9 +18,10 @@ public:
   explicit SearchStep(Session& session, QWidget* parent = nullptr);
 
   void show_case();
+  [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   void set_unit(LengthUnit unit);
   /// The node the coil is on, if any.
-  void show_node(std::optional<geometry::HotspotNode> node) { nodes_->choose(node); }
+  void show_coil(const HeldCoil& coil);
 
   [[nodiscard]] Choice* side() const { return side_; }
   [[nodiscard]] LengthField* lateral() const { return lateral_; }
@@ -41,6 +42,8 @@ protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+  void add_coils();
+  void connect_fields();
   LengthField* add_length(const QString& name, const geometry::Range& allowed,
                           std::function<double&(geometry::Case&)> setting);
   void change(const QString& what, const std::function<void(models::CaseFile&)>& edit);

@@ -2,6 +2,7 @@
 
 #include <QStyle>
 #include <QVariant>
+#include <utility>
 
 namespace scalpmark::window {
 
@@ -95,6 +96,14 @@ void Step::label_heading() {
 void Step::focusInEvent(QFocusEvent* event) {
   QFrame::focusInEvent(event);
   emit entered();
+}
+
+StageContent Step::content_with(std::set<viewer::Thing> things, const HeldCoil& coil) {
+  things.insert({viewer::Thing::skin, viewer::Thing::labels});
+  StageContent content;
+  content.shown = shown_with(std::move(things), coil);
+  content.for_work = true;
+  return content;
 }
 
 }  // namespace scalpmark::window

@@ -5,6 +5,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "viewer/window/stage_view/stage_content.h"
+
 namespace scalpmark::window {
 
 /// One step of the worksheet: a numbered heading that opens and closes it, one line that says what to do with
@@ -25,6 +27,8 @@ public:
   void set_note(const QString& sentence);
   /// The step the stage shows is set off from the others.
   void set_current(bool current);
+  /// What the stage shows of this step, with the coil as it is held. Asked for once there is a plan.
+  [[nodiscard]] virtual StageContent stage_content(const HeldCoil& coil) const = 0;
   [[nodiscard]] QPushButton* heading() const { return heading_; }
   [[nodiscard]] QString title() const { return title_; }
 
@@ -36,6 +40,8 @@ protected:
   /// Where the fields go.
   [[nodiscard]] QVBoxLayout* fields() const { return fields_; }
   void focusInEvent(QFocusEvent* event) override;
+  /// Skin and labels, and these.
+  [[nodiscard]] static StageContent content_with(std::set<viewer::Thing> things, const HeldCoil& coil);
 
 private:
   void label_heading();

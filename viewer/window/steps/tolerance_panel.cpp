@@ -60,10 +60,31 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
   on_head_->setAccessibleDescription(on_head_->toolTip());
   column->addWidget(on_head_);
 
+  add_errors(*column);
+  body_->hide();
+  all->addWidget(body_);
+
+  connect(fold_, &QPushButton::toggled, this, [this](bool on) {
+    body_->setVisible(on);
+    emit wanted();
+  });
+  connect(on_head_, &QCheckBox::clicked, this, &TolerancePanel::wanted);
+  connect(stop_, &QPushButton::clicked, this, [this] {
+    if (shown_working_)
+      emit stopped();
+    else
+      emit again();
+  });
+  connect(usual_, &QPushButton::clicked, this, [this] {
+    (void)session_.change(tr("The usual errors"), [](models::CaseFile& kept) { kept.entered.errors = {}; });
+  });
+}
+
+void TolerancePanel::add_errors(QVBoxLayout& into) {
   auto* heading = new QLabel(tr("How far off hands are, one standard deviation"));
   heading->setObjectName("strong");
   heading->setWordWrap(true);
-  column->addWidget(heading);
+  into.addWidget(heading);
   struct Row {
     QString name;
     geometry::Range allowed;
@@ -83,29 +104,12 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
       return session_.change(name, [&](models::CaseFile& kept) { kept.entered.errors.*errors[i] = *value; });
     });
     errors_[i] = field;
-    column->addWidget(field);
+    into.addWidget(field);
   }
   usual_ = new QPushButton(tr("The usual errors"));
   usual_->setToolTip(tr("Puts all seven back to what they are without an entry"));
   usual_->setAccessibleDescription(usual_->toolTip());
-  column->addWidget(usual_, 0, Qt::AlignLeft);
-  body_->hide();
-  all->addWidget(body_);
-
-  connect(fold_, &QPushButton::toggled, this, [this](bool on) {
-    body_->setVisible(on);
-    emit wanted();
-  });
-  connect(on_head_, &QCheckBox::clicked, this, &TolerancePanel::wanted);
-  connect(stop_, &QPushButton::clicked, this, [this] {
-    if (shown_working_)
-      emit stopped();
-    else
-      emit again();
-  });
-  connect(usual_, &QPushButton::clicked, this, [this] {
-    (void)session_.change(tr("The usual errors"), [](models::CaseFile& kept) { kept.entered.errors = {}; });
-  });
+  into.addWidget(usual_, 0, Qt::AlignLeft);
 }
 
 void TolerancePanel::set_unit(LengthUnit unit) {

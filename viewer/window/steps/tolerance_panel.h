@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QVBoxLayout>
 #include <array>
 
 #include "viewer/window/fields/number_field.h"
@@ -43,6 +44,7 @@ signals:
   void again();
 
 private:
+  void add_errors(QVBoxLayout& into);
   void show_result();
 
   Session& session_;

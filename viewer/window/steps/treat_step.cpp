@@ -10,6 +10,8 @@
 
 namespace scalpmark::window {
 
+using viewer::Thing;
+
 namespace {
 
 // Half way between two positions is shown, but it is no position a case can name.
@@ -44,6 +46,15 @@ TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), p
     });
   });
   fields()->addWidget(distance_);
+  add_label();
+  add_alternatives();
+  gaps_ = new GapPanel;
+  fields()->addWidget(gaps_);
+
+  connect_fields();
+}
+
+void TreatStep::add_label() {
   label_row_ = new QWidget;
   auto* row = new QHBoxLayout(label_row_);
   row->setContentsMargins(0, 0, 0, 0);
@@ -62,7 +73,15 @@ TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), p
   row->addWidget(name, 1);
   row->addWidget(label_);
   fields()->addWidget(label_row_);
+  connect(label_, &QLineEdit::editingFinished, this, &TreatStep::take_label);
+  connect(completer, qOverload<const QString&>(&QCompleter::activated), this, [this](const QString& chosen) {
+    label_->setText(chosen);
+    label_->setModified(true);
+    take_label();
+  });
+}
 
+void TreatStep::add_alternatives() {
   auto* others = new QLabel(tr("Other sites, and how far they lie from this one"));
   others->setWordWrap(true);
   fields()->addWidget(others);
@@ -81,9 +100,9 @@ TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), p
   alternatives_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   alternatives_->setToolTip(tr("Double-click, or Enter, makes it the treatment site."));
   fields()->addWidget(alternatives_);
-  gaps_ = new GapPanel;
-  fields()->addWidget(gaps_);
+}
 
+void TreatStep::connect_fields() {
   connect(hotspot_, &NodePad::chosen, this, [this](int row_, int column) {
     set_problem(session_.change(tr("Hotspot"), [&](models::CaseFile& kept) {
       kept.entered.hotspot = {row_, column};
@@ -100,12 +119,6 @@ TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), p
     });
     set_problem(problem);
     show_case();
-  });
-  connect(label_, &QLineEdit::editingFinished, this, &TreatStep::take_label);
-  connect(completer, qOverload<const QString&>(&QCompleter::activated), this, [this](const QString& chosen) {
-    label_->setText(chosen);
-    label_->setModified(true);
-    take_label();
   });
   connect(alternatives_, &QTableWidget::itemActivated, this, [this](const QTableWidgetItem* item) {
     if (!session_.is_ready()) return;
@@ -188,6 +201,12 @@ void TreatStep::show_case() {
     alternatives_->setRowHeight(row, fontMetrics().height() + 6);
   }
   alternatives_->setFixedHeight(static_cast<int>(sites.size()) * (fontMetrics().height() + 6) + 4);
+}
+
+StageContent TreatStep::stage_content(const HeldCoil& coil) const {
+  return content_with(
+      {Thing::hotspot, Thing::treatment, Thing::alternatives, Thing::coil, Thing::angle, Thing::edge_marks},
+      coil);
 }
 
 }  // namespace scalpmark::window

@@ -19,6 +19,7 @@ public:
   explicit TreatStep(Session& session, QWidget* parent = nullptr);
 
   void show_case();
+  [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   void set_unit(LengthUnit unit);
 
   [[nodiscard]] NodePad* hotspot() const { return hotspot_; }
@@ -29,6 +30,9 @@ public:
   [[nodiscard]] QTableWidget* alternatives() const { return alternatives_; }
 
 private:
+  void add_label();
+  void add_alternatives();
+  void connect_fields();
   void take_label();
 
   Session& session_;

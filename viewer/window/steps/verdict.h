@@ -1,7 +1,6 @@
 #pragma once
 
-#include <QLabel>
-#include <QWidget>
+#include <QString>
 #include <optional>
 
 #include "geometry/hands/check.h"
@@ -16,16 +15,5 @@ struct VerdictText {
 };
 /// Without a check, what is still missing.
 [[nodiscard]] VerdictText verdict_text(const std::optional<geometry::Check>& check);
-
-/// The verdict in type that can be read from two metres.
-class VerdictPanel : public QWidget {
-  Q_OBJECT
-public:
-  explicit VerdictPanel(QWidget* parent = nullptr);
-  void show_check(const std::optional<geometry::Check>& check, const QString& problem);
-
-private:
-  QLabel *headline_, *pulse_, *angle_, *reason_;
-};
 
 }  // namespace scalpmark::window

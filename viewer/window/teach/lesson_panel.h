@@ -8,7 +8,7 @@
 
 namespace scalpmark::window {
 
-/// The lesson's steps, one of them current, and the controls that spoil one thing.
+/// The lesson's steps, one of them current, and the controls that have one thing done wrong.
 class LessonPanel : public QScrollArea {
   Q_OBJECT
 public:

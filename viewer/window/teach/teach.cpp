@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "models/cases/case_file.h"
-#include "viewer/window/teach/spoiled_stage.h"
+#include "viewer/window/teach/what_if_picture.h"
 #include "viewer/window/teach/what_if_sentence.h"
 #include "viewer/words/words.h"
 
@@ -24,32 +24,24 @@ int dwell_ms(const viewer::LessonStep& step) {
 
 }  // namespace
 
-Teach::Teach(MainWindow& window)
-    : QObject(&window), window_(window), panel_(new LessonPanel), bar_(new LessonBar) {
-  LessonParts parts;
-  parts.panel = panel_;
-  parts.bar = bar_;
-  parts.stage = [this](const Session& session) { return stage_now(session); };
-  parts.look = [this] {
-    if (steps_.empty()) return;
-    lay_tapes();
-    look();
-  };
-  parts.set_unit = [this](LengthUnit unit) {
-    unit_ = unit;
-    panel_->what_if()->set_unit(unit);
-    show_text();
-  };
-  window.set_lesson(std::move(parts));
+Teach::Teach(LessonRoom& room, QWidget& window) : room_(room), panel_(new LessonPanel), bar_(new LessonBar) {
+  laying_.setInterval(laying_frame_ms);
+  connect_parts();
+  // What nobody takes of a key comes up to the window; list and panel would use these keys themselves.
+  for (QObject* each : {static_cast<QObject*>(&window), static_cast<QObject*>(panel_),
+                        static_cast<QObject*>(panel_->steps())})
+    each->installEventFilter(this);
+}
 
+void Teach::connect_parts() {
   connect(&player_, &LessonPlayer::step_changed, this, &Teach::show_step);
   connect(&player_, &LessonPlayer::playing_changed, this, [this] {
-    if (player_.is_playing() && spoiled_) show_step();
+    if (player_.is_playing() && outcome_) show_step();
     show_text();
   });
   // The window has shown the new case by then; its marks may lie elsewhere, or on the other side.
-  connect(&window.session(), &Session::changed, this, [this] {
-    if (is_on()) look();
+  connect(&room_.session(), &Session::changed, this, [this] {
+    if (room_.lesson_is_on()) room_.look();
   });
   connect(panel_, &LessonPanel::step_wanted, this, [this](int step) {
     if (step != player_.current() || panel_->what_if()->kind() != WhatIfControls::nothing)
@@ -67,19 +59,20 @@ Teach::Teach(MainWindow& window)
     player_.pause();
     laying_.stop();
   });
-  laying_.setInterval(laying_frame_ms);
   connect(&laying_, &QTimer::timeout, this, [this] {
     if (since_.elapsed() >= laying_ms) laying_.stop();
-    window_.refresh_stage();
+    room_.refresh_stage();
   });
-  // What nobody takes of a key comes up to the window; list and panel would use these keys themselves.
-  for (QObject* each : {static_cast<QObject*>(&window), static_cast<QObject*>(panel_),
-                        static_cast<QObject*>(panel_->steps())})
-    each->installEventFilter(this);
+}
+
+void Teach::set_unit(LengthUnit unit) {
+  unit_ = unit;
+  panel_->what_if()->set_unit(unit);
+  show_text();
 }
 
 bool Teach::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::KeyPress && is_on()) {
+  if (event->type() == QEvent::KeyPress && room_.lesson_is_on()) {
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->modifiers() == Qt::NoModifier) switch (key->key()) {
         case Qt::Key_Space:
@@ -100,7 +93,8 @@ bool Teach::eventFilter(QObject* watched, QEvent* event) {
 
 // --- following the case
 
-void Teach::follow(const Session& session) {
+void Teach::follow() {
+  const Session& session = room_.session();
   // Case and head together tell one plan from another.
   std::string now = models::case_json(session.kept());
   const void* head = session.head().head.skin().vertices().data();
@@ -109,7 +103,7 @@ void Teach::follow(const Session& session) {
   followed_head_ = head;
   steps_ = viewer::lesson(session.kept().entered, session.plan());
   panel_->what_if()->show_case(session.kept().entered);
-  work_out_mistake(session);
+  work_out_mistake();
 
   QStringList titles, captions;
   std::vector<int> dwell;
@@ -125,12 +119,13 @@ void Teach::follow(const Session& session) {
   show_text();
 }
 
-void Teach::work_out_mistake(const Session& session) {
-  spoiled_.reset();
+void Teach::work_out_mistake() {
+  const Session& session = room_.session();
+  outcome_.reset();
   WhatIfControls* controls = panel_->what_if();
   controls->set_problem({});
   if (const auto mistake = controls->mistake()) try {
-      spoiled_ = viewer::spoil(session.head().head, session.kept().entered, session.plan(), *mistake);
+      outcome_ = viewer::outcome_of(session.head().head, session.kept().entered, session.plan(), *mistake);
     } catch (const std::exception& error) {
       controls->set_problem(viewer::translated(error));
     }
@@ -138,69 +133,59 @@ void Teach::work_out_mistake(const Session& session) {
 
 // --- showing
 
-LessonStage Teach::stage_now(const Session& session) {
-  follow(session);
-  LessonStage stage;
-  if (spoiled_) {
-    stage = spoiled_stage(*spoiled_, session.kept().entered, session.plan());
-  } else {
-    const viewer::LessonStep& step = steps_[static_cast<std::size_t>(player_.current())];
-    stage.shown = step.shown;
-    stage.plan = viewer::for_step(session.plan(), step);
-    for (const viewer::PencilMark& mark : step.pencil) {
-      StageNote note;
-      note.shape = viewer::Shape::bar;
-      note.colour = viewer::palette::construction;
-      note.at = mark.at;
-      note.along = mark.along;
-      note.text = QString::fromStdString(mark.text);
-      stage.notes.push_back(note);
-    }
-    if (laying_.isActive())
-      stage.plan = viewer::laid_so_far(std::move(stage.plan), fresh_,
-                                       static_cast<double>(since_.elapsed()) / laying_ms);
+StageContent Teach::stage_content() {
+  follow();
+  StageContent content =
+      outcome_ ? what_if_content(*outcome_, room_.session().kept().entered, room_.session().plan())
+               : step_content();
+  content.look.glide_ms = glide_ms;
+  content.coil_follows_hand = false;
+  return content;
+}
+
+StageContent Teach::step_content() const {
+  const viewer::LessonStep& step = this->step();
+  const geometry::Plan& plan = room_.session().plan();
+  StageContent content;
+  content.shown = step.shown;
+  content.plan = viewer::for_step(plan, step);
+  for (const viewer::PencilMark& mark : step.pencil) {
+    StageNote note;
+    note.shape = viewer::Shape::bar;
+    note.colour = viewer::palette::construction;
+    note.at = mark.at;
+    note.along = mark.along;
+    note.text = QString::fromStdString(mark.text);
+    content.notes.push_back(note);
   }
-  return stage;
+  if (laying_.isActive())
+    content.plan = viewer::laid_so_far(std::move(*content.plan), fresh_,
+                                       static_cast<double>(since_.elapsed()) / laying_ms);
+  content.look.view = step.view;
+  if (step.close)
+    content.look.close_up = {viewer::gaze(step.view, plan.axes, viewer::placement_shown(plan, step.shown)),
+                             step.close->at, step.close->across_mm};
+  return content;
 }
 
 void Teach::show_text() {
   if (steps_.empty()) return;
-  const viewer::LessonStep& step = steps_[static_cast<std::size_t>(player_.current())];
   const QString progress = tr("Step %1 of %2").arg(player_.current() + 1).arg(player_.count());
-  if (spoiled_)
-    bar_->show_text(progress, what_if_title(spoiled_->mistake),
-                    what_if_sentence(*spoiled_, window_.session().kept().entered, unit_));
+  if (outcome_)
+    bar_->show_text(progress, what_if_title(outcome_->mistake),
+                    what_if_sentence(*outcome_, room_.session().kept().entered, unit_));
   else
-    bar_->show_text(progress, QString::fromStdString(step.title), QString::fromStdString(step.caption));
+    bar_->show_text(progress, QString::fromStdString(step().title), QString::fromStdString(step().caption));
   bar_->show_player(player_.is_playing(), player_.starts_anew(), player_.current() == 0, player_.at_end());
-}
-
-void Teach::look() {
-  if (!window_.session().is_ready()) return;
-  const geometry::Plan& plan = window_.session().plan();
-  const auto glide = [&](viewer::View view, const std::optional<viewer::CloseLook>& close,
-                         const geometry::Placement& coil) {
-    if (close)
-      window_.stage().look_at(viewer::gaze(view, plan.axes, coil), close->at, close->across_mm, glide_ms);
-    else
-      window_.stage().look(view, glide_ms);
-  };
-  if (spoiled_) {
-    glide(viewer::View::square_on, close_look(*spoiled_), spoiled_->meant);
-    return;
-  }
-  const viewer::LessonStep& step = steps_[static_cast<std::size_t>(player_.current())];
-  glide(step.view, step.close, viewer::placement_shown(plan, step.shown));
 }
 
 void Teach::lay_tapes() {
   laying_.stop();
   fresh_.clear();
-  if (spoiled_ || !window_.stage().is_animated()) return;
-  const auto at = static_cast<std::size_t>(player_.current());
-  fresh_ = steps_[at].lines;
-  if (at > 0)
-    for (const std::string& there : steps_[at - 1].lines) fresh_.erase(there);
+  if (steps_.empty() || outcome_ || !room_.is_animated()) return;
+  fresh_ = step().lines;
+  if (const int at = player_.current(); at > 0)
+    for (const std::string& there : steps_[static_cast<std::size_t>(at) - 1].lines) fresh_.erase(there);
   if (fresh_.empty()) return;
   since_.start();
   laying_.start();
@@ -208,29 +193,26 @@ void Teach::lay_tapes() {
 
 void Teach::show_step() {
   panel_->what_if()->clear();
-  spoiled_.reset();
+  outcome_.reset();
   panel_->set_current(player_.current());
   show_text();
-  if (!is_on()) return;
+  if (!room_.lesson_is_on()) return;
   lay_tapes();
-  window_.stage().draw_once([this] {
-    window_.refresh_stage();
-    look();
-  });
+  room_.refresh_and_look();
 }
 
 void Teach::show_mistake() {
   player_.pause();
   laying_.stop();
-  if (!window_.session().is_ready()) return;
-  const bool was = spoiled_.has_value();
-  work_out_mistake(window_.session());
+  if (!room_.session().is_ready()) return;
+  const bool was = outcome_.has_value();
+  work_out_mistake();
   show_text();
-  if (!is_on()) return;
-  window_.stage().draw_once([this, was] {
-    window_.refresh_stage();
-    if (was || spoiled_) look();
-  });
+  if (!room_.lesson_is_on()) return;
+  if (was || outcome_)
+    room_.refresh_and_look();
+  else
+    room_.refresh_stage();
 }
 
 }  // namespace scalpmark::window

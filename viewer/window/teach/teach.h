@@ -3,6 +3,7 @@
 #include <QElapsedTimer>
 #include <QObject>
 #include <QTimer>
+#include <QWidget>
 #include <optional>
 #include <set>
 #include <string>
@@ -10,11 +11,12 @@
 
 #include "viewer/teach/lesson.h"
 #include "viewer/teach/mistake.h"
-#include "viewer/window/frame/main_window.h"
+#include "viewer/window/fields/length_text.h"
+#include "viewer/window/stage_view/stage_content.h"
 #include "viewer/window/teach/lesson_bar.h"
 #include "viewer/window/teach/lesson_panel.h"
-#include "viewer/window/teach/lesson_parts.h"
 #include "viewer/window/teach/lesson_player.h"
+#include "viewer/window/teach/lesson_room.h"
 
 namespace scalpmark::window {
 
@@ -25,43 +27,51 @@ namespace scalpmark::window {
 class Teach : public QObject {
   Q_OBJECT
 public:
-  /// Belongs to the window.
-  explicit Teach(MainWindow& window);
+  /// Reads the keys of `window`.
+  Teach(LessonRoom& room, QWidget& window);
 
   [[nodiscard]] LessonPlayer& player() { return player_; }
+  /// Stands left of the stage in Teach mode.
   [[nodiscard]] LessonPanel& panel() { return *panel_; }
+  /// Stands under it.
   [[nodiscard]] LessonBar& bar() { return *bar_; }
   [[nodiscard]] const std::vector<viewer::LessonStep>& steps() const { return steps_; }
-  /// What the mistake chosen does; empty while nothing is spoiled.
-  [[nodiscard]] const std::optional<viewer::Spoiled>& spoiled() const { return spoiled_; }
+  /// What comes of the mistake chosen; empty while nothing is done wrong.
+  [[nodiscard]] const std::optional<viewer::MistakeOutcome>& outcome() const { return outcome_; }
+
+  void set_unit(LengthUnit unit);
+  /// What the lesson puts on the stage now; asked for once there is a plan.
+  [[nodiscard]] StageContent stage_content();
+  /// Begins to lay the tapes that are new at this step before the eyes of the class.
+  void lay_tapes();
 
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-  [[nodiscard]] bool is_on() const { return window_.mode() == Mode::teach; }
-  [[nodiscard]] LessonStage stage_now(const Session& session);
+  void connect_parts();
   /// Lesson and mistake for the case in force, if it is another than last time.
-  void follow(const Session& session);
-  void work_out_mistake(const Session& session);
+  void follow();
+  void work_out_mistake();
+  [[nodiscard]] const viewer::LessonStep& step() const {
+    return steps_[static_cast<std::size_t>(player_.current())];
+  }
+  [[nodiscard]] StageContent step_content() const;
   void show_step();
-  void lay_tapes();
   void show_mistake();
   void show_text();
-  void look();
 
-  MainWindow& window_;
+  LessonRoom& room_;
   LessonPlayer player_;
   LessonPanel* panel_;
   LessonBar* bar_;
   std::vector<viewer::LessonStep> steps_;
-  std::optional<viewer::Spoiled> spoiled_;
+  std::optional<viewer::MistakeOutcome> outcome_;
   LengthUnit unit_ = LengthUnit::centimetre;
-  /// A step's new tapes are laid before the eyes of the class.
   QTimer laying_;
   QElapsedTimer since_;
   std::set<std::string> fresh_;
-  std::string followed_;  ///< the case of steps_ and spoiled_
+  std::string followed_;  ///< the case of steps_ and outcome_
   const void* followed_head_ = nullptr;
 };
 

@@ -29,25 +29,25 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->setSpacing(4);
-  const auto add = [&](Kind kind, const QString& text, const QString& tooltip,
-                       const std::vector<QWidget*>& fields) {
-    auto* button = new QRadioButton(text);
-    button->setObjectName("whatIf");
-    button->setToolTip(tooltip);
-    button->setAccessibleName(tr("What if: %1").arg(text));
-    button->setAccessibleDescription(tooltip);
-    kinds_->addButton(button, kind);
-    all->addWidget(button);
-    if (fields.empty()) return;
-    auto* detail = new QWidget;
-    auto* column = new QVBoxLayout(detail);
-    column->setContentsMargins(24, 2, 0, 6);
-    column->setSpacing(4);
-    for (QWidget* field : fields) column->addWidget(field);
-    details_[kind] = detail;
-    all->addWidget(detail);
-  };
+  make_fields();
+  add_kind(nothing, tr("Nothing spoiled"), tr("Back to the lesson"), {});
+  add_kind(vertex, tr("The vertex is off"), tr("The vertex is marked in the wrong place"),
+           {vertex_way_, vertex_off_});
+  add_kind(tape, tr("A tape is misread"), tr("One length is read too long or too short"),
+           {which_tape_, tape_way_, tape_off_});
+  add_kind(turned, tr("The coil is turned"), tr("The edge lies on its mark, the angle is wrong"),
+           {turned_way_, turned_by_});
+  add_kind(rule, tr("Another marking rule"), tr("Marked by one rule, laid by another"), {laid_by_});
+  problem_ = new QLabel;
+  problem_->setObjectName("problem");
+  problem_->setWordWrap(true);
+  problem_->hide();
+  all->addWidget(problem_);
+  choose_usual();
+  connect_fields();
+}
 
+void WhatIfControls::make_fields() {
   vertex_off_ = new LengthField(tr("Off by"), vertex_off_mm);
   vertex_way_ =
       new Choice(tr("The vertex is marked too far"), {{tr("forward"), tr("Toward the nose")},
@@ -73,21 +73,28 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
                  {{tr("tape"), tr("The mark lies the coil's length away, by tape along the skin")},
                   {tr("drop"), tr("The mark lies where one sees it looking straight down past the edge")},
                   {tr("nearest"), tr("The mark lies on the skin nearest to the edge")}});
+}
 
-  add(nothing, tr("Nothing spoiled"), tr("Back to the lesson"), {});
-  add(vertex, tr("The vertex is off"), tr("The vertex is marked in the wrong place"),
-      {vertex_way_, vertex_off_});
-  add(tape, tr("A tape is misread"), tr("One length is read too long or too short"),
-      {which_tape_, tape_way_, tape_off_});
-  add(turned, tr("The coil is turned"), tr("The edge lies on its mark, the angle is wrong"),
-      {turned_way_, turned_by_});
-  add(rule, tr("Another marking rule"), tr("Marked by one rule, laid by another"), {laid_by_});
-  problem_ = new QLabel;
-  problem_->setObjectName("problem");
-  problem_->setWordWrap(true);
-  problem_->hide();
-  all->addWidget(problem_);
+void WhatIfControls::add_kind(Kind kind, const QString& text, const QString& tooltip,
+                              const std::vector<QWidget*>& fields) {
+  auto* button = new QRadioButton(text);
+  button->setObjectName("whatIf");
+  button->setToolTip(tooltip);
+  button->setAccessibleName(tr("What if: %1").arg(text));
+  button->setAccessibleDescription(tooltip);
+  kinds_->addButton(button, kind);
+  layout()->addWidget(button);
+  if (fields.empty()) return;
+  auto* detail = new QWidget;
+  auto* column = new QVBoxLayout(detail);
+  column->setContentsMargins(24, 2, 0, 6);
+  column->setSpacing(4);
+  for (QWidget* field : fields) column->addWidget(field);
+  details_[kind] = detail;
+  layout()->addWidget(detail);
+}
 
+void WhatIfControls::choose_usual() {
   vertex_off_->set_value(usual_vertex_mm);
   tape_off_->set_value(usual_tape_mm);
   turned_by_->set_value(usual_turn_deg);
@@ -98,7 +105,9 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
   laid_by_->choose(index_of(MarkRule::drop));
   kinds_->button(nothing)->setChecked(true);
   show_kind();
+}
 
+void WhatIfControls::connect_fields() {
   const auto say = [this] { emit changed(); };
   connect(kinds_, &QButtonGroup::idClicked, this, [this] {
     show_kind();

@@ -6,6 +6,7 @@
 #include <QWidget>
 #include <array>
 #include <optional>
+#include <vector>
 
 #include "geometry/plan/case.h"
 #include "viewer/teach/mistake.h"
@@ -23,12 +24,12 @@ public:
 
   explicit WhatIfControls(QWidget* parent = nullptr);
 
-  /// The mistake chosen; empty while nothing is spoiled.
+  /// The mistake chosen; empty while nothing is done wrong.
   [[nodiscard]] std::optional<viewer::Mistake> mistake() const;
   [[nodiscard]] Kind kind() const { return static_cast<Kind>(kinds_->checkedId()); }
   /// What lengths are typed in.
   void set_unit(LengthUnit unit);
-  /// Back to nothing spoiled, without a word.
+  /// Back to nothing done wrong, without a word.
   void clear();
   /// What this case leaves to be done wrong: no tape to a treatment site that is a landmark, no rule that is
   /// the case's own.
@@ -51,6 +52,11 @@ signals:
   void changed();
 
 private:
+  void make_fields();
+  /// A mistake to choose, and what it is told by.
+  void add_kind(Kind kind, const QString& text, const QString& tooltip, const std::vector<QWidget*>& fields);
+  void choose_usual();
+  void connect_fields();
   void show_kind();
 
   QButtonGroup* kinds_;

@@ -77,23 +77,24 @@ QString what_if_title(const viewer::Mistake& mistake) {
   }
 }
 
-QString what_if_sentence(const viewer::Spoiled& spoiled, const geometry::Case& entered, LengthUnit unit) {
+QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::Case& entered,
+                         LengthUnit unit) {
   QString cause;
-  if (const auto* rule = std::get_if<viewer::OtherRule>(&spoiled.mistake))
+  if (const auto* rule = std::get_if<viewer::OtherRule>(&outcome.mistake))
     cause = WhatIf::tr("With the mark made by the %1 rule and the coil laid on it by the %2 rule")
                 .arg(rule_in_words(entered.treatment.drawn_by), rule_in_words(rule->laid_by));
-  else if (const auto* vertex = std::get_if<viewer::VertexOff>(&spoiled.mistake))
+  else if (const auto* vertex = std::get_if<viewer::VertexOff>(&outcome.mistake))
     cause = cause_of(*vertex, unit);
-  else if (const auto* tape = std::get_if<viewer::TapeMisread>(&spoiled.mistake))
+  else if (const auto* tape = std::get_if<viewer::TapeMisread>(&outcome.mistake))
     cause = cause_of(*tape, unit);
   else
-    cause = cause_of(std::get<viewer::CoilTurned>(spoiled.mistake));
+    cause = cause_of(std::get<viewer::CoilTurned>(outcome.mistake));
   const QString where =
-      spoiled.meant_on == viewer::CoilOn::start
-          ? WhatIf::tr("the search starts %1 off").arg(length(spoiled.result.off_mm, unit))
-          : WhatIf::tr("the pulse goes %1 off the treatment site").arg(length(spoiled.result.off_mm, unit));
-  const long really = std::lround(spoiled.result.really.angle_deg),
-             meant = std::lround(spoiled.meant.angle_deg);
+      outcome.meant_on == viewer::CoilOn::start
+          ? WhatIf::tr("the search starts %1 off").arg(length(outcome.result.off_mm, unit))
+          : WhatIf::tr("the pulse goes %1 off the treatment site").arg(length(outcome.result.off_mm, unit));
+  const long really = std::lround(outcome.result.really.angle_deg),
+             meant = std::lround(outcome.meant.angle_deg);
   const QString angle =
       really == meant
           ? WhatIf::tr("the coil lies at %1\u00b0 to the midline, as meant").arg(really)

@@ -1782,41 +1782,6 @@
     </message>
 </context>
 <context>
-    <name>SpoiledStage</name>
-    <message>
-        <source>wanted edge mark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>wanted search start</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>wanted pulse point</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>vertex as marked</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>edge mark, in its place</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>real edge mark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pulse point, as wanted</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>real pulse point</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>StatusLine</name>
     <message>
         <source>tape rule</source>
@@ -1840,6 +1805,45 @@
     </message>
     <message>
         <source>pulse %1 mm from site  |  coil %2° to midline  |  %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VerdictWords</name>
+    <message>
+        <source>No check yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click today&apos;s site mark and edge mark, or enter tape distances to them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ On the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ Move the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ Turn the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ Move and turn the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse %1 mm from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil %1° to the midline, as planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil %1° to the midline, %2° off</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1947,6 +1951,41 @@
     </message>
     <message>
         <source>%1, %2, and %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WhatIfPicture</name>
+    <message>
+        <source>wanted edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted search start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertex as marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge mark, in its place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>real edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse point, as wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>real pulse point</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2882,6 +2921,33 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::CaseFiles</name>
+    <message>
+        <source>Cases (*.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heads (*.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cases and heads (*.json *.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a case or a head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the case</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::CheckStep</name>
     <message>
         <source>Check</source>
@@ -2963,6 +3029,14 @@
         <source>none</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>today&apos;s site mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today&apos;s edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::Choice</name>
@@ -2991,6 +3065,14 @@
     </message>
     <message>
         <source>Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drawing of a head, shaped by a tape measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A picture of a head, made from a scan</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3066,6 +3148,21 @@
     </message>
     <message>
         <source>…</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::HeadExtras</name>
+    <message>
+        <source>Working out tape distances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying the brain under the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laying tapes over the whole head</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3382,71 +3479,7 @@
 <context>
     <name>scalpmark::window::MainWindow</name>
     <message>
-        <source>Worksheet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Enter a case, step by step</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Teach</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Walk a class through the procedure</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Check</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Check today&apos;s marks, in large type</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Explain</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Show a patient what happens</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Picture…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save what the stage shows as a picture</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Sheet…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save the printed placement sheet as PDF, A4 or Letter</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Where the coil is</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Undo: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Redo: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Redo</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3455,242 +3488,6 @@
     </message>
     <message>
         <source>%1[*] - Scalpmark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Cases (*.json)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Heads (*.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;All files (*)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Cases and heads (*.json *.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;All files (*)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open a case or a head</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open a head</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save the case</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From the front</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From the patient&apos;s left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From the patient&apos;s right</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From the back</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From above</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Square on the coil</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;File</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;New case</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Recent</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save a &amp;picture…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save a s&amp;heet…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>P&amp;rint the sheet…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Copy picture</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;View</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lay the coil &amp;on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the treatment site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the hotspot</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the search start</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Skin</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Skin opacity in percent</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Legend</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Numbers on the stage</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lengths in &amp;inches</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Full screen</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Keys</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Cautions and &amp;about</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No printer is set up on this computer; save the sheet as a PDF and print that elsewhere.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Placement sheet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Print the sheet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A sheet or picture is still being written; wait until it is done.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Sheet on A4 (*.pdf)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Sheet on Letter (*.pdf)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save a sheet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The sheet is saved in %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The sheet is on its way to the printer.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save a picture</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Pictures (*.png)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The picture is saved in %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>today&apos;s site mark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>today&apos;s edge mark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A drawing of a head, shaped by a tape measure</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A picture of a head, made from a scan</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Case&apos;s &amp;label in Explain</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Gap under the coil</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Glid&amp;e between views</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Brain under the skin</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3762,6 +3559,173 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::Menus</name>
+    <message>
+        <source>From the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Square on the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Recent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a &amp;picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a s&amp;heet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P&amp;rint the sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Copy picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the coil &amp;on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the search start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skin opacity in percent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Brain under the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Legend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Numbers on the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Gap under the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Case&apos;s &amp;label in Explain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lengths in &amp;inches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glid&amp;e between views</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions and &amp;about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::NodePad</name>
     <message>
         <source>the start</source>
@@ -3815,6 +3779,57 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::Output</name>
+    <message>
+        <source>No printer is set up on this computer; save the sheet as a PDF and print that elsewhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placement sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sheet or picture is still being written; wait until it is done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet on A4 (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet on Letter (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet is saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet is on its way to the printer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture is saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::OutputJob</name>
     <message>
         <source>Writing the sheet</source>
@@ -3830,6 +3845,25 @@
     </message>
     <message>
         <source>Writing the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Placing</name>
+    <message>
+        <source>nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right tragus</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4002,27 +4036,7 @@
 <context>
     <name>scalpmark::window::Session</name>
     <message>
-        <source>nasion</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>inion</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>left tragus</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>right tragus</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Loading the head</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Working out tape distances</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4039,14 +4053,6 @@
     </message>
     <message>
         <source>Head from %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Laying tapes over the whole head</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Laying the brain under the skin</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4191,6 +4197,57 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::TopBar</name>
+    <message>
+        <source>Worksheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter a case, step by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walk a class through the procedure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check today&apos;s marks, in large type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Explain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show a patient what happens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save what the stage shows as a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the printed placement sheet as PDF, A4 or Letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::TreatStep</name>
     <message>
         <source>Treat</source>
@@ -4314,45 +4371,6 @@
     </message>
     <message>
         <source>For comparison; it has no label of its own.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>scalpmark::window::VerdictPanel</name>
-    <message>
-        <source>No check yet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Click today&apos;s site mark and edge mark, or enter tape distances to them.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>✓ On the site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>✗ Move the coil</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>✗ Turn the coil</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>✗ Move and turn the coil</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Pulse %1 mm from the site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Coil %1° to the midline, as planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Coil %1° to the midline, %2° off</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

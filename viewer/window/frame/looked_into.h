@@ -1,0 +1,45 @@
+#pragma once
+
+#include <QObject>
+#include <functional>
+
+#include "viewer/window/jobs/coil_contact.h"
+#include "viewer/window/jobs/hand_tolerance.h"
+#include "viewer/window/steps/worksheet.h"
+
+namespace scalpmark::window {
+
+/// What takes a moment to look into and is shown when it is there: how the coil rests, and how far off hands
+/// are.
+class LookedInto : public QObject {
+  Q_OBJECT
+public:
+  LookedInto(Session& session, Worksheet& worksheet);
+
+  /// Shows the gaps under the coil, or leaves them out.
+  void set_gaps(bool on);
+  /// Has looked into what the content is about, and adds what is known by now.
+  void add_to(StageContent& content);
+
+  [[nodiscard]] const CoilContact& under_coil() const { return under_coil_; }
+  [[nodiscard]] const HandTolerance& by_hand() const { return by_hand_; }
+
+signals:
+  /// More is known, or something else is wanted: the stage is to be shown anew.
+  void changed();
+  void gaps_switched(bool on);
+
+private:
+  [[nodiscard]] std::array<GapPanel*, 2> gap_panels() const;
+  /// Whoever asked for the gaps sees the whole line; later ones scroll nothing.
+  void bring_line_into_sight();
+  void connect_tolerance();
+
+  Session& session_;
+  Worksheet& worksheet_;
+  bool gaps_ = false, gaps_asked_ = false;
+  CoilContact under_coil_;
+  HandTolerance by_hand_;
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,76 @@
+#pragma once
+
+#include <QAction>
+#include <QMainWindow>
+#include <QMenu>
+#include <QSlider>
+
+#include "viewer/stage/camera.h"
+#include "viewer/stage/things.h"
+#include "viewer/window/fields/length_text.h"
+#include "viewer/window/session/case_history.h"
+#include "viewer/window/session/settings.h"
+
+namespace scalpmark::window {
+
+/// The menus, and the keys that reach what they hold. They say what is wanted and know nobody who does it.
+class Menus : public QObject {
+  Q_OBJECT
+public:
+  /// In the window's menu bar. Digits choose a view only where `stage` has the keys.
+  Menus(QMainWindow& window, QWidget& stage, const Settings& settings);
+
+  void show_history(const CaseHistory& history);
+  void show_recent(const QStringList& files);
+  void show_skin_opacity(double opacity);
+  void show_gaps(bool on) { gaps_->setChecked(on); }
+
+  [[nodiscard]] bool legend() const { return legend_->isChecked(); }
+  [[nodiscard]] bool numbers() const { return numbers_->isChecked(); }
+  /// Never remembered: a patient's room has other people's eyes.
+  [[nodiscard]] bool label_in_explain() const { return label_in_explain_->isChecked(); }
+
+signals:
+  void new_case();
+  void open();
+  void open_recent(const QString& file);
+  void save();
+  void save_as();
+  void save_picture();
+  void save_sheet();
+  void print_sheet();
+  void undo();
+  void redo();
+  void copy_picture();
+  void look(viewer::View view);
+  void lay_coil(viewer::CoilOn place);
+  void skin_opacity(double opacity);
+  void gaps(bool on);
+  /// Legend or numbers, or the label in Explain, were switched.
+  void readings_switched();
+  void label_switched();
+  void unit(LengthUnit unit);
+  void dark(bool on);
+  void animated(bool on);
+
+private:
+  template <typename Act>
+  QAction* add(QMenu* menu, const QString& text, const QKeySequence& key, Act&& act);
+  template <typename Act>
+  QAction* add_switch(QMenu* menu, const QString& text, bool on, Act&& act);
+  void build_file();
+  void build_edit();
+  void build_view(QWidget& stage, const Settings& settings);
+  void add_views(QMenu* menu, QWidget& stage);
+  void add_coil_places(QMenu* menu);
+  void add_skin(QMenu* menu);
+  void build_help();
+
+  QMainWindow& window_;
+  QMenu* recent_ = nullptr;
+  QAction *undo_ = nullptr, *redo_ = nullptr, *brain_ = nullptr, *gaps_ = nullptr;
+  QAction *legend_ = nullptr, *numbers_ = nullptr, *label_in_explain_ = nullptr;
+  QSlider* skin_ = nullptr;
+};
+
+}  // namespace scalpmark::window

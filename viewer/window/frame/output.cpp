@@ -1,0 +1,122 @@
+#include "viewer/window/frame/output.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QDir>
+#include <QFileDialog>
+#include <QLocale>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QPrinterInfo>
+#include <utility>
+
+namespace scalpmark::window {
+
+namespace {
+
+QString with_ending(const QString& path, const QString& ending) {
+  return path.isEmpty() || path.endsWith(ending, Qt::CaseInsensitive) ? path : path + ending;
+}
+
+// Where the imperial system is in use, paper is Letter.
+bool letter_is_usual() {
+  return QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+}
+
+}  // namespace
+
+Output::Output(const Session& session, std::function<QImage()> picture, QWidget& window)
+    : ask_printer([this] { return choose_printer(); }),
+      session_(session),
+      picture_(std::move(picture)),
+      window_(window) {}
+
+std::unique_ptr<QPrinter> Output::choose_printer() {
+  if (QPrinterInfo::availablePrinterNames().isEmpty()) {
+    emit notice(
+        tr("No printer is set up on this computer; save the sheet as a PDF and print that elsewhere."),
+        NoticeBar::Kind::problem);
+    return {};
+  }
+  auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
+  printer->setPageSize(QPageSize(letter_is_usual() ? QPageSize::Letter : QPageSize::A4));
+  printer->setDocName(tr("Placement sheet"));
+  printer->setCreator(QStringLiteral("Scalpmark"));
+  QPrintDialog dialog(printer.get(), &window_);
+  dialog.setWindowTitle(tr("Print the sheet"));
+  dialog.setOption(QAbstractPrintDialog::PrintPageRange, false);
+  if (dialog.exec() != QDialog::Accepted) return {};
+  return printer;
+}
+
+OutputJob* Output::begin(const QString& done) {
+  if (job_) {
+    emit notice(tr("A sheet or picture is still being written; wait until it is done."),
+                NoticeBar::Kind::problem);
+    return nullptr;
+  }
+  emit notice({}, NoticeBar::Kind::problem);
+  job_ = new OutputJob(this);
+  connect(job_, &OutputJob::progressed, this, &Output::working);
+  connect(job_, &OutputJob::finished, this, [this, done] {
+    const QString without = job_->no_cortex();
+    end(without.isEmpty() ? done : done + QLatin1Char(' ') + without, NoticeBar::Kind::done);
+  });
+  connect(job_, &OutputJob::failed, this,
+          [this](const QString& sentence) { end(sentence, NoticeBar::Kind::problem); });
+  return job_;
+}
+
+void Output::end(const QString& sentence, NoticeBar::Kind kind) {
+  std::exchange(job_, nullptr)->deleteLater();
+  emit notice(sentence, kind);
+  emit over(kind == NoticeBar::Kind::done);
+}
+
+void Output::give_up() {
+  if (!job_) return;
+  job_->cancel();
+  std::exchange(job_, nullptr)->deleteLater();
+  emit over(false);
+}
+
+void Output::save_sheet() {
+  if (!session_.is_ready()) return;
+  const QString a4 = tr("Sheet on A4 (*.pdf)"), letter = tr("Sheet on Letter (*.pdf)");
+  QString chosen = letter_is_usual() ? letter : a4;
+  const QString path = with_ending(
+      QFileDialog::getSaveFileName(&window_, tr("Save a sheet"), {}, a4 + ";;" + letter, &chosen), ".pdf");
+  if (!path.isEmpty()) save_sheet_to(path, chosen == letter ? viewer::Paper::letter : viewer::Paper::a4);
+}
+
+void Output::save_sheet_to(const QString& path, viewer::Paper paper) {
+  if (!session_.is_ready()) return;
+  if (OutputJob* job = begin(tr("The sheet is saved in %1.").arg(QDir::toNativeSeparators(path))))
+    job->write_sheet(session_.kept(), session_.head(), session_.template_files(), paper, path);
+}
+
+void Output::print_sheet() {
+  if (!session_.is_ready()) return;
+  std::unique_ptr<QPrinter> printer = ask_printer();
+  if (!printer) return;
+  if (OutputJob* job = begin(tr("The sheet is on its way to the printer.")))
+    job->print_sheet(session_.kept(), session_.head(), session_.template_files(), std::move(printer));
+}
+
+void Output::save_picture() {
+  const QString path = with_ending(
+      QFileDialog::getSaveFileName(&window_, tr("Save a picture"), {}, tr("Pictures (*.png)")), ".png");
+  if (!path.isEmpty()) save_picture_to(path);
+}
+
+void Output::save_picture_to(const QString& path) {
+  const QImage picture = picture_();
+  if (OutputJob* job = begin(tr("The picture is saved in %1.").arg(QDir::toNativeSeparators(path))))
+    job->write_picture(picture, path);
+}
+
+void Output::copy_picture() {
+  QApplication::clipboard()->setImage(picture_());
+}
+
+}  // namespace scalpmark::window

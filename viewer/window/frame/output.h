@@ -1,0 +1,54 @@
+#pragma once
+
+#include <QImage>
+#include <QObject>
+#include <QWidget>
+#include <functional>
+#include <memory>
+
+#include "viewer/window/frame/bars.h"
+#include "viewer/window/jobs/output_job.h"
+#include "viewer/window/session/session.h"
+
+class QPrinter;
+
+namespace scalpmark::window {
+
+/// Pictures and sheets, as files and on paper: one at a time, made in the background. Says when one is there,
+/// or why it is not.
+class Output : public QObject {
+  Q_OBJECT
+public:
+  /// `picture` is the stage as it is now; `window` stands under the dialogs.
+  Output(const Session& session, std::function<QImage()> picture, QWidget& window);
+
+  std::function<std::unique_ptr<QPrinter>()> ask_printer;  ///< nothing: not to be printed
+
+  void save_sheet();
+  void save_sheet_to(const QString& path, viewer::Paper paper);
+  void print_sheet();
+  void save_picture();
+  void save_picture_to(const QString& path);
+  void copy_picture();
+
+  [[nodiscard]] bool is_writing() const { return job_ != nullptr; }
+  void give_up();
+
+signals:
+  void working(const QString& what, double fraction);
+  /// Nothing is being written any more; what became of it was said.
+  void over(bool written);
+  void notice(const QString& sentence, NoticeBar::Kind kind);
+
+private:
+  [[nodiscard]] std::unique_ptr<QPrinter> choose_printer();
+  OutputJob* begin(const QString& done);
+  void end(const QString& sentence, NoticeBar::Kind kind);
+
+  const Session& session_;
+  std::function<QImage()> picture_;
+  QWidget& window_;
+  OutputJob* job_ = nullptr;  // a child while it is at work
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,90 @@
+#include "viewer/window/frame/stage_director.h"
+
+#include <utility>
+
+#include "viewer/window/frame/status_line.h"
+#include "viewer/words/head_text.h"
+
+namespace scalpmark::window {
+
+using viewer::Thing;
+
+StageDirector::StageDirector(Session& session, CoilOnStage& coil, StageView& stage, Menus& menus,
+                             ThroughSkin& through_skin, LookedInto& looked_into)
+    : session_(session),
+      coil_(coil),
+      stage_(stage),
+      menus_(menus),
+      through_skin_(through_skin),
+      looked_into_(looked_into) {
+  connect(&coil_, &CoilOnStage::laid, this, &StageDirector::refresh_stage);
+  connect(&looked_into_, &LookedInto::changed, this, &StageDirector::refresh_stage);
+  connect(&menus_, &Menus::readings_switched, this, &StageDirector::refresh_stage);
+  connect(&through_skin_, &ThroughSkin::changed, this, [this] {
+    menus_.show_skin_opacity(through_skin_.opacity());
+    refresh_stage();
+  });
+}
+
+void StageDirector::set_content(Mode mode, std::function<StageContent()> content) {
+  content_[static_cast<std::size_t>(mode)] = std::move(content);
+}
+
+void StageDirector::dress(StageContent& content) {
+  viewer::Shown& shown = content.shown;
+  if (mode_ != Mode::explain)  // no jargon for a patient
+    shown.head_description = viewer::head_in_words(session_.kept(), session_.head());
+  if (content.for_work && shown.has(Thing::coil)) {
+    if (menus_.numbers()) shown.things.insert(Thing::numbers);
+    if (menus_.legend()) shown.things.insert(Thing::legend);
+  }
+  through_skin_.add_to(shown);
+  looked_into_.add_to(content);
+}
+
+void StageDirector::refresh_stage() {
+  if (session_.unplaced()) {
+    emit status({});
+    stage_.show_bare(*session_.unplaced());
+    return;
+  }
+  if (!session_.is_ready()) return;
+  stage_.set_thin_skin(session_.thin_skin());
+  StageContent content = content_now();
+  dress(content);
+  const geometry::Plan& plan = content.plan ? *content.plan : session_.plan();
+  stage_.show_plan(session_.head().head, session_.kept().entered, plan, content.shown,
+                   std::move(content.notes));
+  stage_.set_coil_movable(content.coil_follows_hand);
+  if (!content.for_work) return;
+  emit coil_shown(coil_.coil());
+  const geometry::Placement& placement = viewer::placement_shown(plan, content.shown);
+  const double from_site_mm = pulse_from_site_mm(session_.head().head.skin(), session_.plan(), placement);
+  emit status(status_line(from_site_mm, placement, session_.kept().entered.coil.laid_by));
+}
+
+void StageDirector::look() {
+  if (has_plan()) stage_.look(content_now().look);
+}
+
+void StageDirector::refresh_and_look() {
+  stage_.draw_once([this] {
+    refresh_stage();
+    look();
+  });
+}
+
+void StageDirector::begin_looking() {
+  if (!has_plan()) return;
+  emit begins();
+  look();
+}
+
+void StageDirector::begin_step() {
+  stage_.draw_once([this] {
+    refresh_stage();
+    begin_looking();
+  });
+}
+
+}  // namespace scalpmark::window

@@ -1,0 +1,68 @@
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <array>
+#include <functional>
+
+#include "viewer/window/frame/looked_into.h"
+#include "viewer/window/frame/menus.h"
+#include "viewer/window/frame/mode.h"
+#include "viewer/window/frame/through_skin.h"
+#include "viewer/window/session/coil_on_stage.h"
+#include "viewer/window/session/session.h"
+#include "viewer/window/stage_view/stage_view.h"
+#include "viewer/window/teach/lesson_room.h"
+
+namespace scalpmark::window {
+
+/// Keeps the stage up to date: asks the mode what is on it, adds what was chosen for all of them (skin,
+/// legend, numbers, gaps), and shows it. While points are placed on a bare skin, that is shown in any mode.
+class StageDirector : public QObject, public LessonRoom {
+  Q_OBJECT
+public:
+  StageDirector(Session& session, CoilOnStage& coil, StageView& stage, Menus& menus,
+                ThroughSkin& through_skin, LookedInto& looked_into);
+
+  /// Who says what is on the stage in a mode. To be said of each mode before it is set.
+  void set_content(Mode mode, std::function<StageContent()> content);
+  /// To be shown from the next time on that something is.
+  void set_mode(Mode mode) { mode_ = mode; }
+  [[nodiscard]] Mode mode() const { return mode_; }
+
+  void refresh_stage() override;
+  void look() override;
+  void refresh_and_look() override;
+  /// Turns to what the mode or its step is about, which begins now.
+  void begin_looking();
+  /// The same once the stage is up to date.
+  void begin_step();
+
+  [[nodiscard]] const Session& session() const override { return session_; }
+  [[nodiscard]] bool lesson_is_on() const override { return mode_ == Mode::teach; }
+  [[nodiscard]] bool is_animated() const override { return stage_.is_animated(); }
+
+signals:
+  /// What the line under the stage says.
+  void status(const QString& line);
+  /// The coil that staff at work see.
+  void coil_shown(const HeldCoil& coil);
+  /// The stage is about to be turned to what begins.
+  void begins();
+
+private:
+  [[nodiscard]] StageContent content_now() const { return content_[static_cast<std::size_t>(mode_)](); }
+  void dress(StageContent& content);
+  [[nodiscard]] bool has_plan() const { return session_.is_ready() && !session_.unplaced(); }
+
+  Session& session_;
+  CoilOnStage& coil_;
+  StageView& stage_;
+  Menus& menus_;
+  ThroughSkin& through_skin_;
+  LookedInto& looked_into_;
+  std::array<std::function<StageContent()>, 4> content_;
+  Mode mode_ = Mode::worksheet;
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,95 @@
+#include "viewer/window/session/coil_on_stage.h"
+
+#include "geometry/paths/walk.h"
+#include "geometry/head/on_head.h"
+#include "viewer/words/words.h"
+
+namespace scalpmark::window {
+
+namespace {
+
+constexpr int at_rest_ms = 400;
+
+}  // namespace
+
+CoilOnStage::CoilOnStage(Session& session, QObject* parent) : QObject(parent), session_(session) {
+  rests_.setSingleShot(true);
+  rests_.setInterval(at_rest_ms);
+  connect(&rests_, &QTimer::timeout, &session_, &Session::want_fields);
+}
+
+void CoilOnStage::lay(const HeldCoil& coil) {
+  if (!session_.is_ready()) return;
+  coil_ = coil;
+  // Its tape distances follow it once the head's fields are there; they are worked out while it rests.
+  if (coil.in_hand() && !session_.has_fields())
+    rests_.start();
+  else
+    rests_.stop();
+  emit laid();
+}
+
+void CoilOnStage::lay_on(viewer::CoilOn place) {
+  HeldCoil coil;
+  coil.on = place;
+  lay(coil);
+}
+
+void CoilOnStage::lay_on_node(int row, int column) {
+  HeldCoil coil;
+  coil.on = viewer::CoilOn::node;
+  coil.row = row;
+  coil.column = column;
+  lay(coil);
+}
+
+void CoilOnStage::hold(const geometry::SurfacePoint& at, std::optional<double> angle_deg) {
+  if (const auto held =
+          hold_coil(session_.head(), session_.kept().entered, at, angle_deg, session_.tapes()))
+    lay(*held);
+}
+
+void CoilOnStage::move_to(const geometry::SurfacePoint& at) {
+  hold(at, coil_.angle_deg);
+}
+
+geometry::SurfacePoint CoilOnStage::pulse_point() const {
+  return coil_.in_hand() ? coil_.at
+                         : session_.head().head.skin().closest(placement_of(session_.plan(), coil_).pulse);
+}
+
+void CoilOnStage::turn(double by_deg) {
+  if (!session_.is_ready()) return;
+  double angle = placement_of(session_.plan(), coil_).angle_deg + by_deg;
+  if (angle > 180) angle -= 360;
+  if (angle < -180) angle += 360;
+  hold(pulse_point(), angle);
+}
+
+void CoilOnStage::nudge(double forward_mm, double outward_mm) {
+  if (!session_.is_ready()) return;
+  const auto& head = session_.head().head;
+  const geometry::SurfacePoint at = pulse_point();
+  const geometry::Directions ways = geometry::directions_at(head, session_.kept().entered.side, at);
+  const Eigen::Vector3d way = forward_mm * ways.forward + outward_mm * ways.outward;
+  try {
+    const geometry::Walk walk = geometry::walk(head.skin(), at, way.normalized(), way.norm());
+    hold(walk.end, coil_.in_hand() ? coil_.angle_deg : std::nullopt);
+  } catch (const std::exception& error) {
+    emit refused(viewer::translated(error));
+  }
+}
+
+void CoilOnStage::put_back(viewer::CoilOn place) {
+  coil_ = {};
+  coil_.on = place;
+}
+
+void CoilOnStage::follow_case() {
+  if (!coil_.in_hand()) return;
+  coil_ =
+      hold_coil(session_.head(), session_.kept().entered, coil_.at, coil_.angle_deg, session_.tapes())
+          .value_or(HeldCoil{});
+}
+
+}  // namespace scalpmark::window

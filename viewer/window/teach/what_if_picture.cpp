@@ -1,0 +1,118 @@
+#include "viewer/window/teach/what_if_picture.h"
+
+#include <QCoreApplication>
+
+#include "viewer/teach/lesson.h"
+#include "viewer/words/numbers.h"
+
+namespace scalpmark::window {
+
+using geometry::Misread;
+using viewer::CoilOn;
+using viewer::Shape;
+using viewer::Thing;
+namespace palette = viewer::palette;
+
+namespace {
+
+// What lupdate finds these texts under.
+class WhatIfPicture {
+  Q_DECLARE_TR_FUNCTIONS(WhatIfPicture)
+};
+
+/// The tapes that the mistake is about.
+std::set<std::string> lines_of(const viewer::Mistake& mistake) {
+  if (std::holds_alternative<viewer::VertexOff>(mistake)) return {"lateral", "anterior"};
+  if (const auto* tape = std::get_if<viewer::TapeMisread>(&mistake)) switch (tape->which) {
+      case Misread::lateral:
+      case Misread::anterior:
+        return {"lateral", "anterior"};
+      case Misread::treatment:
+        return {"treatment"};
+      case Misread::centre_to_edge:
+        break;
+    }
+  return {};
+}
+
+StageNote mark(Shape shape, viewer::Colour colour, const Eigen::Vector3d& at, const Eigen::Vector3d& along,
+               const QString& text) {
+  StageNote note;
+  note.shape = shape;
+  note.colour = colour;
+  note.at = at;
+  note.along = along;
+  note.text = text;
+  return note;
+}
+
+StageNote line(const std::vector<Eigen::Vector3d>& along, double length_mm) {
+  StageNote note;
+  note.line = along;
+  note.colour = palette::text;
+  note.text = QString::fromStdString(viewer::in_cm(length_mm));
+  return note;
+}
+
+/// Pulse points and edge marks; where the vertex is to blame, that too.
+StageLook::CloseUp close_up(const viewer::MistakeOutcome& outcome, const geometry::Plan& plan) {
+  StageLook::CloseUp close;
+  close.gaze = viewer::gaze(viewer::View::square_on, plan.axes, outcome.meant);
+  close.at = 0.25 * (outcome.result.meant + outcome.result.really.pulse + outcome.meant.edge +
+                     outcome.result.really.edge);
+  close.across_mm = 150;
+  if (outcome.result.vertex) {
+    close.at += 0.3 * (*outcome.result.vertex - close.at);
+    close.across_mm = 180;
+  }
+  return close;
+}
+
+}  // namespace
+
+StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geometry::Case& entered,
+                             const geometry::Plan& plan) {
+  const geometry::Placement &meant = outcome.meant, &really = outcome.result.really;
+  const bool at_start = outcome.meant_on == CoilOn::start;
+  viewer::LessonStep step;
+  step.lines = lines_of(outcome.mistake);
+  step.shown.things = {Thing::skin, Thing::coil, Thing::labels};
+  if (!step.lines.empty()) step.shown.things.insert(Thing::tapes);
+  if (at_start) {
+    step.shown.things.insert(Thing::landmarks);
+    step.landmarks = {"Cz"};
+  }
+  if (step.lines.contains("treatment")) step.shown.things.insert(Thing::hotspot);
+  step.shown.coil_on = CoilOn::elsewhere;
+  step.shown.placement = really;
+
+  StageContent content;
+  content.shown = step.shown;
+  content.plan = viewer::for_step(plan, step);
+  const auto across = [](const geometry::Placement& p) { return p.front.cross(p.normal); };
+  const auto& meant_mark = meant.edge_mark.by(entered.coil.laid_by);
+  const auto& real_mark = really.edge_mark.by(entered.coil.laid_by);
+  if (!outcome.edge_line.empty()) content.notes.push_back(line(outcome.edge_line, outcome.edge_mark_off_mm));
+  if (!outcome.pulse_line.empty()) content.notes.push_back(line(outcome.pulse_line, outcome.result.off_mm));
+  if (meant_mark && !outcome.edge_line.empty())
+    content.notes.push_back(mark(Shape::bar, viewer::paler(palette::edge_mark, 0.5), *meant_mark,
+                                 across(meant), WhatIfPicture::tr("wanted edge mark")));
+  content.notes.push_back(at_start ? mark(Shape::disc, palette::start, outcome.result.meant, meant.forward,
+                                          WhatIfPicture::tr("wanted search start"))
+                                   : mark(Shape::diamond, palette::treatment, outcome.result.meant,
+                                          meant.forward, WhatIfPicture::tr("wanted pulse point")));
+  if (const auto& vertex = outcome.result.vertex)
+    content.notes.push_back(mark(Shape::small_bar, palette::construction, *vertex, plan.axes.right,
+                                 WhatIfPicture::tr("vertex as marked")));
+  if (real_mark)
+    content.notes.push_back(mark(Shape::bar, palette::edge_mark, *real_mark, across(really),
+                                 outcome.edge_line.empty() ? WhatIfPicture::tr("edge mark, in its place")
+                                                           : WhatIfPicture::tr("real edge mark")));
+  content.notes.push_back(mark(Shape::disc, palette::pulse, really.pulse, really.forward,
+                               outcome.pulse_line.empty() ? WhatIfPicture::tr("pulse point, as wanted")
+                                                          : WhatIfPicture::tr("real pulse point")));
+  content.look.close_up = close_up(outcome, plan);
+  return content;
+}
+
+}  // namespace scalpmark::window
