@@ -29,6 +29,12 @@ private:
 
 }  // namespace
 
+TEST_CASE("every include of ours keeps to the order of the folders") {
+  const auto sources = read_sources(SCALPMARK_SOURCE_DIR, room_order());
+  REQUIRE(sources.size() > 300);
+  for (const auto& sentence : against_order(sources, room_order(), strangers())) FAIL_CHECK(sentence);
+}
+
 TEST_CASE("no files include each other in a circle") {
   for (const auto& circle : circles(read_sources(SCALPMARK_SOURCE_DIR, room_order()))) FAIL_CHECK(circle);
 }
