@@ -46,10 +46,8 @@ std::string read_number(int from) {
 }  // namespace
 
 Display::Display() {
-  const char* set = std::getenv("DISPLAY");
-  had_display_ = set != nullptr;
-  former_ = set != nullptr ? set : "";
-  if (!former_.empty() && (connection_ = XOpenDisplay(former_.c_str())) != nullptr) return;
+  if (const char* set = std::getenv("DISPLAY")) name_ = set;
+  if (!name_.empty() && (connection_ = XOpenDisplay(name_.c_str())) != nullptr) return;
 
   std::array<int, 2> pipe_ends{};
   if (pipe2(pipe_ends.data(), O_CLOEXEC) != 0)
@@ -91,15 +89,10 @@ Display::Display() {
         "There is no display to draw on and the virtual one (Xvfb) did not start; install the Debian package xvfb."));
   }
   server_ = child;
-  const std::string name = ":" + number;
-  setenv("DISPLAY", name.c_str(), 1);
-  connection_ = XOpenDisplay(name.c_str());
+  name_ = ":" + number;
+  connection_ = XOpenDisplay(name_.c_str());
   if (connection_ == nullptr) {
     stop(server_);
-    if (had_display_)
-      setenv("DISPLAY", former_.c_str(), 1);
-    else
-      unsetenv("DISPLAY");
     throw ViewerError(
         geometry::Message::of("The virtual display (Xvfb) started but does not answer; try again."));
   }
@@ -107,12 +100,7 @@ Display::Display() {
 
 Display::~Display() {
   if (connection_ != nullptr) XCloseDisplay(connection_);
-  if (server_ <= 0) return;
-  if (had_display_)
-    setenv("DISPLAY", former_.c_str(), 1);
-  else
-    unsetenv("DISPLAY");
-  stop(server_);
+  if (server_ > 0) stop(server_);
 }
 
 }  // namespace scalpmark::viewer

@@ -37,12 +37,13 @@ void check_size(const PictureSize& size) {
         size.height));
 }
 
-Picture::Picture(const PictureSize& size) : parts_(std::make_unique<Parts>()) {
+Picture::Picture(const Display& display, const PictureSize& size) : parts_(std::make_unique<Parts>()) {
   check_size(size);
   // What goes wrong is said in our own sentences.
   vtkObject::GlobalWarningDisplayOff();
   parts_->size = size;
   auto* window = parts_->window.Get();
+  window->SetDisplayId(display.connection());
   window->SetOffScreenRendering(1);
   window->SetMultiSamples(0);
   window->SetDPI(72);
@@ -110,7 +111,7 @@ std::string Picture::png() const {
           static_cast<size_t>(bytes->GetNumberOfValues())};
 }
 
-PreparedPicture::PreparedPicture(const PictureSize& size) : picture_(size) {
+PreparedPicture::PreparedPicture(const PictureSize& size) : picture_(display_, size) {
   (void)picture_.draw();  // nothing yet: the driver gets its context
 }
 

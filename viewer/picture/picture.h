@@ -18,12 +18,12 @@ struct PictureSize {
 /// Refuses (ViewerError) a size outside 640 x 480 to 4096 x 4096.
 void check_size(const PictureSize& size);
 
-/// A stage without a window. It needs a display (see display.h). Each pixel is the mean of four drawn ones,
-/// so edges are smooth whatever the graphics driver offers.
+/// A stage without a window, on a display that outlives it. Each pixel is the mean of four drawn ones, so
+/// edges are smooth whatever the graphics driver offers.
 class Picture {
 public:
   /// Refuses (ViewerError) a bad size, and a display without OpenGL 3.2.
-  explicit Picture(const PictureSize& size);
+  Picture(const Display& display, const PictureSize& size);
   ~Picture();
   Picture(const Picture&) = delete;
   Picture& operator=(const Picture&) = delete;

@@ -14,7 +14,6 @@
 #include <memory>
 
 #include "models/files/safe_file.h"
-#include "viewer/picture/display.h"
 #include "viewer/sheet/page.h"
 #include "viewer/stage/palette.h"
 #include "viewer/stage/shapes.h"
@@ -289,11 +288,7 @@ void write_sheet(const std::filesystem::path& file, const models::CaseFile& kept
                  const models::LoadedHead& loaded, const geometry::Plan& plan, Paper paper) {
   const auto by_hand = off_by_hand(loaded.head, kept.entered, plan);
   const SheetContent content = sheet_content(kept, loaded, plan, date_today(), by_hand);
-  std::vector<SheetView> views;
-  {
-    const Display display;
-    views = sheet_views(loaded.head, kept.entered, plan, by_hand);
-  }
+  const auto views = sheet_views(loaded.head, kept.entered, plan, by_hand);
   models::write_whole(file, sheet_pdf(content, views, paper));
 }
 

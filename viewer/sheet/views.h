@@ -20,8 +20,8 @@ struct SheetView {
 
 /// The three views of the printed sheet: the treated side, above, and from the front and the treated side.
 /// Text in them is sized to be read on paper. Drawn one at a time, since each takes a good part of a second
-/// without a graphics card and a window wants to answer in between. Needs a display (see display.h) for as
-/// long as it lives; all calls from one thread.
+/// without a graphics card and a window wants to answer in between. Has a display of its own (see display.h)
+/// for as long as it lives, and refuses (ViewerError) where none can be had; all calls from one thread.
 class SheetViews {
 public:
   /// `by_hand`: how far off hands could put the pulse (sheet/content.h), drawn where the face is seen; may be

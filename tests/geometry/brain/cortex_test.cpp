@@ -67,7 +67,7 @@ TEST_CASE(
   CHECK(most < 30);
 }
 
-TEST_CASE("a brain too large for its head is pushed to 6 mm under the skin, and that is said") {
+TEST_CASE("a brain too large for its head is pushed to 6 mm under the skin, and that is said", "[slow]") {
   const Head head = sphere_head(90, 6);
   const Cortex cortex(round_brain(88), head);
   CHECK(cortex.pushed_mm() == Approx(4).margin(0.3));

@@ -48,7 +48,7 @@ Check check(const Head& head, const Case& c, const Plan& plan, const Vector3d& s
 
 }  // namespace
 
-TEST_CASE("marks taken from the plan itself check without error, for each rule, on both sides") {
+TEST_CASE("marks taken from the plan itself check without error, for each rule, on both sides", "[slow]") {
   for (const Head* head : {&ball(), &lop()})
     for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest})
       for (const Side side : {Side::left, Side::right}) {
@@ -174,7 +174,7 @@ TEST_CASE("marks that were not made for this coil are refused in a sentence") {
   CHECK_THROWS_AS(check(ball(), c, plan, t.pulse, *t.edge_mark.tape, {5, std::nan("")}), GeometryError);
 }
 
-TEST_CASE("the check looks the same whichever way the head lies") {
+TEST_CASE("the check looks the same whichever way the head lies", "[slow]") {
   const Case c = plain_case(MarkRule::nearest);
   Eigen::Affine3d motion = Eigen::Affine3d::Identity();
   motion.translate(Vector3d(30, -200, 55)).rotate(Eigen::AngleAxisd(2.2, Vector3d(1, 2, -1).normalized()));

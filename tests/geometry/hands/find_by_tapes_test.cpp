@@ -36,7 +36,7 @@ TapeReadings read(const Head& head, const SurfacePoint& p) {
 }  // namespace
 
 // Great-circle arcs to the top, the front and the sides (elementary geometry): nothing of the program's own.
-TEST_CASE("great-circle arcs find the sphere's point again") {
+TEST_CASE("great-circle arcs find the sphere's point again", "[slow]") {
   const Vector3d top(0, 0, 90), front(0, 90, 0), left(-90, 0, 0), right(90, 0, 0);
   for (const Vector3d& n : {Vector3d(-0.5, 0.2, 0.8), Vector3d(0.4, 0.5, 0.7), Vector3d(-0.3, -0.6, 0.5)}) {
     const Vector3d p = 90 * n.normalized();
@@ -50,7 +50,7 @@ TEST_CASE("great-circle arcs find the sphere's point again") {
   }
 }
 
-TEST_CASE("tapes read on a lopsided head find the point again within 0.1 mm") {
+TEST_CASE("tapes read on a lopsided head find the point again within 0.1 mm", "[slow]") {
   for (const Vector3d& n : {Vector3d(-0.5, 0.2, 0.8), Vector3d(0.45, 0.6, 0.6), Vector3d(-0.6, 0.5, 0.4),
                             Vector3d(0.05, -0.4, 0.9), Vector3d(-0.2, 0.1, 1)}) {
     const SurfacePoint p = lop().skin().closest(lopsided(n));

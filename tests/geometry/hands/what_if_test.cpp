@@ -53,7 +53,7 @@ TEST_CASE("no mistake, no error") {
 // 10 mm in front is the half circle tilted about the ear-to-ear line by 10 / R. A point 50 mm along it lies R
 // cos(50 / R) from that line, so the tilt moves it by an arc of 2 R asin(cos(50 / R) sin(5 / R)) (elementary
 // geometry).
-TEST_CASE("a vertex marked 1 cm in front moves the start by nearly as much") {
+TEST_CASE("a vertex marked 1 cm in front moves the start by nearly as much", "[slow]") {
   Case c = plain_case();
   c.search.anterior_mm = 0;
   const Plan plan = solve(ball(), c);

@@ -11,7 +11,7 @@ using namespace scalpmark;
 using Eigen::Vector3d;
 using geometry::SurfacePoint;
 
-TEST_CASE("a distance field agrees with shortest paths on a bumpy head") {
+TEST_CASE("a distance field agrees with shortest paths on a bumpy head", "[slow]") {
   auto skin = tests::sphere(1, 6, {75, 98, 88});
   auto vertices = skin.vertices();
   for (auto& v : vertices)

@@ -92,7 +92,7 @@ TEST_CASE("the coil's angle is measured from forward, positive toward the midlin
             .norm() < 0.05);
 }
 
-TEST_CASE("tape distances on a sphere are great-circle arcs") {
+TEST_CASE("tape distances on a sphere are great-circle arcs", "[slow]") {
   Case c = plain_case();
   const Placement p = place_coil(ball(), c.coil, Side::left, at(ball(), -0.4, 0.4, 0.8));
   const auto& f = ball().fiducials().at;

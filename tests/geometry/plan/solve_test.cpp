@@ -112,7 +112,7 @@ TEST_CASE("the grid is drawn on edge marks a pitch apart, and the hotspot and si
   CHECK((node(on_pulses, 0, 0).placement.pulse - plan.start.pulse).norm() < 1e-9);
 }
 
-TEST_CASE("the right side mirrors the left, mark for mark") {
+TEST_CASE("the right side mirrors the left, mark for mark", "[slow]") {
   const Head head = egg(6);
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest}) {
     Case c = plain_case();
@@ -148,7 +148,7 @@ TEST_CASE("a plan follows the head through any rigid motion") {
   }
 }
 
-TEST_CASE("scaling head and settings by k scales every length by k") {
+TEST_CASE("scaling head and settings by k scales every length by k", "[slow]") {
   const Head head = lopsided_head(6);
   const double k = 1.08;
   Case c = plain_case();

@@ -81,6 +81,7 @@ TEST_CASE("a command line that cannot be understood: exit 2, one sentence, no fi
         "contact '" + bench + "' --out '" + out + "' --on 0,2",
         "contact '" + bench + "' --out '" + out + "' --roll 45",
         "contact '" + bench + "' --out '" + out + "' --pitch down",
+        "tolerance '" + bench + "' --out '" + out + "' --seed -1",
         "head scan.ply --out '" + out + "' --unit inch", "head a.nii --out '" + out + "' --unit mm"}) {
     INFO(arguments);
     const Ran r = run(folder, arguments);
@@ -88,6 +89,40 @@ TEST_CASE("a command line that cannot be understood: exit 2, one sentence, no fi
     CHECK(r.out.empty());
     check_one_sentence(r.err);
     CHECK_FALSE(fs::exists(out));
+  }
+}
+
+TEST_CASE("a word with more after it is called an unknown command, and a file with more after it is not") {
+  const Folder folder;
+  const Ran misspelt = run(folder, "fild '" + bench + "'");
+  CHECK(misspelt.exit == 2);
+  CHECK(misspelt.err ==
+        "scalpmark: \"fild\" is an unknown command; write scalpmark --help for those there are.\n");
+  CHECK(run(folder, "fild '" + bench + "' --out -").err == misspelt.err);
+  const Ran two_files = run(folder, "'" + bench + "' more.json");
+  CHECK(two_files.exit == 2);
+  CHECK(two_files.err.find("unknown command") == std::string::npos);
+  CHECK(two_files.err.find("more.json") != std::string::npos);
+  const Ran alone = run(folder, "fild");
+  CHECK(alone.exit == 2);
+  CHECK(alone.err.find("\"fild\" is neither a command nor a file") != std::string::npos);
+}
+
+TEST_CASE("an option that is none of the names says which it takes, and takes no numbers for them") {
+  const Folder folder;
+  const std::string picture = "picture '" + bench + "' --out '" + folder.file("a.png") + "' ";
+  CHECK(run(folder, picture + "--from below")
+            .err.rfind("scalpmark: --from is \"below\"; choose one of left, right, ", 0) == 0);
+  CHECK(run(folder, picture + "--show skin,nose")
+            .err.rfind("scalpmark: --show has \"nose\"; choose from skin, ", 0) == 0);
+  for (const std::string& arguments :
+       {picture + "--from 2", picture + "--from ''", picture + "--show 1",
+        std::string("head scan.ply --guess --unit 0"),
+        "sheet '" + bench + "' --out '" + folder.file("a.pdf") + "' --paper 1"}) {
+    INFO(arguments);
+    const Ran r = run(folder, arguments);
+    CHECK(r.exit == 2);
+    CHECK(r.err.find("; choose ") != std::string::npos);
   }
 }
 

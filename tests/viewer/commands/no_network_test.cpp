@@ -16,10 +16,11 @@ namespace {
 /// Runs the program with these arguments for at most `seconds` under strace, with all its children, and
 /// returns the calls that make or connect a socket, one on each line. Local ones (to the X server, say) are
 /// left out.
-std::string network_calls(const std::string& arguments, int seconds, const TemporaryFolder& folder) {
+std::string network_calls(const std::string& arguments, int seconds, const TemporaryFolder& folder,
+                          const std::string& display = "") {
   const std::string log = (folder / "calls").string();
-  const std::string command = "XDG_CONFIG_HOME=" + folder.path().string() + " timeout " +
-                              std::to_string(seconds) +
+  const std::string command = "DISPLAY=" + display + " XDG_CONFIG_HOME=" + folder.path().string() +
+                              " timeout " + std::to_string(seconds) +
                               " strace -f -qq -e trace=socket,connect,bind,sendto -o " + log + " " +
                               SCALPMARK_PROGRAM + " " + arguments + " >/dev/null 2>&1";
   const int status = std::system(command.c_str());
@@ -61,5 +62,6 @@ TEST_CASE("no command opens a network socket") {
 TEST_CASE("the window opens no network socket") {
   const TemporaryFolder folder;
   const scalpmark::viewer::Display display;
-  CHECK(network_calls(std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/bench-head.json", 8, folder) == "");
+  CHECK(network_calls(std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/bench-head.json", 8, folder,
+                      display.name()) == "");
 }

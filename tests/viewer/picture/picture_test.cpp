@@ -71,7 +71,7 @@ Pixel in_picture(const Pixel& p) {
 TEST_CASE("each kind of mark is drawn where the plan says, and only when the head does not hide it") {
   const Display display;
   const Scene s = scene(geometry::Side::left);
-  Picture picture(size);
+  Picture picture(display, size);
   Stage& stage = picture.stage();
   for (const Thing thing :
        {Thing::landmarks, Thing::start, Thing::hotspot, Thing::treatment, Thing::grid, Thing::edge_marks}) {
@@ -113,7 +113,7 @@ TEST_CASE("each kind of mark is drawn where the plan says, and only when the hea
 TEST_CASE("a mark behind the head leaves no trace in the picture") {
   const Display display;
   const Scene s = scene(geometry::Side::left);
-  Picture picture(size);
+  Picture picture(display, size);
   Stage& stage = picture.stage();
   Shown shown;
   shown.things = {Thing::skin, Thing::treatment, Thing::hotspot, Thing::start};
@@ -130,7 +130,7 @@ TEST_CASE("left and right are where the patient has them, in every view") {
   const Display display;
   for (const auto side : {geometry::Side::left, geometry::Side::right}) {
     const Scene s = scene(side);
-    Picture picture(size);
+    Picture picture(display, size);
     Stage& stage = picture.stage();
     stage.show(s.head, s.entered, s.plan, {});
     const double way = side == geometry::Side::left ? -1 : 1;
@@ -168,7 +168,7 @@ TEST_CASE("labels keep clear of each other and of the captions, and the chief on
   const Display display;
   const Scene s = scene(geometry::Side::right);
   for (const PictureSize other : {PictureSize{1280, 800}, PictureSize{1920, 1080}, PictureSize{640, 480}}) {
-    Picture picture(other);
+    Picture picture(display, other);
     Stage& stage = picture.stage();
     stage.show(s.head, s.entered, s.plan, {});
     for (const View view : all_views()) {
@@ -195,7 +195,7 @@ TEST_CASE("labels keep clear of each other and of the captions, and the chief on
 TEST_CASE("the coil stands outside the head and its centre over the pulse point") {
   const Display display;
   const Scene s = scene(geometry::Side::left);
-  Picture picture(size);
+  Picture picture(display, size);
   Stage& stage = picture.stage();
   Shown shown;
   shown.things = {Thing::skin, Thing::coil};

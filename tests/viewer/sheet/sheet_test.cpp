@@ -328,7 +328,6 @@ TEST_CASE("the sheet draws where hands would lay the coil, where the face is see
   const Solved& s = bench_solved();
   const auto by_hand = viewer::off_by_hand(s.loaded.head, s.kept.entered, s.plan);
   REQUIRE(by_hand);
-  const viewer::Display display;
   const auto with = viewer::sheet_views(s.loaded.head, s.kept.entered, s.plan, by_hand);
   const auto without = viewer::sheet_views(s.loaded.head, s.kept.entered, s.plan, {});
   REQUIRE(with.size() == 3);

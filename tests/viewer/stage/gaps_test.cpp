@@ -125,7 +125,7 @@ TEST_CASE("the map's colours are the gaps that rays cast by hand find, with ever
       Shown shown;
       shown.things = {Thing::skin, Thing::gaps};
       shown.gaps = gaps_under(s.head, s.entered, p);
-      Picture picture(size);
+      Picture picture(display, size);
       Stage& stage = picture.stage();
       stage.show(s.head, s.entered, s.plan, shown);
       stage.look(View::square_on);
@@ -177,7 +177,7 @@ TEST_CASE("with the map of gaps, labels, legend, scale and numbers keep clear of
     shown.things.insert(Thing::gaps);
     shown.gaps = gaps_under(s.head, s.entered, s.plan.treatment);
     for (const PictureSize other : {PictureSize{1280, 800}, PictureSize{1920, 1080}}) {
-      Picture picture(other);
+      Picture picture(display, other);
       Stage& stage = picture.stage();
       stage.show(s.head, s.entered, s.plan, shown);
       for (const View view : all_views()) {

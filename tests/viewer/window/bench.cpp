@@ -32,6 +32,7 @@ Bench::Bench(int argc, char** argv) : parts_(std::make_unique<Parts>()) {
   // Not somebody's own, but one for all tests: making a brain takes seconds.
   qputenv("XDG_CACHE_HOME", SCALPMARK_BINARY_DIR "/tests/cache");
   qputenv("QT_QPA_PLATFORM", "xcb");
+  qputenv("DISPLAY", parts_->display.name().c_str());
   QSurfaceFormat format = QVTKOpenGLNativeWidget::defaultFormat();
   format.setSamples(0);
   QSurfaceFormat::setDefaultFormat(format);

@@ -171,7 +171,8 @@ TEST_CASE("stage and sheet say nothing that cannot be translated") {
       geometry::tolerance(loaded.head, kept.entered, plan, kept.entered.errors, {.placements = 100}));
   shown.gaps = viewer::gaps_under(loaded.head, kept.entered, plan.treatment);
   {
-    viewer::Picture picture({1280, 800});
+    const viewer::Display display;
+    viewer::Picture picture(display, {1280, 800});
     for (const viewer::View view : {viewer::View::left, viewer::View::front_left, viewer::View::above}) {
       picture.stage().show(loaded.head, kept.entered, plan, shown);
       picture.stage().look(view);

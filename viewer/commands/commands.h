@@ -1,0 +1,27 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace CLI {
+class App;
+}
+
+namespace scalpmark::viewer {
+
+// Each adds one command to the program's command line: its words, its options, and what is done once they are
+// read.
+
+void add_solve(CLI::App& program);
+void add_picture(CLI::App& program);
+void add_sheet(CLI::App& program);
+void add_tolerance(CLI::App& program);
+void add_contact(CLI::App& program);
+void add_head(CLI::App& program);
+
+/// `scalpmark read-skin KIND UNIT MEMORY_MB CPU_SECONDS FILE`: how the program calls itself to read a file
+/// apart (models/heads/skin_reading.h). Not for people, so it is in no help. `words` are all of the command
+/// line. False where the file was not read; what was wrong has been answered then.
+[[nodiscard]] bool answer_reading(const std::vector<std::string>& words);
+
+}  // namespace scalpmark::viewer

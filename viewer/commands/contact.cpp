@@ -1,0 +1,83 @@
+#include "geometry/coil/contact.h"
+
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "geometry/base/ranges.h"
+#include "models/results/contact_file.h"
+#include "viewer/commands/commands.h"
+#include "viewer/commands/options.h"
+#include "viewer/commands/slow_progress.h"
+#include "viewer/commands/solved_case.h"
+#include "viewer/words/contact_text.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+struct Options {
+  std::string in, out;
+  CoilPlace place;
+  geometry::ContactOptions options;
+};
+
+void contact(const Options& o) {
+  Shown shown;
+  shown.coil_on = o.place.on;
+  shown.row = o.place.row;
+  shown.column = o.place.column;
+  const models::Progress progress = SlowProgress();
+  const bool askew = o.options.tilt.roll_deg != 0 || o.options.tilt.pitch_deg != 0;
+  const SolvedCase solved =
+      solve_case(o.in, progress, askew ? Brain::wanted : Brain::left_out, geometry::TapeDistances::left_out);
+  progress("Laying the coil", 0);
+  const geometry::Placement& placement = placement_shown(solved.plan, shown);
+  const geometry::Case& entered = solved.file.entered;
+  const auto found = geometry::contact(solved.loaded.head, entered, placement, o.options);
+  const models::ContactAsked asked{o.place.name, placement, o.options};
+  if (o.out == "-") {
+    write_to_stdout(models::contact_json(found, entered, asked));
+    return;
+  }
+  if (!o.out.empty()) models::write_contact(o.out, found, entered, asked);
+  write_to_stdout(contact_text(found, entered, where_shown(shown)));
+}
+
+}  // namespace
+
+void add_contact(CLI::App& program) {
+  auto* command = program.add_subcommand(
+      "contact",
+      "Say how the coil rests: where it touches, the gap under each wing, whether an ear or the brow is in the "
+      "way");
+  const auto o = std::make_shared<Options>();
+  add_case(*command, o->in, "The case file (JSON); its \"coil\" says which coil, and how it is laid");
+  command
+      ->add_option_function<std::string>(
+          "--on", [o](const std::string& text) { o->place = coil_place("--on", text); },
+          "Where the coil lies: treatment, hotspot, start, or a grid node as ROW,COLUMN; without it, treatment")
+      ->type_name("PLACE");
+  command
+      ->add_option("--roll", o->options.tilt.roll_deg,
+                   "Held askew by so many degrees: its right side (seen from the handle) down, or up if "
+                   "negative; says where the pulse goes instead")
+      ->check(CLI::Range(-geometry::most_tilt_deg, geometry::most_tilt_deg))
+      ->type_name("DEGREES");
+  command
+      ->add_option("--pitch", o->options.tilt.pitch_deg, "The same: its front edge up, or down if negative")
+      ->check(CLI::Range(-geometry::most_tilt_deg, geometry::most_tilt_deg))
+      ->type_name("DEGREES");
+  command
+      ->add_option("--cap", o->options.cap_mm,
+                   "Thickness of the cap in mm, to hear whether the coil presses it in")
+      ->check(CLI::Range(geometry::ranges::lift_mm.low, geometry::ranges::lift_mm.high))
+      ->type_name("MM");
+  command
+      ->add_option("--out", o->out,
+                   "Where all this and the gap at places 4 mm apart go as JSON as well; - for the standard "
+                   "output")
+      ->type_name("FILE.json");
+  command->callback([o] { contact(*o); });
+}
+
+}  // namespace scalpmark::viewer

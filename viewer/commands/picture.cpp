@@ -1,0 +1,158 @@
+#include "viewer/picture/picture.h"
+
+#include <CLI/CLI.hpp>
+#include <exception>
+#include <future>
+#include <memory>
+#include <optional>
+
+#include "geometry/hands/tolerance.h"
+#include "viewer/commands/commands.h"
+#include "viewer/commands/options.h"
+#include "viewer/commands/slow_progress.h"
+#include "viewer/commands/solved_case.h"
+#include "viewer/stage/gaps_shown.h"
+#include "viewer/words/head_text.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+struct Options {
+  std::string in, out;
+  PictureSize size;
+  std::optional<View> view;
+  Shown shown;
+};
+
+std::vector<std::string> thing_names() {
+  std::vector<std::string> names;
+  for (const Thing t : all_things()) names.emplace_back(name_of(t));
+  return names;
+}
+
+std::vector<std::string> view_names() {
+  std::vector<std::string> names;
+  for (const View v : all_views()) names.emplace_back(name_of(v));
+  return names;
+}
+
+PictureSize size_from(const std::string& text) {
+  const auto parts = split(text, 'x');
+  const auto width = parts.size() == 2 ? whole(parts[0]) : std::nullopt,
+             height = parts.size() == 2 ? whole(parts[1]) : std::nullopt;
+  if (!width || !height)
+    throw UsageError("--size is \"" + text + "\"; write width and height in pixels, such as 1600x1200.");
+  const PictureSize size{*width, *height};
+  try {
+    check_size(size);
+  } catch (const ViewerError& e) {
+    throw UsageError(e.what());
+  }
+  return size;
+}
+
+View view_from(const std::string& text) {
+  if (const auto view = view_named(text)) return *view;
+  throw UsageError("--from is \"" + text + "\"; choose one of " + list_of(view_names()) + ".");
+}
+
+std::set<Thing> things_from(const std::string& text) {
+  std::set<Thing> things;
+  for (const auto& name : split(text, ',')) {
+    const auto thing = thing_named(name);
+    if (!thing)
+      throw UsageError("--show has \"" + name + "\"; choose from " + list_of(thing_names()) +
+                       ", separated by commas.");
+    things.insert(*thing);
+  }
+  if (things.empty()) throw UsageError("--show is empty; choose from " + list_of(thing_names()) + ".");
+  return things;
+}
+
+/// The tape distances that the picture says.
+geometry::TapeDistances tapes_for(const Shown& shown) {
+  using Tapes = geometry::TapeDistances;
+  if (!shown.has(Thing::numbers)) return Tapes::left_out;
+  return shown.coil_on == CoilOn::treatment ? Tapes::treatment_alone : Tapes::each_path;
+}
+
+void draw(const Options& o) {
+  Shown shown = o.shown;
+  const models::Progress progress = SlowProgress();
+  // The head is read and the plan worked out while the driver gets ready to draw. What is wrong with the case
+  // is said before what is wrong with the display.
+  auto solving = std::async(std::launch::async, [&] {
+    return solve_case(o.in, progress, shown.has(Thing::cortex) ? Brain::wanted : Brain::left_out,
+                      geometry::TapeDistances::left_out);
+  });
+  std::optional<PreparedPicture> picture;
+  std::exception_ptr no_picture;
+  try {
+    picture.emplace(o.size);
+  } catch (const ViewerError&) {
+    no_picture = std::current_exception();
+  }
+  SolvedCase solved = solving.get();
+  if (no_picture) std::rethrow_exception(no_picture);
+  const geometry::Head& head = solved.loaded.head;
+  const geometry::Case& entered = solved.file.entered;
+  std::future<geometry::Plan> measuring;
+  if (const auto tapes = tapes_for(shown); tapes != geometry::TapeDistances::left_out)
+    measuring = std::async(std::launch::async, [&, tapes] { return geometry::solve(head, entered, tapes); });
+  const View view = o.view.value_or(entered.side == geometry::Side::left ? View::left : View::right);
+  shown.head_description = head_in_words(solved.file, solved.loaded);
+  if (shown.has(Thing::tolerance)) {
+    progress("Trying placements by hand", 0);
+    shown.tolerance = std::make_shared<const geometry::Tolerance>(
+        geometry::tolerance(head, entered, solved.plan, entered.errors));
+  }
+  if (shown.has(Thing::gaps)) shown.gaps = gaps_under(head, entered, placement_shown(solved.plan, shown));
+  if (head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
+  progress("Drawing", 0);
+  // The head is on the stage by the time its tape distances are known.
+  picture->show(head, entered, solved.plan, shown, view);
+  if (measuring.valid()) {
+    solved.plan = measuring.get();
+    picture->show(head, entered, solved.plan, shown, view);
+  }
+  picture->write(o.out);
+}
+
+}  // namespace
+
+void add_picture(CLI::App& program) {
+  auto* command = program.add_subcommand("picture", "Draw the plan of a case on its head, as a PNG picture");
+  const auto o = std::make_shared<Options>();
+  add_case(*command, o->in);
+  command->add_option("--out", o->out, "Where the picture goes")->required()->type_name("FILE.png");
+  command
+      ->add_option_function<std::string>(
+          "--from", [o](const std::string& text) { o->view = view_from(text); },
+          "Where to look from: " + list_of(view_names()) + "; without it, the side that is stimulated")
+      ->type_name("VIEW");
+  command
+      ->add_option_function<std::string>(
+          "--size", [o](const std::string& text) { o->size = size_from(text); },
+          "Width and height in pixels; without it, 1600x1200")
+      ->type_name("WxH");
+  command
+      ->add_option_function<std::string>(
+          "--show", [o](const std::string& text) { o->shown.things = things_from(text); },
+          "What to show, separated by commas: " + list_of(thing_names()))
+      ->type_name("LIST");
+  command
+      ->add_option_function<std::string>(
+          "--coil-on",
+          [o](const std::string& text) {
+            const CoilPlace place = coil_place("--coil-on", text);
+            o->shown.coil_on = place.on;
+            o->shown.row = place.row;
+            o->shown.column = place.column;
+          },
+          "Where the coil lies: start, hotspot, treatment, or a grid node as ROW,COLUMN; without it, treatment")
+      ->type_name("PLACE");
+  command->callback([o] { draw(*o); });
+}
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,48 @@
+#include "viewer/sheet/sheet.h"
+
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "viewer/commands/commands.h"
+#include "viewer/commands/options.h"
+#include "viewer/commands/slow_progress.h"
+#include "viewer/commands/solved_case.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+struct Options {
+  std::string in, out;
+  Paper paper = Paper::a4;
+};
+
+Paper paper_from(const std::string& text) {
+  if (const auto paper = paper_named(text)) return *paper;
+  throw UsageError("--paper is \"" + text + "\"; choose a4 or letter.");
+}
+
+void write(const Options& o) {
+  const models::Progress progress = SlowProgress();
+  const SolvedCase solved = solve_case(o.in, progress, Brain::wanted);
+  progress("Drawing the sheet", 0);
+  write_sheet(o.out, solved.file, solved.loaded, solved.plan, o.paper);
+}
+
+}  // namespace
+
+void add_sheet(CLI::App& program) {
+  auto* command =
+      program.add_subcommand("sheet", "Write the placement sheet of a case, as a PDF file to print");
+  const auto o = std::make_shared<Options>();
+  add_case(*command, o->in);
+  command->add_option("--out", o->out, "Where the sheet goes")->required()->type_name("FILE.pdf");
+  command
+      ->add_option_function<std::string>(
+          "--paper", [o](const std::string& text) { o->paper = paper_from(text); },
+          "a4 or letter; without it, a4")
+      ->type_name("PAPER");
+  command->callback([o] { write(*o); });
+}
+
+}  // namespace scalpmark::viewer

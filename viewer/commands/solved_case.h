@@ -1,0 +1,33 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "geometry/plan/solve.h"
+#include "models/cases/case_file.h"
+#include "models/heads/load_head.h"
+
+namespace scalpmark::viewer {
+
+/// A case as it was read, its head and its plan.
+struct SolvedCase {
+  models::CaseFile file;
+  models::LoadedHead loaded;
+  geometry::Plan plan;
+};
+
+enum class Brain { wanted, left_out };
+
+/// Reads a case file and its head, solves it, and says on stderr what is to be noted about them.
+[[nodiscard]] SolvedCase solve_case(const std::string& file, const models::Progress& progress,
+                                    Brain brain = Brain::left_out,
+                                    geometry::TapeDistances tapes = geometry::TapeDistances::each_path);
+
+/// One line whatever the text holds, so that what is said on stderr is one sentence a line.
+[[nodiscard]] std::string one_line(const std::string& text);
+/// Notes, each on its own line of stderr.
+void say(const std::vector<std::string>& notes);
+/// Refuses (ViewerError) when the standard output does not take it.
+void write_to_stdout(const std::string& text);
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,60 @@
+#include "geometry/hands/tolerance.h"
+
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "models/results/tolerance_file.h"
+#include "viewer/commands/commands.h"
+#include "viewer/commands/options.h"
+#include "viewer/commands/slow_progress.h"
+#include "viewer/commands/solved_case.h"
+#include "viewer/words/tolerance_text.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+struct Options {
+  std::string in, out;
+  int placements = 10000;
+  unsigned seed = 1;
+};
+
+void tolerance(const Options& o) {
+  const models::Progress progress = SlowProgress();
+  const SolvedCase solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
+  progress("Trying placements by hand", 0);
+  geometry::ToleranceOptions options;
+  options.placements = o.placements;
+  options.seed = o.seed;
+  const geometry::Case& entered = solved.file.entered;
+  const geometry::HandErrors& errors = entered.errors;
+  const auto found = geometry::tolerance(solved.loaded.head, entered, solved.plan, errors, options);
+  if (o.out == "-") {
+    write_to_stdout(models::tolerance_json(found, solved.plan, errors, options));
+    return;
+  }
+  if (!o.out.empty()) models::write_tolerance(o.out, found, solved.plan, errors, options);
+  write_to_stdout(tolerance_text(found, errors));
+}
+
+}  // namespace
+
+void add_tolerance(CLI::App& program) {
+  auto* command = program.add_subcommand(
+      "tolerance", "Say how far off the pulse could be when a case is measured, marked and laid by hand");
+  const auto o = std::make_shared<Options>();
+  add_case(*command, o->in, "The case file (JSON); its \"errors\" say how far off hands are");
+  command
+      ->add_option("--out", o->out,
+                   "Where the regions and shares go as JSON as well; - for the standard output")
+      ->type_name("FILE.json");
+  command->add_option("--placements", o->placements, "How many placements to try; without it, 10000")
+      ->check(CLI::Range(0, 1000000))
+      ->type_name("N");
+  command->add_option("--seed", o->seed, "The same number gives the same placements; without it, 1")
+      ->type_name("N");
+  command->callback([o] { tolerance(*o); });
+}
+
+}  // namespace scalpmark::viewer
