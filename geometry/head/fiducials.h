@@ -13,6 +13,8 @@ struct Fiducials {
   Eigen::Vector3d inion = Eigen::Vector3d::Zero();
   Eigen::Vector3d left_tragus = Eigen::Vector3d::Zero();
   Eigen::Vector3d right_tragus = Eigen::Vector3d::Zero();
+
+  friend bool operator==(const Fiducials&, const Fiducials&) = default;
 };
 
 /// The axes of four points that make a head. Refuses (GeometryError, naming the points): a coordinate that is

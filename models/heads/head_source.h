@@ -16,6 +16,8 @@ struct HeadSource {
   std::filesystem::path file;                    ///< mesh, mri: as written in the case (relative to it)
   std::optional<Unit> unit;                      ///< mesh
   std::optional<geometry::Fiducials> fiducials;  ///< mesh, mri
+
+  friend bool operator==(const HeadSource&, const HeadSource&) = default;
 };
 
 }  // namespace scalpmark::models

@@ -10,6 +10,7 @@
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
 #include "viewer/words/contact_text.h"
+#include "viewer/words/contact_words.h"
 
 namespace scalpmark::viewer {
 
@@ -30,11 +31,13 @@ void contact(const Options& o) {
   const bool askew = o.options.tilt.roll_deg != 0 || o.options.tilt.pitch_deg != 0;
   const SolvedCase solved =
       solve_case(o.in, progress, askew ? Brain::wanted : Brain::left_out, geometry::TapeDistances::left_out);
-  progress("Laying the coil", 0);
+  progress(geometry::Message::verbatim("Laying the coil"), 0);
   const geometry::Placement& placement = placement_shown(solved.plan, shown);
   const geometry::Case& entered = solved.file.entered;
-  const auto found = geometry::contact(solved.loaded.head, entered, placement, o.options);
-  const models::ContactAsked asked{o.place.name, placement, o.options};
+  geometry::ContactOptions options = o.options;
+  options.cortex = solved.loaded.cortex.get();
+  const auto found = geometry::contact(solved.loaded.head, entered.coil, placement.pose(), options);
+  const models::ContactAsked asked{o.place.name, placement, options, contact_sentences(found)};
   if (o.out == "-") {
     write_to_stdout(models::contact_json(found, entered, asked));
     return;

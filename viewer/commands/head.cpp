@@ -36,9 +36,11 @@ bool is_mri(const std::string& file) {
 /// The guess as lines that can be copied into a case once they are confirmed.
 std::string guess_text(const geometry::FiducialGuess& guess) {
   std::ostringstream text;
-  text << std::fixed << std::setprecision(1) << geometry::guess_caution
-       << "\nThe generic head was fitted to this skin and lies " << guess.misfit_mm
-       << " mm from it, root mean square.\n";
+  text
+      << std::fixed << std::setprecision(1)
+      << "A computer's first guess, not placed by hand: look at each point on the head, and confirm or move it before it is used."
+      << "\nThe generic head was fitted to this skin and lies " << guess.misfit_mm
+      << " mm from it, root mean square.\n";
   const auto line = [&](const char* name, const Eigen::Vector3d& p) {
     text << "\"" << name << "\": [" << p.x() << ", " << p.y() << ", " << p.z() << "]\n";
   };
@@ -59,7 +61,7 @@ void read_head(const Options& o) {
   const auto found = models::read_apart(models::own_program())({kind, o.in, o.unit}, progress);
   say(found.notes);
   if (o.guess) {
-    progress("Looking for the four points", 0);
+    progress(geometry::Message::verbatim("Looking for the four points"), 0);
     write_to_stdout(guess_text(geometry::guess_fiducials(models::generic_head(), found.skin)));
   }
   if (!o.out.empty()) models::write_ply(o.out, found.skin);

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "models/meshes/mesh_file.h"
 #include "viewer/stage/things.h"
 #include "viewer/words/error.h"
@@ -17,7 +18,8 @@ namespace scalpmark::viewer {
 /// A command line that cannot be understood.
 class UsageError : public ViewerError {
 public:
-  using ViewerError::ViewerError;
+  /// The terminal stays English.
+  explicit UsageError(const std::string& sentence) : ViewerError(geometry::Message::verbatim(sentence)) {}
 };
 
 // Options that are chosen from names are read by our own look-ups: CLI11's CheckedTransformer would take the

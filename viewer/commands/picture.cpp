@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "geometry/hands/tolerance.h"
+#include "geometry/plan/plan_cortex.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
 #include "viewer/commands/slow_progress.h"
@@ -99,17 +100,20 @@ void draw(const Options& o) {
   const geometry::Case& entered = solved.file.entered;
   std::future<geometry::Plan> measuring;
   if (const auto tapes = tapes_for(shown); tapes != geometry::TapeDistances::left_out)
-    measuring = std::async(std::launch::async, [&, tapes] { return geometry::solve(head, entered, tapes); });
+    measuring = std::async(std::launch::async, [&, tapes] {
+      return geometry::with_cortex(geometry::solve(head, entered, tapes), solved.loaded.cortex.get());
+    });
   const View view = o.view.value_or(entered.side == geometry::Side::left ? View::left : View::right);
   shown.head_description = head_in_words(solved.file, solved.loaded);
   if (shown.has(Thing::tolerance)) {
-    progress("Trying placements by hand", 0);
+    progress(geometry::Message::verbatim("Trying placements by hand"), 0);
     shown.tolerance = std::make_shared<const geometry::Tolerance>(
         geometry::tolerance(head, entered, solved.plan, entered.errors));
   }
   if (shown.has(Thing::gaps)) shown.gaps = gaps_under(head, entered, placement_shown(solved.plan, shown));
-  if (head.cortex() != nullptr) shown.skin_opacity = skin_over_cortex;
-  progress("Drawing", 0);
+  shown.cortex = solved.loaded.cortex;
+  if (shown.cortex) shown.skin_opacity = skin_over_cortex;
+  progress(geometry::Message::verbatim("Drawing"), 0);
   // The head is on the stage by the time its tape distances are known.
   picture->show(head, entered, solved.plan, shown, view);
   if (measuring.valid()) {

@@ -25,7 +25,7 @@ Paper paper_from(const std::string& text) {
 void write(const Options& o) {
   const models::Progress progress = SlowProgress();
   const SolvedCase solved = solve_case(o.in, progress, Brain::wanted);
-  progress("Drawing the sheet", 0);
+  progress(geometry::Message::verbatim("Drawing the sheet"), 0);
   write_sheet(o.out, solved.file, solved.loaded, solved.plan, o.paper);
 }
 

@@ -3,7 +3,9 @@
 #include <iostream>
 #include <utility>
 
+#include "geometry/plan/plan_cortex.h"
 #include "models/brain/add_cortex.h"
+#include "models/cases/case_head.h"
 #include "models/heads/own_program.h"
 #include "viewer/words/error.h"
 
@@ -14,8 +16,8 @@ SolvedCase solve_case(const std::string& file, const models::Progress& progress,
   auto read = models::read_case(file);
   auto loaded = models::load_head(read, progress, models::read_apart(models::own_program()));
   if (brain == Brain::wanted) models::add_cortex(loaded, {}, progress);
-  progress("Working out the plan", 0);
-  auto plan = geometry::solve(loaded.head, read.entered, tapes);
+  progress(geometry::Message::verbatim("Working out the plan"), 0);
+  auto plan = geometry::with_cortex(geometry::solve(loaded.head, read.entered, tapes), loaded.cortex.get());
   say(loaded.notes);
   say(plan.warnings);
   return {std::move(read), std::move(loaded), std::move(plan)};
@@ -28,14 +30,15 @@ std::string one_line(const std::string& text) {
   return line;
 }
 
-void say(const std::vector<std::string>& notes) {
-  for (const auto& note : notes) std::cerr << one_line(note) << "\n";
+void say(const std::vector<geometry::Message>& notes) {
+  for (const auto& note : notes) std::cerr << one_line(english(note)) << "\n";
 }
 
 void write_to_stdout(const std::string& text) {
   std::cout << text << std::flush;
   if (!std::cout)
-    throw ViewerError("The result could not be written to the standard output; check where it leads.");
+    throw ViewerError(geometry::Message::of(
+        "The result could not be written to the standard output; check where it leads."));
 }
 
 }  // namespace scalpmark::viewer

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "geometry/plan/solve.h"
 #include "models/cases/case_file.h"
 #include "models/heads/load_head.h"
@@ -26,7 +27,7 @@ enum class Brain { wanted, left_out };
 /// One line whatever the text holds, so that what is said on stderr is one sentence a line.
 [[nodiscard]] std::string one_line(const std::string& text);
 /// Notes, each on its own line of stderr.
-void say(const std::vector<std::string>& notes);
+void say(const std::vector<geometry::Message>& notes);
 /// Refuses (ViewerError) when the standard output does not take it.
 void write_to_stdout(const std::string& text);
 

@@ -9,6 +9,7 @@
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
 #include "viewer/words/tolerance_text.h"
+#include "viewer/words/tolerance_words.h"
 
 namespace scalpmark::viewer {
 
@@ -23,18 +24,19 @@ struct Options {
 void tolerance(const Options& o) {
   const models::Progress progress = SlowProgress();
   const SolvedCase solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
-  progress("Trying placements by hand", 0);
+  progress(geometry::Message::verbatim("Trying placements by hand"), 0);
   geometry::ToleranceOptions options;
   options.placements = o.placements;
   options.seed = o.seed;
   const geometry::Case& entered = solved.file.entered;
   const geometry::HandErrors& errors = entered.errors;
   const auto found = geometry::tolerance(solved.loaded.head, entered, solved.plan, errors, options);
+  const geometry::Message habit = habit_sentence(found);
   if (o.out == "-") {
-    write_to_stdout(models::tolerance_json(found, solved.plan, errors, options));
+    write_to_stdout(models::tolerance_json(found, solved.plan, errors, options, habit));
     return;
   }
-  if (!o.out.empty()) models::write_tolerance(o.out, found, solved.plan, errors, options);
+  if (!o.out.empty()) models::write_tolerance(o.out, found, solved.plan, errors, options, habit);
   write_to_stdout(tolerance_text(found, errors));
 }
 

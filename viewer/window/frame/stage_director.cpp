@@ -39,6 +39,7 @@ void StageDirector::dress(StageContent& content) {
     if (menus_.legend()) shown.things.insert(Thing::legend);
   }
   through_skin_.add_to(shown);
+  shown.cortex = session_.head().cortex;
   looked_into_.add_to(content);
 }
 
