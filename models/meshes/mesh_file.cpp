@@ -12,8 +12,11 @@
 #include "models/files/error.h"
 #include "models/files/safe_file.h"
 #include "models/generic/generic_head.h"
+#include "models/meshes/close_vertices.h"
+#include "models/meshes/mesh_pieces.h"
 #include "models/meshes/mesh_repair.h"
 #include "models/meshes/scan_repair.h"
+#include "models/meshes/sound_skin.h"
 #include "models/meshes/triangle_soup.h"
 
 namespace scalpmark::models {
