@@ -46,7 +46,7 @@ std::set<std::string> areas(std::initializer_list<int> numbers) {
 
 /// The generic head with the same brain under it.
 Head generic_with_cortex() {
-  const auto brain = models::load_template_brain(tests::template_files());
+  const auto brain = models::load_template_brain(tests::template_files()).brain;
   const Head& generic = models::generic_head();
   return generic.with_cortex(std::make_shared<const Cortex>(brain, generic));
 }
@@ -93,7 +93,7 @@ TEST_CASE("from skin to cortex it is as far at C3, C4, F3 and F4 as published") 
 
 TEST_CASE("the template's brain under the template's own head stays where its volume has it") {
   const Head& head = tests::template_head_with_cortex();
-  const auto brain = models::load_template_brain(tests::template_files());
+  const auto brain = models::load_template_brain(tests::template_files()).brain;
   const Cortex& cortex = *head.cortex();
   double worst = 0;
   for (size_t i = 0; i < brain->surface.vertices().size(); ++i) {

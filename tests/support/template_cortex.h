@@ -14,7 +14,7 @@ inline models::TemplateFiles template_files() {
 /// The template MRI head with its own brain, read once.
 inline const geometry::Head& template_head_with_cortex() {
   static const geometry::Head head = template_head().with_cortex(std::make_shared<const geometry::Cortex>(
-      models::load_template_brain(template_files()), template_head()));
+      models::load_template_brain(template_files()).brain, template_head()));
   return head;
 }
 

@@ -7,6 +7,7 @@
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
 #include "models/files/error.h"
+#include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/words/sentences.h"
 
@@ -106,7 +107,9 @@ void OutputJob::write_picture(const QImage& picture, const QString& file) {
     QByteArray bytes;
     QBuffer out(&bytes);
     out.open(QIODevice::WriteOnly);
-    if (!picture.save(&out, "PNG"))
+    QImage signed_picture = picture;
+    signed_picture.setText(QStringLiteral("Software"), QString::fromLatin1(models::own_name));
+    if (!signed_picture.save(&out, "PNG"))
       throw models::ModelError("The picture could not be turned into a PNG file; try again.");
     tell(tr("Writing the picture"), 0.8);
     models::write_whole(file.toStdString(), bytes.toStdString());
