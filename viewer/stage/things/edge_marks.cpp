@@ -9,11 +9,7 @@ using geometry::MarkRule;
 
 namespace {
 
-const char* in_words(MarkRule rule) {
-  return rule == MarkRule::tape ? "tape" : rule == MarkRule::drop ? "drop" : "nearest";
-}
-
-std::string in_words(MarkRule rule, bool chosen, const std::string& gap) {
+std::string label_of(MarkRule rule, bool chosen, const std::string& gap) {
   switch (rule) {
     case MarkRule::tape:
       return words(chosen ? Words::tr("Edge mark, tape rule: %1 under the edge")
@@ -48,10 +44,10 @@ void EdgeMarkBars::show(const geometry::Head& head, const geometry::Case& entere
     if (!at) continue;
     const bool chosen = rule == entered.coil.laid_by;
     const double gap = (*at - placement.edge).norm();
-    marks_.push_back(make_mark(head, Thing::edge_marks, std::string("edge mark ") + in_words(rule),
-                               Shape::bar, chosen ? palette::edge_mark : paler(palette::edge_mark, 0.45), *at,
+    marks_.push_back(make_mark(head, Thing::edge_marks, std::string("edge mark ") + key_of(rule), Shape::bar,
+                               chosen ? palette::edge_mark : paler(palette::edge_mark, 0.45), *at,
                                along_edge));
-    bars_.push_back({rule, in_words(rule, chosen, in_mm(gap)), chosen});
+    bars_.push_back({rule, label_of(rule, chosen, in_mm(gap)), chosen});
   }
 }
 
