@@ -8,8 +8,8 @@
 #include "geometry/base/error.h"
 #include "geometry/base/text.h"
 #include "geometry/head/face_region.h"
-#include "geometry/paths/walk.h"
 #include "geometry/head/on_head.h"
+#include "geometry/paths/walk.h"
 
 namespace scalpmark::geometry {
 

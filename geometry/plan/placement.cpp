@@ -249,7 +249,8 @@ SurfacePoint pulse_for_mark(const Head& head, const CoilSetup& setup, MarkRule r
                             const SurfacePoint& mark, const MarkSearch& search) {
   const Surface& skin = head.skin();
   const Vector3d target = skin.position(mark);
-  if (on_face(head, target)) throw GeometryError(Message::of("This edge mark lies on the face; move the mark."));
+  if (on_face(head, target))
+    throw GeometryError(Message::of("This edge mark lies on the face; move the mark."));
   // Distances in a plane laid at the mark; the pulse point is moved by the same numbers in its own plane.
   const Directions at_mark = directions_at(head, side, mark);
   const auto off_by = [&](const LaidPose& laid, const SurfacePoint& pulse) -> std::optional<Vector2d> {
@@ -324,8 +325,8 @@ SurfacePoint pulse_for_mark(const Head& head, const CoilSetup& setup, MarkRule r
     damping = 1;
   }
   if (!off && best_mm > accepted_mm)
-    throw GeometryError(
-        Message::of("The coil's edge lies past the head wherever it could reach this mark; move the mark or choose another marking rule."));
+    throw GeometryError(Message::of(
+        "The coil's edge lies past the head wherever it could reach this mark; move the mark or choose another marking rule."));
   if (best_mm > accepted_mm)
     throw GeometryError(Message::of(
         "No pulse point puts the coil's edge over this mark (the nearest misses it by %1 mm); move the mark or choose another marking rule.",

@@ -17,7 +17,8 @@ SurfacePoint grid_place(const Head& head, Side side, const SurfacePoint& middle,
   if (column != 0) {
     const Directions d = directions_at(head, side, at);
     const auto tape = lay_tape(head.skin(), at, column * d.outward, pitch_mm);
-    if (!tape) throw GeometryError(Message::of("The search grid reaches past the skin's border; move the start."));
+    if (!tape)
+      throw GeometryError(Message::of("The search grid reaches past the skin's border; move the start."));
     at = tape->end;
   }
   return row == 0 ? at : forward_tape(head, at, row * pitch_mm).at(1).on_skin;

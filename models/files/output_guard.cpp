@@ -29,9 +29,9 @@ const Input* input_replaced_by(const fs::path& out, const std::vector<Input>& in
 void refuse_input_as_output(const fs::path& out, const std::vector<Input>& inputs) {
   const Input* input = input_replaced_by(out, inputs);
   if (input == nullptr) return;
-  throw ModelError(Message::of(
-      "%1 is %2 that the result is made from, and would be replaced by it; choose another name.", out.string(),
-      input->what));
+  throw ModelError(
+      Message::of("%1 is %2 that the result is made from, and would be replaced by it; choose another name.",
+                  out.string(), input->what));
 }
 
 bool replaces_another_kind(const fs::path& out, const std::string& format) {

@@ -176,9 +176,9 @@ int require_format(const json& parsed, const JsonSource& source, std::string_vie
     throw ModelError(
         Message::of("%1: version must be %2, but is %3; use the program that wrote it, or a newer one.",
                     source.name, newest, shown_value(*number)));
-  throw ModelError(
-      Message::of("%1: version must be from 1 to %2, but is %3; use the program that wrote it, or a newer one.",
-                  source.name, newest, shown_value(*number)));
+  throw ModelError(Message::of(
+      "%1: version must be from 1 to %2, but is %3; use the program that wrote it, or a newer one.",
+      source.name, newest, shown_value(*number)));
 }
 
 JsonGroup::JsonGroup(const json& parsed, const JsonSource& source, std::string path,

@@ -52,8 +52,7 @@ struct SheetViews::Parts {
 
 SheetViews::SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& whole,
                        std::shared_ptr<const geometry::Tolerance> by_hand)
-    : parts_(
-          new Parts{head, entered, with_few_marks(whole, entered.coil.laid_by), std::move(by_hand), {}}) {
+    : parts_(new Parts{head, entered, with_few_marks(whole, entered.coil.laid_by), std::move(by_hand), {}}) {
   parts_->picture.stage().set_pixel_ratio(text_ratio * Picture::pixel_ratio());
 }
 

@@ -3,9 +3,9 @@
 #include <memory>
 
 #include "geometry/coil/contact.h"
+#include "geometry/coil/gap_map.h"
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
-#include "geometry/coil/gap_map.h"
 
 namespace scalpmark::viewer {
 

@@ -2,7 +2,6 @@
 
 #include <cmath>
 
-
 namespace scalpmark::viewer {
 
 using geometry::Cause;

@@ -66,7 +66,7 @@ TEST_CASE(
         for (const MarkRule laid_by : all_mark_rules)
           for (const double d : {40.0, 60.0}) {
             INFO(key_of(drawn_by) << ", laid by " << key_of(laid_by) << ", " << d << " mm, "
-                                   << (midline ? "midline" : "beside it"));
+                                  << (midline ? "midline" : "beside it"));
             CoilSetup coil = case_of(drawn_by, laid_by).coil;
             coil.centre_to_edge_mm = d;
             coil.angle_deg = midline ? 0 : 45;

@@ -1,7 +1,7 @@
 #include "viewer/window/session/coil_on_stage.h"
 
-#include "geometry/paths/walk.h"
 #include "geometry/head/on_head.h"
+#include "geometry/paths/walk.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -44,8 +44,7 @@ void CoilOnStage::lay_on_node(int row, int column) {
 }
 
 void CoilOnStage::hold(const geometry::SurfacePoint& at, std::optional<double> angle_deg) {
-  if (const auto held =
-          hold_coil(session_.head(), session_.kept().entered, at, angle_deg, session_.tapes()))
+  if (const auto held = hold_coil(session_.head(), session_.kept().entered, at, angle_deg, session_.tapes()))
     lay(*held);
 }
 
@@ -87,9 +86,8 @@ void CoilOnStage::put_back(viewer::CoilOn place) {
 
 void CoilOnStage::follow_case() {
   if (!coil_.in_hand()) return;
-  coil_ =
-      hold_coil(session_.head(), session_.kept().entered, coil_.at, coil_.angle_deg, session_.tapes())
-          .value_or(HeldCoil{});
+  coil_ = hold_coil(session_.head(), session_.kept().entered, coil_.at, coil_.angle_deg, session_.tapes())
+              .value_or(HeldCoil{});
 }
 
 }  // namespace scalpmark::window

@@ -86,9 +86,8 @@ void HeadExtras::head_is_prepared(const HeadJob& job) {
 void HeadExtras::fields_are_there() {
   jobs_.end();
   if (!in_force_.has_tapes) {
-    in_force_.plan =
-        std::make_shared<geometry::Plan>(geometry::with_cortex(
-            geometry::solve(in_force_.head(), history_.now().entered), in_force_.on.head->cortex.get()));
+    in_force_.plan = std::make_shared<geometry::Plan>(geometry::with_cortex(
+        geometry::solve(in_force_.head(), history_.now().entered), in_force_.on.head->cortex.get()));
     in_force_.has_tapes = true;
   }
   emit changed();

@@ -293,10 +293,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The site mark and the edge mark lie %1 cm apart, but this coil&apos;s edge is %2 cm from its centre; check that both marks were made for this coil.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The coil cannot be laid with its edge over the edge mark and its centre line over the site mark; make both marks new.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1778,6 +1774,70 @@
     </message>
     <message>
         <source>The habit that would shrink it most: %1 (half that error, and %2 cm on average become %3 cm).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The site mark and the edge mark lie %1 cm apart, but this plan&apos;s lie %2 cm apart; check that both marks were made for this coil.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This edge mark lies on the face; move the mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil&apos;s edge lies past the head wherever it could reach this mark; move the mark or choose another marking rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The template&apos;s brain is made anew each time, which takes some seconds, because this user has no folder to keep it in; set HOME, or leave the brain out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The template&apos;s brain is made anew each time, which takes some seconds, because it cannot be kept in %1; let that folder be written, or leave the brain out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The case was written as version 1, with one marking rule (%1): it is taken for drawing the marks and for laying the coil alike.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the scan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the MRI</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a file of the template</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is %2 that the result is made from, and would be replaced by it; choose another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is a link to a file of another user, %2; write to that file by its own name, or choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is a link that leads to no file; remove it, or choose another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: version must be from 1 to %2, but is %3; use the program that wrote it, or a newer one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read: this run may take %2 MB of memory, and reading a head up to %3 MB; give it more, or save the head thinner in the program that made it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system lets this user start no more programs, and a head is read by one of its own; close some and try again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
