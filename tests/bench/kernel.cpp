@@ -8,6 +8,7 @@
 #include "geometry/head/guess_fiducials.h"
 #include "geometry/head/scale.h"
 #include "geometry/head/vertex.h"
+#include "geometry/plan/placement.h"
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
 #include "models/generic/generic_head.h"
