@@ -31,7 +31,7 @@
 #include "viewer/commands/slow_progress.h"
 #include "viewer/picture/picture.h"
 #include "viewer/sheet/sheet.h"
-#include "viewer/stage/gaps_shown.h"
+#include "viewer/stage/scene/gaps_shown.h"
 #include "viewer/words/contact_text.h"
 #include "viewer/words/error.h"
 #include "viewer/words/head_text.h"

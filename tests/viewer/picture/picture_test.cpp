@@ -9,7 +9,7 @@
 #include "models/coils/coil_library.h"
 #include "tests/support/heads.h"
 #include "viewer/picture/display.h"
-#include "viewer/stage/palette.h"
+#include "viewer/stage/scene/palette.h"
 #include "viewer/words/error.h"
 
 using namespace scalpmark;
@@ -81,7 +81,7 @@ TEST_CASE("each kind of mark is drawn where the plan says, and only when the hea
       stage.look(view);
       const std::string pixels = picture.draw();
       int seen = 0;
-      for (const Mark& m : stage.marks()) {
+      for (const SeenMark& m : stage.marks()) {
         if (m.thing != thing) continue;
         INFO(name_of(view) << ", " << m.name);
         // The head is convex, so what faces the eye is seen and what faces away is not.
@@ -119,7 +119,7 @@ TEST_CASE("a mark behind the head leaves no trace in the picture") {
   stage.show(s.head, s.entered, s.plan, shown);
   stage.look(View::right);
   const std::string pixels = picture.draw();
-  for (const Mark& m : stage.marks()) {
+  for (const SeenMark& m : stage.marks()) {
     if (m.thing == Thing::landmarks || m.normal.dot(stage.sight().toward_eye) > -0.15) continue;
     CHECK_FALSE(middle_of(pixels, m.colour, in_picture(stage.project(m.at)), 20));
   }
@@ -182,7 +182,7 @@ TEST_CASE("labels keep clear of each other and of the captions, and the chief on
         CHECK(labels[i].box.height() / Picture::pixel_ratio() >= 13);
       }
       if (other.width < 1280) continue;
-      for (const Mark& m : stage.marks())
+      for (const SeenMark& m : stage.marks())
         if (m.visible && m.thing == Thing::treatment)
           CHECK(std::any_of(labels.begin(), labels.end(), [](const PlacedLabel& l) {
             return l.wish.text.find("Treatment site") != std::string::npos;

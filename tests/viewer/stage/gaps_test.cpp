@@ -1,7 +1,5 @@
 // The map of gaps: what its colours say against rays cast by this test's own hand, and whether all of it
 // reads.
-#include "viewer/stage/things/gaps.h"
-
 #include <Eigen/Geometry>
 #include <catch2/catch.hpp>
 #include <cmath>
@@ -13,7 +11,8 @@
 #include "tests/support/heads.h"
 #include "viewer/picture/display.h"
 #include "viewer/picture/picture.h"
-#include "viewer/stage/gap_colours.h"
+#include "viewer/stage/scene/gap_colours.h"
+#include "viewer/stage/scene/gaps_shown.h"
 
 using namespace scalpmark;
 using namespace scalpmark::viewer;

@@ -19,7 +19,7 @@
 #include "tests/viewer/window/bench.h"
 #include "viewer/picture/picture.h"
 #include "viewer/sheet/content.h"
-#include "viewer/stage/gaps_shown.h"
+#include "viewer/stage/scene/gaps_shown.h"
 #include "viewer/words/head_text.h"
 #include "viewer/words/sentences.h"
 

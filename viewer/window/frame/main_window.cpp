@@ -191,7 +191,7 @@ void MainWindow::connect_all() {
   });
   connect(worksheet_->measure(), &MeasureStep::head_wanted, this, &MainWindow::open_head);
   connect(worksheet_->landmarks(), &LandmarksStep::system_chosen, this, [this] {
-    plan_with_landmarks_.reset();
+    other_landmarks_.reset();
     worksheet_->landmarks()->show_case();
     refresh_stage();
   });
@@ -247,7 +247,7 @@ void MainWindow::connect_all() {
 // --- showing
 
 void MainWindow::show_session() {
-  plan_with_landmarks_.reset();
+  other_landmarks_.reset();
   // A coil in the hand stays where it is; what it is laid by may have changed.
   if (coil_.in_hand()) {
     const auto held =

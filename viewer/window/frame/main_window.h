@@ -152,7 +152,8 @@ private:
   HandTolerance by_hand_;
   QString no_cortex_;              // why there is none, to be said
   bool label_in_explain_ = false;  // never remembered: a patient's room has other people's eyes
-  std::optional<geometry::Plan> plan_with_landmarks_;
+  /// What the stage shows in place of the plan's; worked out when it is first shown.
+  std::shared_ptr<const std::vector<geometry::Landmark>> other_landmarks_;
 
   OutputJob* output_ = nullptr;  // a child of the window while it is at work
   bool close_when_written_ = false;

@@ -3,7 +3,7 @@
 #include <utility>
 
 #include "geometry/paths/walk.h"
-#include "viewer/stage/palette.h"
+#include "viewer/stage/scene/palette.h"
 #include "viewer/window/frame/main_window.h"
 #include "viewer/window/frame/status_line.h"
 #include "viewer/words/head_text.h"
@@ -146,32 +146,30 @@ void MainWindow::refresh_stage() {
     LessonStage lesson = lesson_->stage(session_);
     lesson.shown.head_description = viewer::head_in_words(session_.kept(), session_.head());
     look_through_skin(lesson.shown);
-    stage_->show_plan(session_.head().head, session_.kept().entered, lesson.plan, lesson.shown,
+    stage_->show_plan(session_.head().head, session_.kept().entered, session_.plan(), lesson.shown,
                       std::move(lesson.notes));
     stage_->set_coil_movable(false);
     return;
   }
   viewer::Shown shown = shown_now();
   add_looked_into(shown);
-  const geometry::Plan* plan = &session_.plan();
   if (worksheet_->current() == Worksheet::landmarks_index &&
       worksheet_->landmarks()->system() != geometry::LandmarkSystem::ten_ten) {
-    if (!plan_with_landmarks_) {
-      plan_with_landmarks_ = *plan;
-      plan_with_landmarks_->landmarks =
-          geometry::landmarks(session_.head().head, worksheet_->landmarks()->system());
-    }
-    plan = &*plan_with_landmarks_;
+    if (!other_landmarks_)
+      other_landmarks_ = std::make_shared<const std::vector<geometry::Landmark>>(
+          geometry::landmarks(session_.head().head, worksheet_->landmarks()->system()));
+    shown.other_landmarks = other_landmarks_;
   }
-  stage_->show_plan(session_.head().head, session_.kept().entered, *plan, shown, notes_now());
+  const geometry::Plan& plan = session_.plan();
+  stage_->show_plan(session_.head().head, session_.kept().entered, plan, shown, notes_now());
   stage_->set_coil_movable(mode_ != Mode::explain &&
                            !(shown.coil_on == CoilOn::elsewhere && !coil_.in_hand()));
   worksheet_->search()->show_node(coil_.on == CoilOn::node
                                       ? std::optional(geometry::HotspotNode{coil_.row, coil_.column})
                                   : coil_.on == CoilOn::start ? std::optional(geometry::HotspotNode{0, 0})
                                                               : std::nullopt);
-  const geometry::Placement& placement = viewer::placement_shown(*plan, shown);
-  from_site_mm_ = pulse_from_site_mm(session_.head().head.skin(), session_.plan(), placement);
+  const geometry::Placement& placement = viewer::placement_shown(plan, shown);
+  from_site_mm_ = pulse_from_site_mm(session_.head().head.skin(), plan, placement);
   status_->setText(status_line(from_site_mm_, placement, session_.kept().entered.coil.mark_rule));
 }
 

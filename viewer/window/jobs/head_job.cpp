@@ -6,7 +6,7 @@
 #include "models/brain/add_cortex.h"
 #include "models/heads/own_program.h"
 #include "models/heads/skin_reading.h"
-#include "viewer/stage/skin_mesh.h"
+#include "viewer/stage/drawing/skin_mesh.h"
 
 namespace scalpmark::window {
 

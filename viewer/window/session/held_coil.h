@@ -4,7 +4,7 @@
 
 #include "geometry/plan/placement.h"
 #include "geometry/plan/plan.h"
-#include "viewer/stage/things.h"
+#include "viewer/stage/scene/shown.h"
 
 namespace scalpmark::window {
 

@@ -21,9 +21,9 @@
 #include <optional>
 #include <utility>
 
-#include "viewer/stage/aim.h"
-#include "viewer/stage/palette.h"
-#include "viewer/stage/things/coil.h"
+#include "viewer/stage/drawing/aim.h"
+#include "viewer/stage/scene/mark.h"
+#include "viewer/stage/scene/palette.h"
 #include "viewer/window/stage_view/turntable.h"
 
 namespace scalpmark::window {
@@ -189,7 +189,7 @@ viewer::Pixel StageView::place_for(const Pixel& at, const StageNote& note) {
   const Pixel usual{at.x + clear, at.y + clear};
   // What must be seen: the pulse point above all.
   std::vector<viewer::Box> chief;
-  for (const viewer::Mark& mark : stage_->marks()) {
+  for (const viewer::SeenMark& mark : stage_->marks()) {
     if (!mark.visible || mark.thing == viewer::Thing::landmarks || mark.thing == viewer::Thing::grid)
       continue;
     const Pixel there = stage_->project(mark.at);
@@ -234,12 +234,12 @@ void StageView::draw_notes() {
     note_text_->begin(stage_->sight());
     const viewer::Sight& s = stage_->sight();
     for (const StageNote& note : notes_) {
-      const viewer::Mark mark =
-          viewer::make_mark(*head_, viewer::Thing::labels, {}, note.shape, note.colour,
-                            note.line.empty() ? note.at : note.line[note.line.size() / 2], note.along);
+      const Vector3d& place = note.line.empty() ? note.at : note.line[note.line.size() / 2];
+      const viewer::Mark mark = viewer::make_mark(viewer::Thing::labels, {}, note.shape, {}, place,
+                                                  viewer::calm_normal(head_->skin(), place), note.along);
       if (!note.line.empty()) note_ink_->line(note.line, note_line_px, note.colour, note_line_lift_mm);
       if (!viewer::in_sight(head_->skin(), mark.at, mark.normal, s)) continue;
-      if (note.line.empty()) note_ink_->mark(mark);
+      if (note.line.empty()) note_ink_->mark(mark, note.colour);
       if (note.text.isEmpty()) continue;
       const Pixel anchor = s.project(mark.at), at = place_for(anchor, note);
       const viewer::TextSize size = note_text_->measure(note.text.toStdString(), note_style);

@@ -11,7 +11,7 @@
 #include <optional>
 #include <vector>
 
-#include "viewer/stage/blending.h"
+#include "viewer/stage/drawing/blending.h"
 #include "viewer/stage/stage.h"
 #include "viewer/window/session/held_coil.h"
 #include "viewer/window/session/session.h"

@@ -13,7 +13,6 @@ namespace scalpmark::window {
 /// What a lesson puts on the stage.
 struct LessonStage {
   viewer::Shown shown;
-  geometry::Plan plan;  ///< the session's, with the lines and landmarks that are shown
   std::vector<StageNote> notes;
 };
 

@@ -60,21 +60,19 @@ LessonStage spoiled_stage(const viewer::Spoiled& spoiled, const geometry::Case& 
                           const geometry::Plan& plan) {
   const geometry::Placement &meant = spoiled.meant, &really = spoiled.result.really;
   const bool at_start = spoiled.meant_on == CoilOn::start;
-  viewer::LessonStep step;
-  step.lines = lines_of(spoiled.mistake);
-  step.shown.things = {Thing::skin, Thing::coil, Thing::labels};
-  if (!step.lines.empty()) step.shown.things.insert(Thing::tapes);
-  if (at_start) {
-    step.shown.things.insert(Thing::landmarks);
-    step.landmarks = {"Cz"};
-  }
-  if (step.lines.contains("treatment")) step.shown.things.insert(Thing::hotspot);
-  step.shown.coil_on = CoilOn::elsewhere;
-  step.shown.placement = really;
-
   LessonStage stage;
-  stage.shown = step.shown;
-  stage.plan = viewer::for_step(plan, step);
+  viewer::Shown& shown = stage.shown;
+  shown.lines = lines_of(spoiled.mistake);
+  shown.things = {Thing::skin, Thing::coil, Thing::labels};
+  if (!shown.lines->empty()) shown.things.insert(Thing::tapes);
+  if (at_start) {
+    shown.things.insert(Thing::landmarks);
+    shown.landmarks = std::set<std::string>{"Cz"};
+  }
+  if (shown.lines->contains("treatment")) shown.things.insert(Thing::hotspot);
+  shown.coil_on = CoilOn::elsewhere;
+  shown.placement = really;
+
   const auto across = [](const geometry::Placement& p) { return p.front.cross(p.normal); };
   const auto& meant_mark = meant.edge_mark.by(entered.coil.mark_rule);
   const auto& real_mark = really.edge_mark.by(entered.coil.mark_rule);

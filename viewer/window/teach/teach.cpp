@@ -146,7 +146,6 @@ LessonStage Teach::stage_now(const Session& session) {
   } else {
     const viewer::LessonStep& step = steps_[static_cast<std::size_t>(player_.current())];
     stage.shown = step.shown;
-    stage.plan = viewer::for_step(session.plan(), step);
     for (const viewer::PencilMark& mark : step.pencil) {
       StageNote note;
       note.shape = viewer::Shape::bar;
@@ -157,8 +156,7 @@ LessonStage Teach::stage_now(const Session& session) {
       stage.notes.push_back(note);
     }
     if (laying_.isActive())
-      stage.plan = viewer::laid_so_far(std::move(stage.plan), fresh_,
-                                       static_cast<double>(since_.elapsed()) / laying_ms);
+      stage.shown.laying = viewer::Laying{fresh_, static_cast<double>(since_.elapsed()) / laying_ms};
   }
   return stage;
 }
@@ -198,9 +196,10 @@ void Teach::lay_tapes() {
   fresh_.clear();
   if (spoiled_ || !window_.stage().is_animated()) return;
   const auto at = static_cast<std::size_t>(player_.current());
-  fresh_ = steps_[at].lines;
+  const std::set<std::string> none;
+  fresh_ = steps_[at].shown.lines.value_or(none);
   if (at > 0)
-    for (const std::string& there : steps_[at - 1].lines) fresh_.erase(there);
+    for (const std::string& there : steps_[at - 1].shown.lines.value_or(none)) fresh_.erase(there);
   if (fresh_.empty()) return;
   since_.start();
   laying_.start();
