@@ -10,7 +10,7 @@
 #include <algorithm>
 
 #include "models/files/safe_file.h"
-#include "viewer/stage/blending.h"
+#include "viewer/stage/drawing/blending.h"
 #include "viewer/words/error.h"
 
 namespace scalpmark::viewer {
