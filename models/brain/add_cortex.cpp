@@ -7,8 +7,16 @@ namespace scalpmark::models {
 
 void add_cortex(LoadedHead& loaded, const TemplateFiles& files, const Progress& progress) {
   try {
-    const auto brain = load_template_brain(files, progress);
-    const auto cortex = std::make_shared<const geometry::Cortex>(brain, loaded.head);
+    const LoadedTemplate loaded_brain = load_template_brain(files, progress);
+    if (!loaded_brain.stays)
+      loaded.notes.push_back(
+          files.cache.empty()
+              ? Message::of(
+                    "The template's brain is made anew each time, which takes some seconds, because this user has no folder to keep it in; set HOME, or leave the brain out.")
+              : Message::of(
+                    "The template's brain is made anew each time, which takes some seconds, because it cannot be kept in %1; let that folder be written, or leave the brain out.",
+                    files.cache.string()));
+    const auto cortex = std::make_shared<const geometry::Cortex>(loaded_brain.brain, loaded.head);
     if (cortex->pushed_mm() > 0)
       loaded.notes.push_back(Message::of(
           "The template's brain was pushed in by up to %1 mm over %2 % of it, to stay %3 mm under the skin.",

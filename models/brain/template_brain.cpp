@@ -165,8 +165,12 @@ fs::path TemplateFiles::cache_folder() {
   return {};
 }
 
-std::shared_ptr<const TemplateBrain> load_template_brain(const TemplateFiles& files,
-                                                         const Progress& progress) {
+std::vector<fs::path> TemplateFiles::read() const {
+  const auto names = Names(folder).all();
+  return {names.begin(), names.end()};
+}
+
+LoadedTemplate load_template_brain(const TemplateFiles& files, const Progress& progress) {
   const Names names(files.folder);
   const std::uint64_t key = key_of(names);
   // One head after another gets the same brain; as long as one of them has it, it is not read again.
@@ -183,13 +187,13 @@ std::shared_ptr<const TemplateBrain> load_template_brain(const TemplateFiles& fi
   {
     const std::lock_guard lock(guard);
     if (last_key == key)
-      if (auto known = last.lock()) return known;
+      if (auto known = last.lock()) return {std::move(known)};
   }
-  if (auto kept = read_template_cache(files.cache, key)) return remember(std::move(*kept));
+  if (auto kept = read_template_cache(files.cache, key)) return {remember(std::move(*kept))};
   try {
     TemplateBrain brain = make(names, progress);
-    write_template_cache(files.cache, key, brain);
-    return remember(std::move(brain));
+    const bool stays = write_template_cache(files.cache, key, brain);
+    return {remember(std::move(brain)), stays};
   } catch (const geometry::GeometryError& error) {
     throw ModelError(Message::of(
         "The template's head in %1 cannot be measured (%2); install the package mricron-data again.",

@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <vector>
 
 #include "geometry/brain/cortex.h"
 #include "models/meshes/skin_import.h"
@@ -16,6 +17,15 @@ struct TemplateFiles {
   /// This user's folder for what can be made again: scalpmark in $XDG_CACHE_HOME, else in $HOME/.cache; empty
   /// when neither is set.
   [[nodiscard]] static std::filesystem::path cache_folder();
+
+  /// What of the package is read.
+  [[nodiscard]] std::vector<std::filesystem::path> read() const;
+};
+
+/// The brain, and whether it is there the next time without being made again.
+struct LoadedTemplate {
+  std::shared_ptr<const geometry::TemplateBrain> brain;
+  bool stays = true;
 };
 
 /// The brain of the one person whose head volume, brain volume and two atlases (Brodmann areas; gyri) the
@@ -24,7 +34,7 @@ struct TemplateFiles {
 /// cannot be written or is damaged does no harm. While some head still has the brain of the same bytes, that
 /// one is given again. Thread-safe. Refuses (ModelError): a package that is not installed,
 /// saying what to install; files that cannot be read or do not go together.
-[[nodiscard]] std::shared_ptr<const geometry::TemplateBrain> load_template_brain(
-    const TemplateFiles& files = {}, const Progress& progress = {});
+[[nodiscard]] LoadedTemplate load_template_brain(const TemplateFiles& files = {},
+                                                 const Progress& progress = {});
 
 }  // namespace scalpmark::models

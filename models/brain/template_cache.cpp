@@ -174,8 +174,8 @@ std::optional<TemplateBrain> read_template_cache(const fs::path& folder, std::ui
   }
 }
 
-void write_template_cache(const fs::path& folder, std::uint64_t key, const TemplateBrain& brain) noexcept {
-  if (folder.empty()) return;
+bool write_template_cache(const fs::path& folder, std::uint64_t key, const TemplateBrain& brain) noexcept {
+  if (folder.empty()) return false;
   try {
     Writer out;
     out.bytes = magic;
@@ -196,13 +196,16 @@ void write_template_cache(const fs::path& folder, std::uint64_t key, const Templ
 
     fs::create_directories(folder);
     const std::string name = file_name(key);
-    write_whole(folder / name, out.bytes, 0600);
-    for (const auto& entry : fs::directory_iterator(folder)) {
+    write_whole(folder / name, out.bytes);
+    std::error_code ignored;  // an older one that stays takes room, no more
+    for (const auto& entry : fs::directory_iterator(folder, ignored)) {
       const std::string other = entry.path().filename().string();
-      if (other != name && other.starts_with(prefix) && other.ends_with(".bin")) fs::remove(entry.path());
+      if (other != name && other.starts_with(prefix) && other.ends_with(".bin"))
+        fs::remove(entry.path(), ignored);
     }
+    return true;
   } catch (...) {
-    // A cache is a favour; the brain is made again next time.
+    return false;  // a cache is a favour; the brain is made again next time
   }
 }
 

@@ -13,9 +13,9 @@ namespace scalpmark::models {
 [[nodiscard]] std::optional<geometry::TemplateBrain> read_template_cache(const std::filesystem::path& folder,
                                                                          std::uint64_t key);
 
-/// Keeps it there, whole or not at all, readable by this user only; older ones go. Never throws: what cannot
-/// be kept is made again next time.
-void write_template_cache(const std::filesystem::path& folder, std::uint64_t key,
+/// Keeps it there, whole or not at all, readable by this user only; older ones go. False, and never an
+/// exception, for what cannot be kept: it is made again next time.
+bool write_template_cache(const std::filesystem::path& folder, std::uint64_t key,
                           const geometry::TemplateBrain& brain) noexcept;
 
 }  // namespace scalpmark::models

@@ -153,7 +153,7 @@ void write_case(const fs::path& file, const CaseFile& kept) {
     const fs::path beside = head_file.lexically_relative(folder);
     moved.head.file = beside.empty() || *beside.begin() == ".." ? head_file : beside;
   }
-  write_whole(file, case_json(moved), 0600);
+  write_whole(file, case_json(moved));
 }
 
 }  // namespace scalpmark::models

@@ -4,13 +4,11 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <atomic>
 #include <cerrno>
-#include <cstdio>
-#include <optional>
 #include <system_error>
 
 #include "models/files/error.h"
+#include "models/files/part_file.h"
 
 namespace scalpmark::models {
 
@@ -54,60 +52,42 @@ Message why(int error) {
 class Descriptor {
 public:
   explicit Descriptor(int number) : number_(number) {}
-  ~Descriptor() { close(); }
+  ~Descriptor() {
+    if (number_ >= 0) ::close(number_);
+  }
   Descriptor(const Descriptor&) = delete;
   Descriptor& operator=(const Descriptor&) = delete;
   [[nodiscard]] int number() const { return number_; }
-  /// False when the system only now finds that the bytes did not reach the disk.
-  bool close() {
-    if (number_ < 0) return true;
-    const int number = number_;
-    number_ = -1;
-    return ::close(number) == 0;
-  }
 
 private:
   int number_;
 };
 
-/// A file that goes away unless it is renamed into place.
-class Temporary {
-public:
-  Temporary(fs::path at, unsigned mode)
-      : at_(std::move(at)),
-        open_(::open(at_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, mode)) {}
-  ~Temporary() {
-    open_.close();
-    if (made_) ::unlink(at_.c_str());
-  }
-  Temporary(const Temporary&) = delete;
-  Temporary& operator=(const Temporary&) = delete;
-
-  [[nodiscard]] bool made() {
-    made_ = open_.number() >= 0;
-    return made_;
-  }
-  [[nodiscard]] int number() const { return open_.number(); }
-  bool close() { return open_.close(); }
-  bool rename_to(const fs::path& target) {
-    if (::rename(at_.c_str(), target.c_str()) != 0) return false;
-    made_ = false;
-    return true;
-  }
-
-private:
-  fs::path at_;
-  Descriptor open_;
-  bool made_ = false;
-};
+/// A link is followed to where it leads, which it goes on doing; but only to a file that is this user's, so
+/// that no link laid by somebody else, in a folder where all may write, makes this user write where that one
+/// could not.
+void check_link(const fs::path& link, const fs::path& target) {
+  struct stat status {};
+  if (::stat(target.c_str(), &status) != 0) cannot_write(link, errno);
+  if (status.st_uid != ::geteuid())
+    throw ModelError(Message::of(
+        "%1 is a link to a file of another user, %2; write to that file by its own name, or choose another.",
+        link.string(), target.string()));
+}
 
 /// Where the bytes go: through links, so that a link stays a link. Refuses what is not a plain file.
 fs::path target_of(const fs::path& file) {
   if (file.empty() || !file.has_filename())
     throw ModelError(Message::of("\"%1\" is not the name of a file; choose a name.", file.string()));
-  std::error_code error;
+  std::error_code error, no_link;
   const fs::file_status status = fs::status(file, error);
-  if (status.type() == fs::file_type::not_found) return file;
+  const bool is_link = fs::is_symlink(fs::symlink_status(file, no_link));
+  if (status.type() == fs::file_type::not_found) {
+    if (is_link)
+      throw ModelError(Message::of("%1 is a link that leads to no file; remove it, or choose another name.",
+                                   file.string()));
+    return file;
+  }
   if (status.type() == fs::file_type::none) cannot_write(file, error.value());
   if (fs::is_directory(status))
     throw ModelError(Message::of("%1 is a folder; choose the name of a file in it.", file.string()));
@@ -116,37 +96,33 @@ fs::path target_of(const fs::path& file) {
   if (::access(file.c_str(), W_OK) != 0) cannot_write(file, errno);
   fs::path target = fs::canonical(file, error);
   if (error) cannot_write(file, error.value());
+  if (is_link) check_link(file, target);
   return target;
 }
 
 }  // namespace
 
-void write_whole(const fs::path& file, std::string_view bytes, unsigned mode) {
+void write_whole(const fs::path& file, std::string_view bytes) {
   const fs::path target = target_of(file);
   const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
+  clear_left_over_parts(folder);
 
-  // Several threads and programs may write at once; each takes a name of its own.
-  static std::atomic<unsigned> counter{0};
-  std::optional<Temporary> temporary;
-  for (int attempt = 0; attempt < 100; ++attempt) {
-    temporary.emplace(
-        folder / (".scalpmark-" + std::to_string(::getpid()) + "-" + std::to_string(counter++) + ".part"),
-        mode);
-    if (temporary->made() || errno != EEXIST) break;
-  }
-  if (!temporary->made()) cannot_write(file, errno);
-
+  // What is written is a patient's or shows a patient's head, so nobody else reads it unless that was allowed
+  // before.
+  constexpr unsigned own_alone = 0600, permissions = 0777;
+  PartFile part(folder, own_alone);
+  if (part.descriptor() < 0) cannot_write(file, part.error());
   struct stat old {};
-  if (::stat(target.c_str(), &old) == 0 && ::fchmod(temporary->number(), old.st_mode & 07777U) != 0)
+  if (::stat(target.c_str(), &old) == 0 && ::fchmod(part.descriptor(), old.st_mode & permissions) != 0)
     cannot_write(file, errno);
   while (!bytes.empty()) {
-    const ssize_t written = ::write(temporary->number(), bytes.data(), bytes.size());
+    const ssize_t written = ::write(part.descriptor(), bytes.data(), bytes.size());
     if (written < 0 && errno == EINTR) continue;
     if (written < 0) cannot_write(file, errno);
     bytes.remove_prefix(static_cast<std::size_t>(written));
   }
-  if (::fsync(temporary->number()) != 0 || !temporary->close() || !temporary->rename_to(target))
-    cannot_write(file, errno);
+  if (::fsync(part.descriptor()) != 0) cannot_write(file, errno);
+  if (!part.rename_to(target)) cannot_write(file, part.error());
   // The new name itself reaches the disk with the folder; where a file system cannot do that, the file is
   // whole all the same.
   const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));

@@ -7,6 +7,8 @@
 #include <cstdint>
 #include <unordered_map>
 
+#include "models/generic/edge_key.h"
+#include "models/generic/first_mesh.h"
 #include "models/generic/skin_shape.h"
 
 namespace scalpmark::models::generic {
@@ -16,85 +18,11 @@ using geometry::Triangle;
 
 namespace {
 
-constexpr double grid_mm = 2.2;  // of the first mesh: about the thinnest part of an ear
 constexpr int rounds = 8;
 
 size_t index(int i) {
   return static_cast<size_t>(i);
 }
-
-std::uint64_t edge_key(int a, int b) {
-  const auto low = static_cast<std::uint64_t>(std::min(a, b)),
-             high = static_cast<std::uint64_t>(std::max(a, b));
-  return low << 32 | high;
-}
-
-// ---- The first mesh ----
-
-/// Marching over the six tetrahedra of each grid cell. They meet face to face, so the result is manifold, and
-/// its border lies in the plane x = 0.
-HalfMesh march() {
-  const Box box = right_half_box();
-  const Eigen::Array3i n = ((box.high - box.low) / grid_mm).array().ceil().cast<int>() + 1;
-  const auto at = [&](int node) {
-    const int i = node % n.x(), j = node / n.x() % n.y(), k = node / (n.x() * n.y());
-    return Vector3d(box.low + grid_mm * Vector3d(i, j, k));
-  };
-  std::vector<double> off(index(n.prod()));
-  for (int node = 0; node < n.prod(); ++node) off[index(node)] = off_skin_mm(at(node));
-
-  HalfMesh mesh;
-  std::unordered_map<std::uint64_t, int> cuts;
-  const auto cut_edge = [&](int in, int out) {
-    const auto [found, fresh] = cuts.try_emplace(edge_key(in, out), static_cast<int>(mesh.vertices.size()));
-    if (fresh) {
-      const double a = off[index(in)], b = off[index(out)];
-      // Kept off the nodes, so that no triangle is born without area.
-      const double t = std::clamp(a / (a - b), 0.05, 0.95);
-      mesh.vertices.push_back((1 - t) * at(in) + t * at(out));
-    }
-    return found->second;
-  };
-  const auto add = [&](int a, int b, int c, const Vector3d& outside) {
-    const Vector3d &p = mesh.vertices[index(a)], &q = mesh.vertices[index(b)], &r = mesh.vertices[index(c)];
-    if ((q - p).cross(r - p).dot(outside) < 0) std::swap(b, c);
-    mesh.triangles.push_back({a, b, c});
-  };
-  const auto tetrahedron = [&](std::array<int, 4> nodes) {
-    std::stable_partition(nodes.begin(), nodes.end(), [&](int v) { return off[index(v)] < 0; });
-    const auto inside = std::count_if(nodes.begin(), nodes.end(), [&](int v) { return off[index(v)] < 0; });
-    if (inside == 0 || inside == 4) return;
-    Vector3d in = Vector3d::Zero(), out = Vector3d::Zero();
-    for (int k = 0; k < 4; ++k)
-      (k < inside ? in : out) += at(nodes[index(k)]) / static_cast<double>(k < inside ? inside : 4 - inside);
-    const Vector3d outside = out - in;
-    if (inside == 2) {
-      const int a = cut_edge(nodes[0], nodes[2]), b = cut_edge(nodes[0], nodes[3]);
-      const int c = cut_edge(nodes[1], nodes[3]), d = cut_edge(nodes[1], nodes[2]);
-      add(a, b, c, outside);
-      add(a, c, d, outside);
-    } else if (inside == 1) {
-      add(cut_edge(nodes[0], nodes[1]), cut_edge(nodes[0], nodes[2]), cut_edge(nodes[0], nodes[3]), outside);
-    } else {
-      add(cut_edge(nodes[0], nodes[3]), cut_edge(nodes[1], nodes[3]), cut_edge(nodes[2], nodes[3]), outside);
-    }
-  };
-  const std::array<int, 3> along{1, n.x(), n.x() * n.y()};
-  constexpr std::array<std::array<int, 3>, 6> orders{
-      {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}}};
-  for (int k = 0; k + 1 < n.z(); ++k)
-    for (int j = 0; j + 1 < n.y(); ++j)
-      for (int i = 0; i + 1 < n.x(); ++i) {
-        const int corner = i + n.x() * (j + n.y() * k);
-        for (const auto& o : orders) {
-          const int a = corner + along[index(o[0])], b = a + along[index(o[1])], c = b + along[index(o[2])];
-          tetrahedron({corner, a, b, c});
-        }
-      }
-  return mesh;
-}
-
-// ---- Rounds of remeshing ----
 
 struct Remesher {
   std::vector<Vector3d>& at;
@@ -172,6 +100,32 @@ struct Remesher {
     return !longest.empty();
   }
 
+  /// Whether moving `drop` onto `keep`, and both to `target`, leaves a skin that is neither pinched in the
+  /// mirror nor too coarse nor folded. The rings are the vertices around each, `around` the triangles.
+  [[nodiscard]] bool may_collapse(int keep, int drop, const Vector3d& target,
+                                  const std::vector<int>& ring_keep, const std::vector<int>& ring_drop,
+                                  const std::vector<std::vector<int>>& around) const {
+    // A new edge between two midline vertices would be shared by four triangles once mirrored.
+    for (const int w : ring_drop)
+      if (on_midline(keep) && !on_midline(drop) && w != keep && on_midline(w) &&
+          !std::binary_search(ring_keep.begin(), ring_keep.end(), w))
+        return false;
+    for (const int w : ring_drop)
+      if (w != keep && (target - at[index(w)]).norm() > 4.0 / 3 * wanted_on(keep, w)) return false;
+    for (const int v : {keep, drop})
+      for (const int f : around[index(v)]) {
+        const Triangle& t = triangles[index(f)];
+        const auto has = [&](int w) { return t[0] == w || t[1] == w || t[2] == w; };
+        if (has(keep) && has(drop)) continue;
+        std::array<Vector3d, 3> c{at[index(t[0])], at[index(t[1])], at[index(t[2])]};
+        for (size_t k = 0; k < 3; ++k)
+          if (t[k] == v) c[k] = target;
+        const Vector3d before = normal(t), after = (c[1] - c[0]).cross(c[2] - c[0]);
+        if (before.dot(after) <= 0.5 * before.norm() * after.norm()) return false;
+      }
+    return true;
+  }
+
   void collapse() {
     std::vector<std::vector<int>> around(at.size());
     for (int f = 0; f < static_cast<int>(triangles.size()); ++f)
@@ -210,26 +164,7 @@ struct Remesher {
         target = onto_skin(0.5 * (at[index(keep)] + at[index(drop)]));
         if (border) target.x() = 0;
       }
-      bool fine = true;
-      // A new edge between two midline vertices would be shared by four triangles once mirrored.
-      for (const int w : ring_drop)
-        if (on_midline(keep) && !on_midline(drop) && w != keep && on_midline(w) &&
-            !std::binary_search(ring_keep.begin(), ring_keep.end(), w))
-          fine = false;
-      for (const int w : ring_drop)
-        if (w != keep && (target - at[index(w)]).norm() > 4.0 / 3 * wanted_on(keep, w)) fine = false;
-      for (const int v : {keep, drop})
-        for (const int f : around[index(v)]) {
-          const Triangle& t = triangles[index(f)];
-          const auto has = [&](int w) { return t[0] == w || t[1] == w || t[2] == w; };
-          if (has(keep) && has(drop)) continue;
-          std::array<Vector3d, 3> c{at[index(t[0])], at[index(t[1])], at[index(t[2])]};
-          for (size_t k = 0; k < 3; ++k)
-            if (t[k] == v) c[k] = target;
-          const Vector3d before = normal(t), after = (c[1] - c[0]).cross(c[2] - c[0]);
-          if (before.dot(after) <= 0.5 * before.norm() * after.norm()) fine = false;
-        }
-      if (!fine) continue;
+      if (!may_collapse(keep, drop, target, ring_keep, ring_drop, around)) continue;
       at[index(keep)] = target;
       for (const int f : around[index(drop)]) {
         Triangle& t = triangles[index(f)];
@@ -366,7 +301,7 @@ struct Remesher {
 }  // namespace
 
 HalfMesh mesh_right_half() {
-  HalfMesh mesh = march();
+  HalfMesh mesh = first_mesh();
   for (auto& v : mesh.vertices) {
     const bool midline = v.x() == 0;
     v = onto_skin(v);

@@ -8,12 +8,14 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <csignal>
 #include <cstring>
 #include <limits>
 #include <new>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -65,10 +67,28 @@ bool say(int out, Said what, const std::string& text) {
 
 // --- The process that reads
 
+/// Bounds what this process may take, unless it was bounded closer from outside.
 void limit(decltype(RLIMIT_AS) what, std::uint64_t most) {
-  const auto value = static_cast<rlim_t>(most);
+  rlimit given{};
+  if (::getrlimit(what, &given) != 0) return;
+  const auto value = std::min(static_cast<rlim_t>(most), given.rlim_cur);
   const rlimit both{value, value};
   ::setrlimit(what, &both);
+}
+
+/// The MB of memory that this run and what it starts may take, if somebody bounded it closer than reading a
+/// head is.
+std::optional<std::uint64_t> bounded_mb(const ReadingLimits& limits) {
+  rlimit given{};
+  if (::getrlimit(RLIMIT_AS, &given) != 0 || given.rlim_cur == RLIM_INFINITY) return {};
+  const auto mb = static_cast<std::uint64_t>(given.rlim_cur) >> 20U;
+  return mb < limits.memory_mb ? std::optional(mb) : std::nullopt;
+}
+
+Message too_little_memory(const std::string& name, std::uint64_t mb, const ReadingLimits& limits) {
+  return Message::of(
+      "%1 could not be read: this run may take %2 MB of memory, and reading a head up to %3 MB; give it more, or save the head thinner in the program that made it.",
+      name, mb, limits.memory_mb);
 }
 
 void keep_to(const ReadingLimits& limits) {
@@ -119,6 +139,9 @@ public:
     if (wrong != 0) {
       child_ = -1;
       ::close(from_);
+      if (wrong == EAGAIN || wrong == ENOMEM)
+        throw ModelError(Message::of(
+            "The system lets this user start no more programs, and a head is read by one of its own; close some and try again."));
       throw ModelError(Message::of(
           "The part of the program that reads heads, %1, does not start (%2); build or install the program again.",
           program.string(), std::strerror(wrong)));
@@ -185,6 +208,7 @@ private:
     throw ModelError(Message::of(
         "%1 could not be read: it takes more time or memory than a head does; save it anew, or thinner, in the program that made it.",
         name));
+  if (const auto mb = bounded_mb(limits)) throw ModelError(too_little_memory(name, *mb, limits));
   throw ModelError(Message::of(
       "%1 could not be read: it is damaged in a way that stops the reader; save it anew in the program that made it.",
       name));
@@ -207,6 +231,7 @@ SkinImport read_skin(const SkinRequest& request, const Progress& progress) {
 }
 
 bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits, int out) {
+  const auto outside_mb = bounded_mb(limits);
   keep_to(limits);
   try {
     const SkinImport read = read_skin(request, [&](const Message& what, double fraction) {
@@ -224,6 +249,8 @@ bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits
            say(out, Said::triangles, triangles.data(), triangles.size() * sizeof(triangles[0])) &&
            say(out, Said::done, "");
   } catch (const std::bad_alloc&) {
+    if (outside_mb)
+      return say(out, Said::refused, bytes_of(too_little_memory(request.file.string(), *outside_mb, limits)));
     return say(
         out, Said::refused,
         bytes_of(Message::of(

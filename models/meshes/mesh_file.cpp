@@ -9,10 +9,14 @@
 #include "geometry/base/error.h"
 #include "geometry/head/guess_fiducials.h"
 #include "models/files/error.h"
+#include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "models/generic/generic_head.h"
+#include "models/meshes/close_vertices.h"
+#include "models/meshes/mesh_pieces.h"
 #include "models/meshes/mesh_repair.h"
 #include "models/meshes/scan_repair.h"
+#include "models/meshes/sound_skin.h"
 #include "models/meshes/triangle_soup.h"
 
 namespace scalpmark::models {
@@ -224,8 +228,8 @@ SkinImport read_mesh(const fs::path& file, std::optional<Unit> unit, const Progr
 }
 
 void write_ply(const fs::path& file, const geometry::Surface& skin) {
-  std::string bytes = "ply\nformat binary_little_endian 1.0\ncomment skin surface, mm\nelement vertex " +
-                      std::to_string(skin.vertices().size()) +
+  std::string bytes = "ply\nformat binary_little_endian 1.0\n" + std::string(own_ply_comment) +
+                      "\nelement vertex " + std::to_string(skin.vertices().size()) +
                       "\nproperty double x\nproperty double y\nproperty double z\nelement face " +
                       std::to_string(skin.triangles().size()) +
                       "\nproperty list uchar int vertex_indices\nend_header\n";

@@ -1,16 +1,10 @@
 #pragma once
 
-#include <Eigen/Core>
-#include <vector>
+#include <cstddef>
 
-#include "geometry/surface/surface.h"
+#include "models/meshes/mesh.h"
 
 namespace scalpmark::models {
-
-struct Mesh {
-  std::vector<Eigen::Vector3d> vertices;
-  std::vector<geometry::Triangle> triangles;
-};
 
 /// Collapses short edges of a closed manifold mesh until at most `most` triangles are left, each to the point
 /// that keeps the planes around best (Garland and Heckbert 1997, quadric error), short edges first, so that

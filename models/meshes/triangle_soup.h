@@ -2,7 +2,7 @@
 
 #include <filesystem>
 
-#include "models/meshes/thin_triangles.h"
+#include "models/meshes/mesh.h"
 
 namespace scalpmark::models {
 

@@ -11,10 +11,11 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <array>
-#include <numeric>
 
 #include "geometry/base/error.h"
 #include "models/files/error.h"
+#include "models/meshes/disjoint_sets.h"
+#include "models/meshes/sidedness.h"
 #include "models/meshes/thin_triangles.h"
 #include "models/mri/air_boundary.h"
 
@@ -63,27 +64,15 @@ Mesh contour(AirBoundary& boundary) {
 
 /// Only the piece with most triangles: small inner ones can remain where air creeps round a crumb of tissue.
 void keep_largest_piece(Mesh& mesh) {
-  std::vector<int> parent(mesh.vertices.size());
-  std::iota(parent.begin(), parent.end(), 0);
-  const auto root = [&](int v) {
-    while (parent[at(v)] != v) v = parent[at(v)] = parent[at(parent[at(v)])];
-    return v;
-  };
+  DisjointSets pieces(mesh.vertices.size());
   for (const auto& t : mesh.triangles) {
-    parent[at(root(t[1]))] = root(t[0]);
-    parent[at(root(t[2]))] = root(t[0]);
+    pieces.join(t[1], t[0]);
+    pieces.join(t[2], t[0]);
   }
   std::vector<std::size_t> count(mesh.vertices.size(), 0);
-  for (const auto& t : mesh.triangles) ++count[at(root(t[0]))];
+  for (const auto& t : mesh.triangles) ++count[at(pieces.of(t[0]))];
   const int best = static_cast<int>(std::max_element(count.begin(), count.end()) - count.begin());
-  std::erase_if(mesh.triangles, [&](const auto& t) { return root(t[0]) != best; });
-}
-
-double signed_volume(const Mesh& mesh) {
-  double six = 0;
-  for (const auto& t : mesh.triangles)
-    six += mesh.vertices[at(t[0])].dot(mesh.vertices[at(t[1])].cross(mesh.vertices[at(t[2])]));
-  return six / 6;
+  std::erase_if(mesh.triangles, [&](const auto& t) { return pieces.of(t[0]) != best; });
 }
 
 }  // namespace

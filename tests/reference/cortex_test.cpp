@@ -56,7 +56,7 @@ std::set<std::string> areas(std::initializer_list<int> numbers) {
 
 /// The template head with its own brain, the generic head with the same brain under it.
 std::vector<Subject> subjects() {
-  static const Cortex under_generic(models::load_template_brain(tests::template_files()),
+  static const Cortex under_generic(models::load_template_brain(tests::template_files()).brain,
                                     models::generic_head());
   return {{tests::template_head(), tests::template_cortex()}, {models::generic_head(), under_generic}};
 }
@@ -102,7 +102,7 @@ TEST_CASE("from skin to cortex it is as far at C3, C4, F3 and F4 as published") 
 }
 
 TEST_CASE("the template's brain under the template's own head stays where its volume has it") {
-  const auto brain = models::load_template_brain(tests::template_files());
+  const auto brain = models::load_template_brain(tests::template_files()).brain;
   const Cortex& cortex = tests::template_cortex();
   double worst = 0;
   for (size_t i = 0; i < brain->surface.vertices().size(); ++i) {

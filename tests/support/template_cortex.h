@@ -13,7 +13,7 @@ inline models::TemplateFiles template_files() {
 
 /// The template MRI head's own brain under it, read once.
 inline const geometry::Cortex& template_cortex() {
-  static const geometry::Cortex cortex(models::load_template_brain(template_files()), template_head());
+  static const geometry::Cortex cortex(models::load_template_brain(template_files()).brain, template_head());
   return cortex;
 }
 

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 
+#include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/stage/drawing/blending.h"
 #include "viewer/words/error.h"
@@ -102,6 +103,7 @@ std::string Picture::png() const {
   writer->SetInputData(image);
   writer->WriteToMemoryOn();
   writer->SetCompressionLevel(2);  // a twelfth more bytes than VTK's 5, in half its time
+  writer->AddText("Software", models::own_name);
   writer->Write();
   const auto* bytes = writer->GetResult();
   if (bytes == nullptr || bytes->GetNumberOfValues() == 0)

@@ -13,6 +13,7 @@
 #include <clocale>
 #include <memory>
 
+#include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/sheet/page.h"
 #include "viewer/stage/scene/palette.h"
@@ -263,7 +264,7 @@ std::string sheet_pdf(const SheetContent& content, const std::vector<SheetView>&
     writer.setPageMargins(QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm), QPageLayout::Millimeter);
     writer.setResolution(dots_per_inch);
     writer.setTitle(Words::tr("Placement sheet"));
-    writer.setCreator("Scalpmark");
+    writer.setCreator(models::own_name);
     pages = draw(content, views, pages, writer);
   }
   if (bytes.isEmpty())

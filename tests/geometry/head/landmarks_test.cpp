@@ -8,7 +8,6 @@
 
 #include "geometry/base/error.h"
 #include "geometry/head/landmark_names.h"
-#include "geometry/head/vertex.h"
 #include "tests/support/heads.h"
 
 using namespace scalpmark::geometry;
@@ -131,16 +130,6 @@ TEST_CASE("a label changes to its partner when the side changes, and only then")
   CHECK(label_on_side("AFp9h", Side::right) == "AFp10h");
   CHECK(label_on_side("O1h", Side::right) == "O2h");
   CHECK(label_on_side("nonsense", Side::right) == "nonsense");
-}
-
-// Klem et al. 1999: the vertex is half way on both tapes at once.
-TEST_CASE("the vertex halves both tapes on a lopsided head") {
-  const Head head = lopsided_head();
-  const VertexTapes& tapes = head.vertex_tapes();
-  const Vector3d vertex = head.skin().position(head.vertex());
-  CHECK(tapes.midline.fraction_of(vertex) == Approx(0.5).margin(1e-6));
-  CHECK(tapes.coronal.fraction_of(vertex) == Approx(0.5).margin(1e-6));
-  CHECK(std::abs(vertex.x()) > 0.5);  // it really is lopsided
 }
 
 TEST_CASE("on a mirror-symmetric head left and right landmarks mirror each other") {

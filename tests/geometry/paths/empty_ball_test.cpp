@@ -6,6 +6,7 @@
 
 #include "geometry/paths/shortest_path.h"
 #include "geometry/surface/section.h"
+#include "tests/support/random_point.h"
 #include "tests/support/shapes.h"
 
 using namespace scalpmark;
@@ -13,17 +14,11 @@ using Eigen::Vector3d;
 using geometry::EmptyBall;
 using geometry::Surface;
 using geometry::SurfacePoint;
+using tests::random_point;
 
 namespace {
 
 constexpr double pi = 3.14159265358979323846;
-
-SurfacePoint random_point(const Surface& skin, std::mt19937& random) {
-  std::uniform_real_distribution<double> unit(0.01, 1);
-  const Vector3d w(unit(random), unit(random), unit(random));
-  return {std::uniform_int_distribution<int>(0, static_cast<int>(skin.triangles().size()) - 1)(random),
-          w / w.sum()};
-}
 
 /// With hollows and knobs of a few millimetres, as ears and brows have.
 Surface bumpy_skin() {
@@ -90,25 +85,5 @@ TEST_CASE("no path over the skin is shorter than the way around the ball between
     }
     // It leaves less than half of what the straight line leaves.
     CHECK(over - around < 0.5 * (over - straight));
-  }
-}
-
-TEST_CASE("a plane's line is a path, and nearly the shortest") {
-  for (const Surface& skin : {tests::sphere(100, 4, {0.75, 0.95, 0.85}), bumpy_skin()}) {
-    CAPTURE(skin.triangles().size());
-    std::mt19937 random(6);
-    double longer = 0, over = 0;
-    for (int i = 0; i < 20; ++i) {
-      const SurfacePoint a = random_point(skin, random), b = random_point(skin, random);
-      const double line = geometry::section_length(skin, a, b);
-      if (!std::isfinite(line)) continue;
-      const double shortest = geometry::shortest_path(skin, a, b).length_mm;
-      CHECK(line >= shortest * (1 - 1e-12));
-      longer += line - shortest;
-      over += shortest;
-    }
-    CAPTURE(longer / over);
-    CHECK(over > 1000);
-    CHECK(longer < 0.02 * over);
   }
 }

@@ -7,37 +7,18 @@
 
 #include "geometry/base/error.h"
 #include "geometry/paths/distance_field.h"
+#include "tests/support/plate.h"
+#include "tests/support/random_point.h"
 #include "tests/support/shapes.h"
 
 using namespace scalpmark;
 using Eigen::Vector3d;
 using geometry::Surface;
 using geometry::SurfacePoint;
+using tests::plate;
+using tests::random_point;
 
 namespace {
-
-SurfacePoint random_point(const Surface& skin, std::mt19937& random) {
-  std::uniform_real_distribution<double> unit(0.01, 1);
-  const Vector3d w(unit(random), unit(random), unit(random));
-  return {std::uniform_int_distribution<int>(0, static_cast<int>(skin.triangles().size()) - 1)(random),
-          w / w.sum()};
-}
-
-/// A flat plate, 100 x 100 mm, of 5 mm squares cut in two; with a square hole from 40 to 60 mm if asked.
-Surface plate(bool hole) {
-  std::vector<Vector3d> v;
-  std::vector<geometry::Triangle> t;
-  for (int j = 0; j <= 20; ++j)
-    for (int i = 0; i <= 20; ++i) v.emplace_back(5 * i, 5 * j, 0);
-  for (int j = 0; j < 20; ++j)
-    for (int i = 0; i < 20; ++i) {
-      if (hole && i >= 8 && i < 12 && j >= 8 && j < 12) continue;
-      const int a = 21 * j + i;
-      t.push_back({a, a + 1, a + 22});
-      t.push_back({a, a + 22, a + 21});
-    }
-  return {v, t};
-}
 
 double line_length(const std::vector<Vector3d>& line) {
   double mm = 0;

@@ -22,38 +22,6 @@ SurfacePoint on(const Surface& s, const Vector3d& q) {
 
 }  // namespace
 
-// Closed form: a plane through a sphere's middle cuts a great circle, one at distance x a circle of radius
-// sqrt(R2 - x2) (elementary geometry).
-TEST_CASE("sections of a sphere are circles, and finer meshes come closer with second order") {
-  double previous = 0;
-  for (const int level : {4, 5, 6}) {
-    const Surface ball = sphere(radius, level);
-    const double x = 37.3;
-    const SurfacePoint start = on(ball, {x, std::sqrt(radius * radius - x * x), 0});
-    const Section s = follow_section(ball, start, Vector3d::UnitX(), Vector3d::UnitZ());
-    REQUIRE(s.closed);
-    const double cut_at = s.points.front().at.x();  // the start was brought onto a facet
-    const double off = 2 * M_PI * std::sqrt(radius * radius - cut_at * cut_at) - s.length_mm;
-    CHECK(off > 0);  // chords are shorter than arcs
-    if (previous > 0) CHECK(std::log2(previous / off) == Approx(2).margin(0.35));
-    previous = off;
-    for (const auto& p : s.points) CHECK((ball.position(p.on_skin) - p.at).norm() < 1e-9);
-  }
-  CHECK(previous < 0.1);
-}
-
-TEST_CASE("a section through corners and along edges closes like any other") {
-  const Surface ball = sphere(radius, 5);
-  // The octahedron's subdivision has corners and whole edges in all three axis planes.
-  for (const Vector3d& normal :
-       {Vector3d(Vector3d::UnitX()), Vector3d(Vector3d::UnitY()), Vector3d(Vector3d::UnitZ())}) {
-    const Vector3d ahead = normal.unitOrthogonal();
-    const Section s = follow_section(ball, on(ball, radius * ahead), normal, normal.cross(ahead));
-    CHECK(s.closed);
-    CHECK(s.length_mm == Approx(2 * M_PI * radius).epsilon(1e-3));
-  }
-}
-
 TEST_CASE("a tape over a sphere is a great circle's arc, and its fractions are equal arcs") {
   const Surface ball = sphere(radius, 6);
   const Tape tape =

@@ -32,7 +32,7 @@ TEST_CASE("a template brain comes out of the cache as it went in") {
   const TemporaryFolder folder;
   const auto brain = small_brain();
   CHECK_FALSE(read_template_cache(folder.path(), key));
-  write_template_cache(folder / "new folder", key, brain);
+  CHECK(write_template_cache(folder / "new folder", key, brain));
   const auto kept = read_template_cache(folder / "new folder", key);
   REQUIRE(kept);
   CHECK(kept->surface.vertices() == brain.surface.vertices());
@@ -76,8 +76,9 @@ TEST_CASE("a cache keeps one brain, and one that cannot be kept does no harm") {
   CHECK(read_template_cache(folder.path(), key + 1));
   CHECK(tests::read_bytes(folder / "another program's") == "mine");
 
-  write_template_cache(folder / "another program's", key, brain);  // a file where the folder should be
+  CHECK_FALSE(
+      write_template_cache(folder / "another program's", key, brain));  // a file where the folder should be
   CHECK_FALSE(read_template_cache(folder / "another program's", key));
-  write_template_cache({}, key, brain);
+  CHECK_FALSE(write_template_cache({}, key, brain));
   CHECK_FALSE(read_template_cache({}, key));
 }

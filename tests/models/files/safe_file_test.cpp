@@ -74,15 +74,71 @@ TEST_CASE("a file is written whole and read back byte for byte") {
   CHECK(folder.count() == 1);
 }
 
-TEST_CASE("a new file has the mode asked for, an old one keeps its own") {
+TEST_CASE("a new file is its owner's alone, an old one keeps its own permissions") {
   const TemporaryFolder folder;
-  models::write_whole(folder / "private", "1", 0600);
-  CHECK(mode_of(folder / "private") == 0600);
-  write_bytes(folder / "shared", "old");
-  fs::permissions(folder / "shared", static_cast<fs::perms>(0664));
-  models::write_whole(folder / "shared", "new", 0600);
-  CHECK(mode_of(folder / "shared") == 0664);
-  CHECK(read_bytes(folder / "shared") == "new");
+  for (const mode_t mask : {0022U, 0000U, 0077U}) {  // a generous umask gives nobody else a look either
+    const mode_t old = ::umask(mask);
+    models::write_whole(folder / "private", "1");
+    ::umask(old);
+    CHECK(mode_of(folder / "private") == 0600);
+    fs::remove(folder / "private");
+  }
+  for (const unsigned mode : {0664U, 0640U, 0644U}) {
+    write_bytes(folder / "shared", "old");
+    fs::permissions(folder / "shared", static_cast<fs::perms>(mode));
+    models::write_whole(folder / "shared", "new");
+    CHECK(mode_of(folder / "shared") == mode);
+    CHECK(read_bytes(folder / "shared") == "new");
+  }
+}
+
+TEST_CASE("a link to nothing is refused, and so is one to another user's file") {
+  const TemporaryFolder folder;
+  fs::create_symlink("missing", folder / "to nothing");
+  CHECK(refusal_to_write(folder / "to nothing", "new").find("leads to no file") != std::string::npos);
+  CHECK(fs::is_symlink(folder / "to nothing"));
+  CHECK_FALSE(fs::exists(folder / "missing"));
+  if (::geteuid() != 0) {
+    WARN("only the superuser can make a file another user's, so a link to such was not tried");
+    return;
+  }
+  write_bytes(folder / "others", "old");
+  REQUIRE(::chown((folder / "others").c_str(), 65534, 65534) == 0);
+  fs::create_symlink("others", folder / "link");
+  CHECK(refusal_to_write(folder / "link", "new").find("another user") != std::string::npos);
+  CHECK(read_bytes(folder / "others") == "old");
+}
+
+TEST_CASE("of a file's several names only the one written to gets the new bytes") {
+  const TemporaryFolder folder;
+  write_bytes(folder / "one", "old");
+  fs::create_hard_link(folder / "one", folder / "other");
+  models::write_whole(folder / "one", "new");
+  CHECK(read_bytes(folder / "one") == "new");
+  CHECK(read_bytes(folder / "other") == "old");
+}
+
+TEST_CASE("in a folder for all, where each keeps what is theirs, another user's file is not replaced") {
+  if (::geteuid() != 0) {
+    WARN("only the superuser can act as two users, so a folder for all was not tried");
+    return;
+  }
+  const TemporaryFolder folder;
+  fs::permissions(folder.path(), static_cast<fs::perms>(01777));
+  write_bytes(folder / "plan.json", "old");
+  fs::permissions(folder / "plan.json", static_cast<fs::perms>(0666));
+  const pid_t child = ::fork();
+  REQUIRE(child >= 0);
+  if (child == 0) {
+    const bool dropped = ::setgid(65534) == 0 && ::setuid(65534) == 0;
+    const std::string said = dropped ? refusal_to_write(folder / "plan.json", "new") : "";
+    ::_exit(is_sentence(said) && said.find("not allowed") != std::string::npos ? 0 : 1);
+  }
+  int status = 1;
+  REQUIRE(::waitpid(child, &status, 0) == child);
+  CHECK(status == 0);
+  CHECK(read_bytes(folder / "plan.json") == "old");
+  CHECK(folder.count() == 1);
 }
 
 TEST_CASE("writing through a link leaves the link and changes the file it leads to") {
@@ -151,6 +207,9 @@ TEST_CASE("places that cannot be written are refused, and nothing is left behind
   write_bytes(folder / "file", "old");
   REQUIRE(::mkfifo((folder / "pipe").c_str(), 0600) == 0);
   fs::create_symlink("circle", folder / "circle");
+  fs::create_symlink("round", folder / "about");
+  fs::create_symlink("about", folder / "round");
+  fs::create_symlink("pipe", folder / "to pipe");
   const std::size_t before = folder.count();
   const std::vector<fs::path> bad{folder / "missing" / "a",
                                   folder / "file" / "a",
@@ -158,6 +217,8 @@ TEST_CASE("places that cannot be written are refused, and nothing is left behind
                                   folder / "sub" / "",
                                   folder / "pipe",
                                   folder / "circle",
+                                  folder / "round",
+                                  folder / "to pipe",
                                   folder / std::string(300, 'n'),
                                   "/dev/null",
                                   ""};

@@ -7,6 +7,7 @@
 #include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
+#include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/words/error.h"
 #include "viewer/words/words.h"
@@ -108,7 +109,9 @@ void OutputJob::write_picture(const QImage& picture, const QString& file) {
     QByteArray bytes;
     QBuffer out(&bytes);
     out.open(QIODevice::WriteOnly);
-    if (!picture.save(&out, "PNG"))
+    QImage signed_picture = picture;
+    signed_picture.setText(QStringLiteral("Software"), QString::fromLatin1(models::own_name));
+    if (!signed_picture.save(&out, "PNG"))
       throw viewer::ViewerError(
           geometry::Message::of("The picture could not be turned into a PNG file; try again."));
     tell(tr("Writing the picture"), 0.8);

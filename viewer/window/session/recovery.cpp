@@ -66,7 +66,7 @@ void Recovery::keep(const models::CaseFile& kept, const QString& file) {
                         {"file", file},
                         {"folder", QString::fromStdString((fs::current_path() / kept.folder).string())},
                         {"case", QString::fromStdString(models::case_json(kept))}};
-  models::write_whole(path_.toStdString(), QJsonDocument(top).toJson().toStdString(), 0600);
+  models::write_whole(path_.toStdString(), QJsonDocument(top).toJson().toStdString());
 }
 
 void Recovery::forget() {

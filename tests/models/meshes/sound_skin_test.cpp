@@ -1,10 +1,12 @@
-#include "models/meshes/mesh_repair.h"
+#include "models/meshes/sound_skin.h"
 
 #include <Eigen/Geometry>
 #include <catch2/catch.hpp>
 #include <set>
 
 #include "models/generic/generic_head.h"
+#include "models/meshes/close_vertices.h"
+#include "models/meshes/mesh_repair.h"
 #include "tests/support/shapes.h"
 
 using namespace scalpmark;
@@ -47,7 +49,7 @@ TEST_CASE("a sound mesh is a skin as it stands, and repairing it changes nothing
   Mesh open = egg();
   std::erase_if(open.triangles,
                 [&](const Triangle& t) { return open.vertices[static_cast<std::size_t>(t[0])].z() < -60; });
-  std::vector<std::string> notes;
+  std::vector<geometry::Message> notes;
   open = models::repair_mesh(std::move(open), "open", notes);  // drops what no triangle uses any more
   REQUIRE(notes.empty());
   for (const Mesh& mesh : {egg(), open, mesh_of(models::generic_head().skin())}) {
@@ -109,15 +111,4 @@ TEST_CASE("a mesh with anything to mend is none as it stands") {
   }));
   // One piece that touches itself in a vertex.
   CHECK_FALSE(spoilt([&](Mesh& m) { make_one(m, 0, 1); }));
-}
-
-TEST_CASE("vertices count as close within a ten-thousandth of a millimetre, across any cell's wall") {
-  for (const double at : {0.0, 1e-4, 4e-4, 100.0, -73.00005}) {
-    CAPTURE(at);
-    const Vector3d p(at, -at, 2 * at);
-    for (const Vector3d& way : {Vector3d(1, 0, 0), Vector3d(-1, 0, 0), Vector3d(0.577, -0.577, 0.577)}) {
-      CHECK(models::has_close_vertices({p, p + 0.9e-4 * way}));
-      CHECK_FALSE(models::has_close_vertices({p, p + 1.2e-4 * way}));
-    }
-  }
 }
