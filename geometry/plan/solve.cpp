@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "geometry/base/message.h"
 #include "geometry/base/text.h"
 #include "geometry/head/vertex.h"
 #include "geometry/plan/placement.h"

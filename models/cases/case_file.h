@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "geometry/plan/case.h"
 #include "models/heads/head_source.h"
 
@@ -13,7 +14,7 @@ namespace scalpmark::models {
 struct CaseFile {
   HeadSource head;
   geometry::Case entered;
-  std::filesystem::path folder;    ///< relative paths start here
+  std::filesystem::path folder;          ///< relative paths start here
   std::vector<geometry::Message> notes;  ///< what was assumed in reading it, one sentence each
 };
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "geometry/base/ranges.h"
+#include "models/files/error.h"
 #include "models/files/strict_json.h"
 
 namespace scalpmark::models {

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "geometry/brain/cortex.h"
 #include "geometry/head/head.h"
 #include "geometry/head/scale.h"

@@ -5,6 +5,8 @@
 #include <variant>
 #include <vector>
 
+#include "models/files/error.h"
+
 namespace scalpmark::models {
 
 namespace {

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "models/meshes/mesh.h"
 
 namespace scalpmark::models {

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "geometry/surface/surface.h"
 
 namespace scalpmark::models {

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "models/mri/volume.h"
 
 namespace scalpmark::models {

@@ -3,6 +3,7 @@
 #include <filesystem>
 #include <string>
 
+#include "geometry/base/message.h"
 #include "geometry/hands/tolerance.h"
 
 namespace scalpmark::models {

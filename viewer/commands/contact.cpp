@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 #include <memory>
 
+#include "geometry/base/message.h"
 #include "geometry/base/ranges.h"
 #include "models/results/contact_file.h"
 #include "viewer/commands/commands.h"

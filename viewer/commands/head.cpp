@@ -5,6 +5,7 @@
 #include <memory>
 #include <sstream>
 
+#include "geometry/base/message.h"
 #include "geometry/head/guess_fiducials.h"
 #include "models/generic/generic_head.h"
 #include "models/heads/own_program.h"

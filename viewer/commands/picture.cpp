@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 
+#include "geometry/base/message.h"
 #include "geometry/hands/tolerance.h"
 #include "geometry/plan/plan_cortex.h"
 #include "viewer/commands/commands.h"

@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 #include <memory>
 
+#include "geometry/base/message.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
 #include "viewer/commands/slow_progress.h"

@@ -3,6 +3,7 @@
 #include <iostream>
 #include <utility>
 
+#include "geometry/base/message.h"
 #include "geometry/plan/plan_cortex.h"
 #include "models/brain/add_cortex.h"
 #include "models/cases/case_head.h"

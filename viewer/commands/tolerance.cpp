@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 #include <memory>
 
+#include "geometry/base/message.h"
 #include "models/results/tolerance_file.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"

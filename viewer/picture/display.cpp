@@ -12,6 +12,7 @@
 #include <csignal>
 #include <cstdlib>
 
+#include "geometry/base/message.h"
 #include "viewer/words/error.h"
 
 namespace scalpmark::viewer {

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 
+#include "geometry/base/message.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/stage/drawing/blending.h"

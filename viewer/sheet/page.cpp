@@ -6,6 +6,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "geometry/base/message.h"
 #include "viewer/words/error.h"
 #include "viewer/words/words.h"
 

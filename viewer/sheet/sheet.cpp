@@ -13,6 +13,7 @@
 #include <clocale>
 #include <memory>
 
+#include "geometry/base/message.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/sheet/page.h"

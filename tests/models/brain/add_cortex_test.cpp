@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "geometry/base/message.h"
 #include "models/files/error.h"
 #include "models/generic/generic_head.h"
 #include "tests/support/sentence.h"

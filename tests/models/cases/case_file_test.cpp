@@ -192,7 +192,7 @@ TEST_CASE("a case of version 1 keeps its one rule for drawing and laying alike, 
   const models::CaseFile named = parse(opening + R"(, "coil": {"mark_rule": "nearest"}})");
   CHECK(rules(named) == std::array{MarkRule::nearest, MarkRule::nearest, MarkRule::nearest});
   REQUIRE(named.notes.size() == 1);
-  CHECK_THAT(named.notes.front(), Catch::Contains("version 1") && Catch::Contains("(nearest)"));
+  CHECK_THAT(english(named.notes.front()), Catch::Contains("version 1") && Catch::Contains("(nearest)"));
   CHECK(rules(parse(opening + "}")) == std::array{MarkRule::tape, MarkRule::tape, MarkRule::tape});
   CHECK(rules(parse(opening + R"(, "coil": {"angle_deg": 30}})")) ==
         std::array{MarkRule::tape, MarkRule::tape, MarkRule::tape});

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "geometry/base/message.h"
 #include "models/files/error.h"
 #include "tests/support/own_folder.h"
 #include "tests/support/sentence.h"
@@ -30,7 +31,8 @@ TEST_CASE("an output that is an input is refused, by name, other spelling, link 
   fs::create_symlink("link", folder / "link to link");
   fs::create_hard_link(scan, folder / "hard link");
   fs::create_directory_symlink(".", folder / "here");
-  const std::vector<Input> inputs{{"the case", case_file}, {"the scan", scan}};
+  const std::vector<Input> inputs{{geometry::Message::of("the case"), case_file},
+                                  {geometry::Message::of("the scan"), scan}};
   for (const fs::path& out :
        {scan, folder / "." / "t1.nii", folder / "sub" / ".." / "t1.nii", folder / "link",
         folder / "link to link", folder / "hard link", folder / "here" / "t1.nii", fs::relative(scan)}) {
@@ -46,7 +48,9 @@ TEST_CASE("an output that is an input is refused, by name, other spelling, link 
 TEST_CASE("an output of its own is let through, also one beside an input that is missing") {
   const TemporaryFolder folder;
   const fs::path scan = write_bytes(folder / "t1.nii", "x");
-  const std::vector<Input> inputs{{"the scan", scan}, {"the case", folder / "missing.json"}, {"none", ""}};
+  const std::vector<Input> inputs{{geometry::Message::of("the scan"), scan},
+                                  {geometry::Message::of("the case"), folder / "missing.json"},
+                                  {geometry::Message::verbatim("none"), ""}};
   write_bytes(folder / "copy.nii", "x");
   for (const fs::path& out : {folder / "new.ply", folder / "copy.nii", folder / "no folder" / "t1.nii"})
     CHECK(refusal(out, inputs) == "(accepted)");

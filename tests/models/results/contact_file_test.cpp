@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include "geometry/base/message.h"
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
 #include "tests/support/heads.h"

@@ -4,6 +4,7 @@
 #include <limits>
 #include <nlohmann/json.hpp>
 
+#include "geometry/base/message.h"
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
 #include "models/files/error.h"

@@ -3,6 +3,7 @@
 #include <array>
 #include <utility>
 
+#include "geometry/base/message.h"
 #include "viewer/words/error.h"
 #include "viewer/words/words.h"
 

@@ -15,11 +15,7 @@ namespace {
 
 constexpr int legend_place = 40;
 
-const char* rule_name(MarkRule rule) {
-  return rule == MarkRule::tape ? "tape" : rule == MarkRule::drop ? "drop" : "nearest";
-}
-
-std::string in_words(MarkRule rule, bool chosen, const std::string& gap) {
+std::string label_of(MarkRule rule, bool chosen, const std::string& gap) {
   switch (rule) {
     case MarkRule::tape:
       return words(chosen ? Words::tr("Edge mark, tape rule: %1 under the edge")
@@ -42,11 +38,11 @@ void add_mark(const Showing& now, MarkRule rule, Part& part) {
   const auto& at = placement.edge_mark.by(rule);
   if (!at || !now.shown.has_mark(rule)) return;
   const bool chosen = rule == now.entered.coil.laid_by;
-  Mark mark = now.mark(Thing::edge_marks, std::string("edge mark ") + rule_name(rule), Shape::bar,
+  Mark mark = now.mark(Thing::edge_marks, std::string("edge mark ") + key_of(rule), Shape::bar,
                        chosen ? Role::edge_mark : Role::edge_mark_by_other_rule, *at,
                        placement.normal.cross(placement.front));
   Label label;
-  label.text = in_words(rule, chosen, in_mm((*at - placement.edge).norm()));
+  label.text = label_of(rule, chosen, in_mm((*at - placement.edge).norm()));
   label.clear_px = 7;
   label.may_go_far = true;
   label.priority = chosen ? 98 : 70;

@@ -6,6 +6,7 @@
 #include <QApplication>
 #include <QSurfaceFormat>
 
+#include "geometry/base/message.h"
 #include "viewer/window/frame/main_window.h"
 #include "viewer/window/frame/theme.h"
 #include "viewer/window/frame/translation.h"

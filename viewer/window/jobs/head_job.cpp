@@ -45,8 +45,8 @@ void HeadJob::load(const models::CaseFile& kept, std::optional<KnownSkin> known)
     } else {
       head = std::make_shared<models::LoadedHead>(models::load_head(
           kept,
-          [this](const std::string& what, double fraction) {
-            tell(QString::fromStdString(what), 0.7 * fraction);
+          [this](const geometry::Message& what, double fraction) {
+            tell(viewer::translated(what), 0.7 * fraction);
           },
           models::read_apart(models::own_program())));
     }
@@ -84,7 +84,7 @@ void HeadJob::bring_cortex(std::shared_ptr<const models::LoadedHead> head,
     const QString what = tr("Laying the brain under the skin");
     tell(what, 0.1);
     models::LoadedHead with{head->head, head->description, {}};
-    models::add_cortex(with, files, [&](const std::string&, double fraction) { tell(what, 0.9 * fraction); });
+    models::add_cortex(with, files, [&](const geometry::Message&, double fraction) { tell(what, 0.9 * fraction); });
     cortex_notes_ = std::exchange(with.notes, head->notes);
     tell(what, 1);
     if (with.cortex) with_cortex_ = std::make_shared<const models::LoadedHead>(std::move(with));

@@ -3,6 +3,7 @@
 #include <memory>
 #include <optional>
 
+#include "geometry/base/message.h"
 #include "geometry/plan/plan.h"
 #include "models/brain/template_brain.h"
 #include "models/cases/case_file.h"

@@ -4,6 +4,7 @@
 #include <QPrinter>
 #include <QTimer>
 
+#include "geometry/base/message.h"
 #include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"

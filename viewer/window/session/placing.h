@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/base/message.h"
 #include "geometry/head/fiducials.h"
 #include "geometry/surface/surface.h"
 #include "models/cases/case_file.h"

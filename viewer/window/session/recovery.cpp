@@ -11,6 +11,7 @@
 #include <QUuid>
 #include <filesystem>
 
+#include "geometry/base/message.h"
 #include "models/files/error.h"
 #include "models/files/safe_file.h"
 

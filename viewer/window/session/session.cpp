@@ -3,6 +3,8 @@
 #include <QFileInfo>
 #include <utility>
 
+#include "geometry/base/message.h"
+#include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "viewer/words/words.h"
 
@@ -107,11 +109,11 @@ void Session::commit(const Pending& pending, const PreparedHead& on) {
   PlanInForce next{on, in_force_.plan, in_force_.has_tapes};
   if (other_head || !next.plan || !same_plan(pending.kept, kept())) {
     next.has_tapes = on.head->head.has_fields();
-    next.plan = std::make_shared<geometry::Plan>(geometry::with_cortex(
-        geometry::solve(
-            on.head->head, pending.kept.entered,
-            next.has_tapes ? geometry::TapeDistances::worked_out : geometry::TapeDistances::left_out),
-        on.head->cortex.get()));
+    next.plan = std::make_shared<geometry::Plan>(
+        geometry::with_cortex(geometry::solve(on.head->head, pending.kept.entered,
+                                              next.has_tapes ? geometry::TapeDistances::worked_out
+                                                             : geometry::TapeDistances::left_out),
+                              on.head->cortex.get()));
   }
   switch (pending.purpose) {
     case Purpose::edit:
