@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "geometry/head/vertex.h"
+#include "geometry/plan/placement.h"
 #include "geometry/plan/solve.h"
 #include "geometry/tapes/laid_tape.h"
 #include "models/coils/coil_library.h"

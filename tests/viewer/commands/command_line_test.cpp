@@ -160,7 +160,7 @@ TEST_CASE("every kind of bad case: exit 1, one sentence, no plan, the old plan u
       "[]",
       "not JSON at all",
       R"({"format": "scalpmark-plan", "version": 1, "head": {"kind": "generic"}})",
-      R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}})",
+      R"({"format": "scalpmark-case", "version": 3, "head": {"kind": "generic"}})",
       R"({"format": "scalpmark-case", "version": 1})",
       start + R"(, "colour": "red"})",
       start + R"(, "search": {"pitch_mm": "ten"}})",

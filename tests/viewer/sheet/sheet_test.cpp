@@ -13,6 +13,7 @@
 #include <sstream>
 #include <string>
 
+#include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
 #include "models/cases/case_file.h"
@@ -293,7 +294,9 @@ TEST_CASE("the sheet says what lies under treatment site and hotspot, where the 
   CHECK(content_of(without).cortex.rows.empty());
   Solved with{without.kept, without.loaded, {}};
   models::add_cortex(with.loaded);
-  with.plan = geometry::solve(with.loaded.head, with.kept.entered, geometry::TapeDistances::left_out);
+  with.plan = geometry::with_cortex(
+      geometry::solve(with.loaded.head, with.kept.entered, geometry::TapeDistances::left_out),
+      with.loaded.cortex.get());
   const auto table = content_of(with).cortex;
   CHECK_THAT(table.note, Catch::Contains("on the template; a person's own brain differs"));
   REQUIRE(table.rows.size() == 2);

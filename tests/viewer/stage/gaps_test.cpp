@@ -35,6 +35,7 @@ Solved solved(geometry::Side side, const std::string& coil) {
   s.entered.side = side;
   s.entered.coil.model = models::coil(coil);
   s.entered.coil.centre_to_edge_mm = s.entered.coil.model.centre_to_edge_mm;
+  geometry::use_one_rule(s.entered, geometry::MarkRule::tape);
   s.plan = geometry::solve(s.head, s.entered, geometry::TapeDistances::left_out);
   return s;
 }

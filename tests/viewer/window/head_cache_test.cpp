@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "models/cases/case_head.h"
 #include "tests/viewer/window/bench.h"
 
 using namespace scalpmark;

@@ -1,6 +1,7 @@
 #include "viewer/window/session/head_cache.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "geometry/base/text.h"
 #include "viewer/window/jobs/head_job.h"
@@ -36,12 +37,12 @@ const PreparedHead* HeadCache::find(const models::CaseFile& kept) const {
   return nullptr;
 }
 
-void HeadCache::remember(const models::CaseFile& kept, const PreparedHead& head) {
+void HeadCache::remember(const models::CaseFile& kept, PreparedHead head) {
   const std::string key = head_key(kept);
   heads_.erase(
       std::remove_if(heads_.begin(), heads_.end(), [&](const Remembered& one) { return one.key == key; }),
       heads_.end());
-  heads_.insert(heads_.begin(), {key, head});
+  heads_.insert(heads_.begin(), {key, std::move(head)});
   if (heads_.size() > most) heads_.resize(most);
 }
 

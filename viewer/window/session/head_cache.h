@@ -29,7 +29,7 @@ public:
 
   /// The head of a case; null where it is not remembered.
   [[nodiscard]] const PreparedHead* find(const models::CaseFile& kept) const;
-  void remember(const models::CaseFile& kept, const PreparedHead& head);
+  void remember(const models::CaseFile& kept, PreparedHead head);  // a copy: it may be one of those here
   void set_thin(const std::shared_ptr<const models::LoadedHead>& head,
                 const std::optional<geometry::Surface>& thin);
   /// What came of bringing a cortex under a head: sentences, and the head with it (null: there is none).

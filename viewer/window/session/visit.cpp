@@ -2,6 +2,7 @@
 
 #include <exception>
 
+#include "geometry/plan/plan_cortex.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -87,6 +88,7 @@ void Visit::work_out() {
   if (session_.is_ready() && marks_[0] && marks_[1]) try {
       check_ = geometry::check_marks(session_.head().head, session_.kept().entered, session_.plan(),
                                      *marks_[0], *marks_[1], limits_, session_.tapes());
+      check_->as_laid = geometry::with_cortex(std::move(check_->as_laid), session_.head().cortex.get());
     } catch (const std::exception& error) {
       problem_ = viewer::translated(error);
     }

@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 #include <cmath>
 
+#include "geometry/plan/plan_cortex.h"
 #include "models/cases/case_file.h"
 #include "viewer/window/teach/what_if_picture.h"
 #include "viewer/window/teach/what_if_sentence.h"
@@ -126,6 +127,8 @@ void Teach::work_out_mistake() {
   controls->set_problem({});
   if (const auto mistake = controls->mistake()) try {
       outcome_ = viewer::outcome_of(session.head().head, session.kept().entered, session.plan(), *mistake);
+      outcome_->result.really =
+          geometry::with_cortex(std::move(outcome_->result.really), session.head().cortex.get());
     } catch (const std::exception& error) {
       controls->set_problem(viewer::translated(error));
     }
