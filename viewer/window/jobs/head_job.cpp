@@ -84,7 +84,8 @@ void HeadJob::bring_cortex(std::shared_ptr<const models::LoadedHead> head,
     const QString what = tr("Laying the brain under the skin");
     tell(what, 0.1);
     models::LoadedHead with{head->head, head->description, {}};
-    models::add_cortex(with, files, [&](const geometry::Message&, double fraction) { tell(what, 0.9 * fraction); });
+    models::add_cortex(with, files,
+                       [&](const geometry::Message&, double fraction) { tell(what, 0.9 * fraction); });
     cortex_notes_ = std::exchange(with.notes, head->notes);
     tell(what, 1);
     if (with.cortex) with_cortex_ = std::make_shared<const models::LoadedHead>(std::move(with));
