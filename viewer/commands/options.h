@@ -6,7 +6,7 @@
 
 #include "geometry/base/message.h"
 #include "models/meshes/mesh_file.h"
-#include "viewer/stage/things.h"
+#include "viewer/stage/scene/shown.h"
 #include "viewer/words/error.h"
 
 namespace CLI {

@@ -13,7 +13,7 @@
 #include "viewer/commands/options.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
-#include "viewer/stage/gaps_shown.h"
+#include "viewer/stage/scene/gaps_shown.h"
 #include "viewer/words/head_text.h"
 
 namespace scalpmark::viewer {

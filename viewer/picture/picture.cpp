@@ -12,7 +12,7 @@
 #include "geometry/base/message.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
-#include "viewer/stage/blending.h"
+#include "viewer/stage/drawing/blending.h"
 #include "viewer/words/error.h"
 
 namespace scalpmark::viewer {

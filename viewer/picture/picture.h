@@ -5,7 +5,7 @@
 #include <string>
 
 #include "viewer/picture/display.h"
-#include "viewer/stage/camera.h"
+#include "viewer/stage/scene/camera.h"
 #include "viewer/stage/stage.h"
 
 namespace scalpmark::viewer {

@@ -17,8 +17,8 @@
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/sheet/page.h"
-#include "viewer/stage/palette.h"
-#include "viewer/stage/shapes.h"
+#include "viewer/stage/scene/palette.h"
+#include "viewer/stage/scene/shapes.h"
 #include "viewer/words/error.h"
 #include "viewer/words/words.h"
 

@@ -29,15 +29,7 @@ Gaze front_and_side(const geometry::HeadAxes& axes, geometry::Side side) {
 
 /// A small picture shows the few landmarks that staff look for, and the chosen rule's mark; the sheet's
 /// tables say the rest.
-geometry::Plan with_few_marks(geometry::Plan plan, geometry::MarkRule rule) {
-  static const std::set<std::string> kept{"Nz", "Iz", "Cz", "Fpz", "Fz", "F3", "F4", "C3", "C4", "T7", "T8"};
-  std::erase_if(plan.landmarks, [](const geometry::Landmark& l) { return !kept.contains(l.name); });
-  auto& marks = plan.treatment.edge_mark;
-  if (rule != geometry::MarkRule::tape) marks.tape.reset();
-  if (rule != geometry::MarkRule::drop) marks.drop.reset();
-  if (rule != geometry::MarkRule::nearest) marks.nearest.reset();
-  return plan;
-}
+const std::set<std::string> few_landmarks{"Nz", "Iz", "Cz", "Fpz", "Fz", "F3", "F4", "C3", "C4", "T7", "T8"};
 
 }  // namespace
 
@@ -50,9 +42,9 @@ struct SheetViews::Parts {
   Picture picture{display, printed};
 };
 
-SheetViews::SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& whole,
+SheetViews::SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
                        std::shared_ptr<const geometry::Tolerance> by_hand)
-    : parts_(new Parts{head, entered, with_few_marks(whole, entered.coil.laid_by), std::move(by_hand), {}}) {
+    : parts_(new Parts{head, entered, plan, std::move(by_hand), {}}) {
   parts_->picture.stage().set_pixel_ratio(text_ratio * Picture::pixel_ratio());
 }
 
@@ -63,12 +55,14 @@ SheetView SheetViews::draw(int which) {
   const geometry::Side side = geometry::side_of(p.plan.treatment);
   const bool left = side == geometry::Side::left;
   const auto draw = [&](std::string caption, const Gaze& gaze, std::set<Thing> things,
-                        const geometry::Plan& drawn) {
+                        std::set<std::string> landmarks) {
     Shown shown;
     shown.things = std::move(things);
+    shown.landmarks = std::move(landmarks);
+    shown.only_rule = p.entered.coil.laid_by;
     shown.tolerance = p.by_hand;
     shown.caution = false;  // the sheet says it in print
-    p.picture.stage().show(p.head, p.entered, drawn, shown);
+    p.picture.stage().show(p.head, p.entered, p.plan, shown);
     p.picture.stage().look(gaze);
     return SheetView{std::move(caption), printed.width, printed.height, p.picture.draw()};
   };
@@ -76,20 +70,21 @@ SheetView SheetViews::draw(int which) {
   switch (which) {
     case 0: {
       // From the side the vertex lies on the skyline, among the hotspot's and the site's labels.
-      geometry::Plan aside = p.plan;
-      std::erase_if(aside.landmarks, [](const geometry::Landmark& l) { return l.name == "Cz"; });
+      std::set<std::string> but_vertex = few_landmarks;
+      but_vertex.erase("Cz");
       return draw(words(left ? Words::tr("The patient's left side") : Words::tr("The patient's right side")),
                   gaze(left ? View::left : View::right, p.plan.axes, p.plan.treatment),
-                  {skin, landmarks, tapes, hotspot, treatment, coil, edge_marks, labels}, aside);
+                  {skin, landmarks, tapes, hotspot, treatment, coil, edge_marks, labels}, but_vertex);
     }
     case 1:
       return draw(words(Words::tr("From above")), gaze(View::above, p.plan.axes, p.plan.treatment),
-                  {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, labels}, p.plan);
+                  {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, labels},
+                  few_landmarks);
     default:
       return draw(
           words(left ? Words::tr("From the front and the left") : Words::tr("From the front and the right")),
           front_and_side(p.plan.axes, side),
-          {skin, hotspot, treatment, tolerance, coil, angle, edge_marks, labels}, p.plan);
+          {skin, hotspot, treatment, tolerance, coil, angle, edge_marks, labels}, few_landmarks);
   }
 }
 

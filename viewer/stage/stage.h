@@ -11,18 +11,21 @@
 #include "geometry/head/head.h"
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
-#include "viewer/stage/camera.h"
-#include "viewer/stage/label.h"
-#include "viewer/stage/mark.h"
-#include "viewer/stage/sight.h"
-#include "viewer/stage/things.h"
+#include "viewer/stage/drawing/label.h"
+#include "viewer/stage/scene/camera.h"
+#include "viewer/stage/scene/mark.h"
+#include "viewer/stage/scene/shown.h"
+#include "viewer/stage/scene/sight.h"
 
 namespace scalpmark::viewer {
 
-/// What a renderer shows of a head and a plan. Each thing shown is one file beside this one. Drawing is
-/// brought up to date when the renderer starts a frame and the view has changed: sizes are in pixels, labels
-/// are placed anew, what the head hides is left out. A new plan moves small things only; the skin goes to the
-/// renderer once. Projection is parallel, so that lengths can be compared across the picture.
+struct Scene;
+
+/// What a renderer shows of a head and a plan: things/ makes a scene of them, a value, and drawing/ makes VTK
+/// of the scene. Drawing is brought up to date when the renderer starts a frame and the view has changed:
+/// sizes are in pixels, labels are placed anew, what the head hides is left out. A new plan moves small
+/// things only; the skin goes to the renderer once. Projection is parallel, so that lengths can be compared
+/// across the picture.
 class Stage {
 public:
   explicit Stage(vtkRenderer* renderer);
@@ -33,6 +36,7 @@ public:
   /// Refuses (ViewerError) a coil on a node the plan does not have.
   void show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
             const Shown& shown);
+  void show(Scene scene);
 
   /// Pixels of the renderer for each pixel people see: more than 1 on a dense screen, or for a picture that
   /// is averaged down afterwards.
@@ -51,13 +55,13 @@ public:
   // As of the last frame (or refresh):
   [[nodiscard]] const Sight& sight() const;
   [[nodiscard]] Pixel project(const Eigen::Vector3d& p) const { return sight().project(p); }
-  [[nodiscard]] std::vector<Mark> marks() const;
+  [[nodiscard]] std::vector<SeenMark> marks() const;
   [[nodiscard]] const std::vector<PlacedLabel>& labels() const;
   /// What is written around the head: title, sides, caution, legend, numbers.
   [[nodiscard]] const std::vector<Caption>& captions() const;
 
   /// The visible mark nearest to a pixel, no further than `reach_px`.
-  [[nodiscard]] std::optional<Mark> mark_near(const Pixel& at, double reach_px) const;
+  [[nodiscard]] std::optional<SeenMark> mark_near(const Pixel& at, double reach_px) const;
   /// What the renderer itself finds in front at a pixel (translucent things let the pick through).
   [[nodiscard]] std::optional<Thing> pick(const Pixel& at) const;
   /// The skin seen at a pixel.

@@ -43,8 +43,8 @@ LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
             {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.tragus_tragus_mm)});
   s.view = forehead_view(c.side);
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
-  s.lines = {"midline", "coronal"};
-  s.landmarks = {"Nz", "Iz"};
+  s.shown.lines = std::set<std::string>{"midline", "coronal"};
+  s.shown.landmarks = std::set<std::string>{"Nz", "Iz"};
   return s;
 }
 
@@ -56,8 +56,8 @@ LessonStep halve(const geometry::Plan& plan) {
                     {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.nasion_inion_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
-  s.lines = {"midline"};
-  s.landmarks = {"Nz", "Iz"};  // the vertex is not there yet
+  s.shown.lines = std::set<std::string>{"midline"};
+  s.shown.landmarks = std::set<std::string>{"Nz", "Iz"};  // the vertex is not there yet
   s.pencil = {{vertex_of(plan), plan.axes.right, in_cm(plan.tapes.nasion_inion_mm / 2)}};
   return s;
 }
@@ -73,8 +73,8 @@ LessonStep cross(const geometry::Plan& plan) {
       {in_cm(plan.tapes.tragus_tragus_mm), in_cm(plan.tapes.tragus_tragus_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
-  s.lines = {"midline", "coronal"};
-  s.landmarks = {"Nz", "Iz", "Cz"};
+  s.shown.lines = std::set<std::string>{"midline", "coronal"};
+  s.shown.landmarks = std::set<std::string>{"Nz", "Iz", "Cz"};
   s.pencil = {{vertex_of(plan), plan.axes.right, ""}, {vertex_of(plan), plan.axes.front, ""}};
   return s;
 }
@@ -89,8 +89,8 @@ LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
             {in_cm(c.search.lateral_mm)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
-  s.lines = {"coronal", "lateral"};
-  s.landmarks = {"Cz"};
+  s.shown.lines = std::set<std::string>{"coronal", "lateral"};
+  s.shown.landmarks = std::set<std::string>{"Cz"};
   for (const auto& line : plan.lines)
     if (line.name == "lateral" && !line.points.empty())
       s.pencil = {{line.points.back(), plan.axes.front, in_cm(c.search.lateral_mm)}};
@@ -113,8 +113,8 @@ LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::start,
                     Thing::coil, Thing::angle,     Thing::labels};
   s.shown.coil_on = CoilOn::start;
-  s.lines = {"lateral", "anterior"};
-  s.landmarks = {"Cz"};
+  s.shown.lines = std::set<std::string>{"lateral", "anterior"};
+  s.shown.landmarks = std::set<std::string>{"Cz"};
   return s;
 }
 
@@ -132,7 +132,7 @@ LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
   s.view = View::square_on;
   s.close = CloseLook{middle_of(plan.start.pulse, plan.start.edge), marks_across_mm};
   s.shown.things = {Thing::skin, Thing::grid, Thing::start, Thing::coil, Thing::edge_marks, Thing::labels};
-  s.only_rule = c.coil.laid_by;
+  s.shown.only_rule = c.coil.laid_by;
   s.shown.coil_on = CoilOn::start;
   return s;
 }
@@ -164,20 +164,20 @@ LessonStep treat(const geometry::Case& c, const geometry::Plan& plan, Side treat
   s.shown.things = {Thing::skin,    Thing::landmarks, Thing::tapes,
                     Thing::hotspot, Thing::treatment, Thing::labels};
   s.close = CloseLook{middle_of(plan.hotspot.pulse, plan.treatment.pulse), coil_across_mm};
-  s.landmarks = {"Cz", treated == Side::left ? "F3" : "F4"};
+  s.shown.landmarks = std::set<std::string>{"Cz", treated == Side::left ? "F3" : "F4"};
   if (c.treatment.rule == geometry::TreatmentRule::forward) {
     s.title = words(Words::tr("Go forward to the site"));
     s.caption = words(
         Words::tr("From the hotspot go %1 forward, side by side with the midline. This is the treatment "
                   "site."),
         {in_cm(c.treatment.distance_mm)});
-    s.lines = {"treatment"};
+    s.shown.lines = std::set<std::string>{"treatment"};
   } else {
     const std::string label = geometry::canonical_label(c.treatment.label).value_or(c.treatment.label);
     s.title = words(Words::tr("Find the site"));
     s.caption = words(Words::tr("The treatment site is the landmark %1, measured out with tapes."), {label});
     s.shown.things.erase(Thing::tapes);
-    s.landmarks.insert(label);
+    s.shown.landmarks->insert(label);
   }
   return s;
 }
@@ -209,32 +209,10 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
         " " + words(Words::tr("The edge stands %1 off the skin there, so do it the same way at every visit."),
                     {in_cm((*mark - plan.treatment.edge).norm())});
   s.view = forehead_view(treated);
-  s.only_rule = c.coil.laid_by;
+  s.shown.only_rule = c.coil.laid_by;
   s.shown.things = {Thing::skin,  Thing::treatment,  Thing::coil,
                     Thing::angle, Thing::edge_marks, Thing::labels};
   return s;
-}
-
-/// The first `length_mm` of a line.
-geometry::PlanLine cut(geometry::PlanLine line, double length_mm) {
-  double left_mm = std::max(0.0, length_mm);
-  line.length_mm = std::min(line.length_mm, left_mm);
-  for (size_t i = 1; i < line.points.size(); ++i) {
-    const Eigen::Vector3d step = line.points[i] - line.points[i - 1];
-    if (step.norm() >= left_mm) {
-      if (left_mm > 0) line.points[i] = line.points[i - 1] + left_mm / step.norm() * step;
-      line.points.resize(left_mm > 0 ? i + 1 : i);
-      break;
-    }
-    left_mm -= step.norm();
-  }
-  return line;
-}
-
-double length_of(const std::vector<Eigen::Vector3d>& points) {
-  double mm = 0;
-  for (size_t i = 1; i < points.size(); ++i) mm += (points[i] - points[i - 1]).norm();
-  return mm;
 }
 
 }  // namespace
@@ -250,43 +228,6 @@ std::vector<LessonStep> lesson(const geometry::Case& entered, const geometry::Pl
           twitch(entered, plan),
           treat(entered, plan, treated),
           mark_edge(entered, plan, treated)};
-}
-
-geometry::Plan for_step(geometry::Plan plan, const LessonStep& step) {
-  std::erase_if(plan.lines, [&](const geometry::PlanLine& l) { return !step.lines.contains(l.name); });
-  std::erase_if(plan.landmarks,
-                [&](const geometry::Landmark& l) { return !step.landmarks.contains(l.name); });
-  if (step.only_rule)
-    for (geometry::Placement* p : {&plan.start, &plan.hotspot, &plan.treatment}) {
-      const geometry::EdgeMarks all = p->edge_mark;
-      p->edge_mark = {};
-      switch (*step.only_rule) {
-        case MarkRule::tape:
-          p->edge_mark.tape = all.tape;
-          break;
-        case MarkRule::drop:
-          p->edge_mark.drop = all.drop;
-          break;
-        case MarkRule::nearest:
-          p->edge_mark.nearest = all.nearest;
-          break;
-      }
-    }
-  return plan;
-}
-
-geometry::Plan laid_so_far(geometry::Plan plan, const std::set<std::string>& fresh, double share) {
-  if (share >= 1) return plan;
-  double left_mm = 0;
-  for (const auto& line : plan.lines)
-    if (fresh.contains(line.name)) left_mm += share * length_of(line.points);
-  for (auto& line : plan.lines) {
-    if (!fresh.contains(line.name)) continue;
-    const double whole_mm = length_of(line.points);
-    line = cut(std::move(line), left_mm);
-    left_mm -= whole_mm;
-  }
-  return plan;
 }
 
 }  // namespace scalpmark::viewer

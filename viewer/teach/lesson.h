@@ -2,14 +2,13 @@
 
 #include <Eigen/Core>
 #include <optional>
-#include <set>
 #include <string>
 #include <vector>
 
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
-#include "viewer/stage/camera.h"
-#include "viewer/stage/things.h"
+#include "viewer/stage/scene/camera.h"
+#include "viewer/stage/scene/shown.h"
 
 namespace scalpmark::viewer {
 
@@ -32,26 +31,15 @@ struct CloseLook {
 /// One step: what is said and what is seen.
 struct LessonStep {
   LessonTopic topic = LessonTopic::measure;
-  std::string title;                ///< two or three words: "Halve the tapes"
-  std::string caption;              ///< what staff do, a sentence or two with this case's numbers
-  View view = View::front;          ///< where the camera goes
-  std::optional<CloseLook> close;   ///< empty: the whole head
-  Shown shown;                      ///< what the stage shows, and where the coil lies
-  std::set<std::string> lines;      ///< construction lines, by their names in the plan
-  std::set<std::string> landmarks;  ///< landmarks shown, by name
+  std::string title;               ///< two or three words: "Halve the tapes"
+  std::string caption;             ///< what staff do, a sentence or two with this case's numbers
+  View view = View::front;         ///< where the camera goes
+  std::optional<CloseLook> close;  ///< empty: the whole head
+  Shown shown;                     ///< what the stage shows, and where the coil lies
   std::vector<PencilMark> pencil;
-  std::optional<geometry::MarkRule> only_rule;  ///< the one edge mark that is shown; empty: all of them
 };
 
 /// The whole procedure for a case, in order. Lengths in cm with one decimal, whole degrees.
 [[nodiscard]] std::vector<LessonStep> lesson(const geometry::Case& entered, const geometry::Plan& plan);
-
-/// The plan with only the lines, landmarks and edge marks of a step, for the stage.
-[[nodiscard]] geometry::Plan for_step(geometry::Plan plan, const LessonStep& step);
-
-/// The plan with the lines named in `fresh` laid only as far as `share` (0 to 1) of all their length, one
-/// after the other: what a class sees while a tape is being laid.
-[[nodiscard]] geometry::Plan laid_so_far(geometry::Plan plan, const std::set<std::string>& fresh,
-                                         double share);
 
 }  // namespace scalpmark::viewer

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "geometry/hands/what_if.h"
-#include "viewer/stage/things.h"
+#include "viewer/stage/scene/shown.h"
 
 namespace scalpmark::viewer {
 

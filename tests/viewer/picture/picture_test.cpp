@@ -9,7 +9,7 @@
 #include "models/coils/coil_library.h"
 #include "tests/support/heads.h"
 #include "viewer/picture/display.h"
-#include "viewer/stage/palette.h"
+#include "viewer/stage/scene/palette.h"
 #include "viewer/words/error.h"
 
 using namespace scalpmark;
@@ -19,14 +19,14 @@ namespace {
 
 constexpr PictureSize size{1280, 800};
 
-struct Scene {
+struct Solved {
   geometry::Head head = tests::lopsided_head(5);
   geometry::Case entered;
   geometry::Plan plan;
 };
 
-Scene scene(geometry::Side side) {
-  Scene s;
+Solved solved(geometry::Side side) {
+  Solved s;
   s.entered.label = "Test bench";
   s.entered.side = side;
   s.entered.coil.model = models::coil("figure-8-70");
@@ -70,7 +70,7 @@ Pixel in_picture(const Pixel& p) {
 
 TEST_CASE("each kind of mark is drawn where the plan says, and only when the head does not hide it") {
   const Display display;
-  const Scene s = scene(geometry::Side::left);
+  const Solved s = solved(geometry::Side::left);
   Picture picture(display, size);
   Stage& stage = picture.stage();
   for (const Thing thing :
@@ -82,7 +82,7 @@ TEST_CASE("each kind of mark is drawn where the plan says, and only when the hea
       stage.look(view);
       const std::string pixels = picture.draw();
       int seen = 0;
-      for (const Mark& m : stage.marks()) {
+      for (const SeenMark& m : stage.marks()) {
         if (m.thing != thing) continue;
         INFO(name_of(view) << ", " << m.name);
         // The head is convex, so what faces the eye is seen and what faces away is not.
@@ -112,7 +112,7 @@ TEST_CASE("each kind of mark is drawn where the plan says, and only when the hea
 
 TEST_CASE("a mark behind the head leaves no trace in the picture") {
   const Display display;
-  const Scene s = scene(geometry::Side::left);
+  const Solved s = solved(geometry::Side::left);
   Picture picture(display, size);
   Stage& stage = picture.stage();
   Shown shown;
@@ -120,7 +120,7 @@ TEST_CASE("a mark behind the head leaves no trace in the picture") {
   stage.show(s.head, s.entered, s.plan, shown);
   stage.look(View::right);
   const std::string pixels = picture.draw();
-  for (const Mark& m : stage.marks()) {
+  for (const SeenMark& m : stage.marks()) {
     if (m.thing == Thing::landmarks || m.normal.dot(stage.sight().toward_eye) > -0.15) continue;
     CHECK_FALSE(middle_of(pixels, m.colour, in_picture(stage.project(m.at)), 20));
   }
@@ -129,7 +129,7 @@ TEST_CASE("a mark behind the head leaves no trace in the picture") {
 TEST_CASE("left and right are where the patient has them, in every view") {
   const Display display;
   for (const auto side : {geometry::Side::left, geometry::Side::right}) {
-    const Scene s = scene(side);
+    const Solved s = solved(side);
     Picture picture(display, size);
     Stage& stage = picture.stage();
     stage.show(s.head, s.entered, s.plan, {});
@@ -166,7 +166,7 @@ TEST_CASE("left and right are where the patient has them, in every view") {
 
 TEST_CASE("labels keep clear of each other and of the captions, and the chief ones are always there") {
   const Display display;
-  const Scene s = scene(geometry::Side::right);
+  const Solved s = solved(geometry::Side::right);
   for (const PictureSize other : {PictureSize{1280, 800}, PictureSize{1920, 1080}, PictureSize{640, 480}}) {
     Picture picture(display, other);
     Stage& stage = picture.stage();
@@ -183,7 +183,7 @@ TEST_CASE("labels keep clear of each other and of the captions, and the chief on
         CHECK(labels[i].box.height() / Picture::pixel_ratio() >= 13);
       }
       if (other.width < 1280) continue;
-      for (const Mark& m : stage.marks())
+      for (const SeenMark& m : stage.marks())
         if (m.visible && m.thing == Thing::treatment)
           CHECK(std::any_of(labels.begin(), labels.end(), [](const PlacedLabel& l) {
             return l.wish.text.find("Treatment site") != std::string::npos;
@@ -194,7 +194,7 @@ TEST_CASE("labels keep clear of each other and of the captions, and the chief on
 
 TEST_CASE("the coil stands outside the head and its centre over the pulse point") {
   const Display display;
-  const Scene s = scene(geometry::Side::left);
+  const Solved s = solved(geometry::Side::left);
   Picture picture(display, size);
   Stage& stage = picture.stage();
   Shown shown;

@@ -1,7 +1,5 @@
 // The map of gaps: what its colours say against rays cast by this test's own hand, and whether all of it
 // reads.
-#include "viewer/stage/things/gaps.h"
-
 #include <Eigen/Geometry>
 #include <catch2/catch.hpp>
 #include <cmath>
@@ -13,7 +11,8 @@
 #include "tests/support/heads.h"
 #include "viewer/picture/display.h"
 #include "viewer/picture/picture.h"
-#include "viewer/stage/gap_colours.h"
+#include "viewer/stage/scene/gap_colours.h"
+#include "viewer/stage/scene/gaps_shown.h"
 
 using namespace scalpmark;
 using namespace scalpmark::viewer;
@@ -24,14 +23,14 @@ namespace {
 
 constexpr PictureSize size{1280, 800};
 
-struct Scene {
+struct Solved {
   geometry::Head head = tests::lopsided_head(5);
   geometry::Case entered;
   geometry::Plan plan;
 };
 
-Scene scene(geometry::Side side, const std::string& coil) {
-  Scene s;
+Solved solved(geometry::Side side, const std::string& coil) {
+  Solved s;
   s.entered.label = "Test bench";
   s.entered.side = side;
   s.entered.coil.model = models::coil(coil);
@@ -121,7 +120,7 @@ TEST_CASE("the map's colours are the gaps that rays cast by hand find, with ever
   const Display display;
   for (const auto& coil : models::coils())
     for (const auto side : {geometry::Side::left, geometry::Side::right}) {
-      const Scene s = scene(side, coil.model);
+      const Solved s = solved(side, coil.model);
       const geometry::Placement& p = s.plan.treatment;
       Shown shown;
       shown.things = {Thing::skin, Thing::gaps};
@@ -173,7 +172,7 @@ TEST_CASE("with the map of gaps, labels, legend, scale and numbers keep clear of
   for (const auto& [coil, side] :
        {std::pair("figure-8-70", geometry::Side::left), std::pair("angled-8-150", geometry::Side::right),
         std::pair("round-100", geometry::Side::left)}) {
-    const Scene s = scene(side, coil);
+    const Solved s = solved(side, coil);
     Shown shown;
     shown.things.insert(Thing::gaps);
     shown.gaps = gaps_under(s.head, s.entered, s.plan.treatment);

@@ -1,4 +1,4 @@
-#include "viewer/stage/label.h"
+#include "viewer/stage/drawing/label.h"
 
 #include <vtkNew.h>
 #include <vtkRenderer.h>
@@ -6,7 +6,7 @@
 #include <catch2/catch.hpp>
 #include <random>
 
-#include "viewer/stage/overlay.h"
+#include "viewer/stage/drawing/overlay.h"
 
 using namespace scalpmark::viewer;
 

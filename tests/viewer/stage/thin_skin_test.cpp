@@ -4,7 +4,7 @@
 #include "models/cases/case_file.h"
 #include "models/cases/case_head.h"
 #include "models/heads/load_head.h"
-#include "viewer/stage/skin_mesh.h"
+#include "viewer/stage/drawing/skin_mesh.h"
 
 using namespace scalpmark;
 

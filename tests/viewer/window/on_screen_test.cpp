@@ -88,13 +88,13 @@ TEST_CASE("on every screen the labels keep clear of each other, and what is mark
         }
         // The chief marks where neither the head nor a mark of a higher layer hides them (the pulse point
         // lies on the start when the coil does): some of their own colour is there.
-        const std::vector<viewer::Mark> marks = stage.marks();
-        const auto covered = [&](const viewer::Mark& mark) {
-          return std::any_of(marks.begin(), marks.end(), [&](const viewer::Mark& other) {
+        const std::vector<viewer::SeenMark> marks = stage.marks();
+        const auto covered = [&](const viewer::SeenMark& mark) {
+          return std::any_of(marks.begin(), marks.end(), [&](const viewer::SeenMark& other) {
             return other.visible && other.layer() > mark.layer() && (other.at - mark.at).norm() < 2;
           });
         };
-        for (const viewer::Mark& mark : marks) {
+        for (const viewer::SeenMark& mark : marks) {
           if (!mark.visible || mark.thing == viewer::Thing::landmarks || mark.thing == viewer::Thing::grid)
             continue;
           if (covered(mark)) continue;

@@ -44,9 +44,9 @@ models::CaseFile right_sided() {
   return kept;
 }
 
-std::set<std::string> names_of(const std::vector<viewer::Mark>& marks) {
+std::set<std::string> names_of(const std::vector<viewer::SeenMark>& marks) {
   std::set<std::string> names;
-  for (const viewer::Mark& mark : marks)
+  for (const viewer::SeenMark& mark : marks)
     if (mark.visible) names.insert(mark.name);
   return names;
 }

@@ -18,7 +18,7 @@
 #include "viewer/picture/picture.h"
 #include "viewer/sheet/content.h"
 #include "viewer/sheet/sheet.h"
-#include "viewer/stage/gaps_shown.h"
+#include "viewer/stage/scene/gaps_shown.h"
 #include "viewer/window/steps/verdict.h"
 #include "viewer/words/head_text.h"
 #include "viewer/words/numbers.h"

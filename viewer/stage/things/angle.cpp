@@ -1,75 +1,73 @@
-#include "viewer/stage/things/angle.h"
-
+// The coil's angle, lying on the skin: the midline direction (forward) through the pulse point, the front
+// axis, and the arc between them with its degrees.
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
+#include "viewer/stage/things/things.h"
 #include "viewer/words/numbers.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 
 using Eigen::Vector3d;
 
+ShowThing show_angle;
+
 namespace {
 
-constexpr double line_mm = 46;
-constexpr double arc_mm = 34;
+constexpr int legend_place = 60;
+constexpr double line_mm = 46, corner_every_mm = 2;
+constexpr double arc_mm = 34, corner_every_deg = 3;
 constexpr double reach_of_drop_mm = 80;
+constexpr double line_px = 2, halo_px = 3.6, line_lift_mm = 2.2, halo_lift_mm = 1.9;
+
+/// From the coil's face straight down onto the skin, so that the angle on the skin is the coil's.
+Vector3d dropped(const Showing& now, double angle_deg, double along_mm) {
+  const geometry::Placement& placement = now.placement;
+  const geometry::Surface& skin = now.head.skin();
+  const double a = angle_deg * std::numbers::pi / 180;
+  const Vector3d way = std::cos(a) * placement.forward + std::sin(a) * placement.inward;
+  const Vector3d above = placement.pulse + along_mm * way + reach_of_drop_mm / 2 * placement.normal;
+  if (const auto hit = skin.ray_hit(above, -placement.normal, reach_of_drop_mm))
+    return skin.position(hit->point);
+  return skin.position(skin.closest(placement.pulse + along_mm * way));
+}
 
 }  // namespace
 
-void Angle::show(const geometry::Head& head, const geometry::Placement& placement, const Shown& shown) {
-  shown_ = shown.has(Thing::angle);
-  forward_.clear();
-  front_.clear();
-  arc_.clear();
-  if (!shown_) return;
-  // From the coil's face straight down onto the skin, so that the angle on the skin is the coil's.
-  const auto drop = [&](double angle_deg, double along_mm) -> Vector3d {
-    const double a = angle_deg * std::numbers::pi / 180;
-    const Vector3d way = std::cos(a) * placement.forward + std::sin(a) * placement.inward;
-    const Vector3d above = placement.pulse + along_mm * way + reach_of_drop_mm / 2 * placement.normal;
-    if (const auto hit = head.skin().ray_hit(above, -placement.normal, reach_of_drop_mm))
-      return head.skin().position(hit->point);
-    return head.skin().position(head.skin().closest(placement.pulse + along_mm * way));
-  };
-  for (double mm = 0; mm <= line_mm; mm += 2) {
-    forward_.push_back(drop(0, mm));
-    front_.push_back(drop(placement.angle_deg, mm));
+Part show_angle(const Showing& now, Surroundings& around) {
+  Part part;
+  part.thing = Thing::angle;
+  if (!now.shown.has(Thing::angle)) return part;
+  const double angle_deg = now.placement.angle_deg;
+  std::vector<Vector3d> forward, front, arc;
+  for (double mm = 0; mm <= line_mm; mm += corner_every_mm) {
+    forward.push_back(dropped(now, 0, mm));
+    front.push_back(dropped(now, angle_deg, mm));
   }
-  const int steps = std::max(2, static_cast<int>(std::abs(placement.angle_deg) / 3));
-  for (int i = 0; i <= steps; ++i) arc_.push_back(drop(placement.angle_deg * i / steps, arc_mm));
-  label_at_ = drop(placement.angle_deg / 2, arc_mm);
-  forward_end_ = forward_.back();
-  normal_ = placement.normal;
-  text_ = in_degrees(placement.angle_deg);
-}
+  const int steps = std::max(2, static_cast<int>(std::abs(angle_deg) / corner_every_deg));
+  for (int i = 0; i <= steps; ++i) arc.push_back(dropped(now, angle_deg * i / steps, arc_mm));
+  for (const auto* line : {&forward, &front, &arc})
+    part.lines.push_back({*line, halo_px, Role::halo, halo_lift_mm});
+  part.lines.push_back({std::move(forward), line_px, Role::angle, line_lift_mm});
+  part.lines.push_back({std::move(front), line_px, Role::front_axis, line_lift_mm});
+  part.lines.push_back({std::move(arc), line_px, Role::angle, line_lift_mm});
 
-void Angle::draw(const geometry::Head& head, const Sight& sight) {
-  ink_.begin(sight);
-  in_sight_ = shown_ && in_sight(head.skin(), label_at_, normal_, sight);
-  if (shown_) {
-    ink_.line(forward_, 3.6, palette::halo, 1.9);
-    ink_.line(front_, 3.6, palette::halo, 1.9);
-    ink_.line(arc_, 3.6, palette::halo, 1.9);
-    ink_.line(forward_, 2, palette::angle, 2.2);
-    ink_.line(front_, 2, palette::front_axis, 2.2);
-    ink_.line(arc_, 2, palette::angle, 2.2);
-  }
-  ink_.done();
-}
+  Label label;
+  label.text = in_degrees(angle_deg);
+  label.clear_px = 5;
+  label.priority = 97;
+  label.may_go_far = true;
+  label.bold = true;
+  label.size_px = 16;
+  part.words.push_back({dropped(now, angle_deg / 2, arc_mm), now.placement.normal, label});
 
-void Angle::wish(std::vector<LabelWish>& labels, const Sight& sight) const {
-  if (!in_sight_) return;
-  LabelWish wish;
-  wish.text = text_;
-  wish.anchor = sight.project(label_at_);
-  wish.clear_px = 5 * sight.scale;
-  wish.priority = 97;
-  wish.may_go_far = true;
-  wish.bold = true;
-  wish.size_px = 16;
-  labels.push_back(wish);
+  around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::angle,
+                           words(Words::tr("Forward (midline direction)")), legend_place});
+  around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::front_axis,
+                           words(Words::tr("Front axis of the coil")), legend_place});
+  return part;
 }
 
 }  // namespace scalpmark::viewer

@@ -1,5 +1,7 @@
-#include "viewer/stage/things/edge_marks.h"
-
+// The coil's edge marks where it lies: a bar for each marking rule along the coil's edge, the chosen rule's
+// strong and the others faint; a sight line from the edge in the air to each mark; the tape line from the
+// pulse point; and the pulse point itself.
+#include "viewer/stage/things/things.h"
 #include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
@@ -7,7 +9,11 @@ namespace scalpmark::viewer {
 
 using geometry::MarkRule;
 
+ShowThing show_edge_marks;
+
 namespace {
+
+constexpr int legend_place = 40;
 
 std::string label_of(MarkRule rule, bool chosen, const std::string& gap) {
   switch (rule) {
@@ -27,65 +33,50 @@ std::string label_of(MarkRule rule, bool chosen, const std::string& gap) {
   return "";
 }
 
+void add_mark(const Showing& now, MarkRule rule, Part& part) {
+  const geometry::Placement& placement = now.placement;
+  const auto& at = placement.edge_mark.by(rule);
+  if (!at || !now.shown.has_mark(rule)) return;
+  const bool chosen = rule == now.entered.coil.laid_by;
+  Mark mark = now.mark(Thing::edge_marks, std::string("edge mark ") + key_of(rule), Shape::bar,
+                       chosen ? Role::edge_mark : Role::edge_mark_by_other_rule, *at,
+                       placement.normal.cross(placement.front));
+  Label label;
+  label.text = label_of(rule, chosen, in_mm((*at - placement.edge).norm()));
+  label.clear_px = 7;
+  label.may_go_far = true;
+  label.priority = chosen ? 98 : 70;
+  label.bold = chosen;
+  if (!chosen) label.role = Role::quiet_text;
+  mark.label = label;
+  part.marks.push_back(std::move(mark));
+  if (chosen)
+    part.lines.push_back({{placement.edge, *at}, 1.6, Role::edge_mark, 0.5});
+  else
+    part.lines.push_back({{placement.edge, *at}, 1.2, Role::sight_by_other_rule, 0.5, true});
+}
+
 }  // namespace
 
-void EdgeMarkBars::show(const geometry::Head& head, const geometry::Case& entered,
-                        const geometry::Placement& placement, const Shown& shown) {
-  shown_ = shown.has(Thing::edge_marks);
-  placement_ = placement;
-  marks_.clear();
-  bars_.clear();
-  if (!shown_) return;
-  marks_.push_back(make_mark(head, Thing::edge_marks, "pulse", Shape::disc, palette::pulse, placement.pulse,
-                             placement.front));
-  const Eigen::Vector3d along_edge = placement.normal.cross(placement.front);
-  for (const MarkRule rule : {MarkRule::drop, MarkRule::nearest, MarkRule::tape}) {
-    const auto& at = placement.edge_mark.by(rule);
-    if (!at) continue;
-    const bool chosen = rule == entered.coil.laid_by;
-    const double gap = (*at - placement.edge).norm();
-    marks_.push_back(make_mark(head, Thing::edge_marks, std::string("edge mark ") + key_of(rule), Shape::bar,
-                               chosen ? palette::edge_mark : paler(palette::edge_mark, 0.45), *at,
-                               along_edge));
-    bars_.push_back({rule, label_of(rule, chosen, in_mm(gap)), chosen});
-  }
-}
-
-void EdgeMarkBars::draw(const geometry::Head& head, const Sight& sight) {
-  ink_.begin(sight);
-  for (auto& m : marks_) m.visible = in_sight(head.skin(), m.at, m.normal, sight);
-  if (shown_) {
-    for (size_t i = 0; i < bars_.size(); ++i) {
-      const Mark& m = marks_[i + 1];
-      if (bars_[i].chosen)
-        ink_.line({placement_.edge, m.at}, 1.6, palette::edge_mark, 0.5);
-      else
-        ink_.dashes(placement_.edge, m.at, 1.2, paler(palette::edge_mark, 0.6), 0.5);
-    }
-    ink_.line(placement_.tape_line, 1.6, paler(palette::edge_mark, 0.8), 1.6);
-    // Faint bars first, then the chosen one, then the pulse point.
-    for (const bool chosen : {false, true})
-      for (size_t i = 0; i < bars_.size(); ++i)
-        if (bars_[i].chosen == chosen && marks_[i + 1].visible) ink_.mark(marks_[i + 1]);
-    if (!marks_.empty() && marks_.front().visible) ink_.mark(marks_.front());
-  }
-  ink_.done();
-}
-
-void EdgeMarkBars::wish(std::vector<LabelWish>& labels, const Sight& sight) const {
-  for (size_t i = 0; i < bars_.size(); ++i) {
-    const Mark& m = marks_[i + 1];
-    if (!m.visible) continue;
-    LabelWish wish;
-    wish.text = bars_[i].text;
-    wish.anchor = sight.project(m.at);
-    wish.clear_px = 7 * sight.scale;
-    wish.may_go_far = true;
-    wish.priority = bars_[i].chosen ? 98 : 70;
-    wish.bold = bars_[i].chosen;
-    if (!bars_[i].chosen) wish.colour = palette::quiet_text;
-    labels.push_back(wish);
-  }
+Part show_edge_marks(const Showing& now, Surroundings& around) {
+  Part part;
+  part.thing = Thing::edge_marks;
+  if (!now.shown.has(Thing::edge_marks)) return part;
+  const MarkRule chosen = now.entered.coil.laid_by;
+  // Faint bars first, then the chosen one, then the pulse point.
+  for (const MarkRule rule : {MarkRule::drop, MarkRule::nearest, MarkRule::tape})
+    if (rule != chosen) add_mark(now, rule, part);
+  add_mark(now, chosen, part);
+  part.lines.push_back({now.placement.tape_line, 1.6, Role::edge_tape, 1.6});
+  part.marks.push_back(now.mark(Thing::edge_marks, "pulse", Shape::disc, Role::pulse, now.placement.pulse,
+                                now.placement.front));
+  const auto explain = [&](Shape shape, Role role, const std::string& text) {
+    around.legend.push_back({LegendRow::Sample::shape, shape, role, text, legend_place});
+  };
+  explain(Shape::disc, Role::pulse, words(Words::tr("Pulse point")));
+  explain(Shape::bar, Role::edge_mark, words(Words::tr("Edge mark, chosen rule")));
+  explain(Shape::bar, Role::edge_mark_by_other_rule, words(Words::tr("Edge mark, other rules")));
+  return part;
 }
 
 }  // namespace scalpmark::viewer

@@ -1,9 +1,15 @@
-#include "viewer/stage/things/grid.h"
+// The nine search nodes: where each pulse goes (discs), where its edge mark lies (bars), and a line that
+// links the two.
+#include "viewer/stage/things/things.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 
+ShowThing show_grid;
+
 namespace {
 
+constexpr int legend_place = 50;
 /// The link follows the skin: so many corners.
 constexpr int link_corners = 16;
 
@@ -14,38 +20,32 @@ std::string node_name(const geometry::GridNode& node, const char* what) {
 
 }  // namespace
 
-void Grid::show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
-                const Shown& shown) {
-  shown_ = shown.has(Thing::grid);
-  marks_.clear();
-  links_.clear();
-  if (!shown_) return;
-  for (const auto& node : plan.grid) {
+Part show_grid(const Showing& now, Surroundings& around) {
+  Part part;
+  part.thing = Thing::grid;
+  if (!now.shown.has(Thing::grid)) return part;
+  const geometry::Surface& skin = now.head.skin();
+  for (const auto& node : now.plan.grid) {
     const auto& p = node.placement;
-    const Eigen::Vector3d along_edge = p.normal.cross(p.front);
-    marks_.push_back(make_mark(head, Thing::grid, node_name(node, "pulse"), Shape::small_disc, palette::pulse,
-                               p.pulse, p.front));
-    const auto& mark = p.edge_mark.by(entered.coil.laid_by);
+    part.marks.push_back(
+        now.mark(Thing::grid, node_name(node, "pulse"), Shape::small_disc, Role::pulse, p.pulse, p.front));
+    const auto& mark = p.edge_mark.by(now.entered.coil.laid_by);
     if (!mark) continue;
-    marks_.push_back(make_mark(head, Thing::grid, node_name(node, "edge mark"), Shape::small_bar,
-                               palette::edge_mark, *mark, along_edge));
+    part.marks.push_back(now.mark(Thing::grid, node_name(node, "edge mark"), Shape::small_bar,
+                                  Role::edge_mark, *mark, p.normal.cross(p.front)));
     std::vector<Eigen::Vector3d> link;
     for (int i = 0; i <= link_corners; ++i) {
       const Eigen::Vector3d chord = p.pulse + (*mark - p.pulse) * i / link_corners;
-      link.push_back(head.skin().position(head.skin().closest(chord)));
+      link.push_back(skin.position(skin.closest(chord)));
     }
-    links_.push_back(std::move(link));
+    part.lines.push_back({std::move(link), 1.2, Role::grid_link, 1.2});
   }
-}
-
-void Grid::draw(const geometry::Head& head, const Sight& sight) {
-  ink_.begin(sight);
-  for (const auto& link : links_) ink_.line(link, 1.2, paler(palette::edge_mark, 0.45), 1.2);
-  for (auto& m : marks_) {
-    m.visible = in_sight(head.skin(), m.at, m.normal, sight);
-    if (m.visible) ink_.mark(m);
-  }
-  ink_.done();
+  const auto explain = [&](Shape shape, Role role, const std::string& text) {
+    around.legend.push_back({LegendRow::Sample::shape, shape, role, text, legend_place});
+  };
+  explain(Shape::small_disc, Role::pulse, words(Words::tr("Search grid: pulse points")));
+  explain(Shape::small_bar, Role::edge_mark, words(Words::tr("Search grid: edge marks")));
+  return part;
 }
 
 }  // namespace scalpmark::viewer

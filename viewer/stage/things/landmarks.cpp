@@ -1,16 +1,17 @@
-#include "viewer/stage/things/landmarks.h"
-
+// Landmarks as small round dots with their labels.
 #include <algorithm>
 
+#include "viewer/stage/things/things.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 
+ShowThing show_landmarks;
+
 namespace {
 
-bool is_fiducial(const std::string& name) {
-  return name == "Nz" || name == "Iz";
-}
+constexpr int legend_place = 10;
+constexpr int chief_priority = 50, ten_twenty_priority = 30, other_priority = 10;
 
 bool is_ten_twenty(const std::string& name) {
   const auto& labels = geometry::landmark_labels(geometry::LandmarkSystem::ten_twenty);
@@ -28,46 +29,27 @@ std::string shown_name(const std::string& name) {
 
 }  // namespace
 
-void Landmarks::show(const geometry::Head& head, const geometry::Plan& plan, const Shown& shown) {
-  shown_ = shown.has(Thing::landmarks);
-  // An edit of the case leaves landmarks where they are: lay them anew only when they moved.
-  std::vector<std::pair<std::string, Eigen::Vector3d>> wanted;
-  for (const auto& l : plan.landmarks) wanted.emplace_back(l.name, l.at);
-  wanted.emplace_back("left tragus", plan.fiducials.left_tragus);
-  wanted.emplace_back("right tragus", plan.fiducials.right_tragus);
-  const void* skin = &head.skin().vertices();
-  if (skin == skin_ && wanted.size() == marks_.size() &&
-      std::equal(wanted.begin(), wanted.end(), marks_.begin(),
-                 [](const auto& w, const Mark& m) { return w.first == m.name && w.second == m.at; }))
-    return;
-  skin_ = skin;
-  marks_.clear();
-  for (const auto& [name, at] : wanted)
-    marks_.push_back(
-        make_mark(head, Thing::landmarks, name, Shape::dot, palette::landmark, at, plan.axes.front));
-}
-
-void Landmarks::draw(const geometry::Head& head, const Sight& sight) {
-  ink_.begin(sight);
-  for (auto& m : marks_) {
-    m.visible = shown_ && in_sight(head.skin(), m.at, m.normal, sight);
-    if (m.visible) ink_.mark(m);
-  }
-  ink_.done();
-}
-
-void Landmarks::wish(std::vector<LabelWish>& labels, const Sight& sight) const {
-  for (const auto& m : marks_) {
-    if (!m.visible) continue;
-    LabelWish wish;
-    wish.text = shown_name(m.name);
-    wish.anchor = sight.project(m.at);
-    wish.clear_px = (reach_px(m.shape) + 1.5) * sight.scale;
-    const bool tragus = m.name.find("tragus") != std::string::npos;
-    wish.priority = is_fiducial(m.name) || tragus || m.name == "Cz" ? 50 : is_ten_twenty(m.name) ? 30 : 10;
-    wish.may_go_far = wish.priority == 50;
-    labels.push_back(wish);
-  }
+Part show_landmarks(const Showing& now, Surroundings& around) {
+  Part part;
+  part.thing = Thing::landmarks;
+  if (!now.shown.has(Thing::landmarks)) return part;
+  const auto add = [&](const std::string& name, const Eigen::Vector3d& at, bool chief) {
+    Mark mark = now.mark(Thing::landmarks, name, Shape::dot, Role::landmark, at, now.plan.axes.front);
+    Label label;
+    label.text = shown_name(name);
+    label.clear_px = reach_px(mark.shape) + 1.5;
+    label.priority = chief ? chief_priority : is_ten_twenty(name) ? ten_twenty_priority : other_priority;
+    label.may_go_far = chief;
+    mark.label = label;
+    part.marks.push_back(std::move(mark));
+  };
+  for (const auto& l : now.shown.other_landmarks ? *now.shown.other_landmarks : now.plan.landmarks)
+    if (now.shown.has_landmark(l.name)) add(l.name, l.at, l.name == "Nz" || l.name == "Iz" || l.name == "Cz");
+  add("left tragus", now.plan.fiducials.left_tragus, true);
+  add("right tragus", now.plan.fiducials.right_tragus, true);
+  around.legend.push_back(
+      {LegendRow::Sample::shape, Shape::dot, Role::landmark, words(Words::tr("Landmark")), legend_place});
+  return part;
 }
 
 }  // namespace scalpmark::viewer

@@ -1,14 +1,20 @@
-#include "viewer/stage/things/tapes.h"
-
+// The plan's tapes with a tick at every centimetre, a longer one at every fifth, counted from each tape's
+// start.
 #include <algorithm>
 #include <cmath>
+
+#include "viewer/stage/things/things.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 
 using Eigen::Vector3d;
 
+ShowThing show_tapes;
+
 namespace {
 
+constexpr int legend_place = 70;
 /// Drawn lines need no more than a corner every two millimetres.
 constexpr double corner_every_mm = 2;
 
@@ -28,74 +34,89 @@ Vector3d at_length(const std::vector<Vector3d>& line, const std::vector<double>&
   return line[next - 1] + share * (line[next] - line[next - 1]);
 }
 
-}  // namespace
+/// The first `length_mm` of a line.
+std::vector<Vector3d> cut(std::vector<Vector3d> points, double length_mm) {
+  double left_mm = std::max(0.0, length_mm);
+  for (size_t i = 1; i < points.size(); ++i) {
+    const Vector3d step = points[i] - points[i - 1];
+    if (step.norm() >= left_mm) {
+      if (left_mm > 0) points[i] = points[i - 1] + left_mm / step.norm() * step;
+      points.resize(left_mm > 0 ? i + 1 : i);
+      break;
+    }
+    left_mm -= step.norm();
+  }
+  return points;
+}
 
-Tapes::Laid Tapes::lay(const geometry::Head& head, const geometry::PlanLine& line) {
-  Laid laid;
-  laid.from = line;
-  laid.walked = line.name == "lateral" || line.name == "anterior" || line.name == "treatment";
-  if (line.points.size() < 2) return laid;
-  const auto along = lengths_along(line.points);
+Tick tick(const Showing& now, const std::vector<Vector3d>& points, const std::vector<double>& along, int cm) {
+  Tick tick;
+  const double mm = 10.0 * cm;
+  tick.at = at_length(points, along, mm);
+  tick.normal = now.normal_at(tick.at);
+  const Vector3d way = at_length(points, along, std::min(along.back(), mm + 2)) -
+                       at_length(points, along, std::max(0.0, mm - 2));
+  tick.across = tick.normal.cross(way);
+  tick.half_px = cm % 5 == 0 ? 5 : 3;
+  return tick;
+}
+
+Line laid(const Showing& now, const std::string& name, const std::vector<Vector3d>& points) {
+  // One of the steps the case asks for, not one of the head's three tapes.
+  const bool walked = name == "lateral" || name == "anterior" || name == "treatment";
+  Line line;
+  line.width_px = walked ? 2.6 : 1.5;
+  line.role = walked ? Role::construction : Role::tape;
+  line.lift_mm = walked ? 1.8 : 1.4;
+  line.name = name;
+  if (points.size() < 2) return line;
+  const auto along = lengths_along(points);
   const double length = along.back();
   const int steps = std::max(1, static_cast<int>(std::ceil(length / corner_every_mm)));
-  for (int i = 0; i <= steps; ++i) laid.line.push_back(at_length(line.points, along, length * i / steps));
+  for (int i = 0; i <= steps; ++i) line.points.push_back(at_length(points, along, length * i / steps));
   for (int cm = 0; 10.0 * cm <= length + 1e-6; ++cm) {
-    const Vector3d at = at_length(line.points, along, 10.0 * cm);
-    const Vector3d way = at_length(line.points, along, std::min(length, 10.0 * cm + 2)) -
-                         at_length(line.points, along, std::max(0.0, 10.0 * cm - 2));
-    const Vector3d normal = calm_normal(head.skin(), at);
-    const Vector3d across = normal.cross(way);
-    if (across.norm() > 1e-9) laid.ticks.push_back({at, across.normalized(), normal, cm, false});
-  }
-  return laid;
-}
-
-void Tapes::show(const geometry::Head& head, const geometry::Plan& plan, const Shown& shown) {
-  shown_ = shown.has(Thing::tapes);
-  const void* skin = &head.skin().vertices();
-  std::vector<Laid> laid;
-  for (size_t i = 0; i < plan.lines.size(); ++i) {
-    // The head's own tapes stay where they are while a case is edited; keep what did not change.
-    const auto same = std::find_if(laid_.begin(), laid_.end(), [&](const Laid& old) {
-      return old.from.name == plan.lines[i].name && old.from.points == plan.lines[i].points;
-    });
-    laid.push_back(skin == skin_ && same != laid_.end() ? *same : lay(head, plan.lines[i]));
-  }
-  laid_ = std::move(laid);
-  skin_ = skin;
-}
-
-void Tapes::draw(const geometry::Head& head, const Sight& sight) {
-  ink_.begin(sight);
-  for (auto& tape : laid_) {
-    for (auto& t : tape.ticks) t.visible = shown_ && in_sight(head.skin(), t.at, t.normal, sight);
-    if (!shown_) continue;
-    const Colour colour = tape.walked ? palette::construction : palette::tape;
-    const double lift = tape.walked ? 1.8 : 1.4;
-    ink_.line(tape.line, tape.walked ? 2.6 : 1.5, colour, lift);
-    for (const auto& t : tape.ticks) {
-      const double half = sight.mm(t.cm % 5 == 0 ? 5 : 3);
-      if (t.visible) ink_.line({t.at - half * t.across, t.at + half * t.across}, 1.3, colour, lift);
+    Tick t = tick(now, points, along, cm);
+    if (t.across.norm() <= 1e-9) continue;
+    t.across.normalize();
+    if (!walked && name != "circumference" && cm > 0 && cm % 5 == 0) {
+      Label label;
+      label.text = std::to_string(cm);
+      label.clear_px = 5;
+      label.priority = 5;
+      label.role = Role::tape;
+      label.size_px = 13;
+      t.label = label;
     }
+    line.ticks.push_back(std::move(t));
   }
-  ink_.done();
+  return line;
 }
 
-void Tapes::wish(std::vector<LabelWish>& labels, const Sight& sight) const {
-  for (const auto& tape : laid_) {
-    if (tape.walked || tape.from.name == "circumference") continue;
-    for (const auto& t : tape.ticks) {
-      if (!t.visible || t.cm == 0 || t.cm % 5 != 0) continue;
-      LabelWish wish;
-      wish.text = std::to_string(t.cm);
-      wish.anchor = sight.project(t.at);
-      wish.clear_px = 5 * sight.scale;
-      wish.priority = 5;
-      wish.colour = palette::tape;
-      wish.size_px = 13;
-      labels.push_back(wish);
-    }
+}  // namespace
+
+Part show_tapes(const Showing& now, Surroundings& around) {
+  Part part;
+  part.thing = Thing::tapes;
+  const Shown& shown = now.shown;
+  if (!shown.has(Thing::tapes)) return part;
+  const auto being_laid = [&](const geometry::PlanLine& line) {
+    return shown.laying && shown.laying->lines.contains(line.name);
+  };
+  const auto length = [](const geometry::PlanLine& line) {
+    return line.points.empty() ? 0 : lengths_along(line.points).back();
+  };
+  double left_mm = 0;  // of what is laid so far
+  for (const auto& line : now.plan.lines)
+    if (shown.has_line(line.name) && being_laid(line)) left_mm += shown.laying->share * length(line);
+  for (const auto& line : now.plan.lines) {
+    if (!shown.has_line(line.name)) continue;
+    const bool whole = !being_laid(line) || shown.laying->share >= 1;
+    part.lines.push_back(laid(now, line.name, whole ? line.points : cut(line.points, left_mm)));
+    if (!whole) left_mm -= length(line);
   }
+  around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::tape,
+                           words(Words::tr("Tape, a tick each cm")), legend_place});
+  return part;
 }
 
 }  // namespace scalpmark::viewer

@@ -5,8 +5,8 @@
 #include <QMenu>
 #include <QSlider>
 
-#include "viewer/stage/camera.h"
-#include "viewer/stage/things.h"
+#include "viewer/stage/scene/camera.h"
+#include "viewer/stage/scene/shown.h"
 #include "viewer/window/fields/length_text.h"
 #include "viewer/window/session/case_history.h"
 #include "viewer/window/session/settings.h"

@@ -53,14 +53,14 @@ void StageDirector::refresh_stage() {
   stage_.set_thin_skin(session_.thin_skin());
   StageContent content = content_now();
   dress(content);
-  const geometry::Plan& plan = content.plan ? *content.plan : session_.plan();
+  const geometry::Plan& plan = session_.plan();
   stage_.show_plan(session_.head().head, session_.kept().entered, plan, content.shown,
                    std::move(content.notes));
   stage_.set_coil_movable(content.coil_follows_hand);
   if (!content.for_work) return;
   emit coil_shown(coil_.coil());
   const geometry::Placement& placement = viewer::placement_shown(plan, content.shown);
-  const double from_site_mm = pulse_from_site_mm(session_.head().head.skin(), session_.plan(), placement);
+  const double from_site_mm = pulse_from_site_mm(session_.head().head.skin(), plan, placement);
   emit status(status_line(from_site_mm, placement, session_.kept().entered.coil.laid_by));
 }
 

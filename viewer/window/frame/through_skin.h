@@ -3,7 +3,7 @@
 #include <QObject>
 #include <QString>
 
-#include "viewer/stage/things.h"
+#include "viewer/stage/scene/shown.h"
 #include "viewer/window/session/session.h"
 
 namespace scalpmark::window {

@@ -6,7 +6,7 @@
 #include "geometry/head/head.h"
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
-#include "viewer/stage/gaps_shown.h"
+#include "viewer/stage/scene/gaps_shown.h"
 #include "viewer/window/jobs/latest_work.h"
 
 namespace scalpmark::window {

@@ -9,7 +9,7 @@
 #include "models/cases/case_head.h"
 #include "models/heads/own_program.h"
 #include "models/heads/skin_reading.h"
-#include "viewer/stage/skin_mesh.h"
+#include "viewer/stage/drawing/skin_mesh.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {

@@ -46,7 +46,7 @@ public:
   /// The plan with its tape distances, once `measured`, and the case it is of.
   [[nodiscard]] const std::shared_ptr<const geometry::Plan>& plan() const { return plan_; }
   [[nodiscard]] const models::CaseFile& kept() const { return kept_; }
-  /// The head's skin thinned for drawing in motion, once `finished` (see viewer/stage/skin_mesh.h).
+  /// The head's skin thinned for drawing in motion, once `finished` (see viewer/stage/drawing/skin_mesh.h).
   [[nodiscard]] const std::optional<geometry::Surface>& thin() const { return thin_; }
   [[nodiscard]] const std::optional<models::SkinImport>& skin() const { return skin_; }
   /// The head with its cortex, null where there is none, and the sentences that go with either.

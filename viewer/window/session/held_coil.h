@@ -5,7 +5,7 @@
 #include "geometry/plan/placement.h"
 #include "geometry/plan/plan.h"
 #include "models/heads/load_head.h"
-#include "viewer/stage/things.h"
+#include "viewer/stage/scene/shown.h"
 
 namespace scalpmark::window {
 

@@ -8,9 +8,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "viewer/stage/aim.h"
-#include "viewer/stage/palette.h"
-#include "viewer/stage/skin_mesh.h"
+#include "viewer/stage/drawing/aim.h"
+#include "viewer/stage/drawing/skin_mesh.h"
+#include "viewer/stage/scene/palette.h"
 
 namespace scalpmark::window {
 
@@ -85,14 +85,13 @@ void BareSkin::refresh() {
     if (!at) continue;
     viewer::Mark mark;
     mark.shape = viewer::Shape::dot;
-    mark.colour = palette::landmark;
     mark.at = *at;
     mark.normal = drawn_->smooth_normal(drawn_->closest(*at));
     mark.along = mark.normal.unitOrthogonal();
     if (!viewer::in_sight(*drawn_, mark.at, mark.normal, s)) continue;
     ink_.spot(*at, 8, palette::edge_mark, 2);
     ink_.spot(*at, 6, palette::halo, 2.3);
-    ink_.mark(mark);
+    ink_.mark(mark, palette::landmark);
     const Pixel pixel = s.project(*at);
     overlay_.text(name_of(which).toStdString(), {pixel.x + 12 * s.scale, pixel.y - 9 * s.scale},
                   {15, true, palette::text, true});

@@ -7,9 +7,9 @@
 
 #include <optional>
 
-#include "viewer/stage/camera.h"
-#include "viewer/stage/ink.h"
-#include "viewer/stage/overlay.h"
+#include "viewer/stage/drawing/ink.h"
+#include "viewer/stage/drawing/overlay.h"
+#include "viewer/stage/scene/camera.h"
 #include "viewer/window/session/placing.h"
 
 namespace scalpmark::window {

@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "viewer/stage/aim.h"
+#include "viewer/stage/drawing/aim.h"
 #include "viewer/window/stage_view/turntable.h"
 
 namespace scalpmark::window {

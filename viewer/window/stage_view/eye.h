@@ -4,7 +4,7 @@
 
 #include <Eigen/Core>
 
-#include "viewer/stage/camera.h"
+#include "viewer/stage/scene/camera.h"
 
 namespace scalpmark::window {
 

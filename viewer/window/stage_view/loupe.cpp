@@ -4,9 +4,9 @@
 
 #include <algorithm>
 
-#include "viewer/stage/aim.h"
-#include "viewer/stage/palette.h"
-#include "viewer/stage/skin_mesh.h"
+#include "viewer/stage/drawing/aim.h"
+#include "viewer/stage/drawing/skin_mesh.h"
+#include "viewer/stage/scene/palette.h"
 #include "viewer/window/stage_view/bare_skin.h"
 
 namespace scalpmark::window {

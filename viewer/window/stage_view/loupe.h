@@ -10,7 +10,7 @@
 #include <optional>
 
 #include "geometry/surface/surface.h"
-#include "viewer/stage/camera.h"
+#include "viewer/stage/scene/camera.h"
 
 namespace scalpmark::window {
 

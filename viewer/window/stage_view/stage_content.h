@@ -7,10 +7,10 @@
 #include <vector>
 
 #include "geometry/plan/plan.h"
-#include "viewer/stage/camera.h"
-#include "viewer/stage/mark.h"
-#include "viewer/stage/palette.h"
-#include "viewer/stage/things.h"
+#include "viewer/stage/scene/camera.h"
+#include "viewer/stage/scene/mark.h"
+#include "viewer/stage/scene/palette.h"
+#include "viewer/stage/scene/shown.h"
 #include "viewer/window/session/held_coil.h"
 
 namespace scalpmark::window {
@@ -45,7 +45,6 @@ struct StageLook {
 /// from.
 struct StageContent {
   viewer::Shown shown;
-  std::optional<geometry::Plan> plan;  ///< with other lines or landmarks; empty: the session's as it is
   std::vector<StageNote> notes;
   StageLook look;
   bool coil_follows_hand = true;

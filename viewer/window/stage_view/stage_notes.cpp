@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "viewer/stage/aim.h"
+#include "viewer/stage/drawing/aim.h"
 
 namespace scalpmark::window {
 
@@ -34,7 +34,7 @@ StageNotes::~StageNotes() {
 std::vector<Box> StageNotes::chief_marks() const {
   const viewer::Stage& stage = subject_.stage();
   std::vector<Box> chief;
-  for (const viewer::Mark& mark : stage.marks()) {
+  for (const viewer::SeenMark& mark : stage.marks()) {
     if (!mark.visible || mark.thing == viewer::Thing::landmarks || mark.thing == viewer::Thing::grid)
       continue;
     const Pixel there = stage.project(mark.at);
@@ -79,12 +79,12 @@ Pixel StageNotes::place_for(const Pixel& at, const StageNote& note) {
 
 void StageNotes::draw(const StageNote& note, const geometry::Head& head) {
   const viewer::Sight& s = subject_.stage().sight();
-  const viewer::Mark mark =
-      viewer::make_mark(head, viewer::Thing::labels, {}, note.shape, note.colour,
-                        note.line.empty() ? note.at : note.line[note.line.size() / 2], note.along);
+  const Eigen::Vector3d& place = note.line.empty() ? note.at : note.line[note.line.size() / 2];
+  const viewer::Mark mark = viewer::make_mark(viewer::Thing::labels, {}, note.shape, {}, place,
+                                              viewer::calm_normal(head.skin(), place), note.along);
   if (!note.line.empty()) ink_.line(note.line, line_px, note.colour, line_lift_mm);
   if (!viewer::in_sight(head.skin(), mark.at, mark.normal, s)) return;
-  if (note.line.empty()) ink_.mark(mark);
+  if (note.line.empty()) ink_.mark(mark, note.colour);
   if (note.text.isEmpty()) return;
   const Pixel anchor = s.project(mark.at), at = place_for(anchor, note);
   const viewer::TextSize size = text_.measure(note.text.toStdString(), style);

@@ -3,8 +3,8 @@
 #include <QString>
 #include <vector>
 
-#include "viewer/stage/ink.h"
-#include "viewer/stage/overlay.h"
+#include "viewer/stage/drawing/ink.h"
+#include "viewer/stage/drawing/overlay.h"
 #include "viewer/window/stage_view/stage_content.h"
 #include "viewer/window/stage_view/stage_subject.h"
 

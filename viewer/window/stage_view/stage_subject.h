@@ -9,7 +9,7 @@
 #include "geometry/head/head.h"
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
-#include "viewer/stage/blending.h"
+#include "viewer/stage/drawing/blending.h"
 #include "viewer/stage/stage.h"
 #include "viewer/window/stage_view/bare_skin.h"
 

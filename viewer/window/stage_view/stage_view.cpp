@@ -13,7 +13,7 @@
 #include <QWheelEvent>
 #include <utility>
 
-#include "viewer/stage/palette.h"
+#include "viewer/stage/scene/palette.h"
 
 namespace scalpmark::window {
 

@@ -220,9 +220,10 @@ StageContent LandmarksStep::stage_content(const HeldCoil& coil) const {
   StageContent content = content_with({Thing::landmarks, Thing::tapes}, coil);
   content.look.view = session_.kept().entered.side == geometry::Side::left ? View::front_left : View::right;
   if (system_ != geometry::LandmarkSystem::ten_ten) {
-    content.plan = session_.plan();
-    if (!landmarks_) landmarks_ = geometry::landmarks(session_.head().head, system_);
-    content.plan->landmarks = *landmarks_;
+    if (!landmarks_)
+      landmarks_ = std::make_shared<const std::vector<geometry::Landmark>>(
+          geometry::landmarks(session_.head().head, system_));
+    content.shown.other_landmarks = landmarks_;
   }
   if (found_) {
     StageNote note;

@@ -3,6 +3,8 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <array>
+#include <memory>
+#include <vector>
 
 #include "geometry/head/landmarks.h"
 #include "viewer/window/fields/choice.h"
@@ -55,7 +57,7 @@ private:
   geometry::LandmarkSystem system_ = geometry::LandmarkSystem::ten_ten;
   std::optional<geometry::Landmark> found_;
   /// Those of the system, while it is not the plan's own and head and system stay as they are.
-  mutable std::optional<std::vector<geometry::Landmark>> landmarks_;
+  mutable std::shared_ptr<const std::vector<geometry::Landmark>> landmarks_;
   Fiducial wanted_ = Fiducial::nasion;
   Choice* systems_;
   QWidget *known_, *placing_;

@@ -151,7 +151,6 @@ StageContent Teach::step_content() const {
   const geometry::Plan& plan = room_.session().plan();
   StageContent content;
   content.shown = step.shown;
-  content.plan = viewer::for_step(plan, step);
   for (const viewer::PencilMark& mark : step.pencil) {
     StageNote note;
     note.shape = viewer::Shape::bar;
@@ -162,8 +161,7 @@ StageContent Teach::step_content() const {
     content.notes.push_back(note);
   }
   if (laying_.isActive())
-    content.plan = viewer::laid_so_far(std::move(*content.plan), fresh_,
-                                       static_cast<double>(since_.elapsed()) / laying_ms);
+    content.shown.laying = viewer::Laying{fresh_, static_cast<double>(since_.elapsed()) / laying_ms};
   content.look.view = step.view;
   if (step.close)
     content.look.close_up = {viewer::gaze(step.view, plan.axes, viewer::placement_shown(plan, step.shown)),
@@ -186,9 +184,11 @@ void Teach::lay_tapes() {
   laying_.stop();
   fresh_.clear();
   if (steps_.empty() || outcome_ || !room_.is_animated()) return;
-  fresh_ = step().lines;
+  const std::set<std::string> none;
+  fresh_ = step().shown.lines.value_or(none);
   if (const int at = player_.current(); at > 0)
-    for (const std::string& there : steps_[static_cast<std::size_t>(at) - 1].lines) fresh_.erase(there);
+    for (const std::string& there : steps_[static_cast<std::size_t>(at) - 1].shown.lines.value_or(none))
+      fresh_.erase(there);
   if (fresh_.empty()) return;
   since_.start();
   laying_.start();

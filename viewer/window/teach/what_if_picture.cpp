@@ -2,7 +2,6 @@
 
 #include <QCoreApplication>
 
-#include "viewer/teach/lesson.h"
 #include "viewer/words/numbers.h"
 
 namespace scalpmark::window {
@@ -74,21 +73,19 @@ StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geomet
                              const geometry::Plan& plan) {
   const geometry::Placement &meant = outcome.meant, &really = outcome.result.really;
   const bool at_start = outcome.meant_on == CoilOn::start;
-  viewer::LessonStep step;
-  step.lines = lines_of(outcome.mistake);
-  step.shown.things = {Thing::skin, Thing::coil, Thing::labels};
-  if (!step.lines.empty()) step.shown.things.insert(Thing::tapes);
-  if (at_start) {
-    step.shown.things.insert(Thing::landmarks);
-    step.landmarks = {"Cz"};
-  }
-  if (step.lines.contains("treatment")) step.shown.things.insert(Thing::hotspot);
-  step.shown.coil_on = CoilOn::elsewhere;
-  step.shown.placement = really;
-
   StageContent content;
-  content.shown = step.shown;
-  content.plan = viewer::for_step(plan, step);
+  viewer::Shown& shown = content.shown;
+  shown.lines = lines_of(outcome.mistake);
+  shown.things = {Thing::skin, Thing::coil, Thing::labels};
+  if (!shown.lines->empty()) shown.things.insert(Thing::tapes);
+  if (at_start) {
+    shown.things.insert(Thing::landmarks);
+    shown.landmarks = std::set<std::string>{"Cz"};
+  }
+  if (shown.lines->contains("treatment")) shown.things.insert(Thing::hotspot);
+  shown.coil_on = CoilOn::elsewhere;
+  shown.placement = really;
+
   const auto across = [](const geometry::Placement& p) { return p.front.cross(p.normal); };
   const auto& meant_mark = meant.edge_mark.by(entered.coil.laid_by);
   const auto& real_mark = really.edge_mark.by(entered.coil.laid_by);

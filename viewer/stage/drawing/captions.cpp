@@ -1,0 +1,166 @@
+#include "viewer/stage/drawing/captions.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+#include "viewer/stage/scene/camera.h"
+#include "viewer/words/words.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+constexpr double margin_px = 14;
+
+/// The text cut at a whole letter so that it is no wider than that, with an ellipsis.
+std::string fitted(Overlay& overlay, const std::string& text, const TextStyle& style, double width) {
+  if (overlay.measure(text, style).width <= width) return text;
+  std::string cut = text;
+  while (!cut.empty()) {
+    // Step over the tail bytes of a UTF-8 letter.
+    do cut.pop_back();
+    while (!cut.empty() && (static_cast<unsigned char>(cut.back()) & 0xc0) == 0x80);
+    if (!cut.empty() && static_cast<unsigned char>(cut.back()) >= 0xc0) continue;
+    if (overlay.measure(cut + "\u2026", style).width <= width) return cut + "\u2026";
+  }
+  return "";
+}
+
+const TextStyle caution_style{13, false, palette::quiet_text, true};
+constexpr double caution_rim_px = 8;  ///< between the caution and the rim of the picture
+
+}  // namespace
+
+std::vector<std::string> wrapped(Overlay& overlay, const std::string& text, const TextStyle& style,
+                                 double width) {
+  std::vector<std::string> lines{""};
+  size_t at = 0;
+  while (at < text.size()) {
+    const size_t end = std::min(text.find(' ', at), text.size());
+    const std::string word = text.substr(at, end - at);
+    const std::string longer = lines.back().empty() ? word : lines.back() + " " + word;
+    if (lines.back().empty() || overlay.measure(longer, style).width <= width)
+      lines.back() = longer;
+    else
+      lines.push_back(word);
+    at = end + 1;
+  }
+  return lines;
+}
+
+void draw_title(Overlay& overlay, const Sight& sight, const Surroundings::Title& title,
+                const geometry::HeadAxes& axes, std::vector<Caption>& taken) {
+  const double margin = margin_px * sight.scale, width = sight.width_px - 2 * margin;
+  const TextStyle strong{19, true, palette::text, false}, quiet{14, false, palette::quiet_text, false};
+  const std::string first = fitted(overlay, title.name, strong, width);
+  const std::string from = where_from(sight.toward_eye, axes);
+  const std::string second = fitted(
+      overlay, from.empty() ? title.about + "." : words(Words::tr("%1, seen %2."), {title.about, from}),
+      quiet, width);
+  const TextSize a = overlay.measure(first, strong), b = overlay.measure(second, quiet);
+  const double top = 8 * sight.scale;
+  overlay.text(first, {margin, top}, strong);
+  overlay.text(second, {margin, top + a.height + 2 * sight.scale}, quiet);
+  taken.push_back(
+      {first + "; " + second,
+       {margin, top, margin + std::max(a.width, b.width), top + a.height + b.height + 4 * sight.scale}});
+}
+
+double caution_height(Overlay& overlay, const std::string& caution, double width_px, double scale) {
+  double height = 2 * caution_rim_px * scale;
+  for (const auto& line : wrapped(overlay, caution, caution_style, width_px - 2 * margin_px * scale))
+    height += overlay.measure(line, caution_style).height;
+  return height;
+}
+
+void draw_caution(Overlay& overlay, const Sight& sight, const std::string& caution,
+                  std::vector<Caption>& taken) {
+  const double margin = margin_px * sight.scale, width = sight.width_px - 2 * margin;
+  const auto lines = wrapped(overlay, caution, caution_style, width);
+  double y = sight.height_px - caution_rim_px * sight.scale;
+  double widest = 0;
+  for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
+    const TextSize size = overlay.measure(*line, caution_style);
+    y -= size.height;
+    widest = std::max(widest, size.width);
+    overlay.text(*line, {margin, y}, caution_style);
+  }
+  taken.push_back({caution, {margin, y, margin + widest, static_cast<double>(sight.height_px)}});
+}
+
+void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& axes, const Box& stage,
+                const Coverage& head, std::vector<Caption>& taken) {
+  const TextStyle style{16, true, palette::text, true};
+  const auto box_of = [&](const std::string& text, double x_share, double y_share) {
+    const TextSize size = overlay.measure(text, style);
+    const double x = stage.left + x_share * (stage.width() - size.width);
+    const double y = stage.top + y_share * (stage.height() - size.height);
+    return Box{x, y, x + size.width, y + size.height};
+  };
+  const auto put = [&](const std::string& text, double x_share, double y_share) {
+    const Box box = box_of(text, x_share, y_share);
+    overlay.text(text, {box.left, box.top}, style);
+    taken.push_back({text, box});
+  };
+  // Both at one height.
+  const auto put_at_rims = [&](const std::string& left, const std::string& right) {
+    constexpr std::array heights{0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9};
+    double best = heights.front(), least = std::numeric_limits<double>::infinity();
+    for (const double y : heights) {
+      double covered = 0;
+      for (const Box& box : {box_of(left, 0, y), box_of(right, 1, y)}) {
+        covered += head.share(box);
+        for (const Caption& other : taken) covered += box.overlaps(other.box) ? 1 : 0;
+      }
+      if (covered < least) {
+        least = covered;
+        best = y;
+      }
+    }
+    put(left, 0, best);
+    put(right, 1, best);
+  };
+  const double across = axes.right.dot(sight.right()), along = axes.front.dot(sight.right());
+  if (std::abs(across) > 0.4) {
+    if (across > 0)
+      put_at_rims(words(Words::tr("Patient's left")), words(Words::tr("Patient's right")));
+    else
+      put_at_rims(words(Words::tr("Patient's right")), words(Words::tr("Patient's left")));
+  } else {
+    if (along > 0)
+      put_at_rims(words(Words::tr("Back")), words(Words::tr("Front")));
+    else
+      put_at_rims(words(Words::tr("Front")), words(Words::tr("Back")));
+    const double facing = axes.right.dot(sight.toward_eye);
+    if (std::abs(facing) > 0.4)
+      put(words(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0.5, 0);
+  }
+  const double upward = axes.front.dot(sight.up);
+  if (std::abs(upward) > 0.6) {
+    put(words(Words::tr("Front")), 0.5, upward > 0 ? 0 : 1);
+    put(words(Words::tr("Back")), 0.5, upward > 0 ? 1 : 0);
+  }
+}
+
+void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<std::string>& lines,
+                  const Pixel& top_left, double width_px, std::vector<Caption>& taken) {
+  if (lines.empty()) return;
+  double y = top_left.y, widest = 0;
+  std::string all;
+  for (size_t i = 0; i < lines.size(); ++i) {
+    const bool first = i == 0, last = i + 1 == lines.size();
+    const TextStyle style{last ? 13.0 : 14.0, first, last ? palette::quiet_text : palette::text, false};
+    for (const auto& line : wrapped(overlay, lines[i], style, width_px)) {
+      const TextSize size = overlay.measure(line, style);
+      overlay.text(line, {top_left.x, y}, style);
+      widest = std::max(widest, size.width);
+      y += size.height + 2 * sight.scale;
+    }
+    all += (all.empty() ? "" : "; ") + lines[i];
+  }
+  taken.push_back({all, {top_left.x, top_left.y, top_left.x + widest, y}});
+}
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "viewer/stage/drawing/label.h"
+#include "viewer/stage/drawing/overlay.h"
+#include "viewer/stage/scene/scene.h"
+
+namespace scalpmark::viewer {
+
+/// The text as lines no wider than that, broken between words.
+[[nodiscard]] std::vector<std::string> wrapped(Overlay& overlay, const std::string& text,
+                                               const TextStyle& style, double width);
+
+/// What the title takes from the top, pixels of a picture 800 high.
+inline constexpr double title_px = 64;
+/// Draws the title and the way one looks, and adds the box they take.
+void draw_title(Overlay& overlay, const Sight& sight, const Surroundings::Title& title,
+                const geometry::HeadAxes& axes, std::vector<Caption>& taken);
+
+/// What the caution takes from the bottom of a picture so wide, pixels: more where it needs two lines.
+[[nodiscard]] double caution_height(Overlay& overlay, const std::string& caution, double width_px,
+                                    double scale);
+void draw_caution(Overlay& overlay, const Sight& sight, const std::string& caution,
+                  std::vector<Caption>& taken);
+
+/// The patient's left and right (or front and back, seen from the side) at the rims of the head's part of the
+/// picture, at the height nearest to the middle where the head leaves room for them.
+void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& axes, const Box& stage,
+                const Coverage& head, std::vector<Caption>& taken);
+
+/// Lines under each other, the first bold and the last quiet, from that corner down, no wider than that.
+void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<std::string>& lines,
+                  const Pixel& top_left, double width_px, std::vector<Caption>& taken);
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,146 @@
+#include "viewer/stage/drawing/ink.h"
+
+#include <vtkCellArray.h>
+#include <vtkFloatArray.h>
+#include <vtkIdTypeArray.h>
+#include <vtkPointData.h>
+#include <vtkPoints.h>
+#include <vtkProperty.h>
+#include <vtkUnsignedCharArray.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "viewer/stage/drawing/triangles.h"
+#include "viewer/stage/scene/scene.h"
+
+namespace scalpmark::viewer {
+
+using Eigen::Vector3d;
+
+namespace {
+
+/// Marks lie this far over the skin, toward the eye, and each layer over the one before.
+constexpr double mark_lift_mm = 3, layer_lift_mm = 0.6, halo_below_mm = 0.3;
+constexpr double halo_px = 1.5;
+/// A mark is never seen flatter than this (the cosine of its tilt).
+constexpr double flattest = 0.5;
+
+}  // namespace
+
+Ink::Ink(vtkRenderer* renderer) {
+  mapper_->SetInputData(data_);
+  mapper_->ScalarVisibilityOn();
+  actor_->SetMapper(mapper_);
+  actor_->GetProperty()->LightingOff();
+  renderer->AddActor(actor_);
+}
+
+void Ink::begin(const Sight& sight) {
+  sight_ = sight;
+  points_.clear();
+  colours_.clear();
+}
+
+void Ink::triangle(const Vector3d& a, const Vector3d& b, const Vector3d& c, Colour colour) {
+  for (const Vector3d* p : {&a, &b, &c}) {
+    for (int i = 0; i < 3; ++i) points_.push_back(static_cast<float>((*p)[i]));
+    colours_.insert(colours_.end(), {colour.red, colour.green, colour.blue});
+  }
+}
+
+void Ink::mark(const Mark& mark, Colour colour) {
+  // Tilt the shape's plane toward the eye where the skin is seen from the side.
+  Vector3d normal = mark.normal;
+  const double facing = normal.dot(sight_.toward_eye);
+  if (facing < flattest) {
+    const Vector3d aside = normal - facing * sight_.toward_eye;
+    const double length = aside.norm();
+    normal =
+        length > 1e-9
+            ? Vector3d(flattest * sight_.toward_eye + std::sqrt(1 - flattest * flattest) / length * aside)
+            : sight_.toward_eye;
+  }
+  Vector3d x = mark.along - mark.along.dot(normal) * normal;
+  if (x.norm() < 1e-6) x = normal.unitOrthogonal();
+  x.normalize();
+  const Vector3d y = normal.cross(x);
+  // Where a mark is tilted up, its lower half must still clear the skin; the same for all, so that layers
+  // hold.
+  const double lift_mm = mark_lift_mm + layer_lift_mm * mark.layer() +
+                         sight_.mm(reach_px(Shape::bar)) * std::clamp(1 - facing, 0.0, 1.0);
+  const auto draw = [&](double grow, Colour shade, double lift) {
+    const Vector3d at = mark.at + lift * sight_.toward_eye;
+    const auto corner = [&](const Eigen::Vector2d& p) -> Vector3d {
+      return at + sight_.mm(p.x()) * x + sight_.mm(p.y()) * y;
+    };
+    const auto flat = triangles_px(mark.shape, grow);
+    for (size_t i = 0; i + 2 < flat.size(); i += 3)
+      triangle(corner(flat[i]), corner(flat[i + 1]), corner(flat[i + 2]), shade);
+  };
+  draw(halo_px, palette::halo, lift_mm - halo_below_mm);
+  draw(0, colour, lift_mm);
+}
+
+void Ink::line(const std::vector<Vector3d>& points, double width_px, Colour colour, double lift_mm) {
+  if (points.size() < 2) return;
+  const double half = 0.5 * sight_.mm(width_px);
+  const Vector3d lift = lift_mm * sight_.toward_eye;
+  const auto flat = [&](const Vector3d& v) -> Vector3d {
+    return v - v.dot(sight_.toward_eye) * sight_.toward_eye;
+  };
+  std::vector<Vector3d> across(points.size(), Vector3d::Zero());
+  Vector3d last = sight_.right();
+  for (size_t i = 0; i < points.size(); ++i) {
+    const Vector3d way = flat(points[std::min(i + 1, points.size() - 1)] - points[i == 0 ? 0 : i - 1]);
+    if (way.norm() > 1e-9) last = sight_.toward_eye.cross(way).normalized();
+    across[i] = half * last;
+  }
+  for (size_t i = 1; i < points.size(); ++i) {
+    const Vector3d a = points[i - 1] + lift, b = points[i] + lift;
+    triangle(a - across[i - 1], b - across[i], b + across[i], colour);
+    triangle(a - across[i - 1], b + across[i], a + across[i - 1], colour);
+  }
+}
+
+void Ink::dashes(const Vector3d& from, const Vector3d& to, double width_px, Colour colour, double lift_mm) {
+  const double dash_mm = sight_.mm(5);
+  const Vector3d way = to - from;
+  const double length = (way - way.dot(sight_.toward_eye) * sight_.toward_eye).norm();
+  const int pieces = std::clamp(static_cast<int>(length / dash_mm), 1, 400) | 1;  // odd: ends with a dash
+  for (int i = 0; i < pieces; i += 2)
+    line({from + way * i / pieces, from + way * (i + 1) / pieces}, width_px, colour, lift_mm);
+}
+
+void Ink::spot(const Vector3d& at, double radius_px, Colour colour, double lift_mm) {
+  constexpr int corners = 20;
+  const double r = sight_.mm(radius_px);
+  const Vector3d centre = at + lift_mm * sight_.toward_eye;
+  const auto rim = [&](int i) -> Vector3d {
+    const double a = 2 * std::numbers::pi * i / corners;
+    return centre + r * std::cos(a) * sight_.right() + r * std::sin(a) * sight_.up;
+  };
+  for (int i = 0; i < corners; ++i) triangle(centre, rim(i), rim(i + 1), colour);
+}
+
+void Ink::cross(const Cross& cross) {
+  constexpr double halo_below = 0.2;
+  const double diagonal = std::sqrt(0.5);
+  const Vector3d x = diagonal * sight_.right(), y = diagonal * sight_.up;
+  const auto strokes = [&](double width_px, Colour colour, double lift_mm) {
+    const double more = 0.5 * (width_px - cross_width_px);
+    for (const Vector3d& arm : {Vector3d(x + y), Vector3d(x - y), Vector3d(-x - y), Vector3d(-x + y)})
+      line({cross.at + sight_.mm(cross_from_px - more) * arm, cross.at + sight_.mm(cross_to_px + more) * arm},
+           width_px, colour, lift_mm);
+  };
+  strokes(cross_halo_px, palette::halo, cross.lift_mm - halo_below);
+  strokes(cross_width_px, palette::text, cross.lift_mm);
+}
+
+void Ink::done() {
+  set_triangles(*data_, points_, colours_, 3);
+  actor_->SetVisibility(!points_.empty());
+}
+
+}  // namespace scalpmark::viewer

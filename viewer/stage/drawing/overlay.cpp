@@ -1,0 +1,163 @@
+#include "viewer/stage/drawing/overlay.h"
+
+#include <vtkCellArray.h>
+#include <vtkFloatArray.h>
+#include <vtkIdTypeArray.h>
+#include <vtkPointData.h>
+#include <vtkPoints.h>
+#include <vtkProperty2D.h>
+#include <vtkTextProperty.h>
+#include <vtkTextRenderer.h>
+#include <vtkUnsignedCharArray.h>
+
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+
+#include "viewer/stage/drawing/triangles.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+/// A font with wide coverage (Debian package fonts-dejavu-core); without it VTK's own is used.
+const std::string& font_file(bool bold) {
+  static const auto found = [](const char* name) {
+    std::string file = std::string("/usr/share/fonts/truetype/dejavu/") + name;
+    std::error_code error;
+    return std::filesystem::is_regular_file(file, error) ? file : std::string();
+  };
+  static const std::string plain = found("DejaVuSans.ttf"), strong = found("DejaVuSans-Bold.ttf");
+  return bold ? strong : plain;
+}
+
+int font_px(const TextStyle& style, double scale) {
+  return static_cast<int>(std::lround(style.size_px * scale));
+}
+
+void set_style(vtkTextProperty* look, const TextStyle& style, double scale) {
+  const std::string& font = font_file(style.bold);
+  if (font.empty()) {
+    look->SetFontFamilyToArial();
+    look->SetBold(style.bold);
+  } else {
+    look->SetFontFamily(VTK_FONT_FILE);
+    look->SetFontFile(font.c_str());
+  }
+  look->SetFontSize(font_px(style, scale));
+  look->SetColor(style.colour.red / 255.0, style.colour.green / 255.0, style.colour.blue / 255.0);
+  look->SetBackgroundColor(1, 1, 1);
+  look->SetBackgroundOpacity(style.backed ? 0.82 : 0);
+  look->SetJustificationToLeft();
+  look->SetVerticalJustificationToBottom();
+}
+
+/// One line, and no `$` pairs, which VTK would take for formulas.
+std::string drawable(const std::string& text) {
+  std::string out;
+  for (const char c : text) {
+    if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f)
+      out += ' ';
+    else if (c == '$')
+      out += "\uff04";
+    else
+      out += c;
+  }
+  return out;
+}
+
+constexpr int dots_per_inch = 72;  // so that a font size is in pixels
+
+}  // namespace
+
+Overlay::Overlay(vtkRenderer* renderer) : renderer_(renderer) {
+  mapper_->SetInputData(data_);
+  mapper_->ScalarVisibilityOn();
+  actor_->SetMapper(mapper_);
+  actor_->GetPositionCoordinate()->SetCoordinateSystemToViewport();
+  actor_->SetPosition(0, 0);
+  actor_->SetPickable(false);
+  renderer_->AddViewProp(actor_);
+}
+
+void Overlay::begin(const Sight& sight) {
+  sight_ = sight;
+  points_.clear();
+  colours_.clear();
+  used_ = 0;
+}
+
+TextSize Overlay::measure(const std::string& text, const TextStyle& style) {
+  // The same words are measured for every picture of a movement, and setting them takes longer than drawing.
+  constexpr size_t most_kept = 2000;
+  const std::tuple key(text, font_px(style, sight_.scale), style.bold, style.backed);
+  if (const auto known = measured_.find(key); known != measured_.end()) return known->second;
+  if (measured_.size() >= most_kept) measured_.clear();
+  vtkNew<vtkTextProperty> look;
+  set_style(look, style, sight_.scale);
+  int box[4] = {0, -1, 0, -1};
+  vtkTextRenderer::GetInstance()->GetBoundingBox(look, drawable(text), box, dots_per_inch);
+  const TextSize size{static_cast<double>(std::max(0, box[1] - box[0] + 1)),
+                      static_cast<double>(std::max(0, box[3] - box[2] + 1))};
+  measured_.emplace(key, size);
+  return size;
+}
+
+void Overlay::text(const std::string& text, const Pixel& top_left, const TextStyle& style) {
+  if (used_ == texts_.size()) {
+    texts_.push_back(vtkSmartPointer<vtkTextActor>::New());
+    texts_.back()->SetTextScaleModeToNone();
+    texts_.back()->GetPositionCoordinate()->SetCoordinateSystemToViewport();
+    texts_.back()->SetPickable(false);
+    renderer_->AddViewProp(texts_.back());
+  }
+  vtkTextActor* actor = texts_[used_++];
+  const double height = measure(text, style).height;
+  const std::string wanted = drawable(text);
+  if (actor->GetInput() == nullptr || wanted != actor->GetInput()) actor->SetInput(wanted.c_str());
+  set_style(actor->GetTextProperty(), style, sight_.scale);
+  actor->SetPosition(std::round(top_left.x), std::round(sight_.height_px - top_left.y - height));
+  actor->VisibilityOn();
+}
+
+void Overlay::triangle(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const Eigen::Vector2d& c,
+                       Colour colour, double opacity) {
+  for (const auto* p : {&a, &b, &c}) {
+    points_.insert(points_.end(),
+                   {static_cast<float>(p->x()), static_cast<float>(sight_.height_px - p->y()), 0.0F});
+    colours_.insert(colours_.end(), {colour.red, colour.green, colour.blue,
+                                     static_cast<unsigned char>(std::lround(255 * opacity))});
+  }
+}
+
+void Overlay::line(const Pixel& from, const Pixel& to, double width_px, Colour colour) {
+  const Eigen::Vector2d a(from.x, from.y), b(to.x, to.y);
+  if ((b - a).norm() < 1e-9) return;
+  const Eigen::Vector2d way = (b - a).normalized();
+  const Eigen::Vector2d side = 0.5 * width_px * sight_.scale * Eigen::Vector2d(-way.y(), way.x());
+  triangle(a - side, b - side, b + side, colour, 1);
+  triangle(a - side, b + side, a + side, colour, 1);
+}
+
+void Overlay::box(const Box& box, Colour colour, double opacity) {
+  const Eigen::Vector2d tl(box.left, box.top), tr(box.right, box.top), bl(box.left, box.bottom),
+      br(box.right, box.bottom);
+  triangle(tl, bl, br, colour, opacity);
+  triangle(tl, br, tr, colour, opacity);
+}
+
+void Overlay::shape(Shape shape, const Pixel& centre, Colour colour) {
+  const auto flat = triangles_px(shape);
+  const auto corner = [&](const Eigen::Vector2d& p) {
+    return Eigen::Vector2d(centre.x + sight_.scale * p.x(), centre.y - sight_.scale * p.y());
+  };
+  for (size_t i = 0; i + 2 < flat.size(); i += 3)
+    triangle(corner(flat[i]), corner(flat[i + 1]), corner(flat[i + 2]), colour, 1);
+}
+
+void Overlay::done() {
+  for (size_t i = used_; i < texts_.size(); ++i) texts_[i]->VisibilityOff();
+  set_triangles(*data_, points_, colours_, 4);
+}
+
+}  // namespace scalpmark::viewer

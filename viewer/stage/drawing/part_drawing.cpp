@@ -1,0 +1,120 @@
+#include "viewer/stage/drawing/part_drawing.h"
+
+#include <limits>
+#include <type_traits>
+
+namespace scalpmark::viewer {
+
+using Eigen::Vector3d;
+
+PartDrawing::PartDrawing(vtkRenderer* renderer) : renderer_(renderer), ink_(renderer) {}
+
+bool PartDrawing::show(const Part& part) {
+  bool fresh = false;
+  const auto need = [&](auto& drawing, bool wanted) {
+    if (drawing || !wanted) return;
+    drawing = std::make_unique<typename std::remove_reference_t<decltype(drawing)>::element_type>(renderer_);
+    fresh = true;
+  };
+  need(body_, part.body.has_value());
+  need(coil_, part.coil.has_value());
+  need(gaps_, part.gaps != nullptr);
+  if (body_) body_->show(part.body, part.pickable);
+  if (coil_) coil_->show(part.coil);
+  if (gaps_) gaps_->show(part.gaps);
+  ink_.actor()->SetPickable(part.pickable);
+  return fresh;
+}
+
+void PartDrawing::draw_last() {
+  if (body_) body_->draw_last();
+  if (coil_) coil_->draw_last();
+}
+
+void PartDrawing::wish(const std::optional<Label>& label, const Vector3d& at, const Sight& sight) {
+  if (!label) return;
+  LabelWish wish;
+  wish.text = label->text;
+  wish.anchor = sight.project(at);
+  wish.clear_px = label->clear_px * sight.scale;
+  wish.priority = label->priority;
+  wish.may_go_far = label->may_go_far;
+  wish.colour = colour_of(label->role);
+  wish.bold = label->bold;
+  wish.size_px = label->size_px;
+  wishes_.push_back(wish);
+}
+
+void PartDrawing::leave_free(const Vector3d& at, double reach_px, const Sight& sight) {
+  const Pixel middle = sight.project(at);
+  const double reach = reach_px * sight.scale;
+  room_.push_back({middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach});
+}
+
+void PartDrawing::draw_line(const Line& line, const geometry::Surface& skin, const Sight& sight) {
+  const Colour colour = colour_of(line.role);
+  if (line.dashed)
+    ink_.dashes(line.points.front(), line.points.back(), line.width_px, colour, line.lift_mm);
+  else
+    ink_.line(line.points, line.width_px, colour, line.lift_mm);
+  constexpr double tick_width_px = 1.3;
+  for (const Tick& tick : line.ticks) {
+    if (!in_sight(skin, tick.at, tick.normal, sight)) continue;
+    const double half = sight.mm(tick.half_px);
+    ink_.line({tick.at - half * tick.across, tick.at + half * tick.across}, tick_width_px, colour,
+              line.lift_mm);
+    wish(tick.label, tick.at, sight);
+  }
+  if (!line.label) return;
+  double highest = std::numeric_limits<double>::infinity();
+  std::optional<Vector3d> there;
+  for (size_t i = 0; i < line.normals.size(); ++i) {
+    const Pixel at = sight.project(line.points[i]);
+    if (at.y >= highest || !in_sight(skin, line.points[i], line.normals[i], sight)) continue;
+    highest = at.y;
+    there = line.points[i];
+  }
+  if (there) wish(line.label, *there, sight);
+}
+
+void PartDrawing::draw_spot(const Spot& spot, const geometry::Surface& skin, const Sight& sight) {
+  if (spot.normal && !in_sight(skin, spot.at, *spot.normal, sight)) return;
+  ink_.spot(spot.at, spot.radius_px, colour_of(spot.role), spot.lift_mm);
+  if (!spot.label) return;
+  wish(spot.label, spot.at, sight);
+  leave_free(spot.at, spot.radius_px, sight);
+}
+
+void PartDrawing::draw(const Part& part, const geometry::Surface& skin, const Sight& sight) {
+  wishes_.clear();
+  room_.clear();
+  marks_.clear();
+  ink_.begin(sight);
+  if (gaps_) gaps_->draw(ink_, sight);
+  for (const Spot& spot : part.spots) draw_spot(spot, skin, sight);
+  for (const Line& line : part.lines) draw_line(line, skin, sight);
+  for (const Cross& cross : part.crosses) {
+    if (!in_sight(skin, cross.at, cross.normal, sight)) continue;
+    ink_.cross(cross);
+    if (!cross.label) continue;
+    wish(cross.label, cross.at, sight);
+    leave_free(cross.at, cross_to_px, sight);
+  }
+  for (const Mark& mark : part.marks) {
+    const Colour colour = colour_of(mark.role);
+    const bool visible = in_sight(skin, mark.at, mark.normal, sight);
+    marks_.push_back({mark, colour, visible});
+    if (!visible) continue;
+    ink_.mark(mark, colour);
+    wish(mark.label, mark.at, sight);
+  }
+  for (const PlacedWords& words : part.words)
+    if (in_sight(skin, words.at, words.normal, sight)) wish(words.label, words.at, sight);
+  ink_.done();
+}
+
+bool PartDrawing::has(const vtkActor* actor) const {
+  return actor == ink_.actor() || (body_ && actor == body_->actor());
+}
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,55 @@
+#pragma once
+
+#include <vtkRenderer.h>
+
+#include <memory>
+#include <vector>
+
+#include "viewer/stage/drawing/body_drawing.h"
+#include "viewer/stage/drawing/coil_drawing.h"
+#include "viewer/stage/drawing/gap_drawing.h"
+#include "viewer/stage/drawing/ink.h"
+#include "viewer/stage/drawing/label.h"
+#include "viewer/stage/scene/scene.h"
+
+namespace scalpmark::viewer {
+
+/// One part of a scene as VTK draws it. Bodies go to the renderer when they change; lines, spots and marks
+/// are drawn anew for each view, since their sizes are in pixels and the head hides others.
+class PartDrawing {
+public:
+  explicit PartDrawing(vtkRenderer* renderer);
+
+  /// Says whether it has a body that it had not before, which those of later parts have to follow.
+  bool show(const Part& part);
+  /// Puts its bodies behind all others in the order of drawing.
+  void draw_last();
+  void draw(const Part& part, const geometry::Surface& skin, const Sight& sight);
+
+  // As drawn last.
+  [[nodiscard]] const std::vector<SeenMark>& marks() const { return marks_; }
+  [[nodiscard]] const std::vector<LabelWish>& wishes() const { return wishes_; }
+  /// What labels are to leave free besides marks.
+  [[nodiscard]] const std::vector<Box>& room() const { return room_; }
+  /// Whether that is what it is drawn with.
+  [[nodiscard]] bool has(const vtkActor* actor) const;
+  /// Null for a part without.
+  [[nodiscard]] BodyDrawing* body() const { return body_.get(); }
+
+private:
+  void draw_line(const Line& line, const geometry::Surface& skin, const Sight& sight);
+  void draw_spot(const Spot& spot, const geometry::Surface& skin, const Sight& sight);
+  void wish(const std::optional<Label>& label, const Eigen::Vector3d& at, const Sight& sight);
+  void leave_free(const Eigen::Vector3d& at, double reach_px, const Sight& sight);
+
+  vtkRenderer* renderer_;
+  Ink ink_;
+  std::unique_ptr<BodyDrawing> body_;
+  std::unique_ptr<CoilDrawing> coil_;
+  std::unique_ptr<GapDrawing> gaps_;
+  std::vector<SeenMark> marks_;
+  std::vector<LabelWish> wishes_;
+  std::vector<Box> room_;
+};
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,166 @@
+#pragma once
+
+#include <Eigen/Core>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "geometry/coil/coil.h"
+#include "geometry/head/fiducials.h"
+#include "geometry/plan/plan.h"
+#include "geometry/surface/surface.h"
+#include "viewer/stage/scene/gaps_shown.h"
+#include "viewer/stage/scene/mark.h"
+#include "viewer/stage/scene/palette.h"
+#include "viewer/stage/scene/shapes.h"
+#include "viewer/stage/scene/shown.h"
+
+namespace scalpmark::viewer {
+
+// What is drawn, as values: places in the head's frame (mm), sizes in pixels of a picture 800 high, colours
+// by what they stand for. What depends on who looks from where (what the head hides, where a label finds
+// room) is the drawer's. `lift_mm`: how far toward the eye, so that the skin does not swallow it.
+
+/// A short line square to another, lying on the skin.
+struct Tick {
+  Eigen::Vector3d at = Eigen::Vector3d::Zero(), across = Eigen::Vector3d::UnitX(),
+                  normal = Eigen::Vector3d::UnitZ();
+  double half_px = 3;
+  std::optional<Label> label;
+};
+
+/// A line of even width facing the eye.
+struct Line {
+  std::vector<Eigen::Vector3d> points;
+  double width_px = 1;
+  Role role = Role::construction;
+  double lift_mm = 0;
+  bool dashed = false;  ///< from the first point straight to the last
+  std::vector<Tick> ticks{};
+  std::optional<Label> label{};            ///< stands at the line's highest point in the picture that is seen
+  std::vector<Eigen::Vector3d> normals{};  ///< the skin's at each point; only with a label
+  std::string name{};                      ///< of a tape, as in the plan
+};
+
+/// A round spot facing the eye.
+struct Spot {
+  Eigen::Vector3d at = Eigen::Vector3d::Zero();
+  double radius_px = 1;
+  Role role = Role::construction;
+  double lift_mm = 0;
+  std::optional<Eigen::Vector3d> normal{};  ///< the skin's, of a spot that is left out behind the head
+  std::optional<Label> label{};             ///< only with a normal
+};
+
+/// Where the coil touches: four strokes facing the eye, open in their middle, left out behind the head.
+struct Cross {
+  Eigen::Vector3d at = Eigen::Vector3d::Zero(), normal = Eigen::Vector3d::UnitZ();
+  double lift_mm = 0;
+  std::optional<Label> label{};
+};
+/// The cross' strokes reach from one radius to the other.
+inline constexpr double cross_from_px = 5, cross_to_px = 13, cross_width_px = 2.4, cross_halo_px = 5;
+
+/// Words at a place on the skin, without a mark.
+struct PlacedWords {
+  Eigen::Vector3d at = Eigen::Vector3d::Zero(), normal = Eigen::Vector3d::UnitZ();
+  Label label;
+};
+
+/// A patch of a surface in another colour, fading toward its rim.
+struct Glow {
+  Eigen::Vector3d at = Eigen::Vector3d::Zero();
+  double radius_mm = 10;
+  Role role = Role::lit;
+};
+
+/// Skin or cortex, matte: so much light from everywhere, so much from the eye. By reference: copies of a
+/// surface share everything.
+struct Body {
+  geometry::Surface surface;
+  Role role = Role::skin;
+  double ambient = 0.4, diffuse = 0.6;
+  double opacity = 1;
+  std::optional<Glow> glow{};
+};
+
+/// The coil's casing and windings where it lies: parts of geometry::Coil, and the frame they are in.
+struct CoilBody {
+  geometry::Coil coil;
+  Eigen::Vector3d origin = Eigen::Vector3d::Zero();
+  Eigen::Vector3d right = Eigen::Vector3d::UnitX(), front = Eigen::Vector3d::UnitY(),
+                  normal = Eigen::Vector3d::UnitZ();
+  bool filled = true;  ///< only its outlines are drawn, where colours are to be read through it
+};
+/// The rims of its parts' undersides and tops, each closed, in the head's frame.
+[[nodiscard]] std::vector<std::vector<Eigen::Vector3d>> rims(const CoilBody& coil);
+
+/// One thing's part of the scene. Drawn in this order, where depth does not tell.
+struct Part {
+  Thing thing = Thing::skin;
+  std::optional<Body> body{};
+  std::optional<CoilBody> coil{};
+  std::shared_ptr<const GapsShown> gaps{};
+  std::vector<Spot> spots{};
+  std::vector<Line> lines{};
+  std::vector<Cross> crosses{};
+  std::vector<Mark> marks{};
+  std::vector<PlacedWords> words{};
+  bool pickable = true;  ///< others let the pointer through
+};
+
+/// A row of the legend.
+struct LegendRow {
+  enum class Sample { shape, line, coil, lit };
+  Sample sample = Sample::shape;
+  Shape shape = Shape::dot;
+  Role role = Role::text;
+  std::string text;
+  int place = 0;  ///< rows of a lower one stand further up
+};
+
+/// The numbers staff copy down, for the placement shown: angle, and tape distances from the four points that
+/// can be found again without a cap.
+struct NumberTable {
+  struct Row {
+    std::string name, pulse, edge;
+  };
+  std::string where, angle;
+  std::vector<Row> rows;  ///< the first is their heading
+};
+
+/// What stands under the scale of gaps.
+struct GapScale {
+  struct Row {
+    std::string text;
+    bool strong = false;
+  };
+  std::string title, touches;
+  std::vector<Row> rows;
+};
+
+/// What stands around the head.
+struct Surroundings {
+  struct Title {
+    std::string name, about;  ///< the way one looks is added to `about`
+  };
+  std::optional<Title> title;
+  std::string caution;  ///< empty: it stands in print beside the picture
+  std::optional<NumberTable> numbers;
+  std::vector<std::string> remarks;  ///< under the numbers: a heading, what is to be said, a reservation
+  std::vector<LegendRow> legend;
+  std::optional<GapScale> gap_scale;
+  bool with_column = false;  ///< room is kept for numbers and legend beside the head
+};
+
+/// All that is drawn.
+struct Scene {
+  geometry::Surface skin;  ///< what hides marks, shown or not
+  geometry::HeadAxes axes;
+  geometry::Placement placement;  ///< the coil's, for looking square on it
+  std::vector<Part> parts{};
+  Surroundings around{};
+};
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,95 @@
+#include "viewer/stage/scene/shown.h"
+
+#include <array>
+#include <utility>
+
+#include "geometry/base/message.h"
+#include "viewer/words/error.h"
+#include "viewer/words/words.h"
+
+namespace scalpmark::viewer {
+
+namespace {
+
+constexpr std::array<std::pair<Thing, std::string_view>, 18> names{{{Thing::skin, "skin"},
+                                                                    {Thing::landmarks, "landmarks"},
+                                                                    {Thing::tapes, "tapes"},
+                                                                    {Thing::grid, "grid"},
+                                                                    {Thing::start, "start"},
+                                                                    {Thing::hotspot, "hotspot"},
+                                                                    {Thing::treatment, "treatment"},
+                                                                    {Thing::alternatives, "alternatives"},
+                                                                    {Thing::tolerance, "tolerance"},
+                                                                    {Thing::coil, "coil"},
+                                                                    {Thing::angle, "angle"},
+                                                                    {Thing::edge_marks, "edge-marks"},
+                                                                    {Thing::labels, "labels"},
+                                                                    {Thing::legend, "legend"},
+                                                                    {Thing::numbers, "numbers"},
+                                                                    {Thing::title, "title"},
+                                                                    {Thing::cortex, "cortex"},
+                                                                    {Thing::gaps, "gaps"}}};
+
+}  // namespace
+
+std::string_view name_of(Thing thing) {
+  for (const auto& [t, name] : names)
+    if (t == thing) return name;
+  return "";
+}
+
+std::optional<Thing> thing_named(std::string_view name) {
+  for (const auto& [thing, n] : names)
+    if (n == name) return thing;
+  return {};
+}
+
+const std::vector<Thing>& all_things() {
+  static const std::vector<Thing> all = [] {
+    std::vector<Thing> things;
+    things.reserve(names.size());
+    for (const auto& [thing, name] : names) things.push_back(thing);
+    return things;
+  }();
+  return all;
+}
+
+const geometry::Placement& placement_shown(const geometry::Plan& plan, const Shown& shown) {
+  switch (shown.coil_on) {
+    case CoilOn::start:
+      return plan.start;
+    case CoilOn::hotspot:
+      return plan.hotspot;
+    case CoilOn::treatment:
+      return plan.treatment;
+    case CoilOn::elsewhere:
+      if (shown.placement) return *shown.placement;
+      break;
+    case CoilOn::node:
+      for (const auto& node : plan.grid)
+        if (node.row == shown.row && node.column == shown.column) return node.placement;
+      break;
+  }
+  throw ViewerError(geometry::Message::of(
+      "The search grid has no node at row %1, column %2; rows and columns run from -1 to 1.", shown.row,
+      shown.column));
+}
+
+std::string where_shown(const Shown& shown) {
+  switch (shown.coil_on) {
+    case CoilOn::start:
+      return words(Words::tr("on the start"));
+    case CoilOn::hotspot:
+      return words(Words::tr("on the hotspot"));
+    case CoilOn::treatment:
+      return words(Words::tr("on the treatment site"));
+    case CoilOn::node:
+      return words(Words::tr("on grid row %1, column %2"),
+                   {std::to_string(shown.row), std::to_string(shown.column)});
+    case CoilOn::elsewhere:
+      break;
+  }
+  return words(Words::tr("as laid"));
+}
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,101 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "geometry/hands/tolerance.h"
+#include "geometry/plan/plan.h"
+
+namespace scalpmark::viewer {
+
+struct GapsShown;
+
+/// What can be on the stage. The patient's left and right and the caution are always there.
+enum class Thing {
+  skin,
+  landmarks,
+  tapes,
+  grid,
+  start,
+  hotspot,
+  treatment,
+  alternatives,
+  tolerance,
+  coil,
+  angle,
+  edge_marks,
+  labels,
+  legend,
+  numbers,
+  title,
+  cortex,
+  gaps
+};
+
+/// "edge-marks", as written on the command line.
+[[nodiscard]] std::string_view name_of(Thing thing);
+[[nodiscard]] std::optional<Thing> thing_named(std::string_view name);
+[[nodiscard]] const std::vector<Thing>& all_things();
+
+/// Where the coil lies.
+enum class CoilOn { start, node, hotspot, treatment, elsewhere };
+
+/// What Thing::cortex shows of the place under the coil.
+enum class UnderCoil {
+  said,     ///< lit, and said in words beside the numbers
+  lit,      ///< lit only: what stands around the stage says whose brain it is not
+  left_out  ///< the brain alone, with the words that it is the template's
+};
+
+/// A skin that lets this much of itself be seen shows the brain, and still looks like a head.
+inline constexpr double skin_over_cortex = 0.35;
+
+/// Tapes that are being laid: these, one after the other, as far as this share (0 to 1) of all their length.
+struct Laying {
+  std::set<std::string> lines;
+  double share = 0;
+};
+
+/// What to show of a plan.
+struct Shown {
+  std::set<Thing> things{Thing::skin,    Thing::landmarks, Thing::tapes,   Thing::grid,  Thing::start,
+                         Thing::hotspot, Thing::treatment, Thing::coil,    Thing::angle, Thing::edge_marks,
+                         Thing::labels,  Thing::legend,    Thing::numbers, Thing::title};
+  // What of them; empty: all.
+  std::optional<std::set<std::string>> landmarks, lines;  ///< of the plan's, by name; tragi are always shown
+  std::optional<geometry::MarkRule> only_rule;            ///< the one edge mark of the coil's that is shown
+  std::optional<Laying> laying;                           ///< empty: all lines lie in their whole length
+  /// In place of the plan's landmarks: those of another system.
+  std::shared_ptr<const std::vector<geometry::Landmark>> other_landmarks;
+
+  CoilOn coil_on = CoilOn::treatment;
+  int row = 0, column = 0;                               ///< for CoilOn::node
+  std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
+  std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
+  std::shared_ptr<const GapsShown> gaps;           ///< for Thing::gaps: of the placement the coil lies on
+  std::shared_ptr<const geometry::Cortex> cortex;  ///< for Thing::cortex
+  UnderCoil under_coil = UnderCoil::said;
+  /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.
+  std::string head_description;
+  double skin_opacity = 1;  ///< 0 to 1
+  bool caution = true;      ///< left out only where it stands in print beside the picture
+
+  [[nodiscard]] bool has(Thing thing) const { return things.contains(thing); }
+  [[nodiscard]] bool has_landmark(const std::string& name) const {
+    return !landmarks || landmarks->contains(name);
+  }
+  [[nodiscard]] bool has_line(const std::string& name) const { return !lines || lines->contains(name); }
+  [[nodiscard]] bool has_mark(geometry::MarkRule rule) const { return !only_rule || *only_rule == rule; }
+};
+
+/// The placement the coil lies on. Refuses (ViewerError) a node the plan does not have.
+[[nodiscard]] const geometry::Placement& placement_shown(const geometry::Plan& plan, const Shown& shown);
+
+/// "on the treatment site", for captions.
+[[nodiscard]] std::string where_shown(const Shown& shown);
+
+}  // namespace scalpmark::viewer

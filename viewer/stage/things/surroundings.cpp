@@ -1,0 +1,72 @@
+// Title, caution and the numbers that staff copy down.
+#include "viewer/stage/things/surroundings.h"
+
+#include <optional>
+
+#include "viewer/stage/things/things.h"
+#include "viewer/words/numbers.h"
+#include "viewer/words/words.h"
+
+namespace scalpmark::viewer {
+
+ShowThing show_surroundings;
+
+namespace {
+
+NumberTable numbers(const Showing& now) {
+  const geometry::Placement& placement = now.placement;
+  const auto& p = placement.pulse_tape;
+  const auto& e = placement.edge_mark_tape;
+  // What is still being worked out keeps its place, so that the table does not come and go.
+  using From = geometry::TapeFrom;
+  const auto length = [](const std::optional<From>& from, double From::*what) {
+    return from ? cm((*from).*what) : words(Words::tr("not yet"));
+  };
+  const auto pulse = [&](double From::*what) { return length(p, what); };
+  const auto edge = [&](double From::*what) {
+    return placement.mark ? length(e, what) : words(Words::tr("none", "no edge mark"));
+  };
+  NumberTable table;
+  table.where = words(Words::tr("Coil %1", "where it lies"), {where_shown(now.shown)});
+  table.angle = words(Words::tr("%1 to the midline, edge at %2"),
+                      {in_degrees(placement.angle_deg), in_cm(now.entered.coil.centre_to_edge_mm)});
+  table.rows = {
+      {words(Words::tr("cm of tape from")), words(Words::tr("pulse")), words(Words::tr("edge mark"))},
+      {words(Words::tr("vertex")), pulse(&From::vertex_mm), edge(&From::vertex_mm)},
+      {words(Words::tr("nasion")), pulse(&From::nasion_mm), edge(&From::nasion_mm)},
+      {words(Words::tr("left tragus")), pulse(&From::left_tragus_mm), edge(&From::left_tragus_mm)},
+      {words(Words::tr("right tragus")), pulse(&From::right_tragus_mm), edge(&From::right_tragus_mm)}};
+  return table;
+}
+
+}  // namespace
+
+std::string caution_text() {
+  return words(
+      Words::tr("Training and illustration only; not a navigation or treatment device. Follow the device's "
+                "instructions, local codes and the licensed clinician."));
+}
+
+Part show_surroundings(const Showing& now, Surroundings& around) {
+  const Shown& shown = now.shown;
+  std::string head = shown.head_description;
+  if (!head.empty() && head.front() >= 'a' && head.front() <= 'z')
+    head.front() = static_cast<char>(head.front() - 'a' + 'A');
+  if (shown.has(Thing::title)) {
+    const std::string side =
+        words(now.entered.side == geometry::Side::left ? Words::tr("Left side stimulated")
+                                                       : Words::tr("Right side stimulated"));
+    around.title = {now.entered.label.empty() ? words(Words::tr("Unnamed case")) : now.entered.label,
+                    head.empty() ? side : head + ". " + side};
+  }
+  // Which head it is stands before the caution where no title says so.
+  if (shown.caution)
+    around.caution = around.title || head.empty() ? caution_text() : head + ". " + caution_text();
+  if (shown.has(Thing::numbers)) around.numbers = numbers(now);
+  around.with_column = shown.has(Thing::legend) || shown.has(Thing::numbers);
+  Part part;
+  part.thing = Thing::title;
+  return part;
+}
+
+}  // namespace scalpmark::viewer

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "geometry/head/head.h"
+#include "geometry/plan/case.h"
+#include "viewer/stage/scene/scene.h"
+
+namespace scalpmark::viewer {
+
+/// What a thing can look at when it puts itself into a scene.
+struct Showing {
+  const geometry::Head& head;
+  const geometry::Case& entered;
+  const geometry::Plan& plan;
+  const Shown& shown;
+  const geometry::Placement& placement;  ///< where the coil lies
+  CalmNormals& normals;
+
+  [[nodiscard]] Eigen::Vector3d normal_at(const Eigen::Vector3d& on_skin) const {
+    return normals.at(head.skin(), on_skin);
+  }
+  [[nodiscard]] Mark mark(Thing thing, std::string name, Shape shape, Role role, const Eigen::Vector3d& at,
+                          const Eigen::Vector3d& along) const {
+    return make_mark(thing, std::move(name), shape, role, at, normal_at(at), along);
+  }
+};
+
+/// A thing's part of the scene, empty where it is not shown; into `around` goes what it says beside the head:
+/// its rows of the legend, words, numbers. One file each.
+using ShowThing = Part(const Showing& now, Surroundings& around);
+
+/// The list, in the order of drawing: of what lets something be seen through it, what lies behind comes
+/// first. A new thing is a line here and a file that defines it.
+#define SCALPMARK_THINGS_SHOWN(thing)                                                                  \
+  thing(show_surroundings) thing(show_cortex) thing(show_skin) thing(show_gaps) thing(show_tapes)      \
+      thing(show_landmarks) thing(show_grid) thing(show_tolerance) thing(show_sites) thing(show_angle) \
+          thing(show_edge_marks) thing(show_coil)
+
+/// The scene of a plan: as many parts as the list has, whatever is shown. `normals` makes the next scene of
+/// the same head cheaper. Refuses (ViewerError) a coil on a node the plan does not have.
+[[nodiscard]] Scene show(const geometry::Head& head, const geometry::Case& entered,
+                         const geometry::Plan& plan, const Shown& shown, CalmNormals& normals);
+[[nodiscard]] Scene show(const geometry::Head& head, const geometry::Case& entered,
+                         const geometry::Plan& plan, const Shown& shown);
+
+}  // namespace scalpmark::viewer
