@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 #include "geometry/base/error.h"
@@ -162,7 +163,7 @@ Pushed push_in(const Surface& skin, const Surface& brain, std::vector<Vector3d>&
 }  // namespace
 
 Cortex::Cortex(std::shared_ptr<const TemplateBrain> brain, const Head& head)
-    : brain_(std::move(brain)), surface_(brain_->surface) {
+    : brain_(std::move(brain)), surface_(brain_->surface), skin_(head.skin()) {
   std::vector<Vector3d> points = mapped(*brain_, head);
   const Pushed pushed = push_in(head.skin(), surface_, points);
   pushed_mm_ = pushed.most_mm;
@@ -175,9 +176,33 @@ std::optional<CortexHit> Cortex::under(const Vector3d& skin, const Vector3d& inw
   if (!hit) return {};
   // The same place of the same triangle in the template's own frame, where its atlases lie.
   const Vector3d in_template = brain_->surface.position(hit->point);
-  return CortexHit{hit->distance_mm, surface_.position(hit->point),
+  return CortexHit{hit->distance_mm,
+                   surface_.position(hit->point),
                    brain_->areas.around(in_template, sphere_radius_mm),
-                   brain_->gyri.around(in_template, sphere_radius_mm)};
+                   brain_->gyri.around(in_template, sphere_radius_mm),
+                   (surface_.position(surface_.closest(skin)) - skin).norm(),
+                   median_depth_mm(skin, inward, hit->distance_mm)};
+}
+
+// Rays side by side, in rings that each stand for as much of the patch as its middle does.
+double Cortex::median_depth_mm(const Vector3d& skin, const Vector3d& inward, double in_the_middle_mm) const {
+  constexpr int rings = 3, per_ring = 6;
+  constexpr double outside_mm = 20;  // where rays start, so that they meet the skin of a curved head first
+  const Vector3d across = inward.unitOrthogonal(), along = inward.cross(across);
+  std::vector<double> depths{in_the_middle_mm};
+  for (int ring = 1; ring <= rings; ++ring)
+    for (int i = 0; i < ring * per_ring; ++i) {
+      const double turn = 2 * std::numbers::pi * i / (ring * per_ring), out = patch_mm * ring / rings;
+      const Vector3d from =
+          skin + out * (std::cos(turn) * across + std::sin(turn) * along) - outside_mm * inward;
+      const auto on_skin = skin_.ray_hit(from, inward, 2 * outside_mm);
+      const auto on_cortex = surface_.ray_hit(from, inward, outside_mm + deepest_mm);
+      if (on_skin && on_cortex && on_cortex->distance_mm > on_skin->distance_mm)
+        depths.push_back(on_cortex->distance_mm - on_skin->distance_mm);
+    }
+  const auto middle = depths.begin() + static_cast<std::ptrdiff_t>(depths.size() / 2);
+  std::nth_element(depths.begin(), middle, depths.end());
+  return *middle;
 }
 
 }  // namespace scalpmark::geometry

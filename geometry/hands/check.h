@@ -38,7 +38,7 @@ struct Check {
 /// the plan's treatment side. Refuses (GeometryError): limits that are not above zero; marks whose tape
 /// distance differs from the case's centre_to_edge_mm by more than 25 mm; marks no placement of the coil
 /// fits. `tapes`: whether as_laid gets its tape distances.
-[[nodiscard]] Check check_marks(const Head& head, const Case& entered, const Plan& plan,
+[[nodiscard]] Check check_marks(const Head& head, const Case& the_case, const Plan& plan,
                                 const SurfacePoint& site_mark_today, const SurfacePoint& edge_mark_today,
                                 const CheckLimits& limits = {},
                                 TapeDistances tapes = TapeDistances::left_out);

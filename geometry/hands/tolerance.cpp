@@ -127,8 +127,8 @@ std::vector<Slip> slips_of(const Case& c, const HandErrors& e) {
 
 class Placing {
 public:
-  Placing(const Head& head, const Case& entered, const Plan& plan)
-      : head_(head), entered_(entered), side_(side_of(plan.treatment)), aim_(plan.treatment) {
+  Placing(const Head& head, const Case& the_case, const Plan& plan)
+      : head_(head), case_(the_case), side_(side_of(plan.treatment)), aim_(plan.treatment) {
     const Surface& skin = head.skin();
     site_ = skin.closest(plan.treatment.pulse);
     if (!plan.treatment.mark)
@@ -146,13 +146,13 @@ public:
       const Head felt = felt_head(s, exact_mm);
       const SurfacePoint site = nudged(felt, site_with(felt, s), s.site_mark);
       // The mark is made...
-      CoilSetup made = entered_.coil;
+      CoilSetup made = case_.coil;
       made.centre_to_edge_mm += s.edge_read;
-      const auto mark = edge_mark(felt, made, entered_.treatment.drawn_by, side_, site);
+      const auto mark = edge_mark(felt, made, case_.treatment.drawn_by, side_, site);
       if (!mark) return {};
       const SurfacePoint marked = nudged(felt, *mark, s.edge_mark + s.cap);
       // ... and the coil laid on it.
-      CoilSetup laid = entered_.coil;
+      CoilSetup laid = case_.coil;
       laid.angle_deg = wrapped_deg(laid.angle_deg + s.angle_deg);
       const SurfacePoint near = skin().closest(in_space(expected));
       MarkSearch search;
@@ -228,8 +228,8 @@ private:
   }
 
   [[nodiscard]] SurfacePoint site_with(const Head& felt, const Slips& s) const {
-    if (entered_.treatment.rule == TreatmentRule::landmark)
-      return nudged(felt, landmark(felt, entered_.treatment.label)->on_skin, s.landmark_read);
+    if (case_.treatment.rule == TreatmentRule::landmark)
+      return nudged(felt, landmark(felt, case_.treatment.label)->on_skin, s.landmark_read);
     const SurfacePoint start = nudged(felt, start_with(felt, s), s.start_mark);
     // The step from start to node goes with the skin's directions at the start.
     SurfacePoint hotspot = start;
@@ -237,7 +237,7 @@ private:
       const Vector3d slip(s.node_read[0] + s.node_mark[0], s.node_read[1] + s.node_mark[1], 0);
       hotspot = felt.skin().closest(felt.skin().position(start) + frame_at(felt, start) * (step_ + slip));
     }
-    return forward_tape(felt, hotspot, entered_.treatment.distance_mm + s.distance_read).at(1).on_skin;
+    return forward_tape(felt, hotspot, case_.treatment.distance_mm + s.distance_read).at(1).on_skin;
   }
 
   [[nodiscard]] SurfacePoint start_with(const Head& felt, const Slips& s) const {
@@ -246,14 +246,14 @@ private:
     const SkinFiducials& f = felt.fiducials();
     const Tape coronal = Tape::over(skin, f.left_tragus, vertex, f.right_tragus);
     return measure_start(felt, coronal, coronal.fraction_of(skin.position(vertex)) * coronal.length_mm(),
-                         entered_.side, entered_.search.lateral_mm + s.lateral_read,
-                         entered_.search.anterior_mm + s.anterior_read)
+                         case_.side, case_.search.lateral_mm + s.lateral_read,
+                         case_.search.anterior_mm + s.anterior_read)
         .anterior.at(1)
         .on_skin;
   }
 
   Head head_;
-  Case entered_;
+  Case case_;
   Side side_;
   Placement aim_;
   SurfacePoint site_, start_;
@@ -454,19 +454,19 @@ double mean_distance(const Matrix2d& covariance) {
   return std::sqrt(2 * large / pi) * std::comp_ellint_2(std::sqrt(std::max(0.0, 1 - small / large)));
 }
 
-Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, const HandErrors& errors,
+Tolerance tolerance(const Head& head, const Case& the_case, const Plan& plan, const HandErrors& errors,
                     const ToleranceOptions& options) {
   check_errors(errors);
   if (options.placements < 0 || options.placements > most_placements)
     throw GeometryError(
         Message::of("The number of placements to try must be from 0 to 1000000; correct it."));
-  const Placing placing(head, entered, plan);
-  const std::vector<Slip> slips = slips_of(entered, errors);
+  const Placing placing(head, the_case, plan);
+  const std::vector<Slip> slips = slips_of(the_case, errors);
   head.skin().prepare();
 
   Tolerance t;
-  t.rule = entered.coil.laid_by;
-  const Derivatives d = derivatives(placing, slips, entered.coil.laid_by, options);
+  t.rule = the_case.coil.laid_by;
+  const Derivatives d = derivatives(placing, slips, the_case.coil.laid_by, options);
   const Squares squares = squares_by_cause(d, slips, errors);
   Matrix2d all = Matrix2d::Zero();
   for (const auto& s : squares) all += s;
@@ -487,7 +487,7 @@ Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan, con
       std::min_element(t.causes.begin(), t.causes.end(),
                        [](const CauseShare& a, const CauseShare& b) { return a.halved_mm < b.halved_mm; });
   if (all.trace() > 0) t.to_halve = *best;
-  if (options.placements > 0) sample(t, placing, slips, d, errors, entered.coil.laid_by, options);
+  if (options.placements > 0) sample(t, placing, slips, d, errors, the_case.coil.laid_by, options);
   return t;
 }
 

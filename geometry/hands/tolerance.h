@@ -89,7 +89,7 @@ struct ToleranceOptions {
 /// that changing one leaves the others' draws as they were. `plan` is solve(head, entered). Refuses
 /// (GeometryError): an error below 0 or out of its range (ranges.h), placements out of range; a plan whose
 /// treatment has no edge mark by the case's rule; a head on which more than half of the placements are lost.
-[[nodiscard]] Tolerance tolerance(const Head& head, const Case& entered, const Plan& plan,
+[[nodiscard]] Tolerance tolerance(const Head& head, const Case& the_case, const Plan& plan,
                                   const HandErrors& errors, const ToleranceOptions& options = {});
 
 /// The average distance from its middle of a flat normal scatter with this covariance, mm: sqrt(2 / pi) times

@@ -49,7 +49,7 @@ WhatIf on_edge_mark(const Head& head, const CoilSetup& laid, const Placement& tr
 
 }  // namespace
 
-WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, double forward_mm,
+WhatIf if_vertex_off(const Head& head, const Case& the_case, const Plan& plan, double forward_mm,
                      double right_mm) {
   const double error_mm = std::hypot(forward_mm, right_mm);
   if (!(error_mm <= most_vertex_error_mm))
@@ -67,23 +67,23 @@ WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, do
   const SkinFiducials& f = head.fiducials();
   const Tape coronal = Tape::over(skin, f.left_tragus, wrong, f.right_tragus);
   const double vertex_mm = coronal.fraction_of(skin.position(wrong)) * coronal.length_mm();
-  const SurfacePoint start = measure_start(head, coronal, vertex_mm, entered.side, entered.search.lateral_mm,
-                                           entered.search.anterior_mm)
+  const SurfacePoint start = measure_start(head, coronal, vertex_mm, the_case.side,
+                                           the_case.search.lateral_mm, the_case.search.anterior_mm)
                                  .anterior.at(1)
                                  .on_skin;
   if (on_face(head, skin.position(start)))
     throw GeometryError(
         Message::of("From so wrong a vertex the search start falls on the face; choose less."));
-  WhatIf w = outcome(
-      head, plan.start.pulse,
-      draw_and_lay(head, entered.coil, entered.search.drawn_by, entered.side, start, TapeDistances::left_out)
-          .placement);
+  WhatIf w = outcome(head, plan.start.pulse,
+                     draw_and_lay(head, the_case.coil, the_case.search.drawn_by, the_case.side, start,
+                                  TapeDistances::left_out)
+                         .placement);
   w.vertex = skin.position(wrong);
   return w;
 }
 
-WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misread which, double by_mm) {
-  Case wrong = entered;
+WhatIf if_misread(const Head& head, const Case& the_case, const Plan& plan, Misread which, double by_mm) {
+  Case wrong = the_case;
   WhatIf w;
   switch (which) {
     case Misread::lateral:
@@ -92,7 +92,7 @@ WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misre
       w = outcome(head, plan.start.pulse, solve(head, wrong, TapeDistances::left_out).start);
       break;
     case Misread::treatment:
-      if (entered.treatment.rule != TreatmentRule::forward)
+      if (the_case.treatment.rule != TreatmentRule::forward)
         throw GeometryError(Message::of(
             "This treatment site is a landmark, not a length from the hotspot, so no such tape can be read wrongly."));
       wrong.treatment.distance_mm += by_mm;
@@ -103,18 +103,18 @@ WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misre
       wrong.coil.centre_to_edge_mm += by_mm;
       check_settings(wrong);
       Placement misled = plan.treatment;
-      const auto mark = edge_mark(head, wrong.coil, entered.treatment.drawn_by, side_of(plan.treatment),
+      const auto mark = edge_mark(head, wrong.coil, the_case.treatment.drawn_by, side_of(plan.treatment),
                                   head.skin().closest(plan.treatment.wanted));
       misled.mark = mark ? std::optional(head.skin().position(*mark)) : std::nullopt;
-      w = on_edge_mark(head, entered.coil, misled);
+      w = on_edge_mark(head, the_case.coil, misled);
       break;
     }
   }
   return w;
 }
 
-WhatIf if_coil_turned(const Head& head, const Case& entered, const Plan& plan, double by_deg) {
-  CoilSetup turned = entered.coil;
+WhatIf if_coil_turned(const Head& head, const Case& the_case, const Plan& plan, double by_deg) {
+  CoilSetup turned = the_case.coil;
   if (!std::isfinite(by_deg) || std::abs(by_deg) > 90)
     throw GeometryError(
         Message::of("The coil can be turned by at most 90 degrees in this lesson; choose less."));
@@ -122,8 +122,8 @@ WhatIf if_coil_turned(const Head& head, const Case& entered, const Plan& plan, d
   return on_edge_mark(head, turned, plan.treatment);
 }
 
-WhatIf if_rule_changed(const Head& head, const Case& entered, const Plan& plan, MarkRule laid_by) {
-  CoilSetup other = entered.coil;
+WhatIf if_rule_changed(const Head& head, const Case& the_case, const Plan& plan, MarkRule laid_by) {
+  CoilSetup other = the_case.coil;
   other.laid_by = laid_by;
   return on_edge_mark(head, other, plan.treatment);
 }

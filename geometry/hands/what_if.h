@@ -28,21 +28,21 @@ enum class Misread {
 /// The vertex marked `forward_mm` too far forward and `right_mm` too far to the patient's right; the start
 /// measured from there, along the tape from tragus to tragus over the wrong vertex. Refuses (GeometryError)
 /// more than 50 mm, and a start that falls off the head.
-[[nodiscard]] WhatIf if_vertex_off(const Head& head, const Case& entered, const Plan& plan, double forward_mm,
-                                   double right_mm);
+[[nodiscard]] WhatIf if_vertex_off(const Head& head, const Case& the_case, const Plan& plan,
+                                   double forward_mm, double right_mm);
 
 /// One length read `by_mm` too long (too short if negative). Refuses (GeometryError) a treatment length where
 /// the treatment is a landmark, and what solve() refuses of the wrong length.
-[[nodiscard]] WhatIf if_misread(const Head& head, const Case& entered, const Plan& plan, Misread which,
+[[nodiscard]] WhatIf if_misread(const Head& head, const Case& the_case, const Plan& plan, Misread which,
                                 double by_mm);
 
 /// The coil turned `by_deg` toward the midline with its edge left on the treatment's edge mark. Refuses
 /// (GeometryError) a plan whose treatment has no edge mark, and an angle no placement fits.
-[[nodiscard]] WhatIf if_coil_turned(const Head& head, const Case& entered, const Plan& plan, double by_deg);
+[[nodiscard]] WhatIf if_coil_turned(const Head& head, const Case& the_case, const Plan& plan, double by_deg);
 
 /// The treatment's edge mark made by the case's rule, the coil laid on it by another. Refuses as
 /// if_coil_turned.
-[[nodiscard]] WhatIf if_rule_changed(const Head& head, const Case& entered, const Plan& plan,
+[[nodiscard]] WhatIf if_rule_changed(const Head& head, const Case& the_case, const Plan& plan,
                                      MarkRule laid_by);
 
 }  // namespace scalpmark::geometry

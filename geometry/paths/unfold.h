@@ -35,4 +35,10 @@ struct Flap {
   return {p.weights[(edge + 1) % 3] * flap.length + tip * flap.x, tip * flap.y};
 }
 
+/// Where the line from (x, y), y <= 0, to (px, py), py >= 0, crosses the edge's line.
+[[nodiscard]] inline double crossing_of(double x, double y, double px, double py) {
+  const double rise = py - y;
+  return rise > 0 ? x - (px - x) * (y / rise) : px;
+}
+
 }  // namespace scalpmark::geometry

@@ -53,8 +53,8 @@ struct Case {
 };
 
 /// One rule for drawing the marks and for laying the coil alike.
-inline void use_one_rule(Case& entered, MarkRule rule) {
-  entered.search.drawn_by = entered.treatment.drawn_by = entered.coil.laid_by = rule;
+inline void use_one_rule(Case& the_case, MarkRule rule) {
+  the_case.search.drawn_by = the_case.treatment.drawn_by = the_case.coil.laid_by = rule;
 }
 
 }  // namespace scalpmark::geometry

@@ -33,17 +33,17 @@ StartTapes measure_start(const Head& head, const Tape& coronal, double vertex_mm
           forward_tape(head, coronal.at_mm(side_mm).on_skin, anterior_mm)};
 }
 
-LaidSearch lay_search(const Head& head, const Case& entered, TapeDistances tapes) {
+LaidSearch lay_search(const Head& head, const Case& the_case, TapeDistances tapes) {
   const Tape& coronal = head.vertex_tapes().coronal;
-  const SearchSettings& search = entered.search;
-  StartTapes measured = measure_start(head, coronal, 0.5 * coronal.length_mm(), entered.side,
+  const SearchSettings& search = the_case.search;
+  StartTapes measured = measure_start(head, coronal, 0.5 * coronal.length_mm(), the_case.side,
                                       search.lateral_mm, search.anterior_mm);
   const SectionPoint start_point = measured.anterior.at(1);
   if (on_face(head, start_point.at))
     throw GeometryError(
         Message::of("The search start falls on the face; shorten search.lateral_mm or search.anterior_mm."));
   LaidCoil start =
-      draw_and_lay(head, entered.coil, search.drawn_by, entered.side, start_point.on_skin, tapes);
+      draw_and_lay(head, the_case.coil, search.drawn_by, the_case.side, start_point.on_skin, tapes);
 
   // The grid, as drawn with a pencil on edge marks, or laid out on pulse points.
   const bool on_marks = search.grid_on == GridOn::edge_marks;
@@ -55,16 +55,16 @@ LaidSearch lay_search(const Head& head, const Case& entered, TapeDistances tapes
   const SurfacePoint& middle = on_marks ? *start.mark : start.wanted;
   for (int row = -1; row <= 1; ++row)
     for (int column = -1; column <= 1; ++column) {
-      if (row == entered.hotspot.row && column == entered.hotspot.column) laid.hotspot = laid.coils.size();
+      if (row == the_case.hotspot.row && column == the_case.hotspot.column) laid.hotspot = laid.coils.size();
       laid.spots.push_back({row, column, {}});
       if (row == 0 && column == 0) {
         laid.coils.push_back(start);
         continue;
       }
-      const SurfacePoint at = grid_place(head, entered.side, middle, search.pitch_mm, row, column);
+      const SurfacePoint at = grid_place(head, the_case.side, middle, search.pitch_mm, row, column);
       laid.coils.push_back(
-          on_marks ? lay_over(head, entered.coil, search.drawn_by, entered.side, at, start.wanted, tapes)
-                   : draw_and_lay(head, entered.coil, search.drawn_by, entered.side, at, tapes));
+          on_marks ? lay_over(head, the_case.coil, search.drawn_by, the_case.side, at, start.wanted, tapes)
+                   : draw_and_lay(head, the_case.coil, search.drawn_by, the_case.side, at, tapes));
     }
   return laid;
 }

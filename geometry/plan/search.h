@@ -32,6 +32,6 @@ struct LaidSearch {
   std::vector<LaidCoil> coils;
   size_t hotspot = 4;  ///< the spot that the case says answers, an index into both
 };
-[[nodiscard]] LaidSearch lay_search(const Head& head, const Case& entered, TapeDistances tapes);
+[[nodiscard]] LaidSearch lay_search(const Head& head, const Case& the_case, TapeDistances tapes);
 
 }  // namespace scalpmark::geometry

@@ -77,9 +77,9 @@ std::span<const Setting> settings() {
   return all;
 }
 
-void check_settings(const Case& entered) {
-  Case own = entered;
-  const bool forward = entered.treatment.rule == TreatmentRule::forward;
+void check_settings(const Case& the_case) {
+  Case own = the_case;
+  const bool forward = the_case.treatment.rule == TreatmentRule::forward;
   for (const Setting& s : all) {
     const std::string_view group = s.group;
     if (group == "errors" || (group == "treatment" && !forward)) continue;
@@ -93,10 +93,10 @@ void check_settings(const Case& entered) {
                                     number(s.range.low), number(s.range.high), unit_of(s),
                                     number(*value, 3)));
   }
-  if (!forward && !canonical_label(entered.treatment.label))
+  if (!forward && !canonical_label(the_case.treatment.label))
     throw GeometryError(Message::of(
         "treatment.label is \"%1\", which is not a position of the 10-20, 10-10 or 10-5 system; write one such as F3.",
-        entered.treatment.label));
+        the_case.treatment.label));
 }
 
 }  // namespace scalpmark::geometry

@@ -30,6 +30,6 @@ struct Setting {
 
 /// Refuses (GeometryError, naming it, its range and what it is) a setting out of its range, and a treatment
 /// label that is none. Hand errors are looked at by tolerance().
-void check_settings(const Case& entered);
+void check_settings(const Case& the_case);
 
 }  // namespace scalpmark::geometry

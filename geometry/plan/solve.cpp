@@ -28,16 +28,16 @@ void warn_of_missing_marks(std::vector<Message>& warnings, const Message& where,
           where, in_words(rule)));
 }
 
-void warn_of_tapes(std::vector<Message>& warnings, const MeasuredTapes& entered, const TapeMeasures& own) {
+void warn_of_tapes(std::vector<Message>& warnings, const MeasuredTapes& given, const TapeMeasures& own) {
   const auto compare = [&](const Message& name, const std::optional<double>& tape, double head) {
     if (tape && std::abs(*tape - head) > tape_difference_worth_saying_mm)
       warnings.push_back(Message::of(
           "The %1 tape was entered as %2 cm, but the head measures %3 cm; check the tape and the four points.",
           name, number(*tape / 10), number(head / 10)));
   };
-  compare(Message::of("nasion-inion"), entered.nasion_inion_mm, own.nasion_inion_mm);
-  compare(Message::of("tragus-tragus"), entered.tragus_tragus_mm, own.tragus_tragus_mm);
-  compare(Message::of("circumference"), entered.circumference_mm, own.circumference_mm);
+  compare(Message::of("nasion-inion"), given.nasion_inion_mm, own.nasion_inion_mm);
+  compare(Message::of("tragus-tragus"), given.tragus_tragus_mm, own.tragus_tragus_mm);
+  compare(Message::of("circumference"), given.circumference_mm, own.circumference_mm);
 }
 
 /// Those that were asked for, in one go.
@@ -49,7 +49,7 @@ void measure_wanted(const Head& head, TapeDistances wanted, LaidSearch& search, 
   measure_tapes(head, coils);
 }
 
-void add_lines(Plan& plan, const Head& head, const Case& entered, const StartTapes& start,
+void add_lines(Plan& plan, const Head& head, const Case& the_case, const StartTapes& start,
                const std::optional<Tape>& step) {
   const VertexTapes& tapes = head.vertex_tapes();
   if (step) plan.lines.push_back(line_of("treatment", *step));
@@ -57,32 +57,38 @@ void add_lines(Plan& plan, const Head& head, const Case& entered, const StartTap
   plan.lines.push_back(line_of("coronal", tapes.coronal));
   plan.lines.push_back(line_of("circumference", side_tape(head.skin(), tapes, true)));
   plan.lines.push_back(line_of("circumference", side_tape(head.skin(), tapes, false)));
-  plan.lines.push_back({"lateral", start.lateral, entered.search.lateral_mm});
+  plan.lines.push_back({"lateral", start.lateral, the_case.search.lateral_mm});
   plan.lines.push_back(line_of("anterior", start.anterior));
 }
 
 }  // namespace
 
-Plan solve(const Head& head, const Case& entered, TapeDistances tapes_wanted) {
+Plan solve(const Head& head, const Case& the_case, TapeDistances tapes_wanted) {
   // Paths are measured in one go at the end.
   const TapeDistances looked_up =
       tapes_wanted == TapeDistances::worked_out ? TapeDistances::worked_out : TapeDistances::left_out;
-  check_settings(entered);
+  check_settings(the_case);
   Plan plan;
   plan.tapes = head.tapes();
   plan.fiducials = head.fiducials().at;
   plan.axes = head.axes();
   plan.landmarks = landmarks(head, LandmarkSystem::ten_ten);
-  warn_of_tapes(plan.warnings, entered.tape_mm, plan.tapes);
+  warn_of_tapes(plan.warnings, the_case.tape_mm, plan.tapes);
 
-  LaidSearch search = lay_search(head, entered, looked_up);
+  LaidSearch search = lay_search(head, the_case, looked_up);
   warn_of_missing_marks(plan.warnings, Message::of("the start"), search.start.placement);
   const SurfacePoint hotspot = search.coils[search.hotspot].pulse;
-  LaidTreatment treatment = lay_treatment(head, entered, hotspot, looked_up);
+  LaidTreatment treatment = lay_treatment(head, the_case, hotspot, looked_up);
   warn_of_missing_marks(plan.warnings, Message::of("the treatment site"), treatment.coil.placement);
+  if (treatment.side != the_case.side)
+    plan.warnings.push_back(Message::of(
+        the_case.side == Side::left
+            ? "The search is on the patient's left side, but %1 lies on the right: the coil is laid on the right."
+            : "The search is on the patient's right side, but %1 lies on the left: the coil is laid on the left.",
+        canonical_label(the_case.treatment.label).value_or(the_case.treatment.label)));
   measure_wanted(head, tapes_wanted, search, treatment);
-  plan.treatment_alternatives = treatment_alternatives(head, entered, plan.landmarks, hotspot, treatment);
-  add_lines(plan, head, entered, search.tapes, treatment.step);
+  plan.treatment_alternatives = treatment_alternatives(head, the_case, plan.landmarks, hotspot, treatment);
+  add_lines(plan, head, the_case, search.tapes, treatment.step);
 
   plan.start = std::move(search.start.placement);
   plan.treatment = std::move(treatment.coil.placement);

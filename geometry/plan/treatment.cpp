@@ -11,22 +11,28 @@ namespace scalpmark::geometry {
 
 using Eigen::Vector3d;
 
-Side treatment_side(const Case& entered) {
-  if (entered.treatment.rule != TreatmentRule::landmark) return entered.side;
-  return side_of_label(entered.treatment.label).value_or(entered.side);
+Side treatment_side(const Case& the_case) {
+  if (the_case.treatment.rule != TreatmentRule::landmark) return the_case.side;
+  return side_of_label(the_case.treatment.label).value_or(the_case.side);
 }
 
-LaidTreatment lay_treatment(const Head& head, const Case& entered, const SurfacePoint& hotspot,
+Side laying_side(const Head& head, const Case& the_case, const SurfacePoint& at) {
+  if (treatment_side(the_case) == the_case.side) return the_case.side;
+  const Eigen::Vector3d from_middle = head.skin().position(at) - head.skin().position(head.vertex());
+  return from_middle.dot(head.axes().right) < 0 ? Side::left : Side::right;
+}
+
+LaidTreatment lay_treatment(const Head& head, const Case& the_case, const SurfacePoint& hotspot,
                             TapeDistances tapes) {
   LaidTreatment t;
-  t.side = treatment_side(entered);
+  t.side = treatment_side(the_case);
   std::optional<Landmark> label;
   SurfacePoint site;
-  if (entered.treatment.rule == TreatmentRule::landmark) {
-    label = landmark(head, entered.treatment.label);
+  if (the_case.treatment.rule == TreatmentRule::landmark) {
+    label = landmark(head, the_case.treatment.label);
     site = label->on_skin;
   } else {
-    t.step = forward_tape(head, hotspot, entered.treatment.distance_mm);
+    t.step = forward_tape(head, hotspot, the_case.treatment.distance_mm);
     site = t.step->at(1).on_skin;
   }
   if (on_face(head, head.skin().position(site)))
@@ -35,18 +41,18 @@ LaidTreatment lay_treatment(const Head& head, const Case& entered, const Surface
             ? Message::of("The position %1 lies on the face of this head; choose another.", label->name)
             : Message::of(
                   "The treatment site, %1 cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.",
-                  number(entered.treatment.distance_mm / 10)));
-  t.coil = draw_and_lay(head, entered.coil, entered.treatment.drawn_by, t.side, site, tapes);
+                  number(the_case.treatment.distance_mm / 10)));
+  t.coil = draw_and_lay(head, the_case.coil, the_case.treatment.drawn_by, t.side, site, tapes);
   // Here there are two marks on the skin, and the coil is turned until both fit; where none fits both, it is
   // laid over its edge mark at the angle entered.
-  if (entered.treatment.drawn_by != entered.coil.laid_by && t.coil.mark) try {
-      t.coil = lay_on_both(head, entered.coil, t.side, t.coil, tapes);
+  if (the_case.treatment.drawn_by != the_case.coil.laid_by && t.coil.mark) try {
+      t.coil = lay_on_both(head, the_case.coil, t.side, t.coil, tapes);
     } catch (const GeometryError&) {
     }
   return t;
 }
 
-std::vector<TreatmentAlternative> treatment_alternatives(const Head& head, const Case& entered,
+std::vector<TreatmentAlternative> treatment_alternatives(const Head& head, const Case& the_case,
                                                          const std::vector<Landmark>& landmarks,
                                                          const SurfacePoint& hotspot,
                                                          const LaidTreatment& treatment) {
@@ -60,7 +66,7 @@ std::vector<TreatmentAlternative> treatment_alternatives(const Head& head, const
     places.push_back(at);
   };
   // A step forward from the hotspot is none to a site across the head.
-  if (treatment.side == entered.side)
+  if (treatment.side == the_case.side)
     for (const double mm : {50.0, 55.0, 60.0})
       add({TreatmentRule::forward, mm, "", {}, 0}, forward_tape(head, hotspot, mm).at(1).on_skin);
   const Landmark* f = find(landmarks, label_on_side("F3", treatment.side));

@@ -14,7 +14,11 @@ namespace scalpmark::geometry {
 
 /// The side a case's treatment lies on: that of its landmark, where it is one beside the midline, else the
 /// side of the search.
-[[nodiscard]] Side treatment_side(const Case& entered);
+[[nodiscard]] Side treatment_side(const Case& the_case);
+
+/// The side a coil held at this skin point is laid for: the case's; where the search is on one side and the
+/// treatment on the other, the one the point lies on.
+[[nodiscard]] Side laying_side(const Head& head, const Case& the_case, const SurfacePoint& at);
 
 /// Where the treatment's pulse is wanted, and the coil laid for it.
 struct LaidTreatment {
@@ -24,13 +28,13 @@ struct LaidTreatment {
 };
 /// `hotspot` is where the pulse of the spot that answers goes. Refuses (GeometryError) a site on the face,
 /// and a skin that ends before the site.
-[[nodiscard]] LaidTreatment lay_treatment(const Head& head, const Case& entered, const SurfacePoint& hotspot,
+[[nodiscard]] LaidTreatment lay_treatment(const Head& head, const Case& the_case, const SurfacePoint& hotspot,
                                           TapeDistances tapes);
 
 /// What else the site might have been, with the tape distance from it: 5, 5.5 and 6 cm forward of the hotspot
 /// (where the treatment lies on the search's side), F3 or F4, and half way from there to AF3 or AF4. Those on
 /// the face are left out.
-[[nodiscard]] std::vector<TreatmentAlternative> treatment_alternatives(const Head& head, const Case& entered,
+[[nodiscard]] std::vector<TreatmentAlternative> treatment_alternatives(const Head& head, const Case& the_case,
                                                                        const std::vector<Landmark>& landmarks,
                                                                        const SurfacePoint& hotspot,
                                                                        const LaidTreatment& treatment);

@@ -102,9 +102,9 @@ CaseFile default_case() {
         parsed, source,
         {"format", "version", "title", "source", "side", "search", "coil", "hotspot", "treatment"});
     top.require({"title", "source", "side", "search", "coil", "hotspot", "treatment"});
-    CaseFile kept;
-    read_settings(top, version, kept.entered);
-    return kept;
+    CaseFile case_file;
+    read_settings(top, version, case_file.the_case);
+    return case_file;
   }
   throw ModelError(Message::of("The default protocol is missing from this program; install it again."));
 }
@@ -121,35 +121,35 @@ CaseFile parse_case(const std::string& text, const fs::path& folder, const std::
                       {"format", "version", "label", "head", "tape_mm", "side", "search", "coil", "hotspot",
                        "treatment", "errors"});
   top.require({"head"});
-  CaseFile kept = default_case();
-  kept.folder = folder;
-  kept.head = read_head(top);
-  top.text("label", kept.entered.label);
-  read_settings(top, version, kept.entered);
+  CaseFile case_file = default_case();
+  case_file.folder = folder;
+  case_file.head = read_head(top);
+  top.text("label", case_file.the_case.label);
+  read_settings(top, version, case_file.the_case);
   if (version == 1)
-    kept.notes.push_back(Message::of(
+    case_file.notes.push_back(Message::of(
         "The case was written as version 1, with one marking rule (%1): it is taken for drawing the marks and for laying the coil alike.",
-        in_words(kept.entered.coil.laid_by)));
-  return kept;
+        in_words(case_file.the_case.coil.laid_by)));
+  return case_file;
 }
 
-std::string case_json(const CaseFile& kept) {
+std::string case_json(const CaseFile& case_file) {
   ordered_json out;
   out["format"] = "scalpmark-case";
   out["version"] = newest_version;
-  out["label"] = kept.entered.label;
-  out["head"] = head_json(kept.head);
-  write_settings(kept.entered, out);
+  out["label"] = case_file.the_case.label;
+  out["head"] = head_json(case_file.head);
+  write_settings(case_file.the_case, out);
   return pretty_json(out);
 }
 
-void write_case(const fs::path& file, const CaseFile& kept) {
-  CaseFile moved = kept;
+void write_case(const fs::path& file, const CaseFile& case_file) {
+  CaseFile moved = case_file;
   // A head file named relative to the old folder must still be found from the new one.
   const fs::path folder = folder_of(file);
   if (moved.head.kind != HeadKind::generic && moved.head.file.is_relative() &&
-      whole_path(kept.folder / "") != folder / "") {
-    const fs::path head_file = whole_path(kept.folder / moved.head.file);
+      whole_path(case_file.folder / "") != folder / "") {
+    const fs::path head_file = whole_path(case_file.folder / moved.head.file);
     const fs::path beside = head_file.lexically_relative(folder);
     moved.head.file = beside.empty() || *beside.begin() == ".." ? head_file : beside;
   }

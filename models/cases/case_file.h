@@ -13,9 +13,11 @@ namespace scalpmark::models {
 /// A case as kept in a file (format scalpmark-case, versions 1 and 2; models/schema/case.schema.json).
 struct CaseFile {
   HeadSource head;
-  geometry::Case entered;
+  geometry::Case the_case;
   std::filesystem::path folder;          ///< relative paths start here
   std::vector<geometry::Message> notes;  ///< what was assumed in reading it, one sentence each
+
+  friend bool operator==(const CaseFile&, const CaseFile&) = default;
 };
 
 /// The case everyone starts from: generic head, default protocol (models/data/protocols/default.json,
@@ -29,8 +31,8 @@ struct CaseFile {
                                   const std::string& name);
 
 /// As version 2.
-[[nodiscard]] std::string case_json(const CaseFile& kept);
+[[nodiscard]] std::string case_json(const CaseFile& case_file);
 /// Whole or not at all; mode 0600.
-void write_case(const std::filesystem::path& file, const CaseFile& kept);
+void write_case(const std::filesystem::path& file, const CaseFile& case_file);
 
 }  // namespace scalpmark::models

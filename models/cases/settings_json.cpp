@@ -29,10 +29,10 @@ std::string_view name_of(Value value, const std::array<Choice<Value>, count>& ch
 }
 
 /// The numbers of a group, each as the list of settings says.
-void read_numbers(const JsonGroup& group, std::string_view name, g::Case& entered) {
+void read_numbers(const JsonGroup& group, std::string_view name, g::Case& the_case) {
   for (const g::Setting& s : g::settings()) {
     if (s.group != name || !group.has(s.key)) continue;
-    const auto place = s.in(entered);
+    const auto place = s.in(the_case);
     if (const auto* number = std::get_if<double*>(&place)) {
       group.number(s.key, s.range, g::unit_of(s), **number);
     } else if (const auto* maybe = std::get_if<std::optional<double>*>(&place)) {
@@ -46,8 +46,8 @@ void read_numbers(const JsonGroup& group, std::string_view name, g::Case& entere
 }
 
 /// The same the other way; what was not measured is not written.
-void write_numbers(const g::Case& entered, std::string_view name, nlohmann::ordered_json& group) {
-  g::Case own = entered;
+void write_numbers(const g::Case& the_case, std::string_view name, nlohmann::ordered_json& group) {
+  g::Case own = the_case;
   for (const g::Setting& s : g::settings()) {
     if (s.group != name) continue;
     const auto place = s.in(own);
@@ -70,13 +70,13 @@ JsonGroup group_of(const JsonGroup& top, std::string_view name, std::vector<std:
   return top.group(name, keys);
 }
 
-void read_coil(const JsonGroup& top, int version, g::Case& entered) {
+void read_coil(const JsonGroup& top, int version, g::Case& the_case) {
   const JsonGroup group = group_of(top, "coil", {"model"}, {version == 1 ? "mark_rule" : "laid_by"});
   if (group.has("model")) {
     std::string model;
     group.text("model", model);
     try {
-      entered.coil.model = coil(model);
+      the_case.coil.model = coil(model);
     } catch (const ModelError&) {
       std::string known;
       for (const auto& shipped : coils()) known += (known.empty() ? "" : ", ") + shipped.model;
@@ -84,26 +84,26 @@ void read_coil(const JsonGroup& top, int version, g::Case& entered) {
                    Message::of("must be a coil that ships (%1), but is %2", known, group.shown("model")));
     }
   }
-  read_numbers(group, "coil", entered);
+  read_numbers(group, "coil", the_case);
   if (version > 1) {
-    group.choice("laid_by", mark_rules, entered.coil.laid_by);
+    group.choice("laid_by", mark_rules, the_case.coil.laid_by);
     return;
   }
   g::MarkRule rule = g::MarkRule::tape;
   group.choice("mark_rule", mark_rules, rule);
-  g::use_one_rule(entered, rule);
+  g::use_one_rule(the_case, rule);
 }
 
-void read_treatment(const JsonGroup& top, int version, g::Case& entered) {
+void read_treatment(const JsonGroup& top, int version, g::Case& the_case) {
   const JsonGroup group = version == 1 ? top.group("treatment", {"rule", "distance_mm", "label"})
                                        : top.group("treatment", {"rule", "distance_mm", "label", "drawn_by"});
-  if (version > 1) group.choice("drawn_by", mark_rules, entered.treatment.drawn_by);
-  g::TreatmentSettings& treatment = entered.treatment;
+  if (version > 1) group.choice("drawn_by", mark_rules, the_case.treatment.drawn_by);
+  g::TreatmentSettings& treatment = the_case.treatment;
   group.choice("rule", treatment_rules, treatment.rule);
   if (treatment.rule == g::TreatmentRule::forward) {
     if (group.has("label"))
       group.refuse("label", Message::of("belongs to the rule landmark, but the rule is forward"));
-    read_numbers(group, "treatment", entered);
+    read_numbers(group, "treatment", the_case);
     return;
   }
   if (group.has("distance_mm"))
@@ -121,50 +121,50 @@ void read_treatment(const JsonGroup& top, int version, g::Case& entered) {
 }  // namespace
 
 nlohmann::ordered_json errors_json(const g::HandErrors& errors) {
-  g::Case entered;
-  entered.errors = errors;
+  g::Case the_case;
+  the_case.errors = errors;
   nlohmann::ordered_json out;
-  write_numbers(entered, "errors", out);
+  write_numbers(the_case, "errors", out);
   return out;
 }
 
-void read_settings(const JsonGroup& top, int version, g::Case& entered) {
-  top.choice("side", sides, entered.side);
-  if (version == 1) g::use_one_rule(entered, g::MarkRule::tape);
-  if (top.has("tape_mm")) read_numbers(group_of(top, "tape_mm", {}, {}), "tape_mm", entered);
+void read_settings(const JsonGroup& top, int version, g::Case& the_case) {
+  top.choice("side", sides, the_case.side);
+  if (version == 1) g::use_one_rule(the_case, g::MarkRule::tape);
+  if (top.has("tape_mm")) read_numbers(group_of(top, "tape_mm", {}, {}), "tape_mm", the_case);
   if (top.has("search")) {
     const JsonGroup group = version == 1 ? group_of(top, "search", {}, {"grid_on"})
                                          : group_of(top, "search", {}, {"grid_on", "drawn_by"});
-    read_numbers(group, "search", entered);
-    group.choice("grid_on", grids, entered.search.grid_on);
-    if (version > 1) group.choice("drawn_by", mark_rules, entered.search.drawn_by);
+    read_numbers(group, "search", the_case);
+    group.choice("grid_on", grids, the_case.search.grid_on);
+    if (version > 1) group.choice("drawn_by", mark_rules, the_case.search.drawn_by);
   }
-  if (top.has("coil")) read_coil(top, version, entered);
-  if (top.has("hotspot")) read_numbers(group_of(top, "hotspot", {}, {}), "hotspot", entered);
-  if (top.has("treatment")) read_treatment(top, version, entered);
-  if (top.has("errors")) read_numbers(group_of(top, "errors", {}, {}), "errors", entered);
+  if (top.has("coil")) read_coil(top, version, the_case);
+  if (top.has("hotspot")) read_numbers(group_of(top, "hotspot", {}, {}), "hotspot", the_case);
+  if (top.has("treatment")) read_treatment(top, version, the_case);
+  if (top.has("errors")) read_numbers(group_of(top, "errors", {}, {}), "errors", the_case);
 }
 
-void write_settings(const g::Case& entered, nlohmann::ordered_json& top) {
+void write_settings(const g::Case& the_case, nlohmann::ordered_json& top) {
   top["tape_mm"] = nlohmann::ordered_json::object();
-  write_numbers(entered, "tape_mm", top["tape_mm"]);
-  top["side"] = name_of(entered.side, sides);
-  write_numbers(entered, "search", top["search"]);
-  top["search"]["grid_on"] = name_of(entered.search.grid_on, grids);
-  top["search"]["drawn_by"] = g::key_of(entered.search.drawn_by);
-  top["coil"]["model"] = entered.coil.model.model;
-  write_numbers(entered, "coil", top["coil"]);
-  top["coil"]["laid_by"] = g::key_of(entered.coil.laid_by);
-  write_numbers(entered, "hotspot", top["hotspot"]);
+  write_numbers(the_case, "tape_mm", top["tape_mm"]);
+  top["side"] = name_of(the_case.side, sides);
+  write_numbers(the_case, "search", top["search"]);
+  top["search"]["grid_on"] = name_of(the_case.search.grid_on, grids);
+  top["search"]["drawn_by"] = g::key_of(the_case.search.drawn_by);
+  top["coil"]["model"] = the_case.coil.model.model;
+  write_numbers(the_case, "coil", top["coil"]);
+  top["coil"]["laid_by"] = g::key_of(the_case.coil.laid_by);
+  write_numbers(the_case, "hotspot", top["hotspot"]);
   auto& treatment = top["treatment"];
-  treatment["rule"] = name_of(entered.treatment.rule, treatment_rules);
-  if (entered.treatment.rule == g::TreatmentRule::forward)
-    write_numbers(entered, "treatment", treatment);
+  treatment["rule"] = name_of(the_case.treatment.rule, treatment_rules);
+  if (the_case.treatment.rule == g::TreatmentRule::forward)
+    write_numbers(the_case, "treatment", treatment);
   else
-    treatment["label"] = entered.treatment.label;
-  treatment["drawn_by"] = g::key_of(entered.treatment.drawn_by);
+    treatment["label"] = the_case.treatment.label;
+  treatment["drawn_by"] = g::key_of(the_case.treatment.drawn_by);
   // Defaults that come from the literature may be bettered; a case keeps only what its user changed.
-  if (!(entered.errors == g::HandErrors{})) top["errors"] = errors_json(entered.errors);
+  if (!(the_case.errors == g::HandErrors{})) top["errors"] = errors_json(the_case.errors);
 }
 
 }  // namespace scalpmark::models

@@ -223,9 +223,7 @@ void remember(vtkObject*, unsigned long, void* store, void* text) {
   if (text != nullptr) *static_cast<std::string*>(store) += static_cast<const char*>(text);
 }
 
-}  // namespace
-
-NiftiVolume read_nifti(const std::filesystem::path& file) {
+void check_is_plain_file(const std::filesystem::path& file) {
   std::error_code trouble;
   const auto status = std::filesystem::status(file, trouble);
   if (!std::filesystem::exists(status))
@@ -234,18 +232,30 @@ NiftiVolume read_nifti(const std::filesystem::path& file) {
     throw ModelError(Message::of("%1 is a folder; choose a .nii or .nii.gz file.", file.string()));
   if (!std::filesystem::is_regular_file(status))
     throw ModelError(Message::of("%1 is not a plain file; choose a .nii or .nii.gz file.", file.string()));
+}
 
+struct CheckedHeader {
   Header header;
   std::int64_t voxels = 0;
-  {
-    const GzFile open(gzopen(file.c_str(), "rb"), &gzclose);
-    if (!open) throw ModelError(Message::of("%1 cannot be opened; check who may read it.", file.string()));
-    header = read_header(file, open.get());
-    voxels = check_header(file, header);
-    check_length(file, open.get(),
-                 static_cast<std::int64_t>(header.offset) + voxels * *bytes_of(header.datatype));
-  }
+};
 
+/// The header, once it is known that the file is as long as it says.
+CheckedHeader read_checked_header(const std::filesystem::path& file) {
+  CheckedHeader read;
+  const GzFile open(gzopen(file.c_str(), "rb"), &gzclose);
+  if (!open) throw ModelError(Message::of("%1 cannot be opened; check who may read it.", file.string()));
+  read.header = read_header(file, open.get());
+  read.voxels = check_header(file, read.header);
+  check_length(file, open.get(),
+               static_cast<std::int64_t>(read.header.offset) + read.voxels * *bytes_of(read.header.datatype));
+  return read;
+}
+
+}  // namespace
+
+NiftiVolume read_nifti(const std::filesystem::path& file) {
+  check_is_plain_file(file);
+  const auto [header, voxels] = read_checked_header(file);
   NiftiVolume result;
   std::int64_t volumes = 1;
   for (std::size_t i = 4; i <= static_cast<std::size_t>(header.dim[0]); ++i) volumes *= header.dim[i];

@@ -56,14 +56,14 @@ ordered_json askew_json(const geometry::AskewAxis& axis) {
 
 }  // namespace
 
-std::string contact_json(const geometry::Contact& c, const geometry::Case& entered,
+std::string contact_json(const geometry::Contact& c, const geometry::Case& the_case,
                          const ContactAsked& asked) {
   ordered_json out;
   out["format"] = "scalpmark-contact";
   out["version"] = 1;
-  out["coil"] = entered.coil.model.model;
+  out["coil"] = the_case.coil.model.model;
   out["on"] = asked.on;
-  out["cap_and_hair_mm"] = number(entered.coil.lift_mm);
+  out["cap_and_hair_mm"] = number(the_case.coil.lift_mm);
   out["cap_mm"] = number(asked.options.cap_mm);
   out["tilt"] = {{"roll_deg", number(c.tilt.roll_deg)}, {"pitch_deg", number(c.tilt.pitch_deg)}};
   out["planned_pulse"] = point(asked.placement.pulse);
@@ -98,7 +98,7 @@ std::string contact_json(const geometry::Contact& c, const geometry::Case& enter
   out["askew"] = c.askew ? askew_json(*c.askew) : ordered_json(nullptr);
   out["gaps"] = ordered_json::array();
   for (const auto& g : c.map)
-    out["gaps"].push_back({{"part", entered.coil.model.parts[g.part].name},
+    out["gaps"].push_back({{"part", the_case.coil.model.parts[g.part].name},
                            {"under_mm", flat(g.at)},
                            {"on_coil", point(g.on_coil)},
                            {"gap_mm", number(g.gap_mm)}});
@@ -107,8 +107,8 @@ std::string contact_json(const geometry::Contact& c, const geometry::Case& enter
 }
 
 void write_contact(const std::filesystem::path& file, const geometry::Contact& contact,
-                   const geometry::Case& entered, const ContactAsked& asked) {
-  write_whole(file, contact_json(contact, entered, asked));
+                   const geometry::Case& the_case, const ContactAsked& asked) {
+  write_whole(file, contact_json(contact, the_case, asked));
 }
 
 }  // namespace scalpmark::models

@@ -21,10 +21,10 @@ struct ContactAsked {
 
 /// How a coil rests as JSON (format scalpmark-contact, version 1; models/schema/contact.schema.json). Lengths
 /// are written to 0.001 mm.
-[[nodiscard]] std::string contact_json(const geometry::Contact& contact, const geometry::Case& entered,
+[[nodiscard]] std::string contact_json(const geometry::Contact& contact, const geometry::Case& the_case,
                                        const ContactAsked& asked);
 /// Whole or not at all.
 void write_contact(const std::filesystem::path& file, const geometry::Contact& contact,
-                   const geometry::Case& entered, const ContactAsked& asked);
+                   const geometry::Case& the_case, const ContactAsked& asked);
 
 }  // namespace scalpmark::models

@@ -28,6 +28,8 @@ ordered_json shares_json(const std::vector<geometry::RegionShare>& shares) {
 
 ordered_json cortex_json(const geometry::CortexHit& hit) {
   return {{"depth_mm", number(hit.depth_mm)},
+          {"nearest_mm", number(hit.nearest_mm)},
+          {"median_mm", number(hit.median_mm)},
           {"point", point(hit.point)},
           {"areas", shares_json(hit.areas)},
           {"gyri", shares_json(hit.gyri)},

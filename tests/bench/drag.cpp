@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 #include "viewer/window/frame/status_line.h"
 
 using namespace scalpmark;
@@ -79,7 +79,7 @@ void drag(OpenedWindow& opened, QSize stage_size) {
     // The same computed once more, on its own.
     wall = now_ms(), cpu = cpu_ms();
     const auto held =
-        hold_coil(w.session().head(), w.session().kept().entered, w.coil().at, {}, w.session().tapes());
+        hold_coil(w.session().head(), w.session().case_file().the_case, w.coil().at, {}, w.session().tapes());
     solve.push_back(now_ms() - wall);
     solve_cpu.push_back(cpu_ms() - cpu);
     wall = now_ms(), cpu = cpu_ms();
@@ -103,10 +103,10 @@ void drag(OpenedWindow& opened, QSize stage_size) {
 
 int main(int argc, char** argv) {
   const Bench bench(argc, argv);
-  const models::CaseFile kept =
+  const models::CaseFile case_file =
       models::read_case(std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/template-mri.json");
   const double begun = now_ms();
-  OpenedWindow opened(kept);
+  OpenedWindow opened(case_file);
   std::printf("head loaded, tape distances worked out: %.1f s\n", (now_ms() - begun) / 1000);
   const double fields_begun = now_ms();
   opened.window.session().want_fields();

@@ -14,7 +14,7 @@
 #include <fstream>
 
 #include "models/meshes/mesh_file.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -44,11 +44,11 @@ public:
       session.drop_unplaced();
       return;
     }
-    models::CaseFile kept = demo_case();
-    kept.entered.tape_mm.nasion_inion_mm = 345 + which % 10 * 3;
-    kept.entered.label = "Head " + std::to_string(which % 10);
+    models::CaseFile case_file = demo_case();
+    case_file.the_case.tape_mm.nasion_inion_mm = 345 + which % 10 * 3;
+    case_file.the_case.label = "Head " + std::to_string(which % 10);
     const QString file = path(QString("head-%1.json").arg(which % 10));
-    models::write_case(file.toStdString(), kept);
+    models::write_case(file.toStdString(), case_file);
     opened_.window.files().open_path(file);
     opened_.settle();
   }
@@ -68,15 +68,15 @@ void edit(OpenedWindow& opened, int i) {
       opened.type(w.worksheet().treat()->distance()->edit(), i % 24 == 0 ? "5.5" : "5");
       break;
     case 1:
-      change([&](models::CaseFile& kept) {
-        kept.entered.side = i % 24 == 1 ? geometry::Side::right : geometry::Side::left;
+      change([&](models::CaseFile& case_file) {
+        case_file.the_case.side = i % 24 == 1 ? geometry::Side::right : geometry::Side::left;
       });
       break;
     case 2:
-      change([&](models::CaseFile& kept) { kept.entered.coil.angle_deg = 40 + i % 11; });
+      change([&](models::CaseFile& case_file) { case_file.the_case.coil.angle_deg = 40 + i % 11; });
       break;
     case 3:
-      change([&](models::CaseFile& kept) { kept.entered.search.lateral_mm = 45 + i % 13; });
+      change([&](models::CaseFile& case_file) { case_file.the_case.search.lateral_mm = 45 + i % 13; });
       break;
     case 4:
       w.session().undo();
@@ -94,8 +94,8 @@ void edit(OpenedWindow& opened, int i) {
       QTest::keyClick(&w.stage(), Qt::Key_Escape);
       break;
     case 9:
-      change([&](models::CaseFile& kept) {
-        geometry::use_one_rule(kept.entered,
+      change([&](models::CaseFile& case_file) {
+        geometry::use_one_rule(case_file.the_case,
                                i % 24 == 9 ? geometry::MarkRule::drop : geometry::MarkRule::tape);
       });
       break;
@@ -103,7 +103,8 @@ void edit(OpenedWindow& opened, int i) {
       w.worksheet().go_to(static_cast<Worksheet::StepIndex>(i / 12 % 5));
       break;
     default:
-      change([&](models::CaseFile& kept) { kept.entered.label = "Case " + std::to_string(i % 17); });
+      change(
+          [&](models::CaseFile& case_file) { case_file.the_case.label = "Case " + std::to_string(i % 17); });
   }
   QApplication::processEvents();
 }

@@ -36,9 +36,9 @@ void refuse_or_read(const Work& work) {
 
 void read_case(const Reader&, const std::string& text, const models::SkinReading&) {
   refuse_or_read([&] {
-    const models::CaseFile kept = models::parse_case(text, "/cases", "fuzzed.json");
+    const models::CaseFile case_file = models::parse_case(text, "/cases", "fuzzed.json");
     // What was taken must come back as it was.
-    const std::string written = models::case_json(kept);
+    const std::string written = models::case_json(case_file);
     if (models::case_json(models::parse_case(written, "/cases", "again.json")) != written) std::abort();
   });
 }

@@ -34,17 +34,17 @@ void contact(const Options& o) {
       solve_case(o.in, progress, askew ? Brain::wanted : Brain::left_out, geometry::TapeDistances::left_out);
   progress(geometry::Message::verbatim("Laying the coil"), 0);
   const geometry::Placement& placement = placement_shown(solved.plan, shown);
-  const geometry::Case& entered = solved.file.entered;
+  const geometry::Case& the_case = solved.file.the_case;
   geometry::ContactOptions options = o.options;
   options.cortex = solved.loaded.cortex.get();
-  const auto found = geometry::contact(solved.loaded.head, entered.coil, placement.pose(), options);
+  const auto found = geometry::contact(solved.loaded.head, the_case.coil, placement.pose(), options);
   const models::ContactAsked asked{o.place.name, placement, options, contact_sentences(found)};
   if (o.out == "-") {
-    write_to_stdout(models::contact_json(found, entered, asked));
+    write_to_stdout(models::contact_json(found, the_case, asked));
     return;
   }
-  if (!o.out.empty()) models::write_contact(o.out, found, entered, asked);
-  write_to_stdout(contact_text(found, entered, where_shown(shown)));
+  if (!o.out.empty()) models::write_contact(o.out, found, the_case, asked);
+  write_to_stdout(contact_text(found, the_case, where_shown(shown)));
 }
 
 }  // namespace

@@ -98,28 +98,30 @@ void draw(const Options& o) {
   SolvedCase solved = solving.get();
   if (no_picture) std::rethrow_exception(no_picture);
   const geometry::Head& head = solved.loaded.head;
-  const geometry::Case& entered = solved.file.entered;
+  const geometry::Case& the_case = solved.file.the_case;
   std::future<geometry::Plan> measuring;
   if (const auto tapes = tapes_for(shown); tapes != geometry::TapeDistances::left_out)
     measuring = std::async(std::launch::async, [&, tapes] {
-      return geometry::with_cortex(geometry::solve(head, entered, tapes), solved.loaded.cortex.get());
+      return geometry::with_cortex(geometry::solve(head, the_case, tapes), solved.loaded.cortex.get());
     });
-  const View view = o.view.value_or(entered.side == geometry::Side::left ? View::left : View::right);
+  const View view = o.view.value_or(
+      geometry::side_of(placement_shown(solved.plan, shown)) == geometry::Side::left ? View::left
+                                                                                     : View::right);
   shown.head_description = head_in_words(solved.file, solved.loaded);
   if (shown.has(Thing::tolerance)) {
     progress(geometry::Message::verbatim("Trying placements by hand"), 0);
     shown.tolerance = std::make_shared<const geometry::Tolerance>(
-        geometry::tolerance(head, entered, solved.plan, entered.errors));
+        geometry::tolerance(head, the_case, solved.plan, the_case.errors));
   }
-  if (shown.has(Thing::gaps)) shown.gaps = gaps_under(head, entered, placement_shown(solved.plan, shown));
+  if (shown.has(Thing::gaps)) shown.gaps = gaps_under(head, the_case, placement_shown(solved.plan, shown));
   shown.cortex = solved.loaded.cortex;
   if (shown.cortex) shown.skin_opacity = skin_over_cortex;
   progress(geometry::Message::verbatim("Drawing"), 0);
   // The head is on the stage by the time its tape distances are known.
-  picture->show(head, entered, solved.plan, shown, view);
+  picture->show(head, the_case, solved.plan, shown, view);
   if (measuring.valid()) {
     solved.plan = measuring.get();
-    picture->show(head, entered, solved.plan, shown, view);
+    picture->show(head, the_case, solved.plan, shown, view);
   }
   picture->write(o.out);
 }

@@ -18,7 +18,7 @@ SolvedCase solve_case(const std::string& file, const models::Progress& progress,
   auto loaded = models::load_head(read, progress, models::read_apart(models::own_program()));
   if (brain == Brain::wanted) models::add_cortex(loaded, {}, progress);
   progress(geometry::Message::verbatim("Working out the plan"), 0);
-  auto plan = geometry::with_cortex(geometry::solve(loaded.head, read.entered, tapes), loaded.cortex.get());
+  auto plan = geometry::with_cortex(geometry::solve(loaded.head, read.the_case, tapes), loaded.cortex.get());
   say(loaded.notes);
   say(plan.warnings);
   return {std::move(read), std::move(loaded), std::move(plan)};

@@ -29,9 +29,9 @@ void tolerance(const Options& o) {
   geometry::ToleranceOptions options;
   options.placements = o.placements;
   options.seed = o.seed;
-  const geometry::Case& entered = solved.file.entered;
-  const geometry::HandErrors& errors = entered.errors;
-  const auto found = geometry::tolerance(solved.loaded.head, entered, solved.plan, errors, options);
+  const geometry::Case& the_case = solved.file.the_case;
+  const geometry::HandErrors& errors = the_case.errors;
+  const auto found = geometry::tolerance(solved.loaded.head, the_case, solved.plan, errors, options);
   const geometry::Message habit = habit_sentence(found);
   if (o.out == "-") {
     write_to_stdout(models::tolerance_json(found, solved.plan, errors, options, habit));

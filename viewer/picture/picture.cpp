@@ -118,9 +118,9 @@ PreparedPicture::PreparedPicture(const PictureSize& size) : picture_(display_, s
   (void)picture_.draw();  // nothing yet: the driver gets its context
 }
 
-void PreparedPicture::show(const geometry::Head& head, const geometry::Case& entered,
+void PreparedPicture::show(const geometry::Head& head, const geometry::Case& the_case,
                            const geometry::Plan& plan, const Shown& shown, View view) {
-  picture_.stage().show(head, entered, plan, shown);
+  picture_.stage().show(head, the_case, plan, shown);
   picture_.stage().look(view);
 }
 

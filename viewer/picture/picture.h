@@ -56,7 +56,7 @@ public:
   explicit PreparedPicture(const PictureSize& size);
 
   /// Sets the stage. A second time with another plan on the same head, only what is different is made anew.
-  void show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+  void show(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
             const Shown& shown, View view);
   /// Draws and writes a PNG file, whole or not at all (see models/files/safe_file.h).
   void write(const std::filesystem::path& file);

@@ -1,5 +1,6 @@
 #include "viewer/sheet/content.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <ctime>
@@ -9,9 +10,11 @@
 #include "geometry/hands/tolerance.h"
 #include "geometry/head/landmarks.h"
 #include "geometry/paths/shortest_path.h"
-#include "viewer/stage/things/cortex.h"
+#include "geometry/plan/pulse_shift.h"
 #include "viewer/stage/things/surroundings.h"
+#include "viewer/words/cortex_words.h"
 #include "viewer/words/numbers.h"
+#include "viewer/words/shift_words.h"
 #include "viewer/words/tolerance_words.h"
 #include "viewer/words/words.h"
 
@@ -25,15 +28,7 @@ namespace {
 constexpr std::array rules{MarkRule::tape, MarkRule::drop, MarkRule::nearest};
 
 std::string rule_in_words(MarkRule rule) {
-  switch (rule) {
-    case MarkRule::tape:
-      return words(Words::tr("tape", "marking rule"));
-    case MarkRule::drop:
-      return words(Words::tr("drop", "marking rule"));
-    case MarkRule::nearest:
-      return words(Words::tr("nearest", "marking rule"));
-  }
-  return "";
+  return words(geometry::in_words(rule));
 }
 
 std::string how(MarkRule rule, double reach_mm) {
@@ -46,6 +41,22 @@ std::string how(MarkRule rule, double reach_mm) {
       return words(Words::tr("mark the skin nearest to the edge"));
   }
   return "";
+}
+
+std::string how_laid(MarkRule rule) {
+  switch (rule) {
+    case MarkRule::tape:
+      return words(Words::tr("its centre where a tape from the mark ends"));
+    case MarkRule::drop:
+      return words(Words::tr("look straight down past its edge at the mark"));
+    case MarkRule::nearest:
+      return words(Words::tr("its edge as near to the mark as it goes"));
+  }
+  return "";
+}
+
+std::string side_in_words(geometry::Side side) {
+  return side == geometry::Side::left ? words(Words::tr("left")) : words(Words::tr("right"));
 }
 
 std::string capital(std::string text) {
@@ -136,15 +147,19 @@ SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
 }
 
 SheetTable under_the_coil(bool with_brain, const geometry::Plan& plan) {
-  SheetTable t{words(Words::tr("Under the coil, on the template's brain")),
-               {{"", 0.23, false}, {"", 0.77, false}},
-               {},
-               words(Words::tr("All this on the template; a person's own brain differs."))};
+  SheetTable t{
+      words(Words::tr("Under the coil, on the template's brain")),
+      {{"", 0.23, false}, {"", 0.77, false}},
+      {},
+      words(Words::tr(
+          "All this on the template; a person's own brain differs. The first depth is to the nearest cortex, "
+          "the second the middle of those over a patch of 1 cm around. Which muscle answers at the hotspot "
+          "only the twitch can say."))};
   if (!with_brain) return t;
   const auto row = [&](const QString& name, const std::optional<geometry::CortexHit>& hit) {
     t.rows.push_back({words(name), hit ? words(Words::tr("%1 from skin to cortex; %2; %3"),
-                                               {in_mm(hit->depth_mm), shares_in_words(hit->areas),
-                                                shares_in_words(hit->gyri)})
+                                               {depth_in_words(*hit), regions_in_words(hit->areas),
+                                                regions_in_words(hit->gyri)})
                                        : words(Words::tr("no cortex straight below"))});
   };
   row(Words::tr("Treatment site"), plan.treatment.cortex);
@@ -202,6 +217,41 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
   return t;
 }
 
+/// How long the tape to each of the nine marks must be for the coil laid over it to have its pulse where it
+/// is wanted; without rows where it makes no difference.
+SheetTable tapes_to_draw(const geometry::Case& c, const geometry::Plan& plan) {
+  SheetTable t{words(Words::tr("Tape for each search mark")),
+               {{words(Words::tr("cm along the skin")), 0.31, false},
+                {words(Words::tr("toward the midline")), 0.23, true},
+                {words(Words::tr("middle")), 0.23, true},
+                {words(Words::tr("outward")), 0.23, true}},
+               {},
+               ""};
+  if (std::none_of(plan.grid.begin(), plan.grid.end(),
+                   [](const auto& node) { return geometry::is_shifted(node.placement); }))
+    return t;
+  for (const int row : {1, 0, -1}) {
+    std::vector<std::string> cells{words(row > 0   ? Words::tr("forward")
+                                         : row < 0 ? Words::tr("backward")
+                                                   : Words::tr("middle"))};
+    for (const int column : {-1, 0, 1})
+      for (const auto& node : plan.grid) {
+        if (node.row != row || node.column != column) continue;
+        const auto& tape = node.placement.tape_to_draw_mm;
+        cells.push_back(words(Words::tr("%1 (%2 off)", "a tape to draw, and how far off without it"),
+                              {tape ? cm(*tape) : words(Words::tr("none", "no edge mark")),
+                               cm(node.placement.wanted_to_pulse_mm)}));
+      }
+    t.rows.push_back(std::move(cells));
+  }
+  t.note = words(
+      Words::tr("Drawn at these lengths, the marks put the laid coil's pulse on the point measured. In "
+                "brackets how far off it lands with marks drawn by the %1 rule at %2 and the coil laid "
+                "by the %3 rule."),
+      {rule_in_words(c.search.drawn_by), in_cm(c.coil.centre_to_edge_mm), rule_in_words(c.coil.laid_by)});
+  return t;
+}
+
 SheetTable alternatives(const geometry::Plan& plan) {
   SheetTable t{words(Words::tr("Other treatment sites in use")),
                {{words(Words::tr("site")), 0.75, false}, {words(Words::tr("cm from the site")), 0.25, true}},
@@ -227,32 +277,35 @@ std::vector<std::string> caution_sentences() {
 
 }  // namespace
 
-SheetContent sheet_content(const models::CaseFile& kept, const models::LoadedHead& loaded,
+SheetContent sheet_content(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                            const geometry::Plan& plan, const std::string& date,
                            const std::shared_ptr<const geometry::Tolerance>& by_hand) {
-  const geometry::Case& c = kept.entered;
+  const geometry::Case& c = case_file.the_case;
   const geometry::Head& head = loaded.head;
   SheetContent s;
   s.label = c.label.empty() ? words(Words::tr("Unnamed case")) : c.label;
   s.date = date;
   s.head = capital(words(loaded.description)) + ".";
   s.head_note =
-      kept.head.kind == models::HeadKind::generic
+      case_file.head.kind == models::HeadKind::generic
           ? words(Words::tr("A drawing, not the patient: where they differ, the tape decides."))
           : words(Words::tr(
                 "The distances hold for this head alone, and as far as its four points were placed well."));
   s.measures = measures(c, plan);
-  const bool left = c.side == geometry::Side::left;
-  s.search = pairs(words(Words::tr("Search")),
-                   {{words(Words::tr("Side")), left ? words(Words::tr("left")) : words(Words::tr("right"))},
-                    {words(Words::tr("Vertex toward ear")), in_cm(c.search.lateral_mm)},
-                    {words(c.search.anterior_mm < 0 ? Words::tr("Then backward") : Words::tr("Then forward")),
-                     in_cm(std::abs(c.search.anterior_mm))},
-                    {words(Words::tr("Grid step")), words(c.search.grid_on == geometry::GridOn::edge_marks
-                                                              ? Words::tr("%1, on edge marks")
-                                                              : Words::tr("%1, on pulse points"),
-                                                          {in_cm(c.search.pitch_mm)})},
-                    {words(Words::tr("Hotspot")), node_in_words(c)}});
+  s.search =
+      pairs(words(Words::tr("Search")),
+            {{words(Words::tr("Side")), side_in_words(c.side)},
+             {words(Words::tr("Vertex toward ear")), in_cm(c.search.lateral_mm)},
+             {words(c.search.anterior_mm < 0 ? Words::tr("Then backward") : Words::tr("Then forward")),
+              in_cm(std::abs(c.search.anterior_mm))},
+             {words(Words::tr("Grid step")),
+              words(c.search.grid_on == geometry::GridOn::edge_marks ? Words::tr("%1, on edge marks")
+                                                                     : Words::tr("%1, on pulse points"),
+                    {in_cm(c.search.pitch_mm)})},
+             {words(Words::tr("Edge marks drawn by")),
+              rule_in_words(c.search.drawn_by) + ": " + how(c.search.drawn_by, c.coil.centre_to_edge_mm)},
+             {words(Words::tr("Hotspot")), node_in_words(c)}});
+  s.search.note = shift_sentence(plan.hotspot, c.search.drawn_by, c.coil);
   const auto gap = [&](const Placement& p) {
     const auto mm = gap_mm(p, c.coil.laid_by);
     return mm ? in_cm(*mm) : words(Words::tr("the mark falls off the head"));
@@ -262,18 +315,23 @@ SheetContent sheet_content(const models::CaseFile& kept, const models::LoadedHea
       {{words(Words::tr("Model")), capital(c.coil.model.title)},
        {words(Words::tr("Angle")), words(Words::tr("%1 to the midline"), {in_degrees(c.coil.angle_deg)})},
        {words(Words::tr("Centre to front edge")), in_cm(c.coil.centre_to_edge_mm)},
-       {words(Words::tr("Marking rule")),
-        rule_in_words(c.coil.laid_by) + ": " + how(c.coil.laid_by, c.coil.centre_to_edge_mm)},
+       {words(Words::tr("Laid over a mark by")),
+        rule_in_words(c.coil.laid_by) + ": " + how_laid(c.coil.laid_by)},
        {words(Words::tr("Lift for cap and hair")), in_cm(c.coil.lift_mm)}});
-  s.treatment =
-      pairs(words(Words::tr("Treatment")), {{words(Words::tr("Site")), site_in_words(c.treatment)},
-                                            {words(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
-                                            {words(Words::tr("Gap at the hotspot")), gap(plan.hotspot)}});
+  s.treatment = pairs(
+      words(Words::tr("Treatment")),
+      {{words(Words::tr("Side")), side_in_words(geometry::side_of(plan.treatment))},
+       {words(Words::tr("Site")), site_in_words(c.treatment)},
+       {words(Words::tr("Edge mark drawn by")),
+        rule_in_words(c.treatment.drawn_by) + ": " + how(c.treatment.drawn_by, c.coil.centre_to_edge_mm)},
+       {words(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
+       {words(Words::tr("Gap at the hotspot")), gap(plan.hotspot)}});
   if (by_hand)
     s.treatment.note = words(Words::tr("By hand: %1 %2"),
                              {words(tolerance_sentence(*by_hand)), words(habit_sentence(*by_hand))});
   s.cortex = under_the_coil(loaded.cortex != nullptr, plan);
   s.tapes = tape_distances(c, plan);
+  s.to_draw = tapes_to_draw(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);
   for (const geometry::Message& warning : plan.warnings) s.warnings.push_back(words(warning));
@@ -283,11 +341,11 @@ SheetContent sheet_content(const models::CaseFile& kept, const models::LoadedHea
 }
 
 std::shared_ptr<const geometry::Tolerance> off_by_hand(const geometry::Head& head,
-                                                       const geometry::Case& entered,
+                                                       const geometry::Case& the_case,
                                                        const geometry::Plan& plan) {
   try {
     return std::make_shared<const geometry::Tolerance>(
-        geometry::tolerance(head, entered, plan, entered.errors, {.placements = 1000}));
+        geometry::tolerance(head, the_case, plan, the_case.errors, {.placements = 1000}));
   } catch (const geometry::GeometryError&) {
     return {};
   }

@@ -35,6 +35,7 @@ struct SheetContent {
   SheetTable measures, search, coil, treatment;
   SheetTable cortex;        ///< what lies under treatment site and hotspot; no rows for a head without
   SheetTable tapes;         ///< tape distances of pulse points and edge marks
+  SheetTable to_draw;       ///< tapes to draw the search marks by; no rows where it makes no difference
   SheetTable rules;         ///< how far the other rules' marks lie
   SheetTable alternatives;  ///< other treatment sites and how far they are
   std::vector<std::string> warnings, cautions;
@@ -42,14 +43,14 @@ struct SheetContent {
 };
 
 /// The sheet of a solved case; `date` as it is to be printed.
-[[nodiscard]] SheetContent sheet_content(const models::CaseFile& kept, const models::LoadedHead& loaded,
+[[nodiscard]] SheetContent sheet_content(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                                          const geometry::Plan& plan, const std::string& date,
                                          const std::shared_ptr<const geometry::Tolerance>& by_hand);
 
 /// How far off hands could put the pulse, as the sheet says and draws it; nothing where that cannot be worked
 /// out (no edge mark to lay a coil on: the plan's warnings say so). A tenth of a second or more.
 [[nodiscard]] std::shared_ptr<const geometry::Tolerance> off_by_hand(const geometry::Head& head,
-                                                                     const geometry::Case& entered,
+                                                                     const geometry::Case& the_case,
                                                                      const geometry::Plan& plan);
 
 /// "25 November 2026", the computer's date today.

@@ -73,6 +73,7 @@ double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
   const std::array entries{
       Entry{Shape::dot, palette::landmark, Words::tr("Landmark")},
       Entry{Shape::disc, palette::pulse, Words::tr("Pulse point")},
+      Entry{Shape::hollow_disc, palette::pulse, Words::tr("Where the pulse was wanted")},
       Entry{Shape::bar, palette::edge_mark, Words::tr("Edge mark")},
       Entry{Shape::ring, palette::hotspot, Words::tr("Hotspot")},
       Entry{Shape::diamond, palette::treatment, Words::tr("Treatment site")},
@@ -228,6 +229,7 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
   for (const SheetTable* table : below) block(pages, *table);
 
   block(pages, content.tapes);
+  if (!content.to_draw.rows.empty()) block(pages, content.to_draw);
   block(pages, content.rules);
   if (content.cortex.rows.empty())
     block(pages, content.alternatives);
@@ -286,11 +288,11 @@ void paint_sheet(const SheetContent& content, const std::vector<SheetView>& view
   draw(content, views, pages, onto);
 }
 
-void write_sheet(const std::filesystem::path& file, const models::CaseFile& kept,
+void write_sheet(const std::filesystem::path& file, const models::CaseFile& case_file,
                  const models::LoadedHead& loaded, const geometry::Plan& plan, Paper paper) {
-  const auto by_hand = off_by_hand(loaded.head, kept.entered, plan);
-  const SheetContent content = sheet_content(kept, loaded, plan, date_today(), by_hand);
-  const auto views = sheet_views(loaded.head, kept.entered, plan, by_hand);
+  const auto by_hand = off_by_hand(loaded.head, case_file.the_case, plan);
+  const SheetContent content = sheet_content(case_file, loaded, plan, date_today(), by_hand);
+  const auto views = sheet_views(loaded.head, case_file.the_case, plan, by_hand);
   models::write_whole(file, sheet_pdf(content, views, paper));
 }
 

@@ -34,7 +34,7 @@ void paint_sheet(const SheetContent& content, const std::vector<SheetView>& view
 
 /// Draws the views and writes the sheet, whole or not at all (models/files/safe_file.h). Needs Xvfb or a
 /// display for the views (display.h).
-void write_sheet(const std::filesystem::path& file, const models::CaseFile& kept,
+void write_sheet(const std::filesystem::path& file, const models::CaseFile& case_file,
                  const models::LoadedHead& loaded, const geometry::Plan& plan, Paper paper);
 
 }  // namespace scalpmark::viewer

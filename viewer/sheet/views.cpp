@@ -35,16 +35,16 @@ const std::set<std::string> few_landmarks{"Nz", "Iz", "Cz", "Fpz", "Fz", "F3", "
 
 struct SheetViews::Parts {
   geometry::Head head;
-  geometry::Case entered;
+  geometry::Case the_case;
   geometry::Plan plan;
   std::shared_ptr<const geometry::Tolerance> by_hand;
   Display display;  // goes last
   Picture picture{display, printed};
 };
 
-SheetViews::SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+SheetViews::SheetViews(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
                        std::shared_ptr<const geometry::Tolerance> by_hand)
-    : parts_(new Parts{head, entered, plan, std::move(by_hand), {}}) {
+    : parts_(new Parts{head, the_case, plan, std::move(by_hand), {}}) {
   parts_->picture.stage().set_pixel_ratio(text_ratio * Picture::pixel_ratio());
 }
 
@@ -59,10 +59,10 @@ SheetView SheetViews::draw(int which) {
     Shown shown;
     shown.things = std::move(things);
     shown.landmarks = std::move(landmarks);
-    shown.only_rule = p.entered.coil.laid_by;
+    shown.only_rule = p.the_case.coil.laid_by;
     shown.tolerance = p.by_hand;
     shown.caution = false;  // the sheet says it in print
-    p.picture.stage().show(p.head, p.entered, p.plan, shown);
+    p.picture.stage().show(p.head, p.the_case, p.plan, shown);
     p.picture.stage().look(gaze);
     return SheetView{std::move(caption), printed.width, printed.height, p.picture.draw()};
   };
@@ -74,11 +74,11 @@ SheetView SheetViews::draw(int which) {
       but_vertex.erase("Cz");
       return draw(words(left ? Words::tr("The patient's left side") : Words::tr("The patient's right side")),
                   gaze(left ? View::left : View::right, p.plan.axes, p.plan.treatment),
-                  {skin, landmarks, tapes, hotspot, treatment, coil, edge_marks, labels}, but_vertex);
+                  {skin, landmarks, tapes, hotspot, treatment, coil, edge_marks, wanted, labels}, but_vertex);
     }
     case 1:
       return draw(words(Words::tr("From above")), gaze(View::above, p.plan.axes, p.plan.treatment),
-                  {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, labels},
+                  {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, wanted, labels},
                   few_landmarks);
     default:
       return draw(
@@ -88,10 +88,10 @@ SheetView SheetViews::draw(int which) {
   }
 }
 
-std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::Case& entered,
+std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::Case& the_case,
                                    const geometry::Plan& plan,
                                    std::shared_ptr<const geometry::Tolerance> by_hand) {
-  SheetViews drawer(head, entered, plan, std::move(by_hand));
+  SheetViews drawer(head, the_case, plan, std::move(by_hand));
   std::vector<SheetView> views;
   views.reserve(SheetViews::count);
   for (int i = 0; i < SheetViews::count; ++i) views.push_back(drawer.draw(i));

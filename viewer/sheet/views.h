@@ -26,7 +26,7 @@ class SheetViews {
 public:
   /// `by_hand`: how far off hands could put the pulse (sheet/content.h), drawn where the face is seen; may be
   /// none.
-  SheetViews(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+  SheetViews(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
              std::shared_ptr<const geometry::Tolerance> by_hand);
   ~SheetViews();
   SheetViews(const SheetViews&) = delete;
@@ -41,7 +41,7 @@ private:
 };
 
 /// All of them.
-[[nodiscard]] std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::Case& entered,
+[[nodiscard]] std::vector<SheetView> sheet_views(const geometry::Head& head, const geometry::Case& the_case,
                                                  const geometry::Plan& plan,
                                                  std::shared_ptr<const geometry::Tolerance> by_hand);
 

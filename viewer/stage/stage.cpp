@@ -182,9 +182,9 @@ Stage::~Stage() {
   renderer_->RemoveObserver(observer_);
 }
 
-void Stage::show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+void Stage::show(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
                  const Shown& shown) {
-  show(viewer::show(head, entered, plan, shown, parts_->normals));
+  show(viewer::show(head, the_case, plan, shown, parts_->normals));
 }
 
 void Stage::show(Scene scene) {

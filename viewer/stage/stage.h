@@ -34,7 +34,7 @@ public:
   Stage& operator=(const Stage&) = delete;
 
   /// Refuses (ViewerError) a coil on a node the plan does not have.
-  void show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+  void show(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
             const Shown& shown);
   void show(Scene scene);
 

@@ -6,6 +6,7 @@
 #include "geometry/hands/check.h"
 #include "geometry/head/landmarks.h"
 #include "viewer/words/numbers.h"
+#include "viewer/words/shift_words.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -131,7 +132,10 @@ LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
       {in_cm(c.search.pitch_mm)});
   s.view = View::square_on;
   s.close = CloseLook{middle_of(plan.start.pulse, plan.start.edge), marks_across_mm};
-  s.shown.things = {Thing::skin, Thing::grid, Thing::start, Thing::coil, Thing::edge_marks, Thing::labels};
+  if (const std::string shift = shift_sentence(plan.start, c.search.drawn_by, c.coil); !shift.empty())
+    s.caption += " " + shift;
+  s.shown.things = {Thing::skin,       Thing::grid,   Thing::start, Thing::coil,
+                    Thing::edge_marks, Thing::wanted, Thing::labels};
   s.shown.only_rule = c.coil.laid_by;
   s.shown.coil_on = CoilOn::start;
   return s;
@@ -151,7 +155,8 @@ LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
                 "hand. The place that twitches steadily is the hotspot."));
   s.view = View::square_on;
   s.close = CloseLook{middle_of(plan.hotspot.pulse, plan.hotspot.edge), marks_across_mm};
-  s.shown.things = {Thing::skin, Thing::grid, Thing::hotspot, Thing::coil, Thing::angle, Thing::labels};
+  s.shown.things = {Thing::skin,  Thing::grid,   Thing::hotspot, Thing::coil,
+                    Thing::angle, Thing::wanted, Thing::labels};
   s.shown.coil_on = CoilOn::hotspot;
   return s;
 }
@@ -187,7 +192,7 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
   s.topic = LessonTopic::mark_edge;
   s.title = words(Words::tr("Mark the coil's edge"));
   const std::string reach = in_cm(c.coil.centre_to_edge_mm);
-  switch (c.coil.laid_by) {
+  switch (c.treatment.drawn_by) {
     case MarkRule::tape:
       s.caption = words(
           Words::tr(
@@ -204,30 +209,32 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
           words(Words::tr("The edge is %1 from the coil's centre. Mark the skin nearest to it."), {reach});
       break;
   }
-  if (const auto& mark = plan.treatment.edge_mark.by(c.coil.laid_by))
+  if (const std::string shift = shift_sentence(plan.treatment, c.treatment.drawn_by, c.coil); !shift.empty())
+    s.caption += " " + shift;
+  else if (const auto& mark = plan.treatment.edge_mark.by(c.coil.laid_by))
     s.caption +=
         " " + words(Words::tr("The edge stands %1 off the skin there, so do it the same way at every visit."),
                     {in_cm((*mark - plan.treatment.edge).norm())});
   s.view = forehead_view(treated);
   s.shown.only_rule = c.coil.laid_by;
-  s.shown.things = {Thing::skin,  Thing::treatment,  Thing::coil,
-                    Thing::angle, Thing::edge_marks, Thing::labels};
+  s.shown.things = {Thing::skin,       Thing::treatment, Thing::coil,  Thing::angle,
+                    Thing::edge_marks, Thing::wanted,    Thing::labels};
   return s;
 }
 
 }  // namespace
 
-std::vector<LessonStep> lesson(const geometry::Case& entered, const geometry::Plan& plan) {
+std::vector<LessonStep> lesson(const geometry::Case& the_case, const geometry::Plan& plan) {
   const Side treated = geometry::side_of(plan.treatment);
-  return {measure(entered, plan),
+  return {measure(the_case, plan),
           halve(plan),
           cross(plan),
-          offset(entered, plan),
-          forward(entered, plan),
-          grid(entered, plan),
-          twitch(entered, plan),
-          treat(entered, plan, treated),
-          mark_edge(entered, plan, treated)};
+          offset(the_case, plan),
+          forward(the_case, plan),
+          grid(the_case, plan),
+          twitch(the_case, plan),
+          treat(the_case, plan, treated),
+          mark_edge(the_case, plan, treated)};
 }
 
 }  // namespace scalpmark::viewer

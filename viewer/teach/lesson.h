@@ -40,6 +40,6 @@ struct LessonStep {
 };
 
 /// The whole procedure for a case, in order. Lengths in cm with one decimal, whole degrees.
-[[nodiscard]] std::vector<LessonStep> lesson(const geometry::Case& entered, const geometry::Plan& plan);
+[[nodiscard]] std::vector<LessonStep> lesson(const geometry::Case& the_case, const geometry::Plan& plan);
 
 }  // namespace scalpmark::viewer

@@ -33,7 +33,7 @@ geometry::ShortestPath on_skin(const geometry::Surface& skin, const Eigen::Vecto
 
 }  // namespace
 
-MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& entered,
+MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& the_case,
                           const geometry::Plan& plan, const Mistake& mistake) {
   MistakeOutcome s;
   s.mistake = mistake;
@@ -42,15 +42,15 @@ MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& ente
   s.result = std::visit(
       Overloaded{
           [&](const VertexOff& m) {
-            return geometry::if_vertex_off(head, entered, plan, m.forward_mm, m.right_mm);
+            return geometry::if_vertex_off(head, the_case, plan, m.forward_mm, m.right_mm);
           },
-          [&](const TapeMisread& m) { return geometry::if_misread(head, entered, plan, m.which, m.by_mm); },
-          [&](const CoilTurned& m) { return geometry::if_coil_turned(head, entered, plan, m.by_deg); },
-          [&](const OtherRule& m) { return geometry::if_rule_changed(head, entered, plan, m.laid_by); }},
+          [&](const TapeMisread& m) { return geometry::if_misread(head, the_case, plan, m.which, m.by_mm); },
+          [&](const CoilTurned& m) { return geometry::if_coil_turned(head, the_case, plan, m.by_deg); },
+          [&](const OtherRule& m) { return geometry::if_rule_changed(head, the_case, plan, m.laid_by); }},
       mistake);
   s.pulse_line = on_skin(head.skin(), s.result.meant, s.result.really.pulse).line;
-  const auto& meant_mark = s.meant.edge_mark.by(entered.coil.laid_by);
-  const auto& real_mark = s.result.really.edge_mark.by(entered.coil.laid_by);
+  const auto& meant_mark = s.meant.edge_mark.by(the_case.coil.laid_by);
+  const auto& real_mark = s.result.really.edge_mark.by(the_case.coil.laid_by);
   if (meant_mark && real_mark) {
     const geometry::ShortestPath path = on_skin(head.skin(), *meant_mark, *real_mark);
     s.edge_mark_off_mm = path.length_mm;

@@ -41,7 +41,7 @@ struct MistakeOutcome {
 };
 
 /// Works it out by geometry/hands/what_if.h. Refuses (GeometryError) what that refuses.
-[[nodiscard]] MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& entered,
+[[nodiscard]] MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& the_case,
                                         const geometry::Plan& plan, const Mistake& mistake);
 
 }  // namespace scalpmark::viewer

@@ -28,9 +28,9 @@ std::string place_under_coil(const Eigen::Vector2d& under) {
   return aside + (aside.empty() || along.empty() ? "" : ", ") + along;
 }
 
-std::string contact_text(const geometry::Contact& c, const geometry::Case& entered,
+std::string contact_text(const geometry::Contact& c, const geometry::Case& the_case,
                          const std::string& where) {
-  std::string out = wrapped_text(entered.coil.model.title + ", " + where + ":") + "\n";
+  std::string out = wrapped_text(the_case.coil.model.title + ", " + where + ":") + "\n";
   for (const auto& sentence : contact_sentences(c)) out += wrapped_text(words(sentence));
   if (c.hits.empty()) out += wrapped_text("It touches neither an ear nor the brow.");
   out += "\nIt touches\n";
@@ -47,13 +47,13 @@ std::string contact_text(const geometry::Contact& c, const geometry::Case& enter
     if (w.off_head >= 0.01)
       out += "    " + std::to_string(std::lround(100 * w.off_head)) + " % of it hangs past the head.\n";
   }
-  out += "\n" +
-         wrapped_text(
-             "Left and right are the coil's own, seen from its handle. The gap is measured along the "
-             "coil's axis. " +
-             (entered.coil.lift_mm > 0 ? "It includes " + in_mm(entered.coil.lift_mm) + " for cap and hair. "
-                                       : std::string()) +
-             "Hair and skin give way; the head drawn does not. Training and illustration only.");
+  out += "\n" + wrapped_text(
+                    "Left and right are the coil's own, seen from its handle. The gap is measured along the "
+                    "coil's axis. " +
+                    (the_case.coil.lift_mm > 0
+                         ? "It includes " + in_mm(the_case.coil.lift_mm) + " for cap and hair. "
+                         : std::string()) +
+                    "Hair and skin give way; the head drawn does not. Training and illustration only.");
   return out;
 }
 

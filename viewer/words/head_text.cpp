@@ -4,9 +4,9 @@
 
 namespace scalpmark::viewer {
 
-std::string head_in_words(const models::CaseFile& kept, const models::LoadedHead& loaded) {
+std::string head_in_words(const models::CaseFile& case_file, const models::LoadedHead& loaded) {
   std::string head = words(loaded.description);
-  if (kept.head.kind != models::HeadKind::generic) return head;
+  if (case_file.head.kind != models::HeadKind::generic) return head;
   return words(Words::tr("%1: a drawing, not the patient"), {head});
 }
 

@@ -14,7 +14,7 @@ using geometry::Cause;
 
 namespace {
 
-std::string entered(Cause cause, const geometry::HandErrors& e) {
+std::string size_of(Cause cause, const geometry::HandErrors& e) {
   const auto mm = [](double value) { return geometry::to_text(value) + " mm"; };
   switch (cause) {
     case Cause::fiducials:
@@ -68,7 +68,7 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   out += "\n  " + padded("What it comes from", 26) + to_the_right("error", 14) + to_the_right("alone", 10) +
          to_the_right("share", 9) + "\n";
   for (const auto& c : t.causes)
-    out += "  " + padded(words(cause_name(c.cause)), 26) + to_the_right(entered(c.cause, errors), 14) +
+    out += "  " + padded(words(cause_name(c.cause)), 26) + to_the_right(size_of(c.cause, errors), 14) +
            to_the_right(in_mm(c.alone_mm), 10) + to_the_right(geometry::to_text(100 * c.share, 0) + " %", 9) +
            "\n";
   out += "\n" + wrapped_text(words(habit_sentence(t))) + "\n";

@@ -21,6 +21,10 @@ TEST_CASE(
     const auto hit = cortex.under(90 * way, -way);
     REQUIRE(hit);
     CHECK(hit->depth_mm == Approx(15).margin(0.15));
+    CHECK(hit->nearest_mm == Approx(15).margin(0.15));
+    // Beside the axis both spheres fall away: sqrt(90^2 - r^2) - sqrt(75^2 - r^2), 15.1 at half of the
+    // patch's area, r = 7.1.
+    CHECK(hit->median_mm == Approx(15.06).margin(0.1));
     CHECK((hit->point - 75 * way).norm() < 0.2);
     REQUIRE_FALSE(hit->areas.empty());
     if (way.x() != 0) CHECK(hit->areas.front().name == (way.x() < 0 ? "area left" : "area right"));
@@ -29,6 +33,30 @@ TEST_CASE(
   CHECK_FALSE(cortex.under({0, 0, 90}, Vector3d::UnitZ()));
   // Along the skin, the brain is missed.
   CHECK_FALSE(cortex.under({0, 0, 90}, Vector3d::UnitX()));
+}
+
+TEST_CASE("a fissure under the axis moves neither the nearest cortex nor the median") {
+  // A brain with a cut 4 mm wide and 20 mm deep along its midline.
+  const Head head = sphere_head(90, 6);
+  auto brain = std::make_shared<TemplateBrain>(*round_brain(75, 6));
+  std::vector<Vector3d> cut = brain->surface.vertices();
+  for (Vector3d& v : cut)
+    if (std::abs(v.x()) < 2 && v.z() > 0) v *= 55.0 / 75;
+  brain->surface = brain->surface.moved(std::move(cut));
+  const Cortex cortex(brain, head);
+  const Vector3d way(0, 0.6, 0.8);
+  const auto hit = cortex.under(90 * way, -way);
+  REQUIRE(hit);
+  CHECK(hit->depth_mm > 25);
+  CHECK(hit->nearest_mm < 16.5);
+  CHECK(hit->median_mm < 16.5);
+  // Moved 3 mm aside, out of the cut, the ray's depth jumps and the two others stay.
+  const Vector3d beside = Vector3d(5.0 / 90, 0.6, 0.8).normalized();
+  const auto there = cortex.under(90 * beside, -beside);
+  REQUIRE(there);
+  CHECK(there->depth_mm < 16.5);
+  CHECK(std::abs(there->nearest_mm - hit->nearest_mm) < 1);
+  CHECK(std::abs(there->median_mm - hit->median_mm) < 1);
 }
 
 TEST_CASE("the brain follows a head that is scaled, turned and moved, and keeps its regions") {

@@ -50,7 +50,7 @@ std::string refusal(const std::string& json) {
 
 bool same(const models::CaseFile& a, const models::CaseFile& b) {
   return models::case_json(a) == models::case_json(b) && a.folder == b.folder &&
-         a.entered.coil.model.model == b.entered.coil.model.model;
+         a.the_case.coil.model.model == b.the_case.coil.model.model;
 }
 
 struct Bad {
@@ -154,40 +154,40 @@ std::string with_number(const RangedKey& key, double value) {
 }  // namespace
 
 TEST_CASE("a case with nothing but a head has the settings of common practice") {
-  const models::CaseFile kept =
+  const models::CaseFile case_file =
       parse(R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}})");
-  CHECK(kept.notes.empty());
-  CHECK(kept.head.kind == models::HeadKind::generic);
-  CHECK(kept.entered.label.empty());
-  CHECK_FALSE(kept.entered.tape_mm.nasion_inion_mm);
-  CHECK(kept.entered.side == geometry::Side::left);
+  CHECK(case_file.notes.empty());
+  CHECK(case_file.head.kind == models::HeadKind::generic);
+  CHECK(case_file.the_case.label.empty());
+  CHECK_FALSE(case_file.the_case.tape_mm.nasion_inion_mm);
+  CHECK(case_file.the_case.side == geometry::Side::left);
   // Common practice, no source: 5 cm toward the ear, 1 cm forward, points 1 cm apart, coil at 45 degrees with
   // its edge 6 cm from its centre, treatment 5 cm forward.
-  CHECK(kept.entered.search.lateral_mm == 50);
-  CHECK(kept.entered.search.anterior_mm == 10);
-  CHECK(kept.entered.search.pitch_mm == 10);
-  CHECK(kept.entered.search.grid_on == geometry::GridOn::edge_marks);
-  CHECK(kept.entered.coil.angle_deg == 45);
-  CHECK(kept.entered.coil.centre_to_edge_mm == 60);
-  CHECK(kept.entered.coil.lift_mm == 0);
+  CHECK(case_file.the_case.search.lateral_mm == 50);
+  CHECK(case_file.the_case.search.anterior_mm == 10);
+  CHECK(case_file.the_case.search.pitch_mm == 10);
+  CHECK(case_file.the_case.search.grid_on == geometry::GridOn::edge_marks);
+  CHECK(case_file.the_case.coil.angle_deg == 45);
+  CHECK(case_file.the_case.coil.centre_to_edge_mm == 60);
+  CHECK(case_file.the_case.coil.lift_mm == 0);
   // The search's marks are measured before a coil is on the head, the treatment's drawn with the coil in
   // place, and the coil is laid by looking at its edge (common practice, no source).
-  CHECK(kept.entered.search.drawn_by == geometry::MarkRule::tape);
-  CHECK(kept.entered.treatment.drawn_by == geometry::MarkRule::drop);
-  CHECK(kept.entered.coil.laid_by == geometry::MarkRule::drop);
-  CHECK(kept.entered.coil.model.model == "figure-8-70");
-  CHECK(kept.entered.hotspot.row == 0);
-  CHECK(kept.entered.hotspot.column == 0);
-  CHECK(kept.entered.treatment.rule == geometry::TreatmentRule::forward);
-  CHECK(kept.entered.treatment.distance_mm == 50);
-  CHECK(kept.folder == "/somewhere");
+  CHECK(case_file.the_case.search.drawn_by == geometry::MarkRule::tape);
+  CHECK(case_file.the_case.treatment.drawn_by == geometry::MarkRule::drop);
+  CHECK(case_file.the_case.coil.laid_by == geometry::MarkRule::drop);
+  CHECK(case_file.the_case.coil.model.model == "figure-8-70");
+  CHECK(case_file.the_case.hotspot.row == 0);
+  CHECK(case_file.the_case.hotspot.column == 0);
+  CHECK(case_file.the_case.treatment.rule == geometry::TreatmentRule::forward);
+  CHECK(case_file.the_case.treatment.distance_mm == 50);
+  CHECK(case_file.folder == "/somewhere");
 }
 
 TEST_CASE("a case of version 1 keeps its one rule for drawing and laying alike, and that is said") {
   using geometry::MarkRule;
-  const auto rules = [](const models::CaseFile& kept) {
-    return std::array{kept.entered.search.drawn_by, kept.entered.treatment.drawn_by,
-                      kept.entered.coil.laid_by};
+  const auto rules = [](const models::CaseFile& case_file) {
+    return std::array{case_file.the_case.search.drawn_by, case_file.the_case.treatment.drawn_by,
+                      case_file.the_case.coil.laid_by};
   };
   const models::CaseFile named = parse(opening + R"(, "coil": {"mark_rule": "nearest"}})");
   CHECK(rules(named) == std::array{MarkRule::nearest, MarkRule::nearest, MarkRule::nearest});
@@ -205,7 +205,7 @@ TEST_CASE("a case of version 1 keeps its one rule for drawing and laying alike, 
 }
 
 TEST_CASE("every setting of a case is read") {
-  const models::CaseFile kept = parse(R"({"format": "scalpmark-case", "version": 2, "label": "Übung",
+  const models::CaseFile case_file = parse(R"({"format": "scalpmark-case", "version": 2, "label": "Übung",
     "head": {"kind": "mesh", "file": "scans/a b.ply", "unit": "cm", "nasion": [1, 2, 3], "inion": [4, 5, 6],
              "left_tragus": [7, 8, 9.5], "right_tragus": [-1e1, 0, 0]},
     "tape_mm": {"nasion_inion": 361.5, "circumference": 570}, "side": "right",
@@ -213,33 +213,33 @@ TEST_CASE("every setting of a case is read") {
                "drawn_by": "drop"},
     "coil": {"model": "figure-8-70", "angle_deg": -30, "centre_to_edge_mm": 55, "lift_mm": 2, "laid_by": "nearest"},
     "hotspot": {"row": 1, "column": -1}, "treatment": {"rule": "landmark", "label": "f4", "drawn_by": "tape"}})");
-  CHECK(kept.entered.search.drawn_by == geometry::MarkRule::drop);
-  CHECK(kept.entered.treatment.drawn_by == geometry::MarkRule::tape);
-  CHECK(kept.entered.label == "Übung");
-  CHECK(kept.head.kind == models::HeadKind::mesh);
-  CHECK(kept.head.file == "scans/a b.ply");
-  CHECK(kept.head.unit == models::Unit::centimetre);
-  REQUIRE(kept.head.fiducials);
-  CHECK(kept.head.fiducials->nasion == Eigen::Vector3d(1, 2, 3));
-  CHECK(kept.head.fiducials->inion == Eigen::Vector3d(4, 5, 6));
-  CHECK(kept.head.fiducials->left_tragus == Eigen::Vector3d(7, 8, 9.5));
-  CHECK(kept.head.fiducials->right_tragus == Eigen::Vector3d(-10, 0, 0));
-  CHECK(kept.entered.tape_mm.nasion_inion_mm == 361.5);
-  CHECK_FALSE(kept.entered.tape_mm.tragus_tragus_mm);
-  CHECK(kept.entered.tape_mm.circumference_mm == 570.0);
-  CHECK(kept.entered.side == geometry::Side::right);
-  CHECK(kept.entered.search.lateral_mm == 45);
-  CHECK(kept.entered.search.anterior_mm == -5);
-  CHECK(kept.entered.search.pitch_mm == 8);
-  CHECK(kept.entered.search.grid_on == geometry::GridOn::pulse_points);
-  CHECK(kept.entered.coil.angle_deg == -30);
-  CHECK(kept.entered.coil.centre_to_edge_mm == 55);
-  CHECK(kept.entered.coil.lift_mm == 2);
-  CHECK(kept.entered.coil.laid_by == geometry::MarkRule::nearest);
-  CHECK(kept.entered.hotspot.row == 1);
-  CHECK(kept.entered.hotspot.column == -1);
-  CHECK(kept.entered.treatment.rule == geometry::TreatmentRule::landmark);
-  CHECK(kept.entered.treatment.label == "F4");
+  CHECK(case_file.the_case.search.drawn_by == geometry::MarkRule::drop);
+  CHECK(case_file.the_case.treatment.drawn_by == geometry::MarkRule::tape);
+  CHECK(case_file.the_case.label == "Übung");
+  CHECK(case_file.head.kind == models::HeadKind::mesh);
+  CHECK(case_file.head.file == "scans/a b.ply");
+  CHECK(case_file.head.unit == models::Unit::centimetre);
+  REQUIRE(case_file.head.fiducials);
+  CHECK(case_file.head.fiducials->nasion == Eigen::Vector3d(1, 2, 3));
+  CHECK(case_file.head.fiducials->inion == Eigen::Vector3d(4, 5, 6));
+  CHECK(case_file.head.fiducials->left_tragus == Eigen::Vector3d(7, 8, 9.5));
+  CHECK(case_file.head.fiducials->right_tragus == Eigen::Vector3d(-10, 0, 0));
+  CHECK(case_file.the_case.tape_mm.nasion_inion_mm == 361.5);
+  CHECK_FALSE(case_file.the_case.tape_mm.tragus_tragus_mm);
+  CHECK(case_file.the_case.tape_mm.circumference_mm == 570.0);
+  CHECK(case_file.the_case.side == geometry::Side::right);
+  CHECK(case_file.the_case.search.lateral_mm == 45);
+  CHECK(case_file.the_case.search.anterior_mm == -5);
+  CHECK(case_file.the_case.search.pitch_mm == 8);
+  CHECK(case_file.the_case.search.grid_on == geometry::GridOn::pulse_points);
+  CHECK(case_file.the_case.coil.angle_deg == -30);
+  CHECK(case_file.the_case.coil.centre_to_edge_mm == 55);
+  CHECK(case_file.the_case.coil.lift_mm == 2);
+  CHECK(case_file.the_case.coil.laid_by == geometry::MarkRule::nearest);
+  CHECK(case_file.the_case.hotspot.row == 1);
+  CHECK(case_file.the_case.hotspot.column == -1);
+  CHECK(case_file.the_case.treatment.rule == geometry::TreatmentRule::landmark);
+  CHECK(case_file.the_case.treatment.label == "F4");
 }
 
 TEST_CASE("a case written and read again is the same case") {
@@ -250,30 +250,30 @@ TEST_CASE("a case written and read again is the same case") {
   mesh.head.unit = models::Unit::metre;
   mesh.head.fiducials =
       geometry::Fiducials{{0.1, 1.0 / 3, -0.0}, {1e-7, -118.565, 0}, {-86, 1, 2}, {86, 3, 4}};
-  mesh.entered.label = "line\nend, tab\t, \\, ü, 頭";
-  mesh.entered.search.lateral_mm = 47.3;
-  mesh.entered.tape_mm.tragus_tragus_mm = 1.0 / 3 + 360;
-  mesh.entered.hotspot = {-1, 1};
-  mesh.entered.treatment = {geometry::TreatmentRule::landmark, 50, "AFz"};
+  mesh.the_case.label = "line\nend, tab\t, \\, ü, 頭";
+  mesh.the_case.search.lateral_mm = 47.3;
+  mesh.the_case.tape_mm.tragus_tragus_mm = 1.0 / 3 + 360;
+  mesh.the_case.hotspot = {-1, 1};
+  mesh.the_case.treatment = {geometry::TreatmentRule::landmark, 50, "AFz"};
   cases.push_back(mesh);
   models::CaseFile mri = mesh;
   mri.head.kind = models::HeadKind::mri;
   mri.head.unit.reset();
-  mri.entered.side = geometry::Side::right;
-  mri.entered.coil.laid_by = geometry::MarkRule::drop;
+  mri.the_case.side = geometry::Side::right;
+  mri.the_case.coil.laid_by = geometry::MarkRule::drop;
   cases.push_back(mri);
   const JsonSchema schema("case.schema.json");
-  for (const auto& kept : cases) {
-    const std::string json = models::case_json(kept);
+  for (const auto& case_file : cases) {
+    const std::string json = models::case_json(case_file);
     CAPTURE(json);
     CHECK(schema.objection(json).empty());
-    const models::CaseFile again = models::parse_case(json, kept.folder, "again.json");
-    CHECK(same(again, kept));
-    if (kept.head.fiducials) {
-      CHECK(again.head.fiducials->nasion == kept.head.fiducials->nasion);
-      CHECK(again.head.file == kept.head.file);
-      CHECK(again.entered.label == kept.entered.label);
-      CHECK(again.entered.tape_mm.tragus_tragus_mm == kept.entered.tape_mm.tragus_tragus_mm);
+    const models::CaseFile again = models::parse_case(json, case_file.folder, "again.json");
+    CHECK(same(again, case_file));
+    if (case_file.head.fiducials) {
+      CHECK(again.head.fiducials->nasion == case_file.head.fiducials->nasion);
+      CHECK(again.head.file == case_file.head.file);
+      CHECK(again.the_case.label == case_file.the_case.label);
+      CHECK(again.the_case.tape_mm.tragus_tragus_mm == case_file.the_case.tape_mm.tragus_tragus_mm);
     }
   }
 }
@@ -282,33 +282,34 @@ TEST_CASE("a case on disk belongs to its owner alone and is found with its head 
   const TemporaryFolder folder;
   fs::create_directory(folder / "scans");
   fs::create_directory(folder / "other");
-  models::CaseFile kept = parse(with_head("{\"kind\": \"mesh\", \"file\": \"scans/a.ply\", " + four + "}"));
-  kept.folder = folder.path();
-  models::write_case(folder / "a.json", kept);
+  models::CaseFile case_file =
+      parse(with_head("{\"kind\": \"mesh\", \"file\": \"scans/a.ply\", " + four + "}"));
+  case_file.folder = folder.path();
+  models::write_case(folder / "a.json", case_file);
   struct stat status {};
   REQUIRE(::stat((folder / "a.json").c_str(), &status) == 0);
   CHECK((status.st_mode & 0777U) == 0600);
   CHECK(models::read_case(folder / "a.json").head.file == "scans/a.ply");
   CHECK(models::read_case(folder / "a.json").folder == folder.path());
-  models::write_case(folder / "other" / "b.json", kept);
+  models::write_case(folder / "other" / "b.json", case_file);
   const models::CaseFile moved = models::read_case(folder / "other" / "b.json");
   CHECK(moved.folder / moved.head.file == folder / "scans" / "a.ply");
-  models::write_case(folder / "scans" / "c.json", kept);
+  models::write_case(folder / "scans" / "c.json", case_file);
   CHECK(models::read_case(folder / "scans" / "c.json").head.file == "a.ply");
 }
 
 TEST_CASE("a head without its four points cannot be kept") {
-  models::CaseFile kept = models::default_case();
-  kept.head.kind = models::HeadKind::mesh;
-  kept.head.file = "a.ply";
-  CHECK(is_sentence(sentence_of<ModelError>([&] { (void)models::case_json(kept); })));
-  kept.head.fiducials.emplace();
-  kept.head.file = "not\xffutf8.ply";
+  models::CaseFile case_file = models::default_case();
+  case_file.head.kind = models::HeadKind::mesh;
+  case_file.head.file = "a.ply";
+  CHECK(is_sentence(sentence_of<ModelError>([&] { (void)models::case_json(case_file); })));
+  case_file.head.fiducials.emplace();
+  case_file.head.file = "not\xffutf8.ply";
   const TemporaryFolder folder;
-  CHECK(is_sentence(sentence_of<ModelError>([&] { models::write_case(folder / "a.json", kept); })));
-  kept.head.file = "a.ply";
-  kept.entered.search.lateral_mm = std::numeric_limits<double>::quiet_NaN();
-  CHECK(is_sentence(sentence_of<ModelError>([&] { models::write_case(folder / "a.json", kept); })));
+  CHECK(is_sentence(sentence_of<ModelError>([&] { models::write_case(folder / "a.json", case_file); })));
+  case_file.head.file = "a.ply";
+  case_file.the_case.search.lateral_mm = std::numeric_limits<double>::quiet_NaN();
+  CHECK(is_sentence(sentence_of<ModelError>([&] { models::write_case(folder / "a.json", case_file); })));
   CHECK(folder.count() == 0);
 }
 
@@ -436,8 +437,8 @@ TEST_CASE("the demo cases and the protocols that ship are valid by their schemas
     if (entry.path().extension() != ".json") continue;
     CAPTURE(entry.path());
     CHECK(case_schema.objection(read_bytes(entry.path())).empty());
-    const models::CaseFile kept = models::read_case(entry.path());
-    CHECK_FALSE(kept.entered.label.empty());
+    const models::CaseFile case_file = models::read_case(entry.path());
+    CHECK_FALSE(case_file.the_case.label.empty());
     ++count;
   }
   CHECK(count >= 2);

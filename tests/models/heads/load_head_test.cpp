@@ -30,9 +30,9 @@ models::CaseFile mesh_case(const TemporaryFolder& folder) {
 TEST_CASE("the demo case on the generic head comes out with the tapes entered") {
   const auto kept = models::read_case(std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/bench-head.json");
   const auto loaded = models::load_head(kept);
-  CHECK(loaded.head.tapes().nasion_inion_mm == Approx(*kept.entered.tape_mm.nasion_inion_mm).margin(0.1));
-  CHECK(loaded.head.tapes().tragus_tragus_mm == Approx(*kept.entered.tape_mm.tragus_tragus_mm).margin(0.1));
-  CHECK(loaded.head.tapes().circumference_mm == Approx(*kept.entered.tape_mm.circumference_mm).margin(0.1));
+  CHECK(loaded.head.tapes().nasion_inion_mm == Approx(*kept.the_case.tape_mm.nasion_inion_mm).margin(0.1));
+  CHECK(loaded.head.tapes().tragus_tragus_mm == Approx(*kept.the_case.tape_mm.tragus_tragus_mm).margin(0.1));
+  CHECK(loaded.head.tapes().circumference_mm == Approx(*kept.the_case.tape_mm.circumference_mm).margin(0.1));
   CHECK(english(loaded.description) == "generic head, scaled to the tapes");
 }
 
@@ -76,7 +76,7 @@ TEST_CASE("the same head as OBJ, PLY, STL and GLB gives the same plan") {
     kept.head.unit = models::Unit::millimetre;
     kept.head.fiducials = generic.fiducials().at;
     const geometry::Plan plan =
-        geometry::solve(models::load_head(kept).head, kept.entered, geometry::TapeDistances::left_out);
+        geometry::solve(models::load_head(kept).head, kept.the_case, geometry::TapeDistances::left_out);
     if (!first) first = plan;
     // Files hold single floats, or nine digits: a hundredth of a micron on a head.
     for (size_t i = 0; i < plan.landmarks.size(); ++i)

@@ -324,10 +324,10 @@ TEST_CASE("hair of 5 to 10 mm: tufts are said at import, thickness shows against
       CHECK((guess.at.right_tragus - bald.fiducials().at.right_tragus).norm() < 15);
       // The tapes taken on the head under its hair are shorter than those on the scan, and the plan says so.
       const geometry::Head head(*skin, bald.fiducials().at);
-      geometry::Case entered;
-      entered.coil.model = tests::flat_coil();
-      entered.tape_mm = {bald.tapes().nasion_inion_mm, bald.tapes().tragus_tragus_mm, {}};
-      const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
+      geometry::Case the_case;
+      the_case.coil.model = tests::flat_coil();
+      the_case.tape_mm = {bald.tapes().nasion_inion_mm, bald.tapes().tragus_tragus_mm, {}};
+      const auto plan = geometry::solve(head, the_case, geometry::TapeDistances::left_out);
       CHECK(head.tapes().nasion_inion_mm > bald.tapes().nasion_inion_mm + 5);
       CHECK(all_of(plan.warnings).find("nasion-inion") != std::string::npos);
     }

@@ -17,18 +17,18 @@ TEST_CASE("a contact's file is valid by its schema and says what the contact say
   const geometry::Head head = tests::lopsided_head(5);
   for (const auto& coil : models::coils())
     for (const geometry::Tilt tilt : {geometry::Tilt{}, geometry::Tilt{8, -4}}) {
-      geometry::Case entered;
-      entered.coil.model = coil;
-      geometry::use_one_rule(entered, geometry::MarkRule::tape);
-      entered.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
-      entered.coil.lift_mm = 3;
-      const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
+      geometry::Case the_case;
+      the_case.coil.model = coil;
+      geometry::use_one_rule(the_case, geometry::MarkRule::tape);
+      the_case.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
+      the_case.coil.lift_mm = 3;
+      const auto plan = geometry::solve(head, the_case, geometry::TapeDistances::left_out);
       const models::ContactAsked asked{"treatment",
                                        plan.treatment,
                                        {2, 8, tilt},
                                        {geometry::Message::of("It rests on its %1.", "casing")}};
-      const auto c = geometry::contact(head, entered.coil, plan.treatment.pose(), asked.options);
-      const std::string text = models::contact_json(c, entered, asked);
+      const auto c = geometry::contact(head, the_case.coil, plan.treatment.pose(), asked.options);
+      const std::string text = models::contact_json(c, the_case, asked);
       CHECK(JsonSchema("contact.schema.json").objection(text).empty());
       const auto json = ordered_json::parse(text);
       CHECK(json["coil"] == coil.model);

@@ -22,10 +22,10 @@ namespace {
 
 geometry::Plan solved() {
   static const geometry::Plan plan = [] {
-    geometry::Case entered;
-    entered.coil.model = models::coil("figure-8-70");
-    geometry::use_one_rule(entered, geometry::MarkRule::tape);
-    return geometry::solve(tests::sphere_head(90, 5), entered);
+    geometry::Case the_case;
+    the_case.coil.model = models::coil("figure-8-70");
+    geometry::use_one_rule(the_case, geometry::MarkRule::tape);
+    return geometry::solve(tests::sphere_head(90, 5), the_case);
   }();
   return plan;
 }
@@ -110,12 +110,16 @@ TEST_CASE("what lies under the coil is written with its caution, and the plan st
   plan.treatment.cortex = geometry::CortexHit{16.54321,
                                               {-38, 44, 34},
                                               {{"Brodmann area 46", 0.77}, {"Brodmann area 9", 0.23}},
-                                              {{"left middle frontal gyrus", 1}}};
+                                              {{"left middle frontal gyrus", 1}},
+                                              15.1,
+                                              17.25};
   const std::string text = models::plan_json(plan);
   CHECK(JsonSchema("plan.schema.json").objection(text).empty());
   const auto cortex = ordered_json::parse(text)["treatment"]["cortex"];
-  CHECK(keys(cortex) == Names{"depth_mm", "point", "areas", "gyri", "note"});
+  CHECK(keys(cortex) == Names{"depth_mm", "nearest_mm", "median_mm", "point", "areas", "gyri", "note"});
   CHECK(cortex["depth_mm"] == 16.543);
+  CHECK(cortex["nearest_mm"] == 15.1);
+  CHECK(cortex["median_mm"] == 17.25);
   CHECK(cortex["areas"][1]["name"] == "Brodmann area 9");
   CHECK(cortex["gyri"][0]["share"] == 1);
   CHECK(cortex["note"] == "on the template; a person's own brain differs");

@@ -16,18 +16,18 @@ using tests::JsonSchema;
 
 TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance says") {
   const geometry::Head head = tests::sphere_head(90, 5);
-  geometry::Case entered;
-  entered.coil.model = models::coil("figure-8-70");
-  geometry::use_one_rule(entered, geometry::MarkRule::tape);
-  const auto plan = geometry::solve(head, entered, geometry::TapeDistances::left_out);
+  geometry::Case the_case;
+  the_case.coil.model = models::coil("figure-8-70");
+  geometry::use_one_rule(the_case, geometry::MarkRule::tape);
+  const auto plan = geometry::solve(head, the_case, geometry::TapeDistances::left_out);
   for (const int placements : {0, 40}) {
     const geometry::ToleranceOptions options{.placements = placements, .seed = 7};
-    const auto t = geometry::tolerance(head, entered, plan, entered.errors, options);
-    const std::string text = models::tolerance_json(t, plan, entered.errors, options,
+    const auto t = geometry::tolerance(head, the_case, plan, the_case.errors, options);
+    const std::string text = models::tolerance_json(t, plan, the_case.errors, options,
                                                     geometry::Message::of("Measure %1 times.", 2));
     CHECK(JsonSchema("tolerance.schema.json").objection(text).empty());
     const auto json = ordered_json::parse(text);
-    CHECK(json["errors"]["fiducial_mm"] == entered.errors.fiducial_mm);
+    CHECK(json["errors"]["fiducial_mm"] == the_case.errors.fiducial_mm);
     CHECK(json["seed"] == 7);
     CHECK(json["first_order"]["mean_mm"].get<double>() == Approx(t.first_order.mean_mm).margin(0.0005));
     CHECK(json["first_order"]["ellipse_95"]["long_mm"].get<double>() ==
@@ -46,10 +46,10 @@ TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance
 TEST_CASE("a case keeps the errors its user changed, and no others") {
   models::CaseFile kept = models::default_case();
   CHECK(models::case_json(kept).find("errors") == std::string::npos);
-  kept.entered.errors.tape_mm = 2.5;
-  kept.entered.errors.other_rule_percent = 0;
+  kept.the_case.errors.tape_mm = 2.5;
+  kept.the_case.errors.other_rule_percent = 0;
   const std::string text = models::case_json(kept);
   CHECK(JsonSchema("case.schema.json").objection(text).empty());
   const auto again = models::parse_case(text, ".", "case.json");
-  CHECK(again.entered.errors == kept.entered.errors);
+  CHECK(again.the_case.errors == kept.the_case.errors);
 }

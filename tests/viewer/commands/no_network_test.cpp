@@ -52,11 +52,11 @@ TEST_CASE("strace sees a network socket where there is one") {
 
 TEST_CASE("no command opens a network socket") {
   const TemporaryFolder folder;
-  const std::string kept = std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/bench-head.json";
+  const std::string case_file = std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/bench-head.json";
   const auto out = [&](const char* name) { return " --out " + (folder / name).string(); };
-  CHECK(network_calls("solve " + kept + out("plan.json"), 120, folder) == "");
-  CHECK(network_calls("picture " + kept + " --size 640x480" + out("a.png"), 120, folder) == "");
-  CHECK(network_calls("sheet " + kept + out("a.pdf"), 120, folder) == "");
+  CHECK(network_calls("solve " + case_file + out("plan.json"), 120, folder) == "");
+  CHECK(network_calls("picture " + case_file + " --size 640x480" + out("a.png"), 120, folder) == "");
+  CHECK(network_calls("sheet " + case_file + out("a.pdf"), 120, folder) == "");
 }
 
 TEST_CASE("the window opens no network socket") {

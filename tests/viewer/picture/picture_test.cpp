@@ -21,17 +21,17 @@ constexpr PictureSize size{1280, 800};
 
 struct Solved {
   geometry::Head head = tests::lopsided_head(5);
-  geometry::Case entered;
+  geometry::Case the_case;
   geometry::Plan plan;
 };
 
 Solved solved(geometry::Side side) {
   Solved s;
-  s.entered.label = "Test bench";
-  s.entered.side = side;
-  s.entered.coil.model = models::coil("figure-8-70");
-  geometry::use_one_rule(s.entered, geometry::MarkRule::tape);
-  s.plan = geometry::solve(s.head, s.entered);
+  s.the_case.label = "Test bench";
+  s.the_case.side = side;
+  s.the_case.coil.model = models::coil("figure-8-70");
+  geometry::use_one_rule(s.the_case, geometry::MarkRule::tape);
+  s.plan = geometry::solve(s.head, s.the_case);
   return s;
 }
 
@@ -77,7 +77,7 @@ TEST_CASE("each kind of mark is drawn where the plan says, and only when the hea
        {Thing::landmarks, Thing::start, Thing::hotspot, Thing::treatment, Thing::grid, Thing::edge_marks}) {
     Shown shown;
     shown.things = {Thing::skin, thing};
-    stage.show(s.head, s.entered, s.plan, shown);
+    stage.show(s.head, s.the_case, s.plan, shown);
     for (const View view : all_views()) {
       stage.look(view);
       const std::string pixels = picture.draw();
@@ -117,7 +117,7 @@ TEST_CASE("a mark behind the head leaves no trace in the picture") {
   Stage& stage = picture.stage();
   Shown shown;
   shown.things = {Thing::skin, Thing::treatment, Thing::hotspot, Thing::start};
-  stage.show(s.head, s.entered, s.plan, shown);
+  stage.show(s.head, s.the_case, s.plan, shown);
   stage.look(View::right);
   const std::string pixels = picture.draw();
   for (const SeenMark& m : stage.marks()) {
@@ -132,7 +132,7 @@ TEST_CASE("left and right are where the patient has them, in every view") {
     const Solved s = solved(side);
     Picture picture(display, size);
     Stage& stage = picture.stage();
-    stage.show(s.head, s.entered, s.plan, {});
+    stage.show(s.head, s.the_case, s.plan, {});
     const double way = side == geometry::Side::left ? -1 : 1;
     const auto x_of = [&](const Eigen::Vector3d& p) { return stage.project(p).x; };
     const auto caption_x = [&](const std::string& text) -> std::optional<double> {
@@ -170,7 +170,7 @@ TEST_CASE("labels keep clear of each other and of the captions, and the chief on
   for (const PictureSize other : {PictureSize{1280, 800}, PictureSize{1920, 1080}, PictureSize{640, 480}}) {
     Picture picture(display, other);
     Stage& stage = picture.stage();
-    stage.show(s.head, s.entered, s.plan, {});
+    stage.show(s.head, s.the_case, s.plan, {});
     for (const View view : all_views()) {
       stage.look(view);
       (void)picture.draw();
@@ -199,7 +199,7 @@ TEST_CASE("the coil stands outside the head and its centre over the pulse point"
   Stage& stage = picture.stage();
   Shown shown;
   shown.things = {Thing::skin, Thing::coil};
-  stage.show(s.head, s.entered, s.plan, shown);
+  stage.show(s.head, s.the_case, s.plan, shown);
   stage.look(View::square_on);
   (void)picture.draw();
   const auto& p = s.plan.treatment;
@@ -209,7 +209,7 @@ TEST_CASE("the coil stands outside the head and its centre over the pulse point"
   const double angle_deg = std::atan2(edge.x - pulse.x, pulse.y - edge.y) * 180 / 3.14159265358979;
   CHECK(angle_deg == Approx(p.angle_deg).margin(0.1));
   CHECK(std::hypot(edge.x - pulse.x, edge.y - pulse.y) * stage.sight().mm_per_px ==
-        Approx(s.entered.coil.centre_to_edge_mm).margin(0.1));
+        Approx(s.the_case.coil.centre_to_edge_mm).margin(0.1));
 }
 
 TEST_CASE("a picture of a size that cannot be drawn is refused") {

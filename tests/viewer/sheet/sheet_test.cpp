@@ -23,7 +23,6 @@
 #include "viewer/picture/display.h"
 #include "viewer/sheet/content.h"
 #include "viewer/sheet/views.h"
-#include "viewer/stage/things/cortex.h"
 
 namespace fs = std::filesystem;
 using namespace scalpmark;
@@ -123,21 +122,21 @@ std::string cm(double mm) {
 const std::string bench = SCALPMARK_SOURCE_DIR "/models/demo/bench-head.json";
 
 struct Solved {
-  models::CaseFile kept;
+  models::CaseFile case_file;
   models::LoadedHead loaded;
   geometry::Plan plan;
 };
 
 Solved solved(const std::string& json) {
-  auto kept = models::parse_case(json, fs::path(), "test case");
-  auto loaded = models::load_head(kept);
-  auto plan = geometry::solve(loaded.head, kept.entered);
-  return {std::move(kept), std::move(loaded), std::move(plan)};
+  auto case_file = models::parse_case(json, fs::path(), "test case");
+  auto loaded = models::load_head(case_file);
+  auto plan = geometry::solve(loaded.head, case_file.the_case);
+  return {std::move(case_file), std::move(loaded), std::move(plan)};
 }
 
 viewer::SheetContent content_of(const Solved& s, const std::string& date = "3 May 2026") {
-  return viewer::sheet_content(s.kept, s.loaded, s.plan, date,
-                               viewer::off_by_hand(s.loaded.head, s.kept.entered, s.plan));
+  return viewer::sheet_content(s.case_file, s.loaded, s.plan, date,
+                               viewer::off_by_hand(s.loaded.head, s.case_file.the_case, s.plan));
 }
 
 const Solved& bench_solved() {
@@ -190,12 +189,12 @@ TEST_CASE("the sheet of the demo case: two A4 pages whose text holds the plan's 
 
 TEST_CASE("letter paper, the right side and a landmark: the sheet still fits") {
   const Folder folder;
-  const std::string kept = folder.file("case.json"), pdf = folder.file("sheet.pdf");
-  spill(kept, R"({"format":"scalpmark-case","version":1,"head":{"kind":"generic"},"side":"right",
+  const std::string case_file = folder.file("case.json"), pdf = folder.file("sheet.pdf");
+  spill(case_file, R"({"format":"scalpmark-case","version":1,"head":{"kind":"generic"},"side":"right",
     "tape_mm":{"nasion_inion":350},"coil":{"angle_deg":40,"mark_rule":"nearest","lift_mm":5},
     "hotspot":{"row":1,"column":-1},"treatment":{"rule":"landmark","label":"F4"}})");
-  REQUIRE(shell("env -u DISPLAY '" SCALPMARK_PROGRAM "' sheet '" + kept + "' --paper Letter --out '" + pdf +
-                "' 2>'" + folder.file("stderr") + "'") == 0);
+  REQUIRE(shell("env -u DISPLAY '" SCALPMARK_PROGRAM "' sheet '" + case_file + "' --paper Letter --out '" +
+                pdf + "' 2>'" + folder.file("stderr") + "'") == 0);
   const std::string info = poppler(folder, "pdfinfo", pdf);
   CHECK(pages_of(info) == 2);
   CHECK(info.find("612 x 792") != std::string::npos);
@@ -275,27 +274,13 @@ TEST_CASE("hostile words stay within the margins and off each other, on as many 
   }
 }
 
-TEST_CASE(
-    "two regions of a place are said with the words they share once, and one that hardly counts is not") {
-  using viewer::shares_in_words;
-  CHECK(shares_in_words({}) == "no named region");
-  CHECK(shares_in_words({{"Brodmann area 9", 0.61}, {"Brodmann area 46", 0.22}}) ==
-        "Brodmann area 9 (61\u00a0%), 46 (22\u00a0%)");
-  CHECK(shares_in_words({{"left middle frontal gyrus", 0.7}, {"left inferior frontal gyrus", 0.3}}) ==
-        "left middle frontal gyrus (70\u00a0%), inferior frontal gyrus (30\u00a0%)");
-  CHECK(shares_in_words({{"left cuneus", 0.5}, {"right cuneus", 0.5}}) ==
-        "left cuneus (50\u00a0%), right cuneus (50\u00a0%)");
-  CHECK(shares_in_words({{"Brodmann area 9", 0.9}, {"Brodmann area 46", 0.1}}) ==
-        "Brodmann area 9 (90\u00a0%)");
-}
-
 TEST_CASE("the sheet says what lies under treatment site and hotspot, where the head has a cortex") {
   const Solved& without = bench_solved();
   CHECK(content_of(without).cortex.rows.empty());
-  Solved with{without.kept, without.loaded, {}};
+  Solved with{without.case_file, without.loaded, {}};
   models::add_cortex(with.loaded);
   with.plan = geometry::with_cortex(
-      geometry::solve(with.loaded.head, with.kept.entered, geometry::TapeDistances::left_out),
+      geometry::solve(with.loaded.head, with.case_file.the_case, geometry::TapeDistances::left_out),
       with.loaded.cortex.get());
   const auto table = content_of(with).cortex;
   CHECK_THAT(table.note, Catch::Contains("on the template; a person's own brain differs"));
@@ -329,10 +314,10 @@ TEST_CASE("a mark off the head is said in words, not with a number") {
 
 TEST_CASE("the sheet draws where hands would lay the coil, where the face is seen") {
   const Solved& s = bench_solved();
-  const auto by_hand = viewer::off_by_hand(s.loaded.head, s.kept.entered, s.plan);
+  const auto by_hand = viewer::off_by_hand(s.loaded.head, s.case_file.the_case, s.plan);
   REQUIRE(by_hand);
-  const auto with = viewer::sheet_views(s.loaded.head, s.kept.entered, s.plan, by_hand);
-  const auto without = viewer::sheet_views(s.loaded.head, s.kept.entered, s.plan, {});
+  const auto with = viewer::sheet_views(s.loaded.head, s.case_file.the_case, s.plan, by_hand);
+  const auto without = viewer::sheet_views(s.loaded.head, s.case_file.the_case, s.plan, {});
   REQUIRE(with.size() == 3);
   CHECK(with[0].rgb == without[0].rgb);
   CHECK(with[1].rgb == without[1].rgb);

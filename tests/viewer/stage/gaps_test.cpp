@@ -25,18 +25,18 @@ constexpr PictureSize size{1280, 800};
 
 struct Solved {
   geometry::Head head = tests::lopsided_head(5);
-  geometry::Case entered;
+  geometry::Case the_case;
   geometry::Plan plan;
 };
 
 Solved solved(geometry::Side side, const std::string& coil) {
   Solved s;
-  s.entered.label = "Test bench";
-  s.entered.side = side;
-  s.entered.coil.model = models::coil(coil);
-  s.entered.coil.centre_to_edge_mm = s.entered.coil.model.centre_to_edge_mm;
-  geometry::use_one_rule(s.entered, geometry::MarkRule::tape);
-  s.plan = geometry::solve(s.head, s.entered, geometry::TapeDistances::left_out);
+  s.the_case.label = "Test bench";
+  s.the_case.side = side;
+  s.the_case.coil.model = models::coil(coil);
+  s.the_case.coil.centre_to_edge_mm = s.the_case.coil.model.centre_to_edge_mm;
+  geometry::use_one_rule(s.the_case, geometry::MarkRule::tape);
+  s.plan = geometry::solve(s.head, s.the_case, geometry::TapeDistances::left_out);
   return s;
 }
 
@@ -124,10 +124,10 @@ TEST_CASE("the map's colours are the gaps that rays cast by hand find, with ever
       const geometry::Placement& p = s.plan.treatment;
       Shown shown;
       shown.things = {Thing::skin, Thing::gaps};
-      shown.gaps = gaps_under(s.head, s.entered, p);
+      shown.gaps = gaps_under(s.head, s.the_case, p);
       Picture picture(display, size);
       Stage& stage = picture.stage();
-      stage.show(s.head, s.entered, s.plan, shown);
+      stage.show(s.head, s.the_case, s.plan, shown);
       stage.look(View::square_on);
       const std::string pixels = picture.draw();
       const double scale_px = Picture::pixel_ratio();
@@ -175,11 +175,11 @@ TEST_CASE("with the map of gaps, labels, legend, scale and numbers keep clear of
     const Solved s = solved(side, coil);
     Shown shown;
     shown.things.insert(Thing::gaps);
-    shown.gaps = gaps_under(s.head, s.entered, s.plan.treatment);
+    shown.gaps = gaps_under(s.head, s.the_case, s.plan.treatment);
     for (const PictureSize other : {PictureSize{1280, 800}, PictureSize{1920, 1080}}) {
       Picture picture(display, other);
       Stage& stage = picture.stage();
-      stage.show(s.head, s.entered, s.plan, shown);
+      stage.show(s.head, s.the_case, s.plan, shown);
       for (const View view : all_views()) {
         stage.look(view);
         (void)picture.draw();

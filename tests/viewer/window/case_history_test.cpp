@@ -8,9 +8,9 @@ using window::CaseHistory;
 namespace {
 
 models::CaseFile labelled(const std::string& label) {
-  models::CaseFile kept;
-  kept.entered.label = label;
-  return kept;
+  models::CaseFile case_file;
+  case_file.the_case.label = label;
+  return case_file;
 }
 
 }  // namespace
@@ -20,16 +20,16 @@ TEST_CASE("undo goes back case by case, redo forward, and a new edit forgets wha
   history.add(labelled("b"), "Label");
   history.add(labelled("c"), "Label");
   history.undo();
-  CHECK(history.now().entered.label == "b");
+  CHECK(history.now().the_case.label == "b");
   history.undo();
-  CHECK(history.now().entered.label == "a");
+  CHECK(history.now().the_case.label == "a");
   CHECK_FALSE(history.can_undo());
   history.redo();
-  CHECK(history.now().entered.label == "b");
+  CHECK(history.now().the_case.label == "b");
   history.add(labelled("d"), "Label");
   CHECK_FALSE(history.can_redo());
   history.undo();
-  CHECK(history.now().entered.label == "b");
+  CHECK(history.now().the_case.label == "b");
 }
 
 TEST_CASE("edits of one burst are one step") {
@@ -39,9 +39,9 @@ TEST_CASE("edits of one burst are one step") {
   history.end_burst();
   history.add(labelled("d"), "Angle", "wheel");
   history.undo();
-  CHECK(history.now().entered.label == "c");
+  CHECK(history.now().the_case.label == "c");
   history.undo();
-  CHECK(history.now().entered.label == "a");
+  CHECK(history.now().the_case.label == "a");
 }
 
 TEST_CASE("a case counts as saved exactly where it was saved") {
@@ -75,7 +75,7 @@ TEST_CASE("of very many steps the oldest are forgotten, the saved one among them
     ++undone;
   }
   CHECK(undone == CaseHistory::most_steps - 1);
-  CHECK(history.now().entered.label == std::to_string(more - static_cast<int>(CaseHistory::most_steps)));
+  CHECK(history.now().the_case.label == std::to_string(more - static_cast<int>(CaseHistory::most_steps)));
   history.mark_saved();
   history.redo();
   history.undo();

@@ -2,7 +2,7 @@
 
 #include <catch2/catch.hpp>
 
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -27,7 +27,7 @@ TEST_CASE("today's marks clicked where the plan has them pass; the site clicked 
   REQUIRE(w.visit().mark(TodaysMark::site));
   // The edge mark is asked for next.
   CHECK(w.worksheet().check()->wanted() == TodaysMark::edge);
-  click_at(w, *treatment.edge_mark.tape);
+  click_at(w, *treatment.mark);
   REQUIRE(w.visit().check());
   CHECK_FALSE(w.stage().is_pointing());
   CHECK(w.visit().check()->verdict == geometry::Verdict::good);
@@ -36,7 +36,7 @@ TEST_CASE("today's marks clicked where the plan has them pass; the site clicked 
   const auto& skin = w.session().head().head.skin();
   const Eigen::Vector3d back = -20 * treatment.forward;
   w.visit().set(TodaysMark::site, skin.closest(treatment.pulse + back));
-  w.visit().set(TodaysMark::edge, skin.closest(*treatment.edge_mark.tape + back));
+  w.visit().set(TodaysMark::edge, skin.closest(*treatment.mark + back));
   REQUIRE(w.visit().check());
   CHECK(w.visit().check()->verdict != geometry::Verdict::good);
   CHECK(w.visit().check()->pulse_off_mm == Approx(20).margin(6));
@@ -82,7 +82,7 @@ TEST_CASE("the coil as laid gets its tape distances, and giving them up is not u
   const geometry::Placement planned = w.session().plan().treatment;
   const auto& skin = w.session().head().head.skin();
   w.visit().set(TodaysMark::site, skin.closest(planned.pulse));
-  w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape));
+  w.visit().set(TodaysMark::edge, skin.closest(*planned.mark));
   REQUIRE(w.visit().check());
   REQUIRE(w.session().is_working());
   w.session().cancel();
@@ -92,7 +92,7 @@ TEST_CASE("the coil as laid gets its tape distances, and giving them up is not u
   REQUIRE(w.visit().check());
   CHECK(!w.visit().check()->as_laid.pulse_tape);
   // Entered again, they are wanted again.
-  w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape));
+  w.visit().set(TodaysMark::edge, skin.closest(*planned.mark));
   opened.settle();
   REQUIRE(w.visit().check());
   CHECK(w.visit().check()->as_laid.pulse_tape->vertex_mm ==

@@ -2,7 +2,7 @@
 #include <cmath>
 
 #include "geometry/plan/placement.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 #include "viewer/window/frame/status_line.h"
 
 using namespace scalpmark;
@@ -43,12 +43,12 @@ TEST_CASE("the coil dragged by its casing lies where place_coil puts it, and the
   // The first tape distances of a coil in the hand take a moment.
   OpenedWindow::wait_until([&] { return w.session().has_fields() && !w.session().is_working(); });
   const auto& head = w.session().head().head;
-  const geometry::Case& entered = w.session().kept().entered;
-  const geometry::Placement expected = geometry::place_coil(head, entered.coil, entered.side, w.coil().at);
+  const geometry::Case& the_case = w.session().case_file().the_case;
+  const geometry::Placement expected = geometry::place_coil(head, the_case.coil, the_case.side, w.coil().at);
   const geometry::Placement& shown = *w.coil().placement;
   CHECK((shown.pulse - expected.pulse).norm() < 1e-9);
   CHECK((shown.front - expected.front).norm() < 1e-9);
-  CHECK((*shown.edge_mark.tape - *expected.edge_mark.tape).norm() < 1e-9);
+  CHECK((*shown.mark - *expected.mark).norm() < 1e-9);
   CHECK(shown.pulse_tape->vertex_mm == Approx(expected.pulse_tape->vertex_mm));
   // It moved by about as much as the hand: 54 pixels.
   const double moved = (shown.pulse - w.session().plan().treatment.pulse).norm();
@@ -57,7 +57,7 @@ TEST_CASE("the coil dragged by its casing lies where place_coil puts it, and the
   CHECK(from_site >= moved - 1e-6);  // along the skin is no shorter than straight through
   CHECK(w.status_text().contains(QString("pulse %1 mm from site").arg(from_site, 0, 'f', 1)));
   CHECK(w.status_text().contains(
-      QString("%1 mm under the edge").arg((expected.edge - *expected.edge_mark.tape).norm(), 0, 'f', 1)));
+      QString("%1 mm under the edge").arg((expected.edge - *expected.mark).norm(), 0, 'f', 1)));
   // Looking around is no edit.
   CHECK(opened.case_text() == before);
 
@@ -140,7 +140,9 @@ TEST_CASE(
   REQUIRE(w.session().thin_skin());
   const auto at_rest = [&] { return !stage.stage().draws_thin_skin(); };
   const auto angle = [&](double deg) {
-    REQUIRE(w.session().change("Edit", [&](auto& kept) { kept.entered.coil.angle_deg = deg; }).isEmpty());
+    REQUIRE(w.session()
+                .change("Edit", [&](auto& case_file) { case_file.the_case.coil.angle_deg = deg; })
+                .isEmpty());
   };
   constexpr int long_enough_ms = 500;  // for an eye to rest between two changes
   QTest::qWait(long_enough_ms);

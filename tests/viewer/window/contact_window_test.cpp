@@ -4,7 +4,7 @@
 
 #include "geometry/coil/contact.h"
 #include "models/coils/coil_library.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -38,8 +38,8 @@ TEST_CASE("the gap under the coil is shown where the coil lies, in the hand too,
   click_box(panel.box());
   OpenedWindow::wait_until([&] { return w.under_coil().gaps() != nullptr; });
   const geometry::Head& head = w.session().head().head;
-  const geometry::Case& entered = w.session().kept().entered;
-  CHECK(panel.text() == joined(geometry::contact(head, entered.coil, w.session().plan().treatment.pose())));
+  const geometry::Case& the_case = w.session().case_file().the_case;
+  CHECK(panel.text() == joined(geometry::contact(head, the_case.coil, w.session().plan().treatment.pose())));
   CHECK(panel.text().contains("Clear of ears and brow."));
   CHECK(panel.box()->accessibleDescription() == panel.text());
   CHECK(has_scale(w));
@@ -61,7 +61,7 @@ TEST_CASE("the gap under the coil is shown where the coil lies, in the hand too,
   QTest::mouseRelease(&stage, Qt::LeftButton, Qt::NoModifier, from + QPoint(25, 40));
   REQUIRE(w.coil().in_hand());
   OpenedWindow::wait_until([&] { return w.under_coil().gaps() != nullptr; });
-  CHECK(panel.text() == joined(geometry::contact(head, entered.coil, w.coil().placement->pose())));
+  CHECK(panel.text() == joined(geometry::contact(head, the_case.coil, w.coil().placement->pose())));
   CHECK(has_scale(w));
 
   // The key takes it away again, and the patient's picture never has it.
@@ -84,20 +84,20 @@ TEST_CASE("another coil is chosen by keys, brings its own length to the edge, an
   QComboBox& coil = *w.worksheet().search()->coil();
   REQUIRE(coil.count() == static_cast<int>(models::coils().size()));
   const std::string before = opened.case_text();
-  const auto windings = [&] { return w.session().kept().entered.coil.model.windings.size(); };
+  const auto windings = [&] { return w.session().case_file().the_case.coil.model.windings.size(); };
   CHECK(windings() == 2);
   coil.setFocus();
   for (int i = 0; i < coil.count(); ++i) {
     while (coil.currentIndex() != i)
       QTest::keyClick(&coil, coil.currentIndex() < i ? Qt::Key_Down : Qt::Key_Up);
     const geometry::Coil& chosen = models::coil(coil.currentData().toString().toStdString());
-    CHECK(w.session().kept().entered.coil.model.model == chosen.model);
-    CHECK(w.session().kept().entered.coil.centre_to_edge_mm == chosen.centre_to_edge_mm);
-    CHECK(w.session().plan().treatment.edge_mark.tape);
+    CHECK(w.session().case_file().the_case.coil.model.model == chosen.model);
+    CHECK(w.session().case_file().the_case.coil.centre_to_edge_mm == chosen.centre_to_edge_mm);
+    CHECK(w.session().plan().treatment.mark);
   }
   while (w.session().history().can_undo()) w.session().undo();
   CHECK(opened.case_text() == before);
-  CHECK(coil.currentData().toString().toStdString() == w.session().kept().entered.coil.model.model);
+  CHECK(coil.currentData().toString().toStdString() == w.session().case_file().the_case.coil.model.model);
   // A wheel over it while the worksheet is scrolled leaves it alone.
   w.stage().setFocus();
   QWheelEvent wheel(QPointF(10, 10), coil.mapToGlobal(QPoint(10, 10)), QPoint(), QPoint(0, -120),
@@ -150,14 +150,14 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   // An error is an entry of the case: it changes the result, and undo brings both back.
   const std::string before = opened.case_text();
   opened.type(panel.error(3)->edit(), "0");
-  CHECK(w.session().kept().entered.errors.angle_deg == 0);
+  CHECK(w.session().case_file().the_case.errors.angle_deg == 0);
   CHECK_FALSE(w.by_hand().found());
   OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
   CHECK(w.by_hand().found()->sampled.mean_mm < usual_mm);
   opened.type(panel.error(0)->edit(), "99");
   CHECK(panel.error(0)->problem().contains("0 to 15 mm"));
   QTest::keyClick(panel.error(0)->edit(), Qt::Key_Escape);
-  CHECK(w.session().kept().entered.errors.fiducial_mm == 4);
+  CHECK(w.session().case_file().the_case.errors.fiducial_mm == 4);
   w.session().undo();
   CHECK(opened.case_text() == before);
   CHECK(panel.error(3)->edit()->text() == "7.5");

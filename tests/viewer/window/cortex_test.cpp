@@ -3,7 +3,7 @@
 #include <QSlider>
 #include <catch2/catch.hpp>
 
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -92,7 +92,7 @@ TEST_CASE("edits keep the cortex, another head gets its own, and undo brings the
   Session& s = w.session();
   const geometry::Cortex* first = s.head().cortex.get();
   const Eigen::Vector3d point = s.plan().treatment.cortex->point;
-  s.change("angle", [](models::CaseFile& kept) { kept.entered.treatment.distance_mm = 60; });
+  s.change("angle", [](models::CaseFile& case_file) { case_file.the_case.treatment.distance_mm = 60; });
   REQUIRE(s.plan().treatment.cortex);
   CHECK((s.plan().treatment.cortex->point - point).norm() > 2);
   CHECK(s.head().cortex.get() == first);
@@ -102,7 +102,7 @@ TEST_CASE("edits keep the cortex, another head gets its own, and undo brings the
   CHECK(s.has_tapes());
   CHECK(s.plan().treatment.cortex->point == point);
 
-  s.change("tape", [](models::CaseFile& kept) { *kept.entered.tape_mm.circumference_mm += 15; });
+  s.change("tape", [](models::CaseFile& case_file) { *case_file.the_case.tape_mm.circumference_mm += 15; });
   OpenedWindow::wait_until([&] { return s.has_cortex() && s.head().cortex.get() != first; });
   REQUIRE(s.plan().treatment.cortex);
   CHECK(s.plan().treatment.cortex->point != point);
@@ -145,8 +145,8 @@ TEST_CASE("without the package one sentence says what to install, and everything
   CHECK_FALSE(w.session().has_cortex());
   CHECK(w.notice_text().contains("install the Debian package mricron-data"));
   CHECK_FALSE(said_on_stage(w, "cortex"));
-  CHECK(w.session().change("distance", [](models::CaseFile& kept) {
-    kept.entered.treatment.distance_mm = 55;
+  CHECK(w.session().change("distance", [](models::CaseFile& case_file) {
+    case_file.the_case.treatment.distance_mm = 55;
   }) == QString());
   opened.settle();
   CHECK(w.session().has_tapes());

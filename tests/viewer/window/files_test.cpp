@@ -9,7 +9,7 @@
 #include "models/cases/case_head.h"
 #include "models/heads/load_head.h"
 #include "models/meshes/mesh_file.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -84,14 +84,14 @@ TEST_CASE("leaving with unsaved changes asks; keeping at it keeps everything") {
 
 TEST_CASE("work of a program that was killed is found again, work of one that runs is left alone") {
   QTemporaryDir folder;
-  models::CaseFile kept = models::default_case();
-  kept.entered.label = "Half done";
+  models::CaseFile case_file = models::default_case();
+  case_file.the_case.label = "Half done";
   const pid_t child = fork();
   REQUIRE(child >= 0);
   if (child == 0) {
     try {
       auto* recovery = new Recovery(folder.path());
-      recovery->keep(kept, "/somewhere/kept.json");
+      recovery->keep(case_file, "/somewhere/kept.json");
       ::kill(::getpid(), SIGKILL);
     } catch (...) {
       ::_exit(1);  // this process must not go on as a second run of the tests
@@ -106,7 +106,7 @@ TEST_CASE("work of a program that was killed is found again, work of one that ru
   const Recovery next(folder.path());
   const auto leftovers = next.leftovers();
   REQUIRE(leftovers.size() == 1);
-  CHECK(leftovers[0].kept.entered.label == "Half done");
+  CHECK(leftovers[0].case_file.the_case.label == "Half done");
   CHECK(leftovers[0].file == "/somewhere/kept.json");
   CHECK((QFile::permissions(leftovers[0].path) & (QFile::ReadGroup | QFile::ReadOther)) ==
         QFile::Permissions());
@@ -129,16 +129,16 @@ TEST_CASE("edits are kept for a crash, and no longer once they are saved") {
 TEST_CASE("a case killed in the middle of saving is the old one or the new one, never a broken one") {
   QTemporaryDir folder;
   const std::string file = folder.filePath("kept.json").toStdString();
-  models::CaseFile kept = models::default_case();
-  kept.entered.label = std::string(150, 'a');
-  models::write_case(file, kept);
+  models::CaseFile case_file = models::default_case();
+  case_file.the_case.label = std::string(150, 'a');
+  models::write_case(file, case_file);
   for (int round = 0; round < 12; ++round) {
     const pid_t child = fork();
     REQUIRE(child >= 0);
     if (child == 0) try {
         for (int i = 0;; ++i) {
-          kept.entered.label = std::string(150, i % 2 ? 'a' : 'b');
-          models::write_case(file, kept);
+          case_file.the_case.label = std::string(150, i % 2 ? 'a' : 'b');
+          models::write_case(file, case_file);
         }
       } catch (...) {
         ::_exit(1);
@@ -147,7 +147,7 @@ TEST_CASE("a case killed in the middle of saving is the old one or the new one, 
     ::kill(child, SIGKILL);
     int status = 0;
     REQUIRE(::waitpid(child, &status, 0) == child);
-    const std::string label = models::read_case(file).entered.label;
+    const std::string label = models::read_case(file).the_case.label;
     CHECK((label == std::string(150, 'a') || label == std::string(150, 'b')));
   }
 }
@@ -182,7 +182,7 @@ TEST_CASE("a scan becomes the head once its four points are clicked on the skin"
   QTest::mouseClick(w.worksheet().landmarks()->use_points(), Qt::LeftButton);
   opened.settle();
   CHECK_FALSE(w.session().unplaced());
-  CHECK(w.session().kept().head.kind == models::HeadKind::mesh);
+  CHECK(w.session().case_file().head.kind == models::HeadKind::mesh);
   CHECK(w.session().head().head.vertex().face >= 0);
   CHECK(w.worksheet().measure()->problem().isEmpty());  // what was refused was about another head
   for (const auto step : {Worksheet::measure_index, Worksheet::landmarks_index, Worksheet::search_index,
@@ -193,11 +193,11 @@ TEST_CASE("a scan becomes the head once its four points are clicked on the skin"
     CHECK(w.worksheet().widget()->width() <= w.worksheet().viewport()->width());  // nothing is cut off
   }
   // The same head read again from the case file gives the same plan.
-  const QString kept = opened.folder.filePath("kept.json");
-  REQUIRE(w.files().save_to(kept));
-  const auto again = models::read_case(kept.toStdString());
+  const QString case_file = opened.folder.filePath("kept.json");
+  REQUIRE(w.files().save_to(case_file));
+  const auto again = models::read_case(case_file.toStdString());
   CHECK(again.head.file == "scan.ply");
-  const auto plan = geometry::solve(models::load_head(again).head, again.entered);
+  const auto plan = geometry::solve(models::load_head(again).head, again.the_case);
   CHECK((plan.treatment.pulse - w.session().plan().treatment.pulse).norm() < 0.01);
 }
 

@@ -1,7 +1,7 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -44,7 +44,7 @@ TEST_CASE("tape distances given up are left out until they are asked for; the pl
   opened.settle();
   REQUIRE(given_up);
   CHECK_FALSE(w.session().has_tapes());
-  CHECK(*w.session().kept().entered.tape_mm.nasion_inion_mm == 370);
+  CHECK(*w.session().case_file().the_case.tape_mm.nasion_inion_mm == 370);
   // Edits go on without waiting for them.
   w.worksheet().go_to(Worksheet::treat_index);
   opened.type(w.worksheet().treat()->distance()->edit(), "5.5");
@@ -73,8 +73,9 @@ TEST_CASE("every edit gets its tape distances, the same as looked up once the co
 
   // A name for the sheet leaves the plan as it is.
   const geometry::Plan* const plan = &w.session().plan();
-  CHECK(
-      w.session().change("Label", [](models::CaseFile& kept) { kept.entered.label = "Training"; }).isEmpty());
+  CHECK(w.session()
+            .change("Label", [](models::CaseFile& case_file) { case_file.the_case.label = "Training"; })
+            .isEmpty());
   CHECK(&w.session().plan() == plan);
   CHECK(w.session().has_tapes());
 

@@ -3,7 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "models/cases/case_head.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -12,9 +12,9 @@ namespace {
 
 /// The demo case on a generic head of another circumference, which is another head.
 models::CaseFile case_of(int head) {
-  models::CaseFile kept = demo_case();
-  kept.entered.tape_mm.circumference_mm = 550 + head;
-  return kept;
+  models::CaseFile case_file = demo_case();
+  case_file.the_case.tape_mm.circumference_mm = 550 + head;
+  return case_file;
 }
 
 PreparedHead some_head() {
@@ -40,8 +40,8 @@ TEST_CASE("what is not about the head finds the same head, and another folder an
   HeadCache cache;
   cache.remember(case_of(0), some_head());
   models::CaseFile edited = case_of(0);
-  edited.entered.coil.angle_deg += 10;
-  edited.entered.label = "another name";
+  edited.the_case.coil.angle_deg += 10;
+  edited.the_case.label = "another name";
   CHECK(cache.find(edited));
 
   models::CaseFile scan = demo_case();

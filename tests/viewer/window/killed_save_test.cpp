@@ -6,7 +6,7 @@
 #include <catch2/catch.hpp>
 #include <csignal>
 
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -55,8 +55,9 @@ TEST_CASE("killed at any system call of a save, the case is the old or the new o
   REQUIRE(old_file.open(QIODevice::ReadOnly));
   const QByteArray old_bytes = old_file.readAll();
   old_file.close();
-  REQUIRE(session.change("Label", [](models::CaseFile& kept) { kept.entered.label = "Hours of work"; })
-              .isEmpty());
+  REQUIRE(
+      session.change("Label", [](models::CaseFile& case_file) { case_file.the_case.label = "Hours of work"; })
+          .isEmpty());
   const QDir copies(Recovery::usual_folder());
   const auto copies_left = [&] { return copies.entryList({"*.json"}, QDir::Files).size(); };
 
@@ -71,7 +72,7 @@ TEST_CASE("killed at any system call of a save, the case is the old or the new o
       if (!session.save(file).isEmpty()) ::_exit(2);
     });
     INFO("moment " << moments);
-    const std::string label = models::read_case(file.toStdString()).entered.label;
+    const std::string label = models::read_case(file.toStdString()).the_case.label;
     const bool is_new = label == "Hours of work";
     ++(is_new ? new_ones : old_ones);
     if (!is_new) {
@@ -97,15 +98,15 @@ TEST_CASE("killed at any system call of a save, the case is the old or the new o
 }
 
 TEST_CASE("what a killed program left behind is offered at the next start, and gone when it is turned down") {
-  models::CaseFile kept = models::default_case();
-  kept.entered.label = "Half done";
+  models::CaseFile case_file = models::default_case();
+  case_file.the_case.label = "Half done";
   for (const bool wanted : {true, false}) {
     const pid_t child = fork();
     REQUIRE(child >= 0);
     if (child == 0) {
       try {
         auto* recovery = new Recovery(Recovery::usual_folder());
-        recovery->keep(kept, {});
+        recovery->keep(case_file, {});
         ::kill(::getpid(), SIGKILL);
       } catch (...) {
       }
@@ -123,13 +124,13 @@ TEST_CASE("what a killed program left behind is offered at the next start, and g
     int asked = 0;
     w.files().ask_recover = [&](const Leftover& leftover) {
       ++asked;
-      CHECK(leftover.kept.entered.label == "Half done");
+      CHECK(leftover.case_file.the_case.label == "Half done");
       return wanted;
     };
     w.files().begin({});
     opened.settle();
     CHECK(asked == 1);
-    CHECK((w.session().kept().entered.label == "Half done") == wanted);
+    CHECK((w.session().case_file().the_case.label == "Half done") == wanted);
     CHECK(w.session().is_saved() != wanted);
     CHECK(w.session().recovery().leftovers().empty());
   }

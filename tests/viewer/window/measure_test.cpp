@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -14,7 +14,7 @@ TEST_CASE(
   const Eigen::Vector3d site_before = session.plan().treatment.pulse;
   opened.type(field->edit(), "37,5");
   opened.settle();
-  CHECK(session.kept().entered.tape_mm.nasion_inion_mm == 375);
+  CHECK(session.case_file().the_case.tape_mm.nasion_inion_mm == 375);
   // The head is scaled until its tapes equal those measured, within 0.1 mm (scale.h).
   CHECK(session.plan().tapes.nasion_inion_mm == Approx(375).margin(0.1));
   CHECK((session.plan().treatment.pulse - site_before).norm() > 0.1);
@@ -51,7 +51,7 @@ TEST_CASE("a tape left out is taken as not measured") {
   OpenedWindow opened;
   opened.type(opened.window.worksheet().measure()->circumference()->edit(), "");
   opened.settle();
-  CHECK_FALSE(opened.window.session().kept().entered.tape_mm.circumference_mm);
+  CHECK_FALSE(opened.window.session().case_file().the_case.tape_mm.circumference_mm);
   CHECK(opened.window.session().plan().tapes.nasion_inion_mm == Approx(362).margin(0.1));
 }
 
@@ -75,12 +75,12 @@ TEST_CASE("undo goes back to the start over edits of head, search and treatment,
   opened.settle();
   const std::string last = opened.case_text();
   CHECK(last != first);
-  const geometry::Case& entered = w.session().kept().entered;
-  CHECK(entered.search.lateral_mm == 45);
-  CHECK(entered.coil.angle_deg == 40);
-  CHECK(entered.side == geometry::Side::right);
-  CHECK(entered.hotspot.row == 1);
-  CHECK(entered.treatment.distance_mm == 55);
+  const geometry::Case& the_case = w.session().case_file().the_case;
+  CHECK(the_case.search.lateral_mm == 45);
+  CHECK(the_case.coil.angle_deg == 40);
+  CHECK(the_case.side == geometry::Side::right);
+  CHECK(the_case.hotspot.row == 1);
+  CHECK(the_case.treatment.distance_mm == 55);
 
   int steps = 0;
   while (w.session().history().can_undo() && steps < 50) {
@@ -107,7 +107,8 @@ TEST_CASE("inches are shown and read on request, and the case stays in millimetr
   CHECK(field->edit()->text() == "14.25");
   opened.type(field->edit(), "14 1/2");
   opened.settle();
-  CHECK(*opened.window.session().kept().entered.tape_mm.nasion_inion_mm == Approx(14.5 * 25.4).margin(0.001));
+  CHECK(*opened.window.session().case_file().the_case.tape_mm.nasion_inion_mm ==
+        Approx(14.5 * 25.4).margin(0.001));
 }
 
 TEST_CASE("every field of the search refuses what is out of its range and keeps the case") {
@@ -141,7 +142,7 @@ TEST_CASE("every field of the search refuses what is out of its range and keeps 
   CHECK(treat->problem().contains("Q9"));
   CHECK(opened.case_text() == with_landmark);
   opened.type(treat->label(), "f5");
-  CHECK(opened.window.session().kept().entered.treatment.label == "F5");
+  CHECK(opened.window.session().case_file().the_case.treatment.label == "F5");
 }
 
 TEST_CASE("a refusal of tapes goes once another case is in force, on the same head too") {

@@ -5,7 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include "models/meshes/mesh_file.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -84,7 +84,7 @@ TEST_CASE("Explain shows no worksheet, no numbers and no label, and Escape leads
   QTest::mouseClick(w.mode_button(Mode::explain), Qt::LeftButton);
   CHECK(w.mode() == Mode::explain);
   CHECK_FALSE(w.worksheet().isVisible());
-  const QString secret = QString::fromStdString(w.session().kept().entered.label);
+  const QString secret = QString::fromStdString(w.session().case_file().the_case.label);
   for (QLabel* label : w.findChildren<QLabel*>()) {
     if (!label->isVisible()) continue;
     INFO(label->text().toStdString());

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "models/meshes/mesh_file.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;

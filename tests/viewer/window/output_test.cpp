@@ -5,7 +5,7 @@
 #include <QProcess>
 #include <catch2/catch.hpp>
 
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -44,9 +44,9 @@ TEST_CASE("a sheet is written while the window goes on answering") {
   wait_until_written(w);
   CHECK(ticks > 3);
   CHECK(w.notice_text().contains("sheet.pdf"));
-  CHECK(w.session().kept().entered.label == "Later");
+  CHECK(w.session().case_file().the_case.label == "Later");
   const QString text = said_by("pdftotext", {"-layout", file, "-"});
-  CHECK(text.contains(QString::fromStdString(demo_case().entered.label)));
+  CHECK(text.contains(QString::fromStdString(demo_case().the_case.label)));
   CHECK_FALSE(text.contains("Later"));
   CHECK(said_by("pdfinfo", {file}).contains("612 x 792 pts"));  // Letter, ANSI/ASME Y14.1: 8.5 x 11 inches
 }

@@ -1,7 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "models/meshes/mesh_file.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;

@@ -4,7 +4,7 @@
 
 #include "geometry/hands/what_if.h"
 #include "models/meshes/mesh_file.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -15,7 +15,7 @@ constexpr int patience_ms = 60'000;
 
 struct OpenedLesson : OpenedWindow {
   OpenedLesson() { begin(); }
-  explicit OpenedLesson(const models::CaseFile& kept) : OpenedWindow(kept) { begin(); }
+  explicit OpenedLesson(const models::CaseFile& case_file) : OpenedWindow(case_file) { begin(); }
 
   void begin() {
     QTest::mouseClick(window.mode_button(Mode::teach), Qt::LeftButton);
@@ -39,9 +39,9 @@ struct OpenedLesson : OpenedWindow {
 };
 
 models::CaseFile right_sided() {
-  models::CaseFile kept = demo_case();
-  kept.entered.side = geometry::Side::right;
-  return kept;
+  models::CaseFile case_file = demo_case();
+  case_file.the_case.side = geometry::Side::right;
+  return case_file;
 }
 
 std::set<std::string> names_of(const std::vector<viewer::SeenMark>& marks) {
@@ -228,7 +228,7 @@ TEST_CASE("what-if shows what the kernel says of the same mistake, to the millim
   for (const bool right : {false, true}) {
     OpenedLesson opened(right ? right_sided() : demo_case());
     const auto& head = opened.window.session().head().head;
-    const geometry::Case& entered = opened.window.session().kept().entered;
+    const geometry::Case& the_case = opened.window.session().case_file().the_case;
     const geometry::Plan plan = opened.window.session().plan();
     WhatIfControls& controls = *opened.teach.panel().what_if();
     const auto same = [&](const geometry::WhatIf& expected) {
@@ -247,29 +247,29 @@ TEST_CASE("what-if shows what the kernel says of the same mistake, to the millim
       CHECK(opened.note("real pulse point"));
     };
     opened.pick(WhatIfControls::vertex);
-    same(geometry::if_vertex_off(head, entered, plan, 10, 0));
+    same(geometry::if_vertex_off(head, the_case, plan, 10, 0));
     opened.type(controls.vertex_off()->edit(), "2,5");
-    same(geometry::if_vertex_off(head, entered, plan, 25, 0));
+    same(geometry::if_vertex_off(head, the_case, plan, 25, 0));
     QTest::mouseClick(controls.vertex_way()->button(3), Qt::LeftButton, Qt::NoModifier, QPoint(8, 8));
-    same(geometry::if_vertex_off(head, entered, plan, 0, 25));
+    same(geometry::if_vertex_off(head, the_case, plan, 0, 25));
     opened.pick(WhatIfControls::tape);
-    same(geometry::if_misread(head, entered, plan, geometry::Misread::treatment, 5));
+    same(geometry::if_misread(head, the_case, plan, geometry::Misread::treatment, 5));
     controls.which_tape()->button(0)->setFocus();
     opened.press(controls.which_tape()->button(0), Qt::Key_Space);
-    same(geometry::if_misread(head, entered, plan, geometry::Misread::lateral, 5));
+    same(geometry::if_misread(head, the_case, plan, geometry::Misread::lateral, 5));
     opened.press(controls.tape_way()->button(1), Qt::Key_Space);
-    same(geometry::if_misread(head, entered, plan, geometry::Misread::lateral, -5));
+    same(geometry::if_misread(head, the_case, plan, geometry::Misread::lateral, -5));
     opened.press(controls.which_tape()->button(3), Qt::Key_Space);
-    same(geometry::if_misread(head, entered, plan, geometry::Misread::centre_to_edge, -5));
+    same(geometry::if_misread(head, the_case, plan, geometry::Misread::centre_to_edge, -5));
     opened.pick(WhatIfControls::turned);
-    same(geometry::if_coil_turned(head, entered, plan, 10));
+    same(geometry::if_coil_turned(head, the_case, plan, 10));
     controls.turned_by()->edit()->setFocus();
     opened.press(controls.turned_by()->edit(), Qt::Key_Up);
-    same(geometry::if_coil_turned(head, entered, plan, 11));
+    same(geometry::if_coil_turned(head, the_case, plan, 11));
     opened.pick(WhatIfControls::rule);
-    same(geometry::if_rule_changed(head, entered, plan, geometry::MarkRule::drop));
+    same(geometry::if_rule_changed(head, the_case, plan, geometry::MarkRule::drop));
     opened.press(controls.laid_by()->button(2), Qt::Key_Space);
-    same(geometry::if_rule_changed(head, entered, plan, geometry::MarkRule::nearest));
+    same(geometry::if_rule_changed(head, the_case, plan, geometry::MarkRule::nearest));
   }
 }
 
@@ -292,7 +292,7 @@ TEST_CASE("a mistake's marks stand on the stage where they are, with the line be
   CHECK(opened.note("wanted search start"));
   const DrawnNote* edge = opened.note("real edge mark");
   REQUIRE(edge);
-  CHECK((edge->at - *opened.teach.outcome()->result.really.edge_mark.tape).norm() < 1e-9);
+  CHECK((edge->at - *opened.teach.outcome()->result.really.mark).norm() < 1e-9);
   REQUIRE(opened.note("wanted edge mark"));
   // Edge mark and pulse are carried along together, by about as much (a mark 6 cm away, on a round head).
   CHECK(opened.teach.outcome()->edge_mark_off_mm ==
@@ -356,7 +356,8 @@ TEST_CASE("an amount that cannot be is answered beside it and changes nothing") 
     CHECK(controls.vertex_off()->problem().isEmpty());
   }
   // A mistake that the kernel refuses: so short a first length that it runs past the vertex.
-  opened.window.session().change("Short", [](models::CaseFile& kept) { kept.entered.search.lateral_mm = 3; });
+  opened.window.session().change(
+      "Short", [](models::CaseFile& case_file) { case_file.the_case.search.lateral_mm = 3; });
   opened.pick(WhatIfControls::tape);
   opened.press(controls.which_tape()->button(0), Qt::Key_Space);
   opened.press(controls.tape_way()->button(1), Qt::Key_Space);
@@ -376,7 +377,7 @@ TEST_CASE("leaving Teach gives the worksheet's stage back as it was") {
     const QImage before = w.stage().picture();
     const auto gaze = w.stage().gaze();
     const QString status = w.status_text();
-    const std::string kept = opened.case_text();
+    const std::string case_file = opened.case_text();
     QTest::mouseClick(w.mode_button(Mode::teach), Qt::LeftButton);
     opened.teach.player().go_to(5);
     // Nothing on the lesson's stage moves the worksheet's coil: neither a node clicked nor keys.
@@ -394,7 +395,7 @@ TEST_CASE("leaving Teach gives the worksheet's stage back as it was") {
     CHECK(w.stage().drawn_notes().empty());
     CHECK(w.stage().gaze().toward_eye.isApprox(gaze.toward_eye, 1e-6));
     CHECK(w.status_text() == status);
-    CHECK(opened.case_text() == kept);
+    CHECK(opened.case_text() == case_file);
     CHECK_FALSE(w.session().history().can_undo());
     CHECK(w.stage().picture() == before);
   }
@@ -405,25 +406,27 @@ TEST_CASE("a case changed in the middle of the lesson is the case the lesson is 
   Session& session = opened.window.session();
   opened.teach.player().go_to(3);
   CHECK(opened.teach.bar().caption().contains("left ear"));
-  session.change("Side", [](models::CaseFile& kept) { kept.entered.side = geometry::Side::right; });
+  session.change("Side",
+                 [](models::CaseFile& case_file) { case_file.the_case.side = geometry::Side::right; });
   CHECK(opened.at() == 3);
   CHECK(opened.teach.bar().caption().contains("right ear"));
   opened.pick(WhatIfControls::vertex);
   const double before = opened.teach.outcome()->result.off_mm;
-  session.change("Lateral", [](models::CaseFile& kept) { kept.entered.search.lateral_mm = 80; });
+  session.change("Lateral", [](models::CaseFile& case_file) { case_file.the_case.search.lateral_mm = 80; });
   REQUIRE(opened.teach.outcome());
   CHECK(opened.teach.outcome()->result.off_mm < before - 0.5);  // nearer to the ear it moves by less
-  CHECK(opened.teach.outcome()->result.off_mm ==
-        Approx(geometry::if_vertex_off(session.head().head, session.kept().entered, session.plan(), 10, 0)
-                   .off_mm));
+  CHECK(
+      opened.teach.outcome()->result.off_mm ==
+      Approx(geometry::if_vertex_off(session.head().head, session.case_file().the_case, session.plan(), 10, 0)
+                 .off_mm));
   QTest::keyClick(&opened.window, Qt::Key_Z, Qt::ControlModifier);
   CHECK(opened.teach.outcome()->result.off_mm == Approx(before));
 
   // A treatment site that is a landmark has no tape to be misread.
   opened.pick(WhatIfControls::tape);
   CHECK(opened.teach.panel().what_if()->which_tape()->chosen() == 2);
-  session.change("Landmark", [](models::CaseFile& kept) {
-    kept.entered.treatment = {geometry::TreatmentRule::landmark, 50, "F4"};
+  session.change("Landmark", [](models::CaseFile& case_file) {
+    case_file.the_case.treatment = {geometry::TreatmentRule::landmark, 50, "F4"};
   });
   CHECK_FALSE(opened.teach.panel().what_if()->which_tape()->button(2)->isEnabled());
   CHECK(opened.teach.panel().what_if()->problem().isEmpty());

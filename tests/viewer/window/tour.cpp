@@ -5,7 +5,7 @@
 
 #include "models/coils/coil_library.h"
 #include "models/meshes/mesh_file.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 #include "viewer/window/frame/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
@@ -64,10 +64,10 @@ public:
     const auto& skin = w.session().head().head.skin();
     const geometry::Placement treatment = w.session().plan().treatment;  // another plan may come meanwhile
     w.visit().set(TodaysMark::site, skin.closest(treatment.pulse + Eigen::Vector3d(2, 1, 0)));
-    w.visit().set(TodaysMark::edge, skin.closest(*treatment.edge_mark.tape + Eigen::Vector3d(2, 1, 0)));
+    w.visit().set(TodaysMark::edge, skin.closest(*treatment.mark + Eigen::Vector3d(2, 1, 0)));
     snap("14-check-good");
     for (const auto& [which, at] : {std::pair(TodaysMark::site, treatment.pulse),
-                                    std::pair(TodaysMark::edge, *treatment.edge_mark.tape)})
+                                    std::pair(TodaysMark::edge, *treatment.mark)})
       w.visit().set(which, skin.closest(at - 15 * treatment.forward));
     snap("15-check-off");
     w.set_mode(Mode::check);
@@ -78,9 +78,20 @@ public:
     snap("18-above");
     brain();
     w.resize(size_);
-    sheet.search()->side()->button(1)->click();
-    step(Worksheet::search_index, "20-right-side");
+    another_head();
+    in_the_dark();
+    looked_into();
+    lesson();
+  }
+
+  /// The right side, and a scan whose four points are still to be placed.
+  void another_head() {
+    MainWindow& w = opened_.window;
+    w.worksheet().search()->side()->button(1)->click();
+    w.worksheet().go_to(Worksheet::search_index);
+    snap("20-right-side");
     w.session().undo();
+    const geometry::Surface skin = w.session().head().head.skin();
     const QString mesh = opened_.folder.filePath("scan.ply");
     models::write_ply(mesh.toStdString(), skin);
     w.files().open_path(mesh);
@@ -105,15 +116,19 @@ public:
     QTest::keyClick(&w, Qt::Key_P, Qt::ControlModifier);
     snap("25-no-printer");
     QTest::keyClick(&w, Qt::Key_Shift);  // Ctrl is let go
+  }
+
+  void in_the_dark() {
+    MainWindow& w = opened_.window;
     apply_theme(*qApp, true);
-    step(Worksheet::search_index, "26-dark-search");
-    step(Worksheet::treat_index, "27-dark-treat");
+    w.worksheet().go_to(Worksheet::search_index);
+    snap("26-dark-search");
+    w.worksheet().go_to(Worksheet::treat_index);
+    snap("27-dark-treat");
     w.set_mode(Mode::check);
     snap("28-dark-check");
     w.set_mode(Mode::worksheet);
     apply_theme(*qApp, false);
-    looked_into();
-    lesson();
   }
 
   /// What lies under each coil, on both sides, and how far off hands are.
@@ -127,10 +142,10 @@ public:
     int number = 90;
     for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
       for (const geometry::Coil& coil : models::coils()) {
-        w.session().change("Coil", [&](models::CaseFile& kept) {
-          kept.entered.side = side;
-          kept.entered.coil.model = coil;
-          kept.entered.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
+        w.session().change("Coil", [&](models::CaseFile& case_file) {
+          case_file.the_case.side = side;
+          case_file.the_case.coil.model = coil;
+          case_file.the_case.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
         });
         opened_.settle();
         w.worksheet().go_to(Worksheet::treat_index);
@@ -213,7 +228,7 @@ public:
     QTest::keyClick(what_if.turned_by()->edit(), Qt::Key_Escape);
     spoil(WhatIfControls::rule, "55-what-if-rule");
     opened_.window.session().change(
-        "Side", [](models::CaseFile& kept) { kept.entered.side = geometry::Side::right; });
+        "Side", [](models::CaseFile& case_file) { case_file.the_case.side = geometry::Side::right; });
     snap("56-what-if-right-side");
     what_if.button(WhatIfControls::vertex)->click();
     what_if.vertex_way()->button(3)->click();
@@ -231,10 +246,10 @@ public:
     w.files().open_path(demo);
     QTest::qWait(100);
     snap("30-mri-loading");
-    OpenedWindow::wait_until([&] { return w.session().kept().head.kind == models::HeadKind::mri; });
+    OpenedWindow::wait_until([&] { return w.session().case_file().head.kind == models::HeadKind::mri; });
     snap("31-mri-first-view");
     opened_.settle();
-    if (w.session().kept().head.kind != models::HeadKind::mri) return;
+    if (w.session().case_file().head.kind != models::HeadKind::mri) return;
     for (const auto& [index, name] : {std::pair(Worksheet::measure_index, "32-mri-measure"),
                                       {Worksheet::landmarks_index, "33-mri-landmarks"},
                                       {Worksheet::search_index, "34-mri-search"},
@@ -295,7 +310,7 @@ private:
 
 int main(int argc, char** argv) {
   const QString folder = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("build/tour");
-  const Bench bench(argc, argv);
+  const TestSession bench(argc, argv);
   for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
     Tour tour(folder, size);
     const QString alone = argc > 2 ? QString::fromLocal8Bit(argv[2]) : QString();

@@ -14,7 +14,7 @@
 #include "models/cases/case_head.h"
 #include "models/generic/generic_head.h"
 #include "models/heads/load_head.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 #include "viewer/picture/picture.h"
 #include "viewer/sheet/content.h"
 #include "viewer/sheet/sheet.h"
@@ -83,15 +83,15 @@ TEST_CASE("every text of the window stands in the file that is handed to transla
     lines.sort();  // lupdate adds new texts at the end of their context
     return lines;
   };
-  const QStringList kept = sources(source + "/viewer/window/translations/scalpmark.ts");
-  CHECK(kept.size() > 300);
-  CHECK(kept.contains("<name>Message</name>"));
-  for (const QString& line : kept) {
+  const QStringList listed = sources(source + "/viewer/window/translations/scalpmark.ts");
+  CHECK(listed.size() > 300);
+  CHECK(listed.contains("<name>Message</name>"));
+  for (const QString& line : listed) {
     CAPTURE(line.toStdString());
     // What kernel and readers say is looked up under one name (viewer/words/words.cpp).
     CHECK_FALSE(line.contains(QRegularExpression("<name>scalpmark::(geometry|models)")));
   }
-  CHECK(sources(fresh) == kept);  // otherwise: ninja -C build translations
+  CHECK(sources(fresh) == listed);  // otherwise: ninja -C build translations
 }
 
 namespace {
@@ -137,16 +137,18 @@ bool needs_no_translation(const QString& with_data) {
 }  // namespace
 
 TEST_CASE("stage and sheet say nothing that cannot be translated") {
-  const models::CaseFile kept = demo_case();
-  const models::LoadedHead loaded = models::load_head(kept);
-  const geometry::Plan plan = geometry::solve(loaded.head, kept.entered, geometry::TapeDistances::each_path);
+  const models::CaseFile case_file = demo_case();
+  const models::LoadedHead loaded = models::load_head(case_file);
+  const geometry::Plan plan =
+      geometry::solve(loaded.head, case_file.the_case, geometry::TapeDistances::each_path);
   Brackets brackets;
   QCoreApplication::installTranslator(&brackets);
   std::vector<std::string> said;
   bool legend = false;
 
-  const viewer::SheetContent sheet = viewer::sheet_content(
-      kept, loaded, plan, viewer::date_today(), viewer::off_by_hand(loaded.head, kept.entered, plan));
+  const viewer::SheetContent sheet =
+      viewer::sheet_content(case_file, loaded, plan, viewer::date_today(),
+                            viewer::off_by_hand(loaded.head, case_file.the_case, plan));
   said = {sheet.label, sheet.date, sheet.head, sheet.head_note, sheet.not_this};
   for (const auto* table : {&sheet.measures, &sheet.search, &sheet.coil, &sheet.treatment, &sheet.cortex,
                             &sheet.tapes, &sheet.rules, &sheet.alternatives}) {
@@ -166,15 +168,15 @@ TEST_CASE("stage and sheet say nothing that cannot be translated") {
 
   viewer::Shown shown;
   for (const viewer::Thing thing : viewer::all_things()) shown.things.insert(thing);
-  shown.head_description = viewer::head_in_words(kept, loaded);
-  shown.tolerance = std::make_shared<const geometry::Tolerance>(
-      geometry::tolerance(loaded.head, kept.entered, plan, kept.entered.errors, {.placements = 100}));
-  shown.gaps = viewer::gaps_under(loaded.head, kept.entered, plan.treatment);
+  shown.head_description = viewer::head_in_words(case_file, loaded);
+  shown.tolerance = std::make_shared<const geometry::Tolerance>(geometry::tolerance(
+      loaded.head, case_file.the_case, plan, case_file.the_case.errors, {.placements = 100}));
+  shown.gaps = viewer::gaps_under(loaded.head, case_file.the_case, plan.treatment);
   {
     const viewer::Display display;
     viewer::Picture picture(display, {1280, 800});
     for (const viewer::View view : {viewer::View::left, viewer::View::front_left, viewer::View::above}) {
-      picture.stage().show(loaded.head, kept.entered, plan, shown);
+      picture.stage().show(loaded.head, case_file.the_case, plan, shown);
       picture.stage().look(view);
       (void)picture.draw();
       for (const auto& label : picture.stage().labels()) said.push_back(label.wish.text);

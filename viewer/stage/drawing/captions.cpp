@@ -144,21 +144,23 @@ void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& 
   }
 }
 
-void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<std::string>& lines,
+void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines,
                   const Pixel& top_left, double width_px, std::vector<Caption>& taken) {
   if (lines.empty()) return;
   double y = top_left.y, widest = 0;
   std::string all;
   for (size_t i = 0; i < lines.size(); ++i) {
-    const bool first = i == 0, last = i + 1 == lines.size();
-    const TextStyle style{last ? 13.0 : 14.0, first, last ? palette::quiet_text : palette::text, false};
-    for (const auto& line : wrapped(overlay, lines[i], style, width_px)) {
+    const bool heading = lines[i].weight == Remark::Weight::heading,
+               quiet = lines[i].weight == Remark::Weight::quiet;
+    if (heading && i > 0) y += 6 * sight.scale;
+    const TextStyle style{quiet ? 13.0 : 14.0, heading, quiet ? palette::quiet_text : palette::text, false};
+    for (const auto& line : wrapped(overlay, lines[i].text, style, width_px)) {
       const TextSize size = overlay.measure(line, style);
       overlay.text(line, {top_left.x, y}, style);
       widest = std::max(widest, size.width);
       y += size.height + 2 * sight.scale;
     }
-    all += (all.empty() ? "" : "; ") + lines[i];
+    all += (all.empty() ? "" : "; ") + lines[i].text;
   }
   taken.push_back({all, {top_left.x, top_left.y, top_left.x + widest, y}});
 }

@@ -31,7 +31,7 @@ void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& 
                 const Coverage& head, std::vector<Caption>& taken);
 
 /// Lines under each other, the first bold and the last quiet, from that corner down, no wider than that.
-void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<std::string>& lines,
+void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines,
                   const Pixel& top_left, double width_px, std::vector<Caption>& taken);
 
 }  // namespace scalpmark::viewer

@@ -36,11 +36,11 @@ std::vector<std::array<Vector3d, 2>> level_lines(const geometry::GapMap& map) {
 
 }  // namespace
 
-std::shared_ptr<const GapsShown> gaps_under(const geometry::Head& head, const geometry::Case& entered,
+std::shared_ptr<const GapsShown> gaps_under(const geometry::Head& head, const geometry::Case& the_case,
                                             const geometry::Placement& placement) {
   auto gaps = std::make_shared<GapsShown>();
-  gaps->contact = geometry::contact(head, entered.coil, placement.pose());
-  gaps->map = geometry::gap_map(head.skin(), entered.coil.model, gaps->contact);
+  gaps->contact = geometry::contact(head, the_case.coil, placement.pose());
+  gaps->map = geometry::gap_map(head.skin(), the_case.coil.model, gaps->contact);
   gaps->level_lines = level_lines(gaps->map);
   return gaps;
 }

@@ -21,7 +21,7 @@ struct GapsShown {
 
 /// Takes a tenth of a second or so on a large head; any thread.
 [[nodiscard]] std::shared_ptr<const GapsShown> gaps_under(const geometry::Head& head,
-                                                          const geometry::Case& entered,
+                                                          const geometry::Case& the_case,
                                                           const geometry::Placement& placement);
 
 }  // namespace scalpmark::viewer

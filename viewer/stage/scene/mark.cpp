@@ -28,6 +28,7 @@ int Mark::layer() const {
     case Shape::small_bar:
       return 1;
     case Shape::small_disc:
+    case Shape::small_hollow_disc:
       return 2;
     case Shape::small_diamond:
       return 3;
@@ -38,6 +39,7 @@ int Mark::layer() const {
     case Shape::bar:
       return 7;
     case Shape::disc:
+    case Shape::hollow_disc:
       break;
   }
   return thing == Thing::start ? 4 : 8;

@@ -140,6 +140,13 @@ struct GapScale {
   std::vector<Row> rows;
 };
 
+/// A sentence or a heading under the numbers.
+struct Remark {
+  enum class Weight { plain, heading, quiet };
+  std::string text;
+  Weight weight = Weight::plain;
+};
+
 /// What stands around the head.
 struct Surroundings {
   struct Title {
@@ -148,7 +155,7 @@ struct Surroundings {
   std::optional<Title> title;
   std::string caution;  ///< empty: it stands in print beside the picture
   std::optional<NumberTable> numbers;
-  std::vector<std::string> remarks;  ///< under the numbers: a heading, what is to be said, a reservation
+  std::vector<Remark> remarks;  ///< under the numbers
   std::vector<LegendRow> legend;
   std::optional<GapScale> gap_scale;
   bool with_column = false;  ///< room is kept for numbers and legend beside the head

@@ -12,7 +12,7 @@ namespace {
 
 struct Size {
   double reach = 0;
-  double other = 0;  ///< ring: inner radius; bar: half its width
+  double other = 0;  ///< ring, hollow disc: inner radius; bar: half its width
 };
 
 Size size_of(Shape shape) {
@@ -23,6 +23,10 @@ Size size_of(Shape shape) {
       return {6.5, 0};
     case Shape::small_disc:
       return {4, 0};
+    case Shape::hollow_disc:
+      return {6.5, 4.4};
+    case Shape::small_hollow_disc:
+      return {4, 2.4};
     case Shape::bar:
       return {13, 2.6};
     case Shape::small_bar:
@@ -65,6 +69,8 @@ std::vector<Vector2d> triangles_px(Shape shape, double grow_px) {
       fan(circle);
       break;
     }
+    case Shape::hollow_disc:
+    case Shape::small_hollow_disc:
     case Shape::ring: {
       const double inner = std::max(0.0, size.other - grow_px);
       for (int i = 0; i < 36; ++i) {

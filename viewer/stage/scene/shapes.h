@@ -7,14 +7,16 @@ namespace scalpmark::viewer {
 
 /// The shape of a mark says what it is, so that a grey print works too.
 enum class Shape {
-  dot,           ///< landmark
-  disc,          ///< pulse point
-  small_disc,    ///< pulse point of a grid node
-  bar,           ///< edge mark; its length lies along x
-  small_bar,     ///< edge mark of a grid node
-  ring,          ///< hotspot
-  diamond,       ///< treatment site
-  small_diamond  ///< where the treatment site might have been
+  dot,                ///< landmark
+  disc,               ///< pulse point
+  small_disc,         ///< pulse point of a grid node
+  hollow_disc,        ///< where a pulse was wanted
+  small_hollow_disc,  ///< where a grid node's pulse was wanted
+  bar,                ///< edge mark; its length lies along x
+  small_bar,          ///< edge mark of a grid node
+  ring,               ///< hotspot
+  diamond,            ///< treatment site
+  small_diamond       ///< where the treatment site might have been
 };
 
 /// How far the shape reaches from its centre, pixels of a picture 800 high.

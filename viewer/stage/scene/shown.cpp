@@ -11,7 +11,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 18> names{{{Thing::skin, "skin"},
+constexpr std::array<std::pair<Thing, std::string_view>, 19> names{{{Thing::skin, "skin"},
                                                                     {Thing::landmarks, "landmarks"},
                                                                     {Thing::tapes, "tapes"},
                                                                     {Thing::grid, "grid"},
@@ -23,6 +23,7 @@ constexpr std::array<std::pair<Thing, std::string_view>, 18> names{{{Thing::skin
                                                                     {Thing::coil, "coil"},
                                                                     {Thing::angle, "angle"},
                                                                     {Thing::edge_marks, "edge-marks"},
+                                                                    {Thing::wanted, "wanted"},
                                                                     {Thing::labels, "labels"},
                                                                     {Thing::legend, "legend"},
                                                                     {Thing::numbers, "numbers"},

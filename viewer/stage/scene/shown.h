@@ -28,6 +28,7 @@ enum class Thing {
   coil,
   angle,
   edge_marks,
+  wanted,
   labels,
   legend,
   numbers,
@@ -62,9 +63,9 @@ struct Laying {
 
 /// What to show of a plan.
 struct Shown {
-  std::set<Thing> things{Thing::skin,    Thing::landmarks, Thing::tapes,   Thing::grid,  Thing::start,
-                         Thing::hotspot, Thing::treatment, Thing::coil,    Thing::angle, Thing::edge_marks,
-                         Thing::labels,  Thing::legend,    Thing::numbers, Thing::title};
+  std::set<Thing> things{Thing::skin,    Thing::landmarks, Thing::tapes,  Thing::grid,    Thing::start,
+                         Thing::hotspot, Thing::treatment, Thing::coil,   Thing::angle,   Thing::edge_marks,
+                         Thing::wanted,  Thing::labels,    Thing::legend, Thing::numbers, Thing::title};
   // What of them; empty: all.
   std::optional<std::set<std::string>> landmarks, lines;  ///< of the plan's, by name; tragi are always shown
   std::optional<geometry::MarkRule> only_rule;            ///< the one edge mark of the coil's that is shown

@@ -22,7 +22,7 @@ Part show_coil(const Showing& now, Surroundings& around) {
   if (!shown.has(Thing::coil)) return part;
   const geometry::Placement& placement = now.placement;
   CoilBody body;
-  body.coil = now.entered.coil.model;
+  body.coil = now.the_case.coil.model;
   body.origin = placement.pulse + placement.lift_mm * placement.normal;
   body.right = placement.front.cross(placement.normal);
   body.front = placement.front;

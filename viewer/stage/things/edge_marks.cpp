@@ -1,6 +1,7 @@
 // The coil's edge marks where it lies: a bar for each marking rule along the coil's edge, the chosen rule's
 // strong and the others faint; a sight line from the edge in the air to each mark; the tape line from the
 // pulse point; and the pulse point itself.
+#include "geometry/plan/pulse_shift.h"
 #include "viewer/stage/things/things.h"
 #include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
@@ -33,16 +34,25 @@ std::string label_of(MarkRule rule, bool chosen, const std::string& gap) {
   return "";
 }
 
+/// Of a mark that one rule drew and over which the coil is laid by another.
+std::string label_of_both(const geometry::Case& c, CoilOn on, const std::string& gap) {
+  const MarkRule drawn_by = on == CoilOn::treatment ? c.treatment.drawn_by : c.search.drawn_by;
+  return words(Words::tr("Edge mark, drawn by %1, laid by %2: %3 under the edge"),
+               {words(in_words(drawn_by)), words(in_words(c.coil.laid_by)), gap});
+}
+
 void add_mark(const Showing& now, MarkRule rule, Part& part) {
   const geometry::Placement& placement = now.placement;
   const auto& at = placement.edge_mark.by(rule);
   if (!at || !now.shown.has_mark(rule)) return;
-  const bool chosen = rule == now.entered.coil.laid_by;
+  const bool chosen = rule == now.the_case.coil.laid_by;
   Mark mark = now.mark(Thing::edge_marks, std::string("edge mark ") + key_of(rule), Shape::bar,
                        chosen ? Role::edge_mark : Role::edge_mark_by_other_rule, *at,
                        placement.normal.cross(placement.front));
   Label label;
-  label.text = label_of(rule, chosen, in_mm((*at - placement.edge).norm()));
+  const std::string gap = in_mm((*at - placement.edge).norm());
+  label.text = chosen && geometry::is_shifted(placement) ? label_of_both(now.the_case, now.shown.coil_on, gap)
+                                                         : label_of(rule, chosen, gap);
   label.clear_px = 7;
   label.may_go_far = true;
   label.priority = chosen ? 98 : 70;
@@ -56,18 +66,33 @@ void add_mark(const Showing& now, MarkRule rule, Part& part) {
     part.lines.push_back({{placement.edge, *at}, 1.2, Role::sight_by_other_rule, 0.5, true});
 }
 
+/// The straight way between two skin points, laid on the skin.
+std::vector<Eigen::Vector3d> on_the_skin(const Showing& now, const Eigen::Vector3d& from,
+                                         const Eigen::Vector3d& to) {
+  constexpr int corners = 24;
+  const geometry::Surface& skin = now.head.skin();
+  std::vector<Eigen::Vector3d> line;
+  for (int i = 0; i <= corners; ++i)
+    line.push_back(skin.position(skin.closest(from + (to - from) * i / corners)));
+  return line;
+}
+
 }  // namespace
 
 Part show_edge_marks(const Showing& now, Surroundings& around) {
   Part part;
   part.thing = Thing::edge_marks;
   if (!now.shown.has(Thing::edge_marks)) return part;
-  const MarkRule chosen = now.entered.coil.laid_by;
+  const MarkRule chosen = now.the_case.coil.laid_by;
   // Faint bars first, then the chosen one, then the pulse point.
   for (const MarkRule rule : {MarkRule::drop, MarkRule::nearest, MarkRule::tape})
     if (rule != chosen) add_mark(now, rule, part);
   add_mark(now, chosen, part);
-  part.lines.push_back({now.placement.tape_line, 1.6, Role::edge_tape, 1.6});
+  if (!geometry::is_shifted(now.placement))
+    part.lines.push_back({now.placement.tape_line, 1.6, Role::edge_tape, 1.6});
+  else if (now.placement.mark)
+    part.lines.push_back(
+        {on_the_skin(now, now.placement.wanted, *now.placement.mark), 1.6, Role::edge_tape, 1.6});
   part.marks.push_back(now.mark(Thing::edge_marks, "pulse", Shape::disc, Role::pulse, now.placement.pulse,
                                 now.placement.front));
   const auto explain = [&](Shape shape, Role role, const std::string& text) {

@@ -29,7 +29,7 @@ Part show_grid(const Showing& now, Surroundings& around) {
     const auto& p = node.placement;
     part.marks.push_back(
         now.mark(Thing::grid, node_name(node, "pulse"), Shape::small_disc, Role::pulse, p.pulse, p.front));
-    const auto& mark = p.edge_mark.by(now.entered.coil.laid_by);
+    const auto& mark = p.edge_mark.by(now.the_case.coil.laid_by);
     if (!mark) continue;
     part.marks.push_back(now.mark(Thing::grid, node_name(node, "edge mark"), Shape::small_bar,
                                   Role::edge_mark, *mark, p.normal.cross(p.front)));

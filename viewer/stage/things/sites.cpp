@@ -51,13 +51,13 @@ Part show_sites(const Showing& now, Surroundings& around) {
   if (shown.has(Thing::treatment))
     add(now.mark(Thing::treatment, "treatment", Shape::diamond, Role::treatment, plan.treatment.pulse,
                  plan.treatment.forward),
-        100, treatment_text(now.entered.treatment));
+        100, treatment_text(now.the_case.treatment));
   if (shown.has(Thing::hotspot))
     add(now.mark(Thing::hotspot, "hotspot", Shape::ring, Role::hotspot, plan.hotspot.pulse,
                  plan.hotspot.forward),
         99, words(Words::tr("Hotspot")));
   if (shown.has(Thing::start))
-    add(now.mark(Thing::start, "start", Shape::disc, Role::start, plan.start.pulse, plan.start.forward), 95,
+    add(now.mark(Thing::start, "start", Shape::disc, Role::start, plan.start.wanted, plan.start.forward), 95,
         words(Words::tr("Search start")));
 
   if (shown.has(Thing::start)) explain(Shape::disc, Role::start, words(Words::tr("Search start")));

@@ -29,7 +29,7 @@ NumberTable numbers(const Showing& now) {
   NumberTable table;
   table.where = words(Words::tr("Coil %1", "where it lies"), {where_shown(now.shown)});
   table.angle = words(Words::tr("%1 to the midline, edge at %2"),
-                      {in_degrees(placement.angle_deg), in_cm(now.entered.coil.centre_to_edge_mm)});
+                      {in_degrees(placement.angle_deg), in_cm(now.the_case.coil.centre_to_edge_mm)});
   table.rows = {
       {words(Words::tr("cm of tape from")), words(Words::tr("pulse")), words(Words::tr("edge mark"))},
       {words(Words::tr("vertex")), pulse(&From::vertex_mm), edge(&From::vertex_mm)},
@@ -37,6 +37,15 @@ NumberTable numbers(const Showing& now) {
       {words(Words::tr("left tragus")), pulse(&From::left_tragus_mm), edge(&From::left_tragus_mm)},
       {words(Words::tr("right tragus")), pulse(&From::right_tragus_mm), edge(&From::right_tragus_mm)}};
   return table;
+}
+
+/// The side of the coil shown; both, where the search is on one side and the treatment on the other.
+QString side_stimulated(const Showing& now) {
+  const bool left = geometry::side_of(now.plan.treatment) == geometry::Side::left;
+  if (geometry::side_of(now.plan.treatment) == now.the_case.side)
+    return left ? Words::tr("Left side stimulated") : Words::tr("Right side stimulated");
+  return left ? Words::tr("Search on the right side, treatment on the left")
+              : Words::tr("Search on the left side, treatment on the right");
 }
 
 }  // namespace
@@ -53,10 +62,8 @@ Part show_surroundings(const Showing& now, Surroundings& around) {
   if (!head.empty() && head.front() >= 'a' && head.front() <= 'z')
     head.front() = static_cast<char>(head.front() - 'a' + 'A');
   if (shown.has(Thing::title)) {
-    const std::string side =
-        words(now.entered.side == geometry::Side::left ? Words::tr("Left side stimulated")
-                                                       : Words::tr("Right side stimulated"));
-    around.title = {now.entered.label.empty() ? words(Words::tr("Unnamed case")) : now.entered.label,
+    const std::string side = words(side_stimulated(now));
+    around.title = {now.the_case.label.empty() ? words(Words::tr("Unnamed case")) : now.the_case.label,
                     head.empty() ? side : head + ". " + side};
   }
   // Which head it is stands before the caution where no title says so.

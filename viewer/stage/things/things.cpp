@@ -28,10 +28,10 @@ void leave_out_labels(Part& part) {
 
 }  // namespace
 
-Scene show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+Scene show(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
            const Shown& shown, CalmNormals& normals) {
   const geometry::Placement& placement = placement_shown(plan, shown);
-  const Showing now{head, entered, plan, shown, placement, normals};
+  const Showing now{head, the_case, plan, shown, placement, normals};
   Scene scene{head.skin(), plan.axes, placement};
   for (ShowThing* thing : all) scene.parts.push_back(thing(now, scene.around));
   auto& legend = scene.around.legend;
@@ -43,10 +43,10 @@ Scene show(const geometry::Head& head, const geometry::Case& entered, const geom
   return scene;
 }
 
-Scene show(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+Scene show(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
            const Shown& shown) {
   CalmNormals normals;
-  return show(head, entered, plan, shown, normals);
+  return show(head, the_case, plan, shown, normals);
 }
 
 }  // namespace scalpmark::viewer

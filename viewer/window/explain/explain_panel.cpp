@@ -38,8 +38,8 @@ ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
 }
 
 void ExplainPanel::show_case(const Session& session, bool with_label) {
-  const bool generic = session.kept().head.kind == models::HeadKind::generic;
-  const QString label = QString::fromStdString(session.kept().entered.label);
+  const bool generic = session.case_file().head.kind == models::HeadKind::generic;
+  const QString label = QString::fromStdString(session.case_file().the_case.label);
   heading_->setText(with_label && !label.isEmpty() ? label
                     : generic                      ? tr("A drawing of a head, shaped by a tape measure")
                                                    : tr("A picture of a head, made from a scan"));
@@ -67,7 +67,8 @@ StageContent explain_content(const Session& session, const HeldCoil& coil) {
     content.shown.under_coil = viewer::UnderCoil::lit;
     content.shown.skin_opacity = skin_over_brain;
   }
-  content.look.view = session.kept().entered.side == geometry::Side::left ? View::front_left : View::front;
+  content.look.view =
+      geometry::side_of(session.plan().treatment) == geometry::Side::left ? View::front_left : View::front;
   content.coil_follows_hand = false;
   return content;
 }

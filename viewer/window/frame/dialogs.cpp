@@ -34,7 +34,7 @@ bool ask_about_leftover(QWidget* parent, const Leftover& leftover) {
   QMessageBox box(
       QMessageBox::Question, Dialogs::tr("Unsaved work found"),
       Dialogs::tr("The program ended unexpectedly on %1 and kept this case: \u201c%2\u201d. Go on with it?")
-          .arg(leftover.written, QString::fromStdString(leftover.kept.entered.label)),
+          .arg(leftover.written, QString::fromStdString(leftover.case_file.the_case.label)),
       QMessageBox::NoButton, parent);
   auto* yes = box.addButton(Dialogs::tr("Go on with it"), QMessageBox::AcceptRole);
   box.addButton(Dialogs::tr("Throw it away"), QMessageBox::DestructiveRole);

@@ -65,13 +65,14 @@ void LookedInto::add_to(StageContent& content) {
   const geometry::Head& head = session_.head().head;
   viewer::Shown& shown = content.shown;
   if (gaps_ && content.for_work && shown.has(Thing::coil)) {
-    under_coil_.look_under(head, session_.kept().entered, viewer::placement_shown(session_.plan(), shown));
+    under_coil_.look_under(head, session_.case_file().the_case,
+                           viewer::placement_shown(session_.plan(), shown));
     shown.things.insert(Thing::gaps);
     shown.gaps = under_coil_.gaps();
     for (GapPanel* panel : gap_panels()) panel->show_contact(under_coil_);
   }
   if (!content.off_by_hand) return;
-  by_hand_.work_out(head, session_.kept(), session_.plan());
+  by_hand_.work_out(head, session_.case_file(), session_.plan());
   if (shown.has(Thing::tolerance)) shown.tolerance = by_hand_.found();
 }
 

@@ -254,7 +254,7 @@ void MainWindow::show_session() {
 }
 
 void MainWindow::show_title() {
-  QString name = session_.file().isEmpty() ? QString::fromStdString(session_.kept().entered.label)
+  QString name = session_.file().isEmpty() ? QString::fromStdString(session_.case_file().the_case.label)
                                            : QFileInfo(session_.file()).fileName();
   if (name.isEmpty()) name = tr("Unnamed case");
   setWindowTitle(tr("%1[*] - Scalpmark").arg(name));

@@ -92,7 +92,7 @@ void Output::save_sheet() {
 void Output::save_sheet_to(const QString& path, viewer::Paper paper) {
   if (!session_.is_ready()) return;
   if (OutputJob* job = begin(tr("The sheet is saved in %1.").arg(QDir::toNativeSeparators(path))))
-    job->write_sheet(session_.kept(), session_.head(), session_.template_files(), paper, path);
+    job->write_sheet(session_.case_file(), session_.head(), session_.template_files(), paper, path);
 }
 
 void Output::print_sheet() {
@@ -100,7 +100,7 @@ void Output::print_sheet() {
   std::unique_ptr<QPrinter> printer = ask_printer();
   if (!printer) return;
   if (OutputJob* job = begin(tr("The sheet is on its way to the printer.")))
-    job->print_sheet(session_.kept(), session_.head(), session_.template_files(), std::move(printer));
+    job->print_sheet(session_.case_file(), session_.head(), session_.template_files(), std::move(printer));
 }
 
 void Output::save_picture() {

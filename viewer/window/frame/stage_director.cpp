@@ -33,7 +33,7 @@ void StageDirector::set_content(Mode mode, std::function<StageContent()> content
 void StageDirector::dress(StageContent& content) {
   viewer::Shown& shown = content.shown;
   if (mode_ != Mode::explain)  // no jargon for a patient
-    shown.head_description = viewer::head_in_words(session_.kept(), session_.head());
+    shown.head_description = viewer::head_in_words(session_.case_file(), session_.head());
   if (content.for_work && shown.has(Thing::coil)) {
     if (menus_.numbers()) shown.things.insert(Thing::numbers);
     if (menus_.legend()) shown.things.insert(Thing::legend);
@@ -54,14 +54,14 @@ void StageDirector::refresh_stage() {
   StageContent content = content_now();
   dress(content);
   const geometry::Plan& plan = session_.plan();
-  stage_.show_plan(session_.head().head, session_.kept().entered, plan, content.shown,
+  stage_.show_plan(session_.head().head, session_.case_file().the_case, plan, content.shown,
                    std::move(content.notes));
   stage_.set_coil_movable(content.coil_follows_hand);
   if (!content.for_work) return;
   emit coil_shown(coil_.coil());
   const geometry::Placement& placement = viewer::placement_shown(plan, content.shown);
   const double from_site_mm = pulse_from_site_mm(session_.head().head.skin(), plan, placement);
-  emit status(status_line(from_site_mm, placement, session_.kept().entered.coil.laid_by));
+  emit status(status_line(from_site_mm, placement, session_.case_file().the_case.coil.laid_by));
 }
 
 void StageDirector::look() {

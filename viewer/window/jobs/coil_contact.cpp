@@ -15,21 +15,16 @@ CoilContact::CoilContact(QObject* parent) : QObject(parent), work_(at_rest_ms) {
   });
 }
 
-void CoilContact::look_under(const geometry::Head& head, const geometry::Case& entered,
+void CoilContact::look_under(const geometry::Head& head, const geometry::Case& the_case,
                              const geometry::Placement& placement) {
-  const Asked asked{head.skin().vertices().data(),
-                    entered.coil.model.model,
-                    entered.coil.lift_mm,
-                    placement.pulse,
-                    placement.normal,
-                    placement.front};
-  if (asked_ && *asked_ == asked) return;
-  asked_ = asked;
+  const Asked asked{head, the_case.coil, placement.pulse, placement.normal, placement.front};
+  if (asked_ && asked_->same_as(asked)) return;
+  asked_.emplace(asked);
   gaps_.reset();
   problem_.clear();
   const auto found = std::make_shared<std::shared_ptr<const viewer::GapsShown>>();
-  work_.ask([head, entered, placement,
-             found](LatestWork::Job&) { *found = viewer::gaps_under(head, entered, placement); },
+  work_.ask([head, the_case, placement,
+             found](LatestWork::Job&) { *found = viewer::gaps_under(head, the_case, placement); },
             [this, found] {
               gaps_ = *found;
               emit changed();

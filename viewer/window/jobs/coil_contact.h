@@ -20,7 +20,7 @@ public:
 
   /// What lies under this placement is wanted; `changed` comes when it is there. The same again changes
   /// nothing.
-  void look_under(const geometry::Head& head, const geometry::Case& entered,
+  void look_under(const geometry::Head& head, const geometry::Case& the_case,
                   const geometry::Placement& placement);
   void stop_looking();
   /// Of the placement last asked about; nothing while it is worked out.
@@ -33,11 +33,13 @@ signals:
 
 private:
   struct Asked {
-    const void* skin = nullptr;
-    std::string coil;
-    double lift_mm = 0;
+    geometry::Head head;
+    geometry::CoilSetup coil;
     Eigen::Vector3d pulse, normal, front;
-    friend bool operator==(const Asked&, const Asked&) = default;
+    [[nodiscard]] bool same_as(const Asked& other) const {
+      return head.same_as(other.head) && coil == other.coil && pulse == other.pulse &&
+             normal == other.normal && front == other.front;
+    }
   };
 
   LatestWork work_;

@@ -22,21 +22,20 @@ HandTolerance::HandTolerance(QObject* parent) : QObject(parent), work_(at_rest_m
   });
 }
 
-void HandTolerance::work_out(const geometry::Head& head, const models::CaseFile& kept,
+void HandTolerance::work_out(const geometry::Head& head, const models::CaseFile& case_file,
                              const geometry::Plan& plan) {
-  models::CaseFile asked = kept;
-  asked.entered.label.clear();
-  const std::string text = models::case_json(asked);
-  if (text == asked_ && asked_skin_ == head.skin().vertices().data()) return;
-  asked_ = text;
-  asked_skin_ = head.skin().vertices().data();
+  geometry::Case asked = case_file.the_case;
+  asked.label.clear();
+  if (asked_ == asked && asked_head_->same_as(head)) return;
+  asked_ = asked;
+  asked_head_.emplace(head);
   given_up_ = false;
   found_.reset();
   problem_.clear();
   fraction_ = 0;
   const auto found = std::make_shared<geometry::Tolerance>();
   work_.ask(
-      [head, entered = kept.entered, plan, found](LatestWork::Job& job) {
+      [head, the_case = case_file.the_case, plan, found](LatestWork::Job& job) {
         geometry::ToleranceOptions options;
         options.threads = std::max(1, static_cast<int>(std::thread::hardware_concurrency()) - 1);
         std::atomic<int> tried{0};
@@ -46,7 +45,7 @@ void HandTolerance::work_out(const geometry::Head& head, const models::CaseFile&
           const int now = ++tried;
           if (now % each == 0) job.tell({}, static_cast<double>(now) / options.placements);
         };
-        *found = geometry::tolerance(head, entered, plan, entered.errors, options);
+        *found = geometry::tolerance(head, the_case, plan, the_case.errors, options);
       },
       [this, found] {
         found_ = found;
@@ -63,8 +62,8 @@ void HandTolerance::give_up() {
 
 void HandTolerance::forget() {
   work_.give_up();
-  asked_.clear();
-  asked_skin_ = nullptr;
+  asked_.reset();
+  asked_head_.reset();
   given_up_ = false;
   found_.reset();
   problem_.clear();

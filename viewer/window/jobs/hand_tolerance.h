@@ -1,7 +1,7 @@
 #pragma once
 
 #include <memory>
-#include <string>
+#include <optional>
 
 #include "geometry/hands/tolerance.h"
 #include "models/cases/case_file.h"
@@ -18,7 +18,7 @@ public:
 
   /// Is wanted for this case; `changed` comes when it is there, and while it is worked out. The same again
   /// changes nothing.
-  void work_out(const geometry::Head& head, const models::CaseFile& kept, const geometry::Plan& plan);
+  void work_out(const geometry::Head& head, const models::CaseFile& case_file, const geometry::Plan& plan);
   /// Given up, until another case is asked about or this one is forgotten.
   void give_up();
   void forget();
@@ -35,8 +35,8 @@ signals:
 
 private:
   LatestWork work_;
-  std::string asked_;
-  const void* asked_skin_ = nullptr;
+  std::optional<geometry::Case> asked_;
+  std::optional<geometry::Head> asked_head_;
   bool given_up_ = false;
   double fraction_ = 0;
   std::shared_ptr<const geometry::Tolerance> found_;

@@ -18,13 +18,13 @@ std::filesystem::path head_path(const models::HeadSource& source, const std::fil
   return source.file.is_absolute() ? source.file : folder / source.file;
 }
 
-void HeadJob::finish(const models::LoadedHead& on, const models::CaseFile& kept) {
+void HeadJob::finish(const models::LoadedHead& on, const models::CaseFile& case_file) {
   tell(tr("Working out tape distances"), 0.75);
   auto plan = std::make_shared<const geometry::Plan>(geometry::with_cortex(
-      geometry::solve(on.head, kept.entered, geometry::TapeDistances::each_path), on.cortex.get()));
-  hand_over([this, plan = std::move(plan), kept] {
+      geometry::solve(on.head, case_file.the_case, geometry::TapeDistances::each_path), on.cortex.get()));
+  hand_over([this, plan = std::move(plan), case_file] {
     plan_ = plan;
-    kept_ = kept;
+    case_file_ = case_file;
     emit measured();
   });
   if (thin_) return;
@@ -33,38 +33,38 @@ void HeadJob::finish(const models::LoadedHead& on, const models::CaseFile& kept)
   tell(tr("Ready"), 1);
 }
 
-void HeadJob::load(const models::CaseFile& kept, std::optional<KnownSkin> known) {
-  run([this, kept, known = std::move(known)] {
+void HeadJob::load(const models::CaseFile& case_file, std::optional<KnownSkin> known) {
+  run([this, case_file, known = std::move(known)] {
     // A case that cannot be solved on any head is refused before seconds go into loading one.
-    geometry::check_settings(kept.entered);
+    geometry::check_settings(case_file.the_case);
     std::shared_ptr<const models::LoadedHead> head;
-    if (known && kept.head.fiducials) {
+    if (known && case_file.head.fiducials) {
       tell(tr("Laying the tapes"), 0.1);
       head = std::make_shared<models::LoadedHead>(models::LoadedHead{
-          geometry::Head(known->skin, *kept.head.fiducials), known->description, known->notes});
+          geometry::Head(known->skin, *case_file.head.fiducials), known->description, known->notes});
     } else {
       head = std::make_shared<models::LoadedHead>(models::load_head(
-          kept,
+          case_file,
           [this](const geometry::Message& what, double fraction) {
             tell(viewer::translated(what), 0.7 * fraction);
           },
           models::read_apart(models::own_program())));
     }
     tell(tr("Laying the coil"), 0.72);
-    (void)geometry::solve(head->head, kept.entered, geometry::TapeDistances::left_out);
+    (void)geometry::solve(head->head, case_file.the_case, geometry::TapeDistances::left_out);
     hand_over([this, head] {
       head_ = head;
       emit laid();
     });
-    finish(*head, kept);
+    finish(*head, case_file);
   });
 }
 
-void HeadJob::measure(std::shared_ptr<const models::LoadedHead> head, const models::CaseFile& kept,
+void HeadJob::measure(std::shared_ptr<const models::LoadedHead> head, const models::CaseFile& case_file,
                       const std::optional<geometry::Surface>& thin) {
   head_ = std::move(head);
   thin_ = thin;
-  run([this, head = head_, kept] { finish(*head, kept); });
+  run([this, head = head_, case_file] { finish(*head, case_file); });
 }
 
 void HeadJob::work_out_fields(std::shared_ptr<const models::LoadedHead> head) {

@@ -29,9 +29,9 @@ public:
 
   /// Loads the case's head and solves without tape distances: `laid`. Then solves with them: `measured`. Then
   /// works out what quick drawing wants: `finished`. With a `known` skin the head's file is not read again.
-  void load(const models::CaseFile& kept, std::optional<KnownSkin> known = {});
+  void load(const models::CaseFile& case_file, std::optional<KnownSkin> known = {});
   /// The case on a head that is loaded: `measured`, and `finished`. A skin already thinned is taken over.
-  void measure(std::shared_ptr<const models::LoadedHead> head, const models::CaseFile& kept,
+  void measure(std::shared_ptr<const models::LoadedHead> head, const models::CaseFile& case_file,
                const std::optional<geometry::Surface>& thin);
   /// The head's distance fields, with which tape distances follow the coil at once: seconds on a large head.
   void work_out_fields(std::shared_ptr<const models::LoadedHead> head);
@@ -45,7 +45,7 @@ public:
   [[nodiscard]] const std::shared_ptr<const models::LoadedHead>& head() const { return head_; }
   /// The plan with its tape distances, once `measured`, and the case it is of.
   [[nodiscard]] const std::shared_ptr<const geometry::Plan>& plan() const { return plan_; }
-  [[nodiscard]] const models::CaseFile& kept() const { return kept_; }
+  [[nodiscard]] const models::CaseFile& case_file() const { return case_file_; }
   /// The head's skin thinned for drawing in motion, once `finished` (see viewer/stage/drawing/skin_mesh.h).
   [[nodiscard]] const std::optional<geometry::Surface>& thin() const { return thin_; }
   [[nodiscard]] const std::optional<models::SkinImport>& skin() const { return skin_; }
@@ -59,11 +59,11 @@ signals:
 
 private:
   /// In the thread: the plan, then the thin skin.
-  void finish(const models::LoadedHead& on, const models::CaseFile& kept);
+  void finish(const models::LoadedHead& on, const models::CaseFile& case_file);
 
   std::shared_ptr<const models::LoadedHead> head_;
   std::shared_ptr<const geometry::Plan> plan_;
-  models::CaseFile kept_;
+  models::CaseFile case_file_;
   std::optional<geometry::Surface> thin_;
   std::optional<models::SkinImport> skin_;
   std::shared_ptr<const models::LoadedHead> with_cortex_;

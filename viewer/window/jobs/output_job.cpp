@@ -16,7 +16,7 @@
 namespace scalpmark::window {
 
 struct OutputJob::Sheet {
-  models::CaseFile kept;
+  models::CaseFile case_file;
   models::LoadedHead loaded;
   Put put;
   geometry::Plan plan;
@@ -31,19 +31,19 @@ OutputJob::~OutputJob() {
   stop();
 }
 
-void OutputJob::write_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+void OutputJob::write_sheet(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                             const models::TemplateFiles& brain, viewer::Paper paper, const QString& file) {
-  make_sheet(kept, loaded, brain, [this, paper, file](const auto& content, const auto& views) {
+  make_sheet(case_file, loaded, brain, [this, paper, file](const auto& content, const auto& views) {
     const std::string bytes = viewer::sheet_pdf(content, views, paper);
     tell(tr("Writing the sheet"), 0.95);
     models::write_whole(file.toStdString(), bytes);
   });
 }
 
-void OutputJob::print_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+void OutputJob::print_sheet(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                             const models::TemplateFiles& brain, std::unique_ptr<QPrinter> printer) {
   const std::shared_ptr<QPrinter> onto = std::move(printer);
-  make_sheet(kept, loaded, brain, [onto](const auto& content, const auto& views) {
+  make_sheet(case_file, loaded, brain, [onto](const auto& content, const auto& views) {
     viewer::paint_sheet(content, views, *onto);
     if (onto->printerState() == QPrinter::Error)
       throw viewer::ViewerError(geometry::Message::of(
@@ -52,9 +52,9 @@ void OutputJob::print_sheet(const models::CaseFile& kept, const models::LoadedHe
   });
 }
 
-void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+void OutputJob::make_sheet(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                            const models::TemplateFiles& brain, Put put) {
-  sheet_ = std::make_shared<Sheet>(Sheet{kept, loaded, std::move(put), {}, {}, nullptr, {}});
+  sheet_ = std::make_shared<Sheet>(Sheet{case_file, loaded, std::move(put), {}, {}, nullptr, {}});
   run(
       [this, sheet = sheet_, brain] {
         tell(tr("Making the sheet"), 0.05);
@@ -67,10 +67,10 @@ void OutputJob::make_sheet(const models::CaseFile& kept, const models::LoadedHea
             no_cortex_ = viewer::translated(sheet->loaded.notes.front());
         }
         // With tape distances, whether or not the window has them by now.
-        sheet->plan = geometry::with_cortex(
-            geometry::solve(sheet->loaded.head, sheet->kept.entered, geometry::TapeDistances::each_path),
-            sheet->loaded.cortex.get());
-        sheet->by_hand = viewer::off_by_hand(sheet->loaded.head, sheet->kept.entered, sheet->plan);
+        sheet->plan = geometry::with_cortex(geometry::solve(sheet->loaded.head, sheet->case_file.the_case,
+                                                            geometry::TapeDistances::each_path),
+                                            sheet->loaded.cortex.get());
+        sheet->by_hand = viewer::off_by_hand(sheet->loaded.head, sheet->case_file.the_case, sheet->plan);
       },
       [this] { draw_next_view(); });
 }
@@ -82,7 +82,7 @@ void OutputJob::draw_next_view() {
   emit progressed(tr("Drawing the sheet's views"), 0.2 + 0.2 * drawn);
   try {
     if (!s.drawer)
-      s.drawer = std::make_unique<viewer::SheetViews>(s.loaded.head, s.kept.entered, s.plan, s.by_hand);
+      s.drawer = std::make_unique<viewer::SheetViews>(s.loaded.head, s.case_file.the_case, s.plan, s.by_hand);
     else
       s.views.push_back(s.drawer->draw(drawn));
   } catch (const std::exception& error) {
@@ -98,9 +98,9 @@ void OutputJob::draw_next_view() {
   s.drawer.reset();
   run([this, sheet = sheet_] {
     tell(tr("Writing the sheet"), 0.85);
-    sheet->put(
-        viewer::sheet_content(sheet->kept, sheet->loaded, sheet->plan, viewer::date_today(), sheet->by_hand),
-        sheet->views);
+    sheet->put(viewer::sheet_content(sheet->case_file, sheet->loaded, sheet->plan, viewer::date_today(),
+                                     sheet->by_hand),
+               sheet->views);
   });
 }
 

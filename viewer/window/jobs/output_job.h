@@ -24,10 +24,10 @@ public:
   ~OutputJob() override;
 
   /// The sheet of a case as a PDF file. A head without a cortex gets the one of `brain`, where it can.
-  void write_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+  void write_sheet(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                    const models::TemplateFiles& brain, viewer::Paper paper, const QString& file);
   /// The same on paper.
-  void print_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+  void print_sheet(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                    const models::TemplateFiles& brain, std::unique_ptr<QPrinter> printer);
   /// Why the sheet says nothing of a cortex, once finished; empty where it does.
   [[nodiscard]] const QString& no_cortex() const { return no_cortex_; }
@@ -36,7 +36,7 @@ public:
 private:
   /// What is done with the sheet's text and views once they are there; runs in the thread.
   using Put = std::function<void(const viewer::SheetContent&, const std::vector<viewer::SheetView>&)>;
-  void make_sheet(const models::CaseFile& kept, const models::LoadedHead& loaded,
+  void make_sheet(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                   const models::TemplateFiles& brain, Put put);
   void draw_next_view();
 

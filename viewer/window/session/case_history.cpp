@@ -10,15 +10,15 @@ void CaseHistory::start_over(models::CaseFile first) {
   burst_.clear();
 }
 
-void CaseHistory::add(models::CaseFile kept, QString what, QString burst) {
+void CaseHistory::add(models::CaseFile case_file, QString what, QString burst) {
   const auto at = static_cast<std::ptrdiff_t>(at_);
   if (saved_ > at) saved_ = -1;  // the saved case was undone and is now out of reach
   steps_.resize(at_ + 1);
   const bool same_burst = !burst.isEmpty() && burst == burst_ && at_ > 0 && saved_ != at;
   if (same_burst) {
-    steps_[at_].kept = std::move(kept);
+    steps_[at_].case_file = std::move(case_file);
   } else {
-    steps_.push_back({std::move(kept), std::move(what)});
+    steps_.push_back({std::move(case_file), std::move(what)});
     ++at_;
     if (steps_.size() > most_steps) {
       steps_.erase(steps_.begin());

@@ -15,15 +15,15 @@ constexpr int autosave_after_ms =
     1500;  // long enough not to write at every key, short enough not to lose work
 
 // A relative head file means something else from another folder.
-models::CaseFile moved_to(models::CaseFile kept, const fs::path& folder) {
-  if (!kept.head.file.empty()) {
-    const fs::path full = fs::absolute(head_path(kept.head, kept.folder)).lexically_normal();
+models::CaseFile moved_to(models::CaseFile case_file, const fs::path& folder) {
+  if (!case_file.head.file.empty()) {
+    const fs::path full = fs::absolute(head_path(case_file.head, case_file.folder)).lexically_normal();
     const fs::path relative = full.lexically_relative(fs::absolute(folder).lexically_normal());
     const bool below = !relative.empty() && *relative.begin() != "..";
-    kept.head.file = below ? relative : full;
+    case_file.head.file = below ? relative : full;
   }
-  kept.folder = folder;
-  return kept;
+  case_file.folder = folder;
+  return case_file;
 }
 
 }  // namespace

@@ -44,7 +44,8 @@ void CoilOnStage::lay_on_node(int row, int column) {
 }
 
 void CoilOnStage::hold(const geometry::SurfacePoint& at, std::optional<double> angle_deg) {
-  if (const auto held = hold_coil(session_.head(), session_.kept().entered, at, angle_deg, session_.tapes()))
+  if (const auto held =
+          hold_coil(session_.head(), session_.case_file().the_case, at, angle_deg, session_.tapes()))
     lay(*held);
 }
 
@@ -69,7 +70,7 @@ void CoilOnStage::nudge(double forward_mm, double outward_mm) {
   if (!session_.is_ready()) return;
   const auto& head = session_.head().head;
   const geometry::SurfacePoint at = pulse_point();
-  const geometry::Directions ways = geometry::directions_at(head, session_.kept().entered.side, at);
+  const geometry::Directions ways = geometry::directions_at(head, session_.case_file().the_case.side, at);
   const Eigen::Vector3d way = forward_mm * ways.forward + outward_mm * ways.outward;
   try {
     const geometry::Walk walk = geometry::walk(head.skin(), at, way.normalized(), way.norm());
@@ -86,8 +87,9 @@ void CoilOnStage::put_back(viewer::CoilOn place) {
 
 void CoilOnStage::follow_case() {
   if (!coil_.in_hand()) return;
-  coil_ = hold_coil(session_.head(), session_.kept().entered, coil_.at, coil_.angle_deg, session_.tapes())
-              .value_or(HeldCoil{});
+  coil_ =
+      hold_coil(session_.head(), session_.case_file().the_case, coil_.at, coil_.angle_deg, session_.tapes())
+          .value_or(HeldCoil{});
 }
 
 }  // namespace scalpmark::window

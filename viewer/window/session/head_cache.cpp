@@ -8,37 +8,38 @@
 
 namespace scalpmark::window {
 
-std::string head_key(const models::CaseFile& kept) {
+std::string head_key(const models::CaseFile& case_file) {
   std::string key;
   const auto add = [&](double value) { key += geometry::to_text(value, 6) + " "; };
-  if (kept.head.kind == models::HeadKind::generic) {
+  if (case_file.head.kind == models::HeadKind::generic) {
     key = "generic ";
-    for (const auto& tape : {kept.entered.tape_mm.nasion_inion_mm, kept.entered.tape_mm.tragus_tragus_mm,
-                             kept.entered.tape_mm.circumference_mm})
+    for (const auto& tape :
+         {case_file.the_case.tape_mm.nasion_inion_mm, case_file.the_case.tape_mm.tragus_tragus_mm,
+          case_file.the_case.tape_mm.circumference_mm})
       if (tape)
         add(*tape);
       else
         key += "- ";
     return key;
   }
-  key = head_path(kept.head, kept.folder).string() + " ";
-  if (kept.head.unit) add(static_cast<double>(*kept.head.unit));
-  if (kept.head.fiducials)
-    for (const auto& point : {kept.head.fiducials->nasion, kept.head.fiducials->inion,
-                              kept.head.fiducials->left_tragus, kept.head.fiducials->right_tragus})
+  key = head_path(case_file.head, case_file.folder).string() + " ";
+  if (case_file.head.unit) add(static_cast<double>(*case_file.head.unit));
+  if (case_file.head.fiducials)
+    for (const auto& point : {case_file.head.fiducials->nasion, case_file.head.fiducials->inion,
+                              case_file.head.fiducials->left_tragus, case_file.head.fiducials->right_tragus})
       for (int i = 0; i < 3; ++i) add(point[i]);
   return key;
 }
 
-const PreparedHead* HeadCache::find(const models::CaseFile& kept) const {
-  const std::string key = head_key(kept);
+const PreparedHead* HeadCache::find(const models::CaseFile& case_file) const {
+  const std::string key = head_key(case_file);
   for (const Remembered& one : heads_)
     if (one.key == key) return &one.head;
   return nullptr;
 }
 
-void HeadCache::remember(const models::CaseFile& kept, PreparedHead head) {
-  const std::string key = head_key(kept);
+void HeadCache::remember(const models::CaseFile& case_file, PreparedHead head) {
+  const std::string key = head_key(case_file);
   heads_.erase(
       std::remove_if(heads_.begin(), heads_.end(), [&](const Remembered& one) { return one.key == key; }),
       heads_.end());

@@ -19,7 +19,7 @@ struct PreparedHead {
 };
 
 /// What tells one head from another: source and, for the generic head, the tapes it is scaled to.
-[[nodiscard]] std::string head_key(const models::CaseFile& kept);
+[[nodiscard]] std::string head_key(const models::CaseFile& case_file);
 
 /// The last few heads, so that going back to one is immediate: one each for what head_key() tells apart, the
 /// latest first.
@@ -28,8 +28,8 @@ public:
   static constexpr std::size_t most = 4;  // a large head with its distance fields takes some 100 MB
 
   /// The head of a case; null where it is not remembered.
-  [[nodiscard]] const PreparedHead* find(const models::CaseFile& kept) const;
-  void remember(const models::CaseFile& kept, PreparedHead head);  // a copy: it may be one of those here
+  [[nodiscard]] const PreparedHead* find(const models::CaseFile& case_file) const;
+  void remember(const models::CaseFile& case_file, PreparedHead head);  // a copy: it may be one of those here
   void set_thin(const std::shared_ptr<const models::LoadedHead>& head,
                 const std::optional<geometry::Surface>& thin);
   /// What came of bringing a cortex under a head: sentences, and the head with it (null: there is none).

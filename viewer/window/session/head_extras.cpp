@@ -69,7 +69,7 @@ void HeadExtras::want_cortex() {
 
 void HeadExtras::measured() {
   const HeadJob& job = *jobs_.current();
-  if (in_force_.has_tapes || job.head() != in_force_.on.head || !same_plan(job.kept(), history_.now()))
+  if (in_force_.has_tapes || job.head() != in_force_.on.head || !same_plan(job.case_file(), history_.now()))
     return;  // edited since
   in_force_.plan = job.plan();
   in_force_.has_tapes = true;
@@ -87,7 +87,7 @@ void HeadExtras::fields_are_there() {
   jobs_.end();
   if (!in_force_.has_tapes) {
     in_force_.plan = std::make_shared<geometry::Plan>(geometry::with_cortex(
-        geometry::solve(in_force_.head(), history_.now().entered), in_force_.on.head->cortex.get()));
+        geometry::solve(in_force_.head(), history_.now().the_case), in_force_.on.head->cortex.get()));
     in_force_.has_tapes = true;
   }
   emit changed();

@@ -2,21 +2,24 @@
 
 #include "geometry/base/error.h"
 #include "geometry/plan/plan_cortex.h"
+#include "geometry/plan/treatment.h"
 
 namespace scalpmark::window {
 
-std::optional<HeldCoil> hold_coil(const models::LoadedHead& loaded, const geometry::Case& entered,
+std::optional<HeldCoil> hold_coil(const models::LoadedHead& loaded, const geometry::Case& the_case,
                                   const geometry::SurfacePoint& at, std::optional<double> angle_deg,
                                   geometry::TapeDistances tapes) {
-  geometry::CoilSetup turned = entered.coil;
+  geometry::CoilSetup turned = the_case.coil;
   if (angle_deg) turned.angle_deg = *angle_deg;
   try {
     HeldCoil coil;
     coil.on = viewer::CoilOn::elsewhere;
     coil.at = at;
     coil.angle_deg = angle_deg;
-    coil.placement = geometry::with_cortex(geometry::place_coil(loaded.head, turned, entered.side, at, tapes),
-                                           loaded.cortex.get());
+    coil.placement = geometry::with_cortex(
+        geometry::place_coil(loaded.head, turned, geometry::laying_side(loaded.head, the_case, at), at,
+                             tapes),
+        loaded.cortex.get());
     return coil;
   } catch (const geometry::GeometryError&) {
     return {};  // the coil stays where it last could lie

@@ -24,7 +24,7 @@ struct HeldCoil {
 /// The coil laid at a skin point by hand, at the case's angle or at its own. A point where it cannot be laid
 /// gives nothing.
 [[nodiscard]] std::optional<HeldCoil> hold_coil(const models::LoadedHead& loaded,
-                                                const geometry::Case& entered,
+                                                const geometry::Case& the_case,
                                                 const geometry::SurfacePoint& at,
                                                 std::optional<double> angle_deg,
                                                 geometry::TapeDistances tapes);

@@ -3,10 +3,10 @@
 namespace scalpmark::window {
 
 bool same_plan(models::CaseFile a, models::CaseFile b) {
-  a.entered.label.clear();
-  b.entered.label.clear();
-  a.entered.errors = b.entered.errors = {};
-  return a.head == b.head && a.folder == b.folder && a.entered == b.entered;
+  a.the_case.label.clear();
+  b.the_case.label.clear();
+  a.the_case.errors = b.the_case.errors = {};
+  return a.head == b.head && a.folder == b.folder && a.the_case == b.the_case;
 }
 
 }  // namespace scalpmark::window

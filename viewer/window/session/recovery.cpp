@@ -29,7 +29,7 @@ std::optional<Leftover> read_leftover(const QString& path) {
     const QJsonObject top = QJsonDocument::fromJson(QByteArray::fromStdString(bytes)).object();
     if (top.value("format").toString() != QLatin1String("scalpmark-recovery")) return {};
     Leftover leftover;
-    leftover.kept =
+    leftover.case_file =
         models::parse_case(top.value("case").toString().toStdString(),
                            fs::path(top.value("folder").toString().toStdString()), path.toStdString());
     leftover.file = top.value("file").toString();
@@ -52,7 +52,7 @@ Recovery::~Recovery() {
   forget();
 }
 
-void Recovery::keep(const models::CaseFile& kept, const QString& file) {
+void Recovery::keep(const models::CaseFile& case_file, const QString& file) {
   if (!QDir().mkpath(folder_))
     throw models::ModelError(geometry::Message::of(
         "The folder %1 cannot be made, so nothing is kept in case of a crash; save the case yourself.",
@@ -65,8 +65,8 @@ void Recovery::keep(const models::CaseFile& kept, const QString& file) {
   const QJsonObject top{{"format", "scalpmark-recovery"},
                         {"version", 1},
                         {"file", file},
-                        {"folder", QString::fromStdString((fs::current_path() / kept.folder).string())},
-                        {"case", QString::fromStdString(models::case_json(kept))}};
+                        {"folder", QString::fromStdString((fs::current_path() / case_file.folder).string())},
+                        {"case", QString::fromStdString(models::case_json(case_file))}};
   models::write_whole(path_.toStdString(), QJsonDocument(top).toJson().toStdString());
 }
 

@@ -12,7 +12,7 @@ namespace scalpmark::window {
 
 /// A case that a program that ended unexpectedly left behind.
 struct Leftover {
-  models::CaseFile kept;
+  models::CaseFile case_file;
   QString file;     ///< the case file it belongs to; empty when it was never saved
   QString written;  ///< date and time, for people
   QString path;     ///< of the recovery file
@@ -30,7 +30,7 @@ public:
   Recovery& operator=(const Recovery&) = delete;
 
   /// Refusals (models::ModelError) are passed on.
-  void keep(const models::CaseFile& kept, const QString& file);
+  void keep(const models::CaseFile& case_file, const QString& file);
   void forget();
 
   /// What other runs left behind that run no more, newest first. Unreadable leftovers are passed over.

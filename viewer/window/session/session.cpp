@@ -44,19 +44,18 @@ Session::Session(const QString& recovery_folder, QObject* parent)
 
 QString Session::change(const QString& what, const std::function<void(models::CaseFile&)>& edit,
                         const QString& burst) {
-  models::CaseFile edited = kept();
+  models::CaseFile edited = case_file();
   edit(edited);
   if (pending_ && jobs_.current()) {
     // The head being loaded gets the change too; the case in force only where it is not about the head.
-    const bool about_head = head_key(edited) != head_key(kept());
+    const bool about_head = head_key(edited) != head_key(case_file());
     Pending pending = *pending_;
-    edit(pending.kept);
+    edit(pending.case_file);
     if (about_head) return put_in_force(std::move(pending));
-    pending_->kept = pending.kept;
+    pending_->case_file = pending.case_file;
     if (!is_ready()) return {};
   }
-  if (models::case_json(edited) == models::case_json(kept()) && head_key(edited) == head_key(kept()))
-    return {};
+  if (edited == case_file()) return {};
   return put_in_force(pending_edit(std::move(edited), what, burst));
 }
 
@@ -74,19 +73,20 @@ void Session::redo() {
     emit refused(problem);
 }
 
-Session::Pending Session::pending_edit(models::CaseFile kept, const QString& what,
+Session::Pending Session::pending_edit(models::CaseFile case_file, const QString& what,
                                        const QString& burst) const {
-  Pending pending{std::move(kept), Purpose::edit, what, burst, file(), false, {}};
-  const models::HeadSource &next = pending.kept.head, &now = this->kept().head;
-  const bool same_file = next.kind == now.kind && next.unit == now.unit &&
-                         head_path(next, pending.kept.folder) == head_path(now, this->kept().folder);
+  Pending pending{std::move(case_file), Purpose::edit, what, burst, file(), false, {}};
+  const models::HeadSource &next = pending.case_file.head, &now = this->case_file().head;
+  const bool same_file =
+      next.kind == now.kind && next.unit == now.unit &&
+      head_path(next, pending.case_file.folder) == head_path(now, this->case_file().folder);
   if (is_ready() && next.kind != models::HeadKind::generic && same_file)
     pending.known = KnownSkin{head().head.skin(), head().description, head().notes};
   return pending;
 }
 
 QString Session::put_in_force(Pending pending) {
-  const PreparedHead* known = heads_.find(pending.kept);
+  const PreparedHead* known = heads_.find(pending.case_file);
   if (!known) {
     stop_loading();
     pending_ = std::move(pending);
@@ -107,17 +107,17 @@ QString Session::put_in_force(Pending pending) {
 void Session::commit(const Pending& pending, const PreparedHead& on) {
   const bool other_head = on.head != in_force_.on.head;
   PlanInForce next{on, in_force_.plan, in_force_.has_tapes};
-  if (other_head || !next.plan || !same_plan(pending.kept, kept())) {
+  if (other_head || !next.plan || !same_plan(pending.case_file, case_file())) {
     next.has_tapes = on.head->head.has_fields();
     next.plan = std::make_shared<geometry::Plan>(
-        geometry::with_cortex(geometry::solve(on.head->head, pending.kept.entered,
+        geometry::with_cortex(geometry::solve(on.head->head, pending.case_file.the_case,
                                               next.has_tapes ? geometry::TapeDistances::worked_out
                                                              : geometry::TapeDistances::left_out),
                               on.head->cortex.get()));
   }
   switch (pending.purpose) {
     case Purpose::edit:
-      history_.add(pending.kept, pending.what, pending.burst);
+      history_.add(pending.case_file, pending.what, pending.burst);
       break;
     case Purpose::undo:
       history_.undo();
@@ -126,13 +126,13 @@ void Session::commit(const Pending& pending, const PreparedHead& on) {
       history_.redo();
       break;
     case Purpose::start:
-      history_.start_over(pending.kept);
+      history_.start_over(pending.case_file);
       if (pending.unsaved) history_.mark_unsaved();
       break;
   }
   in_force_ = std::move(next);
   if (other_head) extras_.start_over();
-  heads_.remember(pending.kept, in_force_.on);
+  heads_.remember(pending.case_file, in_force_.on);
   store_.belongs_to(pending.file);
   placing_.drop();
   if (other_head) emit head_changed();
@@ -145,7 +145,7 @@ void Session::commit(const Pending& pending, const PreparedHead& on) {
 
 void Session::start_loading() {
   jobs_.begin(tr("Loading the head"), [this](const HeadJob& job) { extras_.head_is_prepared(job); })
-      .load(pending_->kept, pending_->known);
+      .load(pending_->case_file, pending_->known);
 }
 
 void Session::loaded() {
@@ -178,8 +178,8 @@ void Session::cancel() {
 
 // --- files
 
-void Session::start(const models::CaseFile& kept, const QString& file) {
-  if (const QString problem = put_in_force({kept, Purpose::start, {}, {}, file, false, {}});
+void Session::start(const models::CaseFile& case_file, const QString& file) {
+  if (const QString problem = put_in_force({case_file, Purpose::start, {}, {}, file, false, {}});
       !problem.isEmpty())
     emit refused(problem);
 }
@@ -217,7 +217,8 @@ QString Session::save(const QString& path) {
 }
 
 void Session::recover(const Leftover& leftover) {
-  if (const QString problem = put_in_force({leftover.kept, Purpose::start, {}, {}, leftover.file, true, {}});
+  if (const QString problem =
+          put_in_force({leftover.case_file, Purpose::start, {}, {}, leftover.file, true, {}});
       !problem.isEmpty())
     emit refused(problem);
 }
@@ -241,7 +242,7 @@ QString Session::use_placed() {
   if (!unplaced() || !unplaced()->complete()) return tr("Place all four points first.");
   if (QString problem = placing_problem(); !problem.isEmpty()) return problem;
   const UnplacedHead& from = *unplaced();
-  models::CaseFile edited = kept();
+  models::CaseFile edited = case_file();
   edited.head = from.source;
   edited.head.file = head_path(from.source, from.folder);
   edited.head.fiducials = from.fiducials();
@@ -252,8 +253,8 @@ QString Session::use_placed() {
 }
 
 void Session::place_anew() {
-  if (!is_ready() || !kept().head.fiducials) return;
-  UnplacedHead again{kept().head, kept().folder, head().head.skin(), head().notes, {}};
+  if (!is_ready() || !case_file().head.fiducials) return;
+  UnplacedHead again{case_file().head, case_file().folder, head().head.skin(), head().notes, {}};
   geometry::Fiducials now = head().head.fiducials().at;
   for (const Fiducial each : all_fiducials)
     again.placed[static_cast<std::size_t>(each)] = point_of(now, each);

@@ -28,7 +28,7 @@ public:
   explicit Session(const QString& recovery_folder, QObject* parent = nullptr);
 
   // --- what is in force
-  [[nodiscard]] const models::CaseFile& kept() const { return history_.now(); }
+  [[nodiscard]] const models::CaseFile& case_file() const { return history_.now(); }
   [[nodiscard]] bool is_ready() const { return in_force_.is_ready(); }
   /// The head and plan; both there once is_ready().
   [[nodiscard]] const models::LoadedHead& head() const { return *in_force_.on.head; }
@@ -67,7 +67,7 @@ public:
   [[nodiscard]] const QString& file() const { return store_.file(); }
   [[nodiscard]] bool is_saved() const { return history_.is_saved(); }
   /// Puts a case in force as if just opened (`file` may be empty).
-  void start(const models::CaseFile& kept, const QString& file = {});
+  void start(const models::CaseFile& case_file, const QString& file = {});
   /// Opens a case, a mesh or an MRI by its name's ending. Returns the sentence of a refusal; one that shows
   /// only while loading comes by `refused`.
   QString open(const QString& path);
@@ -126,7 +126,7 @@ signals:
 private:
   enum class Purpose { edit, undo, redo, start };
   struct Pending {
-    models::CaseFile kept;
+    models::CaseFile case_file;
     Purpose purpose;
     QString what, burst, file;
     bool unsaved = false;
@@ -135,7 +135,8 @@ private:
 
   /// Brings a case into force by way of solving it; see change().
   QString put_in_force(Pending pending);
-  [[nodiscard]] Pending pending_edit(models::CaseFile kept, const QString& what, const QString& burst) const;
+  [[nodiscard]] Pending pending_edit(models::CaseFile case_file, const QString& what,
+                                     const QString& burst) const;
   /// Solves on a head and makes both the ones in force. Throws what solve() refuses.
   void commit(const Pending& pending, const PreparedHead& on);
   void start_loading();

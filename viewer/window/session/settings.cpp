@@ -11,25 +11,25 @@ constexpr int recent_files = 8;
 }  // namespace
 
 Settings Settings::read() {
-  QSettings kept(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("scalpmark"),
-                 QStringLiteral("scalpmark"));
+  QSettings stored(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("scalpmark"),
+                   QStringLiteral("scalpmark"));
   Settings s;
-  s.unit = kept.value("unit").toString() == QLatin1String("in") ? LengthUnit::inch : LengthUnit::centimetre;
-  s.dark = kept.value("dark", false).toBool();
-  s.animated = kept.value("animated", true).toBool();
-  s.cautions_seen = kept.value("cautions_seen", false).toBool();
-  s.recent = kept.value("recent").toStringList();
+  s.unit = stored.value("unit").toString() == QLatin1String("in") ? LengthUnit::inch : LengthUnit::centimetre;
+  s.dark = stored.value("dark", false).toBool();
+  s.animated = stored.value("animated", true).toBool();
+  s.cautions_seen = stored.value("cautions_seen", false).toBool();
+  s.recent = stored.value("recent").toStringList();
   return s;
 }
 
 void Settings::write() const {
-  QSettings kept(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("scalpmark"),
-                 QStringLiteral("scalpmark"));
-  kept.setValue("unit", unit == LengthUnit::inch ? "in" : "cm");
-  kept.setValue("dark", dark);
-  kept.setValue("animated", animated);
-  kept.setValue("cautions_seen", cautions_seen);
-  kept.setValue("recent", recent);
+  QSettings stored(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("scalpmark"),
+                   QStringLiteral("scalpmark"));
+  stored.setValue("unit", unit == LengthUnit::inch ? "in" : "cm");
+  stored.setValue("dark", dark);
+  stored.setValue("animated", animated);
+  stored.setValue("cautions_seen", cautions_seen);
+  stored.setValue("recent", recent);
 }
 
 void Settings::used(const QString& file) {

@@ -41,7 +41,7 @@ QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
 QString Visit::find(std::size_t which) {
   try {
     const geometry::Placement& planned = session_.plan().treatment;
-    const auto& edge = planned.edge_mark.by(session_.kept().entered.coil.laid_by);
+    const auto& edge = planned.edge_mark.by(session_.case_file().the_case.coil.laid_by);
     const geometry::Surface& skin = session_.head().head.skin();
     const bool is_edge = which == static_cast<std::size_t>(TodaysMark::edge);
     const geometry::SurfacePoint near = skin.closest(is_edge && edge ? *edge : planned.pulse);
@@ -86,7 +86,7 @@ void Visit::work_out() {
   check_.reset();
   problem_.clear();
   if (session_.is_ready() && marks_[0] && marks_[1]) try {
-      check_ = geometry::check_marks(session_.head().head, session_.kept().entered, session_.plan(),
+      check_ = geometry::check_marks(session_.head().head, session_.case_file().the_case, session_.plan(),
                                      *marks_[0], *marks_[1], limits_, session_.tapes());
       check_->as_laid = geometry::with_cortex(std::move(check_->as_laid), session_.head().cortex.get());
     } catch (const std::exception& error) {

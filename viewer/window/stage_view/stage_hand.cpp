@@ -54,7 +54,7 @@ bool StageHand::is_on_coil(const QPointF& at) const {
   if (placement.normal.dot(sight.toward_eye) < -0.2) return false;
   const Vector3d origin = placement.pulse + placement.lift_mm * placement.normal;
   const Vector3d x = placement.front.cross(placement.normal);
-  for (const auto& part : subject_.plan()->entered.coil.model.parts) {
+  for (const auto& part : subject_.plan()->the_case.coil.model.parts) {
     QPolygonF outline;
     for (const auto& p : part.outline)
       outline << point_of(
@@ -160,7 +160,7 @@ void StageHand::click_node(const Pixel& at) {
   const geometry::GridNode* best = nullptr;
   double best_mm = std::numeric_limits<double>::infinity();
   for (const auto& node : subject_.plan()->plan.grid) {
-    const auto& edge_mark = node.placement.edge_mark.by(subject_.plan()->entered.coil.laid_by);
+    const auto& edge_mark = node.placement.edge_mark.by(subject_.plan()->the_case.coil.laid_by);
     for (const Vector3d& place : {node.placement.pulse, edge_mark.value_or(node.placement.pulse)})
       if (const double mm = (place - mark->at).norm(); mm < best_mm) {
         best_mm = mm;
@@ -205,7 +205,7 @@ void StageHand::arrow(double right, double up, Qt::KeyboardModifiers with) {
   } else if (with & Qt::AltModifier || !can_move_coil()) {
     camera_.turn(-right * turn_step_deg * times, up * turn_step_deg * times);
   } else if (ctrl) {
-    const bool left_side = subject_.plan()->entered.side == geometry::Side::left;
+    const bool left_side = subject_.plan()->the_case.side == geometry::Side::left;
     emit coil_nudged(up * times, (left_side ? -right : right) * times);
   } else if (right != 0) {
     emit coil_turned(right * times);

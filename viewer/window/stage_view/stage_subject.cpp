@@ -12,7 +12,7 @@ vtkRenderer* StageSubject::renderer() const {
   return bare_shown_ ? bare_renderer_.Get() : plan_renderer_.Get();
 }
 
-void StageSubject::show_plan(const geometry::Head& head, const geometry::Case& entered,
+void StageSubject::show_plan(const geometry::Head& head, const geometry::Case& the_case,
                              const geometry::Plan& plan, const viewer::Shown& shown, double pixel_ratio) {
   if (bare_shown_) {
     window_->RemoveRenderer(bare_renderer_);
@@ -20,9 +20,9 @@ void StageSubject::show_plan(const geometry::Head& head, const geometry::Case& e
     bare_shown_ = false;
   }
   plan_ =
-      ShownPlan{head, entered, plan, viewer::placement_shown(plan, shown), shown.has(viewer::Thing::coil)};
+      ShownPlan{head, the_case, plan, viewer::placement_shown(plan, shown), shown.has(viewer::Thing::coil)};
   stage_.set_pixel_ratio(pixel_ratio);
-  stage_.show(head, entered, plan, shown);
+  stage_.show(head, the_case, plan, shown);
 }
 
 void StageSubject::show_bare(const UnplacedHead& head) {

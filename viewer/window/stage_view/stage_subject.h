@@ -18,7 +18,7 @@ namespace scalpmark::window {
 /// A plan as the stage shows it, and where the coil lies on it.
 struct ShownPlan {
   geometry::Head head;
-  geometry::Case entered;
+  geometry::Case the_case;
   geometry::Plan plan;
   geometry::Placement placement;
   bool has_coil = false;
@@ -30,7 +30,7 @@ class StageSubject {
 public:
   explicit StageSubject(vtkRenderWindow* window);
 
-  void show_plan(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+  void show_plan(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
                  const viewer::Shown& shown, double pixel_ratio);
   void show_bare(const UnplacedHead& head);
   [[nodiscard]] bool is_bare() const { return bare_shown_; }

@@ -91,12 +91,12 @@ void StageView::connect_parts() {
 
 // --- what is shown
 
-void StageView::show_plan(const geometry::Head& head, const geometry::Case& entered,
+void StageView::show_plan(const geometry::Head& head, const geometry::Case& the_case,
                           const geometry::Plan& plan, const viewer::Shown& shown,
                           std::vector<StageNote> notes) {
   if (is_bare()) loupe_->leave();
   notes_->show(std::move(notes));
-  subject_->show_plan(head, entered, plan, shown, type_scale_ * devicePixelRatioF());
+  subject_->show_plan(head, the_case, plan, shown, type_scale_ * devicePixelRatioF());
   one_change();
   redraw();
 }

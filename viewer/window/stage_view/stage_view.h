@@ -38,7 +38,7 @@ public:
   ~StageView() override;
 
   /// Shows a plan; the coil where `shown` says.
-  void show_plan(const geometry::Head& head, const geometry::Case& entered, const geometry::Plan& plan,
+  void show_plan(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
                  const viewer::Shown& shown, std::vector<StageNote> notes);
   /// What stands in for the head while coil or camera move.
   void set_thin_skin(const std::optional<geometry::Surface>& thin) { subject_->stage().set_thin_skin(thin); }

@@ -151,7 +151,8 @@ void CheckStep::show_case() {
 }
 
 StageContent CheckStep::stage_content(const HeldCoil& coil) const {
-  StageContent content = content_with({Thing::treatment, Thing::coil, Thing::angle, Thing::edge_marks}, coil);
+  StageContent content =
+      content_with({Thing::treatment, Thing::coil, Thing::angle, Thing::edge_marks, Thing::wanted}, coil);
   const auto& check = visit_.check();
   if (check) {
     content.shown.coil_on = viewer::CoilOn::elsewhere;

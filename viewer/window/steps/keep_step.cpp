@@ -49,8 +49,8 @@ KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), pare
   connect(label_, &QLineEdit::editingFinished, this, [this] {
     if (!label_->isModified()) return;
     label_->setModified(false);
-    set_problem(session_.change(tr("Label"), [this](models::CaseFile& kept) {
-      kept.entered.label = label_->text().trimmed().toStdString();
+    set_problem(session_.change(tr("Label"), [this](models::CaseFile& case_file) {
+      case_file.the_case.label = label_->text().trimmed().toStdString();
     }));
   });
   connect(save_, &QPushButton::clicked, this, &KeepStep::save_wanted);
@@ -58,7 +58,7 @@ KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), pare
 }
 
 void KeepStep::show_case() {
-  if (!label_->isModified()) label_->setText(QString::fromStdString(session_.kept().entered.label));
+  if (!label_->isModified()) label_->setText(QString::fromStdString(session_.case_file().the_case.label));
   where_->setText(
       session_.file().isEmpty() ? tr("Not saved yet.")
       : session_.is_saved()
@@ -70,10 +70,12 @@ void KeepStep::show_case() {
 }
 
 StageContent KeepStep::stage_content(const HeldCoil& coil) const {
-  StageContent content = content_with({Thing::landmarks, Thing::grid, Thing::start, Thing::hotspot,
-                                       Thing::treatment, Thing::coil, Thing::angle, Thing::edge_marks},
-                                      coil);
-  content.look.view = session_.kept().entered.side == geometry::Side::left ? View::left : View::right;
+  StageContent content =
+      content_with({Thing::landmarks, Thing::grid, Thing::start, Thing::hotspot, Thing::treatment,
+                    Thing::coil, Thing::angle, Thing::edge_marks, Thing::wanted},
+                   coil);
+  content.look.view =
+      geometry::side_of(session_.plan().treatment) == geometry::Side::left ? View::left : View::right;
   return content;
 }
 

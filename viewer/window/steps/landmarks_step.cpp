@@ -195,7 +195,7 @@ void LandmarksStep::show_case() {
   if (!placing && !placing_->isHidden()) set_problem({});  // of points that are no longer being placed
   placing_->setVisible(placing);
   known_->setVisible(!placing);
-  move_points_->setVisible(session_.kept().head.kind != models::HeadKind::generic);
+  move_points_->setVisible(session_.case_file().head.kind != models::HeadKind::generic);
   set_hint(
       placing
           ? tr("Turn the head by dragging beside it; drag a placed point to move it.")
@@ -218,7 +218,8 @@ void LandmarksStep::show_case() {
 
 StageContent LandmarksStep::stage_content(const HeldCoil& coil) const {
   StageContent content = content_with({Thing::landmarks, Thing::tapes}, coil);
-  content.look.view = session_.kept().entered.side == geometry::Side::left ? View::front_left : View::right;
+  content.look.view =
+      session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::right;
   if (system_ != geometry::LandmarkSystem::ten_ten) {
     if (!landmarks_)
       landmarks_ = std::make_shared<const std::vector<geometry::Landmark>>(

@@ -56,7 +56,8 @@ MeasureStep::MeasureStep(Session& session, QWidget* parent)
   connect(&session_, &Session::saved_changed, this, [this] { set_problem({}); });
   connect(open_head_, &QPushButton::clicked, this, &MeasureStep::head_wanted);
   connect(generic_head_, &QPushButton::clicked, this, [this] {
-    set_problem(session_.change(tr("Generic head"), [](models::CaseFile& kept) { kept.head = {}; }));
+    set_problem(
+        session_.change(tr("Generic head"), [](models::CaseFile& case_file) { case_file.head = {}; }));
   });
 }
 
@@ -66,7 +67,8 @@ LengthField* MeasureStep::add_tape(const QString& name, const geometry::Range& a
   field->set_optional(tr("none"));
   field->on_commit([this, name, which](std::optional<double> mm) {
     set_problem({});
-    return session_.change(name, [&](models::CaseFile& kept) { kept.entered.tape_mm.*which = mm; });
+    return session_.change(name,
+                           [&](models::CaseFile& case_file) { case_file.the_case.tape_mm.*which = mm; });
   });
   fields()->addWidget(field);
   return field;
@@ -79,12 +81,12 @@ void MeasureStep::set_unit(LengthUnit unit) {
 }
 
 void MeasureStep::show_case() {
-  const models::CaseFile& kept = session_.kept();
-  const geometry::MeasuredTapes& tapes = kept.entered.tape_mm;
+  const models::CaseFile& case_file = session_.case_file();
+  const geometry::MeasuredTapes& tapes = case_file.the_case.tape_mm;
   nasion_inion_->set_value(tapes.nasion_inion_mm);
   tragus_tragus_->set_value(tapes.tragus_tragus_mm);
   circumference_->set_value(tapes.circumference_mm);
-  const bool generic = kept.head.kind == models::HeadKind::generic;
+  const bool generic = case_file.head.kind == models::HeadKind::generic;
   generic_head_->setVisible(!generic);
   work_out_->setVisible(session_.is_ready() && !session_.has_tapes() && !session_.is_working());
   if (!session_.is_ready()) return;
@@ -117,7 +119,8 @@ void MeasureStep::show_case() {
 
 StageContent MeasureStep::stage_content(const HeldCoil& coil) const {
   StageContent content = content_with({Thing::tapes}, coil);
-  content.look.view = session_.kept().entered.side == geometry::Side::left ? View::front_left : View::right;
+  content.look.view =
+      session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::right;
   return content;
 }
 

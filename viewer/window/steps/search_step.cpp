@@ -8,6 +8,7 @@
 #include "geometry/base/ranges.h"
 #include "geometry/head/landmark_names.h"
 #include "models/coils/coil_library.h"
+#include "viewer/words/shift_words.h"
 
 namespace scalpmark::window {
 
@@ -34,27 +35,39 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
   angle_ = new AngleField(tr("Angle to the midline"), ranges::angle_deg);
   angle_->on_commit([this](std::optional<double> degrees) {
     set_problem({});
-    return session_.change(tr("Coil angle"),
-                           [&](models::CaseFile& kept) { kept.entered.coil.angle_deg = *degrees; });
+    return session_.change(
+        tr("Coil angle"), [&](models::CaseFile& case_file) { case_file.the_case.coil.angle_deg = *degrees; });
   });
   fields()->addWidget(angle_);
   centre_to_edge_ = add_length(tr("Centre to front edge"), ranges::centre_to_edge_mm,
                                [](geometry::Case& c) -> double& { return c.coil.centre_to_edge_mm; });
   lift_ = add_length(tr("Cap and hair"), ranges::lift_mm,
                      [](geometry::Case& c) -> double& { return c.coil.lift_mm; });
-  mark_rule_ =
-      new Choice(tr("The edge is marked by"),
-                 {{tr("tape"), tr("A tape of the centre-to-edge length along the skin from the pulse point")},
-                  {tr("drop"), tr("Looking straight down past the coil's edge")},
-                  {tr("nearest"), tr("The skin nearest to the coil's edge")}});
-  fields()->addWidget(mark_rule_);
+  add_rules();
 
   auto* on = new QLabel(tr("Lay the coil on a node"));
   fields()->addWidget(on);
   nodes_ = new NodePad(tr("Lay the coil on"));
   fields()->addWidget(nodes_);
+  shift_note_ = new QLabel;
+  shift_note_->setWordWrap(true);
+  fields()->addWidget(shift_note_);
 
   connect_fields();
+}
+
+void SearchStep::add_rules() {
+  drawn_by_ =
+      new Choice(tr("The grid's edge marks are drawn by"),
+                 {{tr("tape"), tr("A tape of the centre-to-edge length along the skin from the pulse point")},
+                  {tr("drop"), tr("Looking straight down past the edge of the coil held there")},
+                  {tr("nearest"), tr("The skin nearest to the edge of the coil held there")}});
+  fields()->addWidget(drawn_by_);
+  laid_by_ = new Choice(tr("The coil is laid over a mark by"),
+                        {{tr("tape"), tr("A tape run from under the coil's centre to the mark")},
+                         {tr("drop"), tr("Looking straight down past the coil's edge at the mark")},
+                         {tr("nearest"), tr("Bringing the coil's edge as near to the mark as it goes")}});
+  fields()->addWidget(laid_by_);
 }
 
 void SearchStep::add_coils() {
@@ -87,31 +100,35 @@ void SearchStep::add_coils() {
 void SearchStep::connect_fields() {
   connect(coil_, qOverload<int>(&QComboBox::activated), this, [this](int index) {
     const geometry::Coil chosen = models::coil(coil_->itemData(index).toString().toStdString());
-    if (chosen.model == session_.kept().entered.coil.model.model) return;
-    change(tr("Coil"), [&](models::CaseFile& kept) {
-      kept.entered.coil.model = chosen;
-      kept.entered.coil.centre_to_edge_mm = chosen.centre_to_edge_mm;
+    if (chosen.model == session_.case_file().the_case.coil.model.model) return;
+    change(tr("Coil"), [&](models::CaseFile& case_file) {
+      case_file.the_case.coil.model = chosen;
+      case_file.the_case.coil.centre_to_edge_mm = chosen.centre_to_edge_mm;
     });
   });
   connect(side_, &Choice::picked, this, [this](int index) {
-    change(tr("Side"), [index](models::CaseFile& kept) {
-      kept.entered.side = index == 0 ? geometry::Side::left : geometry::Side::right;
+    change(tr("Side"), [index](models::CaseFile& case_file) {
+      case_file.the_case.side = index == 0 ? geometry::Side::left : geometry::Side::right;
       // The site moves to the other side with the rest of the case: F3 becomes F4.
-      auto& treatment = kept.entered.treatment;
+      auto& treatment = case_file.the_case.treatment;
       if (treatment.rule == geometry::TreatmentRule::landmark)
-        treatment.label = geometry::label_on_side(treatment.label, kept.entered.side);
+        treatment.label = geometry::label_on_side(treatment.label, case_file.the_case.side);
     });
   });
   connect(grid_on_, &Choice::picked, this, [this](int index) {
-    change(tr("Grid"), [index](models::CaseFile& kept) {
-      kept.entered.search.grid_on =
+    change(tr("Grid"), [index](models::CaseFile& case_file) {
+      case_file.the_case.search.grid_on =
           index == 0 ? geometry::GridOn::edge_marks : geometry::GridOn::pulse_points;
     });
   });
-  connect(mark_rule_, &Choice::picked, this, [this](int index) {
-    change(tr("Marking rule"), [index](models::CaseFile& kept) {
-      const geometry::MarkRule rule = geometry::all_mark_rules[static_cast<size_t>(index)];
-      kept.entered.search.drawn_by = kept.entered.treatment.drawn_by = kept.entered.coil.laid_by = rule;
+  connect(drawn_by_, &Choice::picked, this, [this](int index) {
+    change(tr("Rule for drawing"), [index](models::CaseFile& case_file) {
+      case_file.the_case.search.drawn_by = geometry::all_mark_rules[static_cast<size_t>(index)];
+    });
+  });
+  connect(laid_by_, &Choice::picked, this, [this](int index) {
+    change(tr("Rule for laying"), [index](models::CaseFile& case_file) {
+      case_file.the_case.coil.laid_by = geometry::all_mark_rules[static_cast<size_t>(index)];
     });
   });
   connect(nodes_, &NodePad::chosen, this, &SearchStep::node_wanted);
@@ -122,7 +139,7 @@ LengthField* SearchStep::add_length(const QString& name, const geometry::Range& 
   auto* field = new LengthField(name, allowed);
   field->on_commit([this, name, setting = std::move(setting)](std::optional<double> mm) {
     set_problem({});
-    return session_.change(name, [&](models::CaseFile& kept) { setting(kept.entered) = *mm; });
+    return session_.change(name, [&](models::CaseFile& case_file) { setting(case_file.the_case) = *mm; });
   });
   fields()->addWidget(field);
   return field;
@@ -150,7 +167,7 @@ void SearchStep::set_unit(LengthUnit unit) {
 }
 
 void SearchStep::show_case() {
-  const geometry::Case& c = session_.kept().entered;
+  const geometry::Case& c = session_.case_file().the_case;
   const bool left = c.side == geometry::Side::left;
   side_->choose(left ? 0 : 1);
   lateral_->set_value(c.search.lateral_mm);
@@ -163,7 +180,8 @@ void SearchStep::show_case() {
   angle_->set_value(c.coil.angle_deg);
   centre_to_edge_->set_value(c.coil.centre_to_edge_mm);
   lift_->set_value(c.coil.lift_mm);
-  mark_rule_->choose(static_cast<int>(c.coil.laid_by));
+  drawn_by_->choose(static_cast<int>(c.search.drawn_by));
+  laid_by_->choose(static_cast<int>(c.coil.laid_by));
   nodes_->set_side(c.side);
 
   const QString lateral = length_with_unit(c.search.lateral_mm, unit_);
@@ -183,11 +201,23 @@ void SearchStep::show_coil(const HeldCoil& coil) {
   nodes_->choose(coil.on == viewer::CoilOn::node    ? std::optional(HotspotNode{coil.row, coil.column})
                  : coil.on == viewer::CoilOn::start ? std::optional(HotspotNode{0, 0})
                                                     : std::nullopt);
+  std::string note;
+  if (session_.is_ready() && (coil.on == viewer::CoilOn::node || coil.on == viewer::CoilOn::start)) {
+    const geometry::Case& c = session_.case_file().the_case;
+    note = viewer::shift_sentence(placement_of(session_.plan(), coil), c.search.drawn_by, c.coil);
+  }
+  shift_note_->setText(QString::fromStdString(note));
+  shift_note_->setVisible(!note.empty());
+}
+
+QString SearchStep::shift_note() const {
+  return shift_note_->text();
 }
 
 StageContent SearchStep::stage_content(const HeldCoil& coil) const {
-  return content_with({Thing::grid, Thing::start, Thing::coil, Thing::angle, Thing::edge_marks, Thing::tapes},
-                      coil);
+  return content_with(
+      {Thing::grid, Thing::start, Thing::coil, Thing::angle, Thing::edge_marks, Thing::wanted, Thing::tapes},
+      coil);
 }
 
 }  // namespace scalpmark::window

@@ -32,7 +32,10 @@ public:
   [[nodiscard]] AngleField* angle() const { return angle_; }
   [[nodiscard]] LengthField* centre_to_edge() const { return centre_to_edge_; }
   [[nodiscard]] LengthField* lift() const { return lift_; }
-  [[nodiscard]] Choice* mark_rule() const { return mark_rule_; }
+  [[nodiscard]] Choice* drawn_by() const { return drawn_by_; }
+  [[nodiscard]] Choice* laid_by() const { return laid_by_; }
+  /// What to do where the coil has its pulse away from the point measured; empty elsewhere.
+  [[nodiscard]] QString shift_note() const;
   [[nodiscard]] NodePad* nodes() const { return nodes_; }
 
 signals:
@@ -43,6 +46,7 @@ protected:
 
 private:
   void add_coils();
+  void add_rules();
   void connect_fields();
   LengthField* add_length(const QString& name, const geometry::Range& allowed,
                           std::function<double&(geometry::Case&)> setting);
@@ -50,10 +54,10 @@ private:
 
   Session& session_;
   LengthUnit unit_ = LengthUnit::centimetre;
-  Choice *side_, *grid_on_, *mark_rule_;
+  Choice *side_, *grid_on_, *drawn_by_, *laid_by_;
   LengthField *lateral_, *anterior_, *pitch_, *centre_to_edge_, *lift_;
   QComboBox* coil_;
-  QLabel* coil_note_;
+  QLabel *coil_note_, *shift_note_;
   AngleField* angle_;
   NodePad* nodes_;
 };

@@ -76,7 +76,8 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
       emit again();
   });
   connect(usual_, &QPushButton::clicked, this, [this] {
-    (void)session_.change(tr("The usual errors"), [](models::CaseFile& kept) { kept.entered.errors = {}; });
+    (void)session_.change(tr("The usual errors"),
+                          [](models::CaseFile& case_file) { case_file.the_case.errors = {}; });
   });
 }
 
@@ -101,7 +102,8 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
   for (std::size_t i = 0; i < rows.size(); ++i) {
     auto* field = new PlainField(rows[i].name, rows[i].allowed, rows[i].unit, rows[i].step);
     field->on_commit([this, i, name = rows[i].name](std::optional<double> value) {
-      return session_.change(name, [&](models::CaseFile& kept) { kept.entered.errors.*errors[i] = *value; });
+      return session_.change(
+          name, [&](models::CaseFile& case_file) { case_file.the_case.errors.*errors[i] = *value; });
     });
     errors_[i] = field;
     into.addWidget(field);
@@ -118,7 +120,7 @@ void TolerancePanel::set_unit(LengthUnit unit) {
 }
 
 void TolerancePanel::show_case() {
-  const HandErrors& now = session_.kept().entered.errors;
+  const HandErrors& now = session_.case_file().the_case.errors;
   for (std::size_t i = 0; i < errors.size(); ++i) errors_[i]->set_value(now.*errors[i]);
   usual_->setEnabled(!(now == HandErrors{}));
 }

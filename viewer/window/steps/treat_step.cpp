@@ -7,6 +7,7 @@
 
 #include "geometry/base/ranges.h"
 #include "geometry/head/landmarks.h"
+#include "viewer/words/shift_words.h"
 
 namespace scalpmark::window {
 
@@ -19,12 +20,12 @@ bool can_be_chosen(const geometry::TreatmentAlternative& site) {
   return site.rule == geometry::TreatmentRule::forward || geometry::canonical_label(site.label).has_value();
 }
 
-void choose(models::CaseFile& kept, const geometry::TreatmentAlternative& site) {
-  kept.entered.treatment.rule = site.rule;
+void choose(models::CaseFile& case_file, const geometry::TreatmentAlternative& site) {
+  case_file.the_case.treatment.rule = site.rule;
   if (site.rule == geometry::TreatmentRule::forward)
-    kept.entered.treatment.distance_mm = site.distance_mm;
+    case_file.the_case.treatment.distance_mm = site.distance_mm;
   else
-    kept.entered.treatment.label = site.label;
+    case_file.the_case.treatment.label = site.label;
 }
 
 }  // namespace
@@ -40,13 +41,22 @@ TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), p
   distance_ = new LengthField(tr("Forward from the hotspot"), geometry::ranges::distance_mm);
   distance_->on_commit([this](std::optional<double> mm) {
     set_problem({});
-    return session_.change(tr("Treatment distance"), [&](models::CaseFile& kept) {
-      kept.entered.treatment.rule = geometry::TreatmentRule::forward;
-      kept.entered.treatment.distance_mm = *mm;
+    return session_.change(tr("Treatment distance"), [&](models::CaseFile& case_file) {
+      case_file.the_case.treatment.rule = geometry::TreatmentRule::forward;
+      case_file.the_case.treatment.distance_mm = *mm;
     });
   });
   fields()->addWidget(distance_);
   add_label();
+  drawn_by_ =
+      new Choice(tr("Its edge mark is drawn by"),
+                 {{tr("tape"), tr("A tape of the centre-to-edge length along the skin from the site")},
+                  {tr("drop"), tr("Looking straight down past the edge of the coil on the site")},
+                  {tr("nearest"), tr("The skin nearest to the edge of the coil on the site")}});
+  fields()->addWidget(drawn_by_);
+  shift_note_ = new QLabel;
+  shift_note_->setWordWrap(true);
+  fields()->addWidget(shift_note_);
   add_alternatives();
   gaps_ = new GapPanel;
   fields()->addWidget(gaps_);
@@ -73,11 +83,25 @@ void TreatStep::add_label() {
   row->addWidget(name, 1);
   row->addWidget(label_);
   fields()->addWidget(label_row_);
-  connect(label_, &QLineEdit::editingFinished, this, &TreatStep::take_label);
+  other_side_ = new QPushButton;
+  other_side_->hide();
+  fields()->addWidget(other_side_);
+  connect(other_side_, &QPushButton::clicked, this, [this] {
+    if (!waiting_.empty()) choose_label(waiting_);
+  });
+  connect(label_, &QLineEdit::textEdited, this, [this] {
+    if (waiting_.empty()) return;
+    waiting_.clear();
+    other_side_->hide();
+    set_problem({});
+  });
+  connect(label_, &QLineEdit::returnPressed, this, [this] { take_label(true); });
+  // Leaving the field takes what was typed, but confirms nothing.
+  connect(label_, &QLineEdit::editingFinished, this, [this] { take_label(false); });
   connect(completer, qOverload<const QString&>(&QCompleter::activated), this, [this](const QString& chosen) {
     label_->setText(chosen);
     label_->setModified(true);
-    take_label();
+    take_label(false);
   });
 }
 
@@ -104,20 +128,26 @@ void TreatStep::add_alternatives() {
 
 void TreatStep::connect_fields() {
   connect(hotspot_, &NodePad::chosen, this, [this](int row_, int column) {
-    set_problem(session_.change(tr("Hotspot"), [&](models::CaseFile& kept) {
-      kept.entered.hotspot = {row_, column};
+    set_problem(session_.change(tr("Hotspot"), [&](models::CaseFile& case_file) {
+      case_file.the_case.hotspot = {row_, column};
     }));
     show_case();
   });
   connect(rule_, &Choice::picked, this, [this](int index) {
-    const QString problem = session_.change(tr("Treatment rule"), [&](models::CaseFile& kept) {
-      geometry::TreatmentSettings& treatment = kept.entered.treatment;
+    const QString problem = session_.change(tr("Treatment rule"), [&](models::CaseFile& case_file) {
+      geometry::TreatmentSettings& treatment = case_file.the_case.treatment;
       treatment.rule = index == 0 ? geometry::TreatmentRule::forward : geometry::TreatmentRule::landmark;
       // A landmark has to be named; the one used most is a start.
       if (index == 1 && treatment.label.empty())
-        treatment.label = kept.entered.side == geometry::Side::left ? "F3" : "F4";
+        treatment.label = case_file.the_case.side == geometry::Side::left ? "F3" : "F4";
     });
     set_problem(problem);
+    show_case();
+  });
+  connect(drawn_by_, &Choice::picked, this, [this](int index) {
+    set_problem(session_.change(tr("Rule for drawing"), [index](models::CaseFile& case_file) {
+      case_file.the_case.treatment.drawn_by = geometry::all_mark_rules[static_cast<size_t>(index)];
+    }));
     show_case();
   });
   connect(alternatives_, &QTableWidget::itemActivated, this, [this](const QTableWidgetItem* item) {
@@ -126,11 +156,12 @@ void TreatStep::connect_fields() {
     const auto& sites = session_.plan().treatment_alternatives;
     if (index >= sites.size() || !can_be_chosen(sites[index])) return;
     const geometry::TreatmentAlternative site = sites[index];
-    set_problem(session_.change(tr("Treatment site"), [&](models::CaseFile& kept) { choose(kept, site); }));
+    set_problem(
+        session_.change(tr("Treatment site"), [&](models::CaseFile& case_file) { choose(case_file, site); }));
   });
 }
 
-void TreatStep::take_label() {
+void TreatStep::take_label(bool by_key) {
   if (!label_->isModified()) return;
   const QString typed = label_->text().trimmed();
   const auto name = geometry::canonical_label(typed.toStdString());
@@ -141,10 +172,40 @@ void TreatStep::take_label() {
                           .arg(typed));
     return;
   }
+  const auto side = geometry::side_of_label(*name);
+  const geometry::Case& c = session_.case_file().the_case;
+  const bool already = c.treatment.rule == geometry::TreatmentRule::landmark && c.treatment.label == *name;
+  if (side && *side != c.side && !already && !(by_key && waiting_ == *name)) {
+    if (waiting_ != *name) ask_about_side(*name);
+    return;
+  }
+  choose_label(*name);
+}
+
+// A landmark across the head is said before it holds: the coil would lie where nobody looks.
+void TreatStep::ask_about_side(const std::string& label) {
+  waiting_ = label;
+  const bool left = session_.case_file().the_case.side == geometry::Side::left;
+  const QString name = QString::fromStdString(label), same = QString::fromStdString(geometry::label_on_side(
+                                                          label, session_.case_file().the_case.side));
+  set_problem(
+      (left ? tr("%1 lies on the patient's right, but the search is on the left. For the right side press "
+                 "Enter again; on the left it is %2.")
+            : tr("%1 lies on the patient's left, but the search is on the right. For the left side press "
+                 "Enter again; on the right it is %2."))
+          .arg(name, same));
+  other_side_->setText(left ? tr("Treat on the right, at %1").arg(name)
+                            : tr("Treat on the left, at %1").arg(name));
+  other_side_->show();
+}
+
+void TreatStep::choose_label(const std::string& label) {
   label_->setModified(false);
-  const QString problem = session_.change(tr("Treatment landmark"), [&](models::CaseFile& kept) {
-    kept.entered.treatment.rule = geometry::TreatmentRule::landmark;
-    kept.entered.treatment.label = *name;
+  waiting_.clear();
+  other_side_->hide();
+  const QString problem = session_.change(tr("Treatment landmark"), [&](models::CaseFile& case_file) {
+    case_file.the_case.treatment.rule = geometry::TreatmentRule::landmark;
+    case_file.the_case.treatment.label = label;
   });
   set_problem(problem);
   if (!problem.isEmpty()) label_->setModified(true);
@@ -157,7 +218,7 @@ void TreatStep::set_unit(LengthUnit unit) {
 }
 
 void TreatStep::show_case() {
-  const geometry::Case& c = session_.kept().entered;
+  const geometry::Case& c = session_.case_file().the_case;
   const bool forward = c.treatment.rule == geometry::TreatmentRule::forward;
   hotspot_->set_side(c.side);
   hotspot_->choose(c.hotspot);
@@ -165,6 +226,13 @@ void TreatStep::show_case() {
   distance_->setVisible(forward);
   distance_->set_value(c.treatment.distance_mm);
   label_row_->setVisible(!forward);
+  if (forward && !waiting_.empty()) {
+    waiting_.clear();
+    other_side_->hide();
+    label_->setModified(false);
+    set_problem({});
+  }
+  drawn_by_->choose(static_cast<int>(c.treatment.drawn_by));
   if (!label_->isModified()) label_->setText(QString::fromStdString(c.treatment.label));
   set_hint(
       forward
@@ -176,6 +244,9 @@ void TreatStep::show_case() {
   set_summary(forward ? tr("%1 forward").arg(length_with_unit(c.treatment.distance_mm, unit_))
                       : QString::fromStdString(c.treatment.label));
   if (!session_.is_ready()) return;
+  const std::string shift = viewer::shift_sentence(session_.plan().treatment, c.treatment.drawn_by, c.coil);
+  shift_note_->setText(QString::fromStdString(shift));
+  shift_note_->setVisible(!shift.empty());
 
   const auto& sites = session_.plan().treatment_alternatives;
   alternatives_->setRowCount(static_cast<int>(sites.size()));
@@ -204,9 +275,9 @@ void TreatStep::show_case() {
 }
 
 StageContent TreatStep::stage_content(const HeldCoil& coil) const {
-  return content_with(
-      {Thing::hotspot, Thing::treatment, Thing::alternatives, Thing::coil, Thing::angle, Thing::edge_marks},
-      coil);
+  return content_with({Thing::hotspot, Thing::treatment, Thing::alternatives, Thing::coil, Thing::angle,
+                       Thing::edge_marks, Thing::wanted},
+                      coil);
 }
 
 }  // namespace scalpmark::window

@@ -1,7 +1,10 @@
 #pragma once
 
+#include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTableWidget>
+#include <string>
 
 #include "viewer/window/fields/choice.h"
 #include "viewer/window/fields/node_pad.h"
@@ -24,6 +27,9 @@ public:
 
   [[nodiscard]] NodePad* hotspot() const { return hotspot_; }
   [[nodiscard]] Choice* rule() const { return rule_; }
+  [[nodiscard]] Choice* drawn_by() const { return drawn_by_; }
+  /// Shown while a landmark of the other side waits to be confirmed.
+  [[nodiscard]] QPushButton* other_side() const { return other_side_; }
   [[nodiscard]] LengthField* distance() const { return distance_; }
   [[nodiscard]] QLineEdit* label() const { return label_; }
   [[nodiscard]] GapPanel* gaps() const { return gaps_; }
@@ -33,15 +39,20 @@ private:
   void add_label();
   void add_alternatives();
   void connect_fields();
-  void take_label();
+  void take_label(bool by_key);
+  void ask_about_side(const std::string& label);
+  void choose_label(const std::string& label);
 
   Session& session_;
   LengthUnit unit_ = LengthUnit::centimetre;
   NodePad* hotspot_;
-  Choice* rule_;
+  Choice *rule_, *drawn_by_;
+  QLabel* shift_note_;
   LengthField* distance_;
   QWidget* label_row_;
   QLineEdit* label_;
+  QPushButton* other_side_;
+  std::string waiting_;  ///< the landmark of the other side that waits
   QTableWidget* alternatives_;
   GapPanel* gaps_;
 };

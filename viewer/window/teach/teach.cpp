@@ -97,13 +97,13 @@ bool Teach::eventFilter(QObject* watched, QEvent* event) {
 void Teach::follow() {
   const Session& session = room_.session();
   // Case and head together tell one plan from another.
-  std::string now = models::case_json(session.kept());
-  const void* head = session.head().head.skin().vertices().data();
-  if (now == followed_ && head == followed_head_) return;
-  followed_ = std::move(now);
-  followed_head_ = head;
-  steps_ = viewer::lesson(session.kept().entered, session.plan());
-  panel_->what_if()->show_case(session.kept().entered);
+  const geometry::Case& now = session.case_file().the_case;
+  const geometry::Head& head = session.head().head;
+  if (followed_ == now && followed_head_->same_as(head)) return;
+  followed_ = now;
+  followed_head_.emplace(head);
+  steps_ = viewer::lesson(session.case_file().the_case, session.plan());
+  panel_->what_if()->show_case(session.case_file().the_case);
   work_out_mistake();
 
   QStringList titles, captions;
@@ -126,7 +126,8 @@ void Teach::work_out_mistake() {
   WhatIfControls* controls = panel_->what_if();
   controls->set_problem({});
   if (const auto mistake = controls->mistake()) try {
-      outcome_ = viewer::outcome_of(session.head().head, session.kept().entered, session.plan(), *mistake);
+      outcome_ =
+          viewer::outcome_of(session.head().head, session.case_file().the_case, session.plan(), *mistake);
       outcome_->result.really =
           geometry::with_cortex(std::move(outcome_->result.really), session.head().cortex.get());
     } catch (const std::exception& error) {
@@ -139,7 +140,7 @@ void Teach::work_out_mistake() {
 StageContent Teach::stage_content() {
   follow();
   StageContent content =
-      outcome_ ? what_if_content(*outcome_, room_.session().kept().entered, room_.session().plan())
+      outcome_ ? what_if_content(*outcome_, room_.session().case_file().the_case, room_.session().plan())
                : step_content();
   content.look.glide_ms = glide_ms;
   content.coil_follows_hand = false;
@@ -174,7 +175,7 @@ void Teach::show_text() {
   const QString progress = tr("Step %1 of %2").arg(player_.current() + 1).arg(player_.count());
   if (outcome_)
     bar_->show_text(progress, what_if_title(outcome_->mistake),
-                    what_if_sentence(*outcome_, room_.session().kept().entered, unit_));
+                    what_if_sentence(*outcome_, room_.session().case_file().the_case, unit_));
   else
     bar_->show_text(progress, QString::fromStdString(step().title), QString::fromStdString(step().caption));
   bar_->show_player(player_.is_playing(), player_.starts_anew(), player_.current() == 0, player_.at_end());

@@ -71,8 +71,8 @@ private:
   QTimer laying_;
   QElapsedTimer since_;
   std::set<std::string> fresh_;
-  std::string followed_;  ///< the case of steps_ and outcome_
-  const void* followed_head_ = nullptr;
+  std::optional<geometry::Case> followed_;  ///< the case of steps_ and outcome_
+  std::optional<geometry::Head> followed_head_;
 };
 
 }  // namespace scalpmark::window

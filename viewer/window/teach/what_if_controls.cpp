@@ -175,11 +175,11 @@ std::optional<viewer::Mistake> WhatIfControls::mistake() const {
   return {};
 }
 
-void WhatIfControls::show_case(const geometry::Case& entered) {
-  const bool landmark = entered.treatment.rule == geometry::TreatmentRule::landmark;
+void WhatIfControls::show_case(const geometry::Case& the_case) {
+  const bool landmark = the_case.treatment.rule == geometry::TreatmentRule::landmark;
   which_tape_->button(treatment_tape)->setEnabled(!landmark);
   if (landmark && which_tape_->chosen() == treatment_tape) which_tape_->choose(edge_tape);
-  const int own = index_of(entered.coil.laid_by);
+  const int own = index_of(the_case.coil.laid_by);
   for (int i = 0; i < static_cast<int>(rules.size()); ++i) laid_by_->button(i)->setEnabled(i != own);
   if (laid_by_->chosen() == own)
     laid_by_->choose(index_of(own == index_of(MarkRule::drop) ? MarkRule::tape : MarkRule::drop));

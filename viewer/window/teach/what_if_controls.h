@@ -33,7 +33,7 @@ public:
   void clear();
   /// What this case leaves to be done wrong: no tape to a treatment site that is a landmark, no rule that is
   /// the case's own.
-  void show_case(const geometry::Case& entered);
+  void show_case(const geometry::Case& the_case);
   /// Why the mistake chosen cannot be shown, or nothing.
   void set_problem(const QString& sentence);
   [[nodiscard]] QString problem() const { return problem_->text(); }

@@ -69,7 +69,7 @@ StageLook::CloseUp close_up(const viewer::MistakeOutcome& outcome, const geometr
 
 }  // namespace
 
-StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geometry::Case& entered,
+StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geometry::Case& the_case,
                              const geometry::Plan& plan) {
   const geometry::Placement &meant = outcome.meant, &really = outcome.result.really;
   const bool at_start = outcome.meant_on == CoilOn::start;
@@ -87,8 +87,8 @@ StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geomet
   shown.placement = really;
 
   const auto across = [](const geometry::Placement& p) { return p.front.cross(p.normal); };
-  const auto& meant_mark = meant.edge_mark.by(entered.coil.laid_by);
-  const auto& real_mark = really.edge_mark.by(entered.coil.laid_by);
+  const auto& meant_mark = meant.edge_mark.by(the_case.coil.laid_by);
+  const auto& real_mark = really.edge_mark.by(the_case.coil.laid_by);
   if (!outcome.edge_line.empty()) content.notes.push_back(line(outcome.edge_line, outcome.edge_mark_off_mm));
   if (!outcome.pulse_line.empty()) content.notes.push_back(line(outcome.pulse_line, outcome.result.off_mm));
   if (meant_mark && !outcome.edge_line.empty())

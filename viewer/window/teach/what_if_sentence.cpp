@@ -22,9 +22,7 @@ QString length(double mm, LengthUnit unit) {
 }
 
 QString rule_in_words(MarkRule rule) {
-  return rule == MarkRule::tape   ? WhatIf::tr("tape")
-         : rule == MarkRule::drop ? WhatIf::tr("drop")
-                                  : WhatIf::tr("nearest");
+  return viewer::translated(geometry::in_words(rule));
 }
 
 QString name_of(Misread which) {
@@ -77,12 +75,12 @@ QString what_if_title(const viewer::Mistake& mistake) {
   }
 }
 
-QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::Case& entered,
+QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::Case& the_case,
                          LengthUnit unit) {
   QString cause;
   if (const auto* rule = std::get_if<viewer::OtherRule>(&outcome.mistake))
     cause = WhatIf::tr("With the mark made by the %1 rule and the coil laid on it by the %2 rule")
-                .arg(rule_in_words(entered.treatment.drawn_by), rule_in_words(rule->laid_by));
+                .arg(rule_in_words(the_case.treatment.drawn_by), rule_in_words(rule->laid_by));
   else if (const auto* vertex = std::get_if<viewer::VertexOff>(&outcome.mistake))
     cause = cause_of(*vertex, unit);
   else if (const auto* tape = std::get_if<viewer::TapeMisread>(&outcome.mistake))

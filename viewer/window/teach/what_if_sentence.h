@@ -11,7 +11,7 @@ namespace scalpmark::window {
 [[nodiscard]] QString what_if_title(const viewer::Mistake& mistake);
 
 /// What was done wrong and where the pulse goes for it: lengths as on a tape, whole degrees.
-[[nodiscard]] QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::Case& entered,
+[[nodiscard]] QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::Case& the_case,
                                        LengthUnit unit);
 
 }  // namespace scalpmark::window

@@ -1,4 +1,4 @@
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 
 #include <vtkObject.h>
 
@@ -17,7 +17,7 @@ constexpr int patience_ms = 280'000;  // a busy machine may take long; a hang is
 
 }  // namespace
 
-struct Bench::Parts {
+struct TestSession::Parts {
   QTemporaryDir home;
   // Always a display of its own: no window takes the focus from another test's, or pops up before somebody.
   bool apart = qunsetenv("DISPLAY");
@@ -26,7 +26,7 @@ struct Bench::Parts {
   std::unique_ptr<QApplication> app;
 };
 
-Bench::Bench(int argc, char** argv) : parts_(std::make_unique<Parts>()) {
+TestSession::TestSession(int argc, char** argv) : parts_(std::make_unique<Parts>()) {
   qputenv("XDG_CONFIG_HOME", parts_->home.filePath("config").toUtf8());
   qputenv("XDG_DATA_HOME", parts_->home.filePath("data").toUtf8());
   // Not somebody's own, but one for all tests: making a brain takes seconds.
@@ -43,17 +43,17 @@ Bench::Bench(int argc, char** argv) : parts_(std::make_unique<Parts>()) {
   apply_theme(*parts_->app, false);
 }
 
-Bench::~Bench() = default;
+TestSession::~TestSession() = default;
 
 OpenedWindow::OpenedWindow() : OpenedWindow(demo_case()) {}
 
-OpenedWindow::OpenedWindow(const models::CaseFile& kept) : teach(window.teach()) {
+OpenedWindow::OpenedWindow(const models::CaseFile& case_file) : teach(window.teach()) {
   window.files().ask_unsaved = [] { return UnsavedAnswer::discard; };
   window.stage().set_animated(false);
   window.show();
   if (!QTest::qWaitForWindowExposed(&window)) throw std::runtime_error("The window did not come up.");
   window.activateWindow();
-  window.session().start(kept);
+  window.session().start(case_file);
   settle();
   if (!window.session().is_ready()) throw std::runtime_error("The case did not load.");
 }
@@ -81,7 +81,7 @@ void mark_today(MainWindow& w, double backward_mm) {
   const auto& skin = w.session().head().head.skin();
   const auto& planned = w.session().plan().treatment;
   w.visit().set(TodaysMark::site, skin.closest(planned.pulse - backward_mm * planned.forward));
-  w.visit().set(TodaysMark::edge, skin.closest(*planned.edge_mark.tape - backward_mm * planned.forward));
+  w.visit().set(TodaysMark::edge, skin.closest(*planned.mark - backward_mm * planned.forward));
 }
 
 }  // namespace scalpmark::window

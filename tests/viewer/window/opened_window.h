@@ -11,10 +11,10 @@
 namespace scalpmark::window {
 
 /// A QApplication with folders of its own, so that tests neither see nor touch anybody's settings.
-class Bench {
+class TestSession {
 public:
-  Bench(int argc, char** argv);
-  ~Bench();
+  TestSession(int argc, char** argv);
+  ~TestSession();
 
 private:
   struct Parts;
@@ -25,7 +25,7 @@ private:
 /// "discard".
 struct OpenedWindow {
   OpenedWindow();
-  explicit OpenedWindow(const models::CaseFile& kept);
+  explicit OpenedWindow(const models::CaseFile& case_file);
 
   MainWindow window;
   Teach& teach;
@@ -37,7 +37,7 @@ struct OpenedWindow {
   static void wait_until(const std::function<bool()>& comes_about);
   /// Types into a field as a person does: click, select all, type, Enter.
   void type(QLineEdit* edit, const QString& text);
-  [[nodiscard]] std::string case_text() { return models::case_json(window.session().kept()); }
+  [[nodiscard]] std::string case_text() { return models::case_json(window.session().case_file()); }
 };
 
 /// Today's marks, as far behind the planned ones as that.
