@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "geometry/base/error.h"
+#include "geometry/base/index.h"
 #include "geometry/base/text.h"
 #include "geometry/brain/thin_plate.h"
 #include "geometry/head/head.h"
@@ -22,10 +23,6 @@ namespace {
 /// so much.
 constexpr double slack_mm = 5;
 constexpr size_t fewest_shared = 20;
-
-size_t at(int i) {
-  return static_cast<size_t>(i);
-}
 
 std::vector<Vector3d> mapped(const TemplateBrain& brain, const Head& head) {
   std::vector<Vector3d> from, to;

@@ -5,6 +5,8 @@
 #include <array>
 #include <cmath>
 
+#include "geometry/surface/triangle_math.h"
+
 namespace scalpmark::geometry {
 
 using Eigen::Vector2d;
@@ -24,10 +26,6 @@ Extent extent_along(const Vector3d& low, const Vector3d& high, const Vector3d& f
                     const Vector3d& direction) {
   const Vector3d centre = 0.5 * (low + high) - from, half = 0.5 * (high - low);
   return {centre.dot(direction), half.dot(direction.cwiseAbs())};
-}
-
-double cross(const Vector2d& a, const Vector2d& b) {
-  return a.x() * b.y() - a.y() * b.x();
 }
 
 /// The highest point of a triangle within an outline: at a corner inside it, where edges cross, or at a

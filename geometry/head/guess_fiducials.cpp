@@ -51,7 +51,7 @@ std::vector<Sample> spread(const Surface& surface, int count) {
   return samples;
 }
 
-bool at_border(const Surface& s, const SurfacePoint& p) {
+bool on_border(const Surface& s, const SurfacePoint& p) {
   if (s.is_closed()) return false;
   for (int k = 0; k < 3; ++k)
     if (p.weights[k] > 0.02 && s.is_border_vertex(s.triangle(p.face)[static_cast<size_t>(k)])) return true;
@@ -141,7 +141,7 @@ public:
       const Vector3d there = fit * s.at;
       const SurfacePoint nearest = skin_.closest(there);
       const Vector3d normal = skin_.smooth_normal(nearest), at = skin_.position(nearest);
-      if (normal.dot((normals * s.normal).normalized()) < facing_alike || at_border(skin_, nearest)) continue;
+      if (normal.dot((normals * s.normal).normalized()) < facing_alike || on_border(skin_, nearest)) continue;
       found.push_back({s.at, at, normal, (at - there).norm()});
     }
     const size_t from_model = found.size();

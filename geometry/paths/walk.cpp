@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "geometry/base/error.h"
+#include "geometry/base/index.h"
 #include "geometry/paths/unfold.h"
 #include "geometry/surface/triangle_math.h"
 
@@ -29,14 +30,6 @@ constexpr double longest_mm = 1e6;
 /// Steps without gaining length before a walk among slivers is given up; no sound mesh has so many faces at a
 /// corner.
 constexpr int most_idle_steps = 10000;
-
-size_t at(int i) {
-  return static_cast<size_t>(i);
-}
-
-double cross(const Vector2d& a, const Vector2d& b) {
-  return a.x() * b.y() - a.y() * b.x();
-}
 
 /// Counter-clockwise from a to b, radians; for directions inside a face's corner, so never below zero.
 double angle_between(const Vector2d& a, const Vector2d& b) {

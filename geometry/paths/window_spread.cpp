@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "geometry/base/index.h"
 #include "geometry/paths/unfold.h"
 #include "geometry/surface/triangle_math.h"
 
@@ -30,10 +31,6 @@ constexpr double shadow_slack = 1e-9;
 constexpr double sight_slack = 1e-11;
 /// A window narrower than this part of its edge is dropped.
 constexpr double narrow = 1e-12;
-
-size_t at(int i) {
-  return static_cast<size_t>(i);
-}
 
 double cross(double ax, double ay, double bx, double by) {
   return ax * by - ay * bx;

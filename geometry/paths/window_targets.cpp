@@ -2,7 +2,9 @@
 // from them.
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
+#include "geometry/base/index.h"
 #include "geometry/paths/unfold.h"
 #include "geometry/paths/window_spread.h"
 
@@ -10,16 +12,6 @@ namespace scalpmark::geometry {
 
 using Eigen::Vector2d;
 using Eigen::Vector3d;
-
-namespace {
-
-constexpr double infinity = std::numeric_limits<double>::infinity();
-
-size_t at(int i) {
-  return static_cast<size_t>(i);
-}
-
-}  // namespace
 
 // --- Targets
 
@@ -65,11 +57,11 @@ void WindowSpread::try_targets_at(int v) {
 
 // The way around a ball inside the head is shorter than any path over the skin, and on a head not by much.
 double WindowSpread::latest_at(int v) {
-  if (targets_.empty()) return infinity;
+  if (targets_.empty()) return std::numeric_limits<double>::infinity();
   Vertex& vertex = vertices_[at(v)];
   if (!vertex.latest_known) {
     vertex.latest_known = true;
-    vertex.latest_mm = -infinity;
+    vertex.latest_mm = -std::numeric_limits<double>::infinity();
     for (const Target& target : targets_)
       vertex.latest_mm = std::max(vertex.latest_mm,
                                   target.bound_mm - length_around(target.ball, skin_.vertex(v), target.at));

@@ -18,7 +18,7 @@ namespace {
 
 /// Corners within this of the plane's section still count as the start's own place, mm: well over rounding on
 /// a head of 300 mm (1e-13), far under anything a tape shows.
-constexpr double same_place_mm = 1e-6;
+constexpr double same_point_mm = 1e-6;
 
 /// How far an end may lie off the section that should lead to it, mm.
 constexpr double end_tolerance_mm = 0.05;
@@ -81,7 +81,7 @@ struct Follower {
       const Vector3d along = ends[1].at - ends[0].at;
       const double length2 = along.squaredNorm();
       const double t = length2 > 0 ? std::clamp((from - ends[0].at).dot(along) / length2, 0.0, 1.0) : 0.0;
-      if ((ends[0].at + t * along - from).norm() > same_place_mm) return;
+      if ((ends[0].at + t * along - from).norm() > same_point_mm) return;
       for (size_t i = 0; i < 2; ++i) {
         const double progress = (ends[i].at - from).dot(heading);
         if (progress > best_progress) {
@@ -92,7 +92,7 @@ struct Follower {
     };
     consider(start.face);
     // In the inside of a face there is nothing else to consider.
-    if (best.face < 0 || best_progress < same_place_mm)
+    if (best.face < 0 || best_progress < same_point_mm)
       for (const int vertex : skin.triangle(start.face))
         for (const int face : skin.faces_around(vertex)) consider(face);
     return best;
@@ -145,7 +145,7 @@ Section follow_section(const Surface& skin, const SurfacePoint& start, const Vec
     const Vector3d to_end = *options.until - last;
     const double length2 = along.squaredNorm();
     const double t = length2 > 0 ? std::clamp(to_end.dot(along) / length2, 0.0, 1.0) : 0.0;
-    there = (to_end - t * along).squaredNorm() < same_place_mm * same_place_mm;
+    there = (to_end - t * along).squaredNorm() < same_point_mm * same_point_mm;
   };
   append(exit.point);
   int face = exit.face, edge = exit.edge;
@@ -157,7 +157,7 @@ Section follow_section(const Surface& skin, const SurfacePoint& start, const Vec
       const auto& points = section.points;
       const Vector3d here = points.back().at;
       Vector3d way = Vector3d::Zero();
-      for (size_t i = points.size() - 1; i-- > 0 && way.norm() < same_place_mm;) way = here - points[i].at;
+      for (size_t i = points.size() - 1; i-- > 0 && way.norm() < same_point_mm;) way = here - points[i].at;
       const auto rim = follower.across_hole(face, edge, here, way, options.bridge_mm);
       if (!rim) {
         section.reached_border = true;

@@ -7,6 +7,7 @@
 #include <unsupported/Eigen/BVH>
 
 #include "geometry/base/error.h"
+#include "geometry/base/index.h"
 #include "geometry/surface/triangle_math.h"
 
 namespace scalpmark::geometry {
@@ -30,10 +31,6 @@ struct Surface::Lazy {
 };
 
 namespace {
-
-size_t at(int i) {
-  return static_cast<size_t>(i);
-}
 
 /// One directed edge, filed under its lower vertex so that its opposite is found in the same short list.
 struct HalfEdge {

@@ -18,4 +18,9 @@ namespace scalpmark::geometry {
 /// `v` without its part along the unit vector `normal`, made unit again.
 [[nodiscard]] Eigen::Vector3d tangent_part(const Eigen::Vector3d& v, const Eigen::Vector3d& normal);
 
+/// Twice the area between two ways in a plane, positive where b turns to the left of a.
+[[nodiscard]] inline double cross(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
+  return a.x() * b.y() - a.y() * b.x();
+}
+
 }  // namespace scalpmark::geometry

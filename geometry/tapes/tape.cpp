@@ -16,10 +16,6 @@ using Eigen::Vector3d;
 
 namespace {
 
-double cross(const Vector2d& a, const Vector2d& b) {
-  return a.x() * b.y() - a.y() * b.x();
-}
-
 double turn(const Vector2d& a, const Vector2d& b, const Vector2d& c) {
   return cross(b - a, c - b);
 }

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <unordered_map>
 
+#include "geometry/base/index.h"
 #include "models/generic/edge_key.h"
 #include "models/generic/first_mesh.h"
 #include "models/generic/skin_shape.h"
@@ -20,21 +21,22 @@ namespace {
 
 constexpr int rounds = 8;
 
-size_t index(int i) {
-  return static_cast<size_t>(i);
-}
-
 struct Remesher {
   std::vector<Vector3d>& at;
   std::vector<Triangle>& triangles;
   std::vector<char> pinned;
   std::vector<double> wanted;  ///< edge length at each vertex, mm
 
-  [[nodiscard]] bool on_midline(int v) const { return at[index(v)].x() == 0; }
-  [[nodiscard]] double length(int a, int b) const { return (at[index(a)] - at[index(b)]).norm(); }
-  [[nodiscard]] double wanted_on(int a, int b) const { return 0.5 * (wanted[index(a)] + wanted[index(b)]); }
+  [[nodiscard]] bool on_midline(int v) const { return at[geometry::at(v)].x() == 0; }
+  [[nodiscard]] double length(int a, int b) const {
+    return (at[geometry::at(a)] - at[geometry::at(b)]).norm();
+  }
+  [[nodiscard]] double wanted_on(int a, int b) const {
+    return 0.5 * (wanted[geometry::at(a)] + wanted[geometry::at(b)]);
+  }
   [[nodiscard]] Vector3d normal(const Triangle& t) const {
-    return (at[index(t[1])] - at[index(t[0])]).cross(at[index(t[2])] - at[index(t[0])]);
+    return (at[geometry::at(t[1])] - at[geometry::at(t[0])])
+        .cross(at[geometry::at(t[2])] - at[geometry::at(t[0])]);
   }
 
   /// An edge and the triangles beside it; right is -1 on the midline.
@@ -48,12 +50,13 @@ struct Remesher {
     seen.reserve(triangles.size() * 2);
     for (int f = 0; f < static_cast<int>(triangles.size()); ++f)
       for (int k = 0; k < 3; ++k) {
-        const int a = triangles[index(f)][index(k)], b = triangles[index(f)][index((k + 1) % 3)];
+        const int a = triangles[geometry::at(f)][geometry::at(k)],
+                  b = triangles[geometry::at(f)][geometry::at((k + 1) % 3)];
         const auto [found, fresh] = seen.try_emplace(edge_key(a, b), static_cast<int>(list.size()));
         if (fresh)
           list.push_back({a, b, f, -1});
         else
-          list[index(found->second)].right = f;
+          list[geometry::at(found->second)].right = f;
       }
     return list;
   }
@@ -72,29 +75,30 @@ struct Remesher {
     auto list = edges();
     std::vector<std::pair<double, int>> longest;
     for (int e = 0; e < static_cast<int>(list.size()); ++e) {
-      const auto& edge = list[index(e)];
+      const auto& edge = list[geometry::at(e)];
       const double ratio = length(edge.a, edge.b) / wanted_on(edge.a, edge.b);
       if (ratio > 4.0 / 3) longest.emplace_back(-ratio, e);
     }
     std::sort(longest.begin(), longest.end());
     std::vector<char> touched(triangles.size(), 0);
     for (const auto& [ratio, e] : longest) {
-      const auto& edge = list[index(e)];
-      if (touched[index(edge.left)] || (edge.right >= 0 && touched[index(edge.right)])) continue;
+      const auto& edge = list[geometry::at(e)];
+      if (touched[geometry::at(edge.left)] || (edge.right >= 0 && touched[geometry::at(edge.right)]))
+        continue;
       const int middle = static_cast<int>(at.size());
-      at.push_back(onto_skin(0.5 * (at[index(edge.a)] + at[index(edge.b)])));
+      at.push_back(onto_skin(0.5 * (at[geometry::at(edge.a)] + at[geometry::at(edge.b)])));
       if (edge.right < 0) at.back().x() = 0;
       wanted.push_back(edge_length_mm(at.back()));
       pinned.push_back(0);
       for (const int f : {edge.left, edge.right}) {
         if (f < 0) continue;
-        Triangle other = triangles[index(f)];
-        for (auto& v : triangles[index(f)])
+        Triangle other = triangles[geometry::at(f)];
+        for (auto& v : triangles[geometry::at(f)])
           if (v == edge.b) v = middle;
         for (auto& v : other)
           if (v == edge.a) v = middle;
         triangles.push_back(other);
-        touched[index(f)] = 1;
+        touched[geometry::at(f)] = 1;
       }
     }
     return !longest.empty();
@@ -111,13 +115,13 @@ struct Remesher {
           !std::binary_search(ring_keep.begin(), ring_keep.end(), w))
         return false;
     for (const int w : ring_drop)
-      if (w != keep && (target - at[index(w)]).norm() > 4.0 / 3 * wanted_on(keep, w)) return false;
+      if (w != keep && (target - at[geometry::at(w)]).norm() > 4.0 / 3 * wanted_on(keep, w)) return false;
     for (const int v : {keep, drop})
-      for (const int f : around[index(v)]) {
-        const Triangle& t = triangles[index(f)];
+      for (const int f : around[geometry::at(v)]) {
+        const Triangle& t = triangles[geometry::at(f)];
         const auto has = [&](int w) { return t[0] == w || t[1] == w || t[2] == w; };
         if (has(keep) && has(drop)) continue;
-        std::array<Vector3d, 3> c{at[index(t[0])], at[index(t[1])], at[index(t[2])]};
+        std::array<Vector3d, 3> c{at[geometry::at(t[0])], at[geometry::at(t[1])], at[geometry::at(t[2])]};
         for (size_t k = 0; k < 3; ++k)
           if (t[k] == v) c[k] = target;
         const Vector3d before = normal(t), after = (c[1] - c[0]).cross(c[2] - c[0]);
@@ -129,11 +133,11 @@ struct Remesher {
   void collapse() {
     std::vector<std::vector<int>> around(at.size());
     for (int f = 0; f < static_cast<int>(triangles.size()); ++f)
-      for (const int v : triangles[index(f)]) around[index(v)].push_back(f);
+      for (const int v : triangles[geometry::at(f)]) around[geometry::at(v)].push_back(f);
     std::vector<std::pair<double, int>> shortest;
     const auto list = edges();
     for (int e = 0; e < static_cast<int>(list.size()); ++e) {
-      const auto& edge = list[index(e)];
+      const auto& edge = list[geometry::at(e)];
       const double ratio = length(edge.a, edge.b) / wanted_on(edge.a, edge.b);
       if (ratio < 0.8) shortest.emplace_back(ratio, e);
     }
@@ -141,47 +145,47 @@ struct Remesher {
     std::vector<char> moved(at.size(), 0), gone(triangles.size(), 0);
     const auto ring = [&](int v) {
       std::vector<int> all;
-      for (const int f : around[index(v)])
-        for (const int w : triangles[index(f)])
+      for (const int f : around[geometry::at(v)])
+        for (const int w : triangles[geometry::at(f)])
           if (w != v) all.push_back(w);
       std::sort(all.begin(), all.end());
       all.erase(std::unique(all.begin(), all.end()), all.end());
       return all;
     };
     for (const auto& [ratio, e] : shortest) {
-      int keep = list[index(e)].a, drop = list[index(e)].b;
-      const bool border = list[index(e)].right < 0;
-      if (moved[index(keep)] || moved[index(drop)]) continue;
-      if (pinned[index(drop)] || (on_midline(drop) && !on_midline(keep))) std::swap(keep, drop);
-      if (pinned[index(drop)] || (on_midline(drop) && !border)) continue;
+      int keep = list[geometry::at(e)].a, drop = list[geometry::at(e)].b;
+      const bool border = list[geometry::at(e)].right < 0;
+      if (moved[geometry::at(keep)] || moved[geometry::at(drop)]) continue;
+      if (pinned[geometry::at(drop)] || (on_midline(drop) && !on_midline(keep))) std::swap(keep, drop);
+      if (pinned[geometry::at(drop)] || (on_midline(drop) && !border)) continue;
       const auto ring_keep = ring(keep), ring_drop = ring(drop);
       std::vector<int> common;
       std::set_intersection(ring_keep.begin(), ring_keep.end(), ring_drop.begin(), ring_drop.end(),
                             std::back_inserter(common));
       if (common.size() != (border ? 1U : 2U)) continue;  // else the skin would pinch
-      Vector3d target = at[index(keep)];
-      if (!pinned[index(keep)] && on_midline(keep) == on_midline(drop)) {
-        target = onto_skin(0.5 * (at[index(keep)] + at[index(drop)]));
+      Vector3d target = at[geometry::at(keep)];
+      if (!pinned[geometry::at(keep)] && on_midline(keep) == on_midline(drop)) {
+        target = onto_skin(0.5 * (at[geometry::at(keep)] + at[geometry::at(drop)]));
         if (border) target.x() = 0;
       }
       if (!may_collapse(keep, drop, target, ring_keep, ring_drop, around)) continue;
-      at[index(keep)] = target;
-      for (const int f : around[index(drop)]) {
-        Triangle& t = triangles[index(f)];
+      at[geometry::at(keep)] = target;
+      for (const int f : around[geometry::at(drop)]) {
+        Triangle& t = triangles[geometry::at(f)];
         if (t[0] == keep || t[1] == keep || t[2] == keep) {
-          gone[index(f)] = 1;
+          gone[geometry::at(f)] = 1;
           for (const int w : t)
-            if (w != drop) std::erase(around[index(w)], f);
+            if (w != drop) std::erase(around[geometry::at(w)], f);
         } else {
           for (auto& w : t)
             if (w == drop) w = keep;
-          around[index(keep)].push_back(f);
+          around[geometry::at(keep)].push_back(f);
         }
       }
-      around[index(drop)].clear();
-      moved[index(drop)] = 1;
-      moved[index(keep)] = 1;
-      for (const int w : ring_drop) moved[index(w)] = 1;
+      around[geometry::at(drop)].clear();
+      moved[geometry::at(drop)] = 1;
+      moved[geometry::at(keep)] = 1;
+      for (const int w : ring_drop) moved[geometry::at(w)] = 1;
     }
     size_t kept = 0;
     for (size_t f = 0; f < triangles.size(); ++f)
@@ -194,20 +198,20 @@ struct Remesher {
     std::vector<int> name(at.size(), -1);
     std::vector<char> used(at.size(), 0);
     for (const auto& t : triangles)
-      for (const int v : t) used[index(v)] = 1;
+      for (const int v : t) used[geometry::at(v)] = 1;
     int next = 0;
     for (size_t v = 0; v < at.size(); ++v) {
       if (!used[v]) continue;
-      at[index(next)] = at[v];
-      wanted[index(next)] = wanted[v];
-      pinned[index(next)] = pinned[v];
+      at[geometry::at(next)] = at[v];
+      wanted[geometry::at(next)] = wanted[v];
+      pinned[geometry::at(next)] = pinned[v];
       name[v] = next++;
     }
-    at.resize(index(next));
-    wanted.resize(index(next));
-    pinned.resize(index(next));
+    at.resize(geometry::at(next));
+    wanted.resize(geometry::at(next));
+    pinned.resize(geometry::at(next));
     for (auto& t : triangles)
-      for (auto& v : t) v = name[index(v)];
+      for (auto& v : t) v = name[geometry::at(v)];
   }
 
   /// Flips edges until the two angles facing each add up to less than 180 degrees (Delaunay), where the skin
@@ -221,24 +225,26 @@ struct Remesher {
       std::vector<char> touched(triangles.size(), 0);
       int flipped = 0;
       for (const auto& e : list) {
-        if (e.right < 0 || touched[index(e.left)] || touched[index(e.right)]) continue;
-        const int c = opposite(triangles[index(e.left)], e.a, e.b);
-        const int d = opposite(triangles[index(e.right)], e.a, e.b);
+        if (e.right < 0 || touched[geometry::at(e.left)] || touched[geometry::at(e.right)]) continue;
+        const int c = opposite(triangles[geometry::at(e.left)], e.a, e.b);
+        const int d = opposite(triangles[geometry::at(e.right)], e.a, e.b);
         const auto angle = [&](int v) {
-          const Vector3d p = at[index(e.a)] - at[index(v)], q = at[index(e.b)] - at[index(v)];
+          const Vector3d p = at[geometry::at(e.a)] - at[geometry::at(v)],
+                         q = at[geometry::at(e.b)] - at[geometry::at(v)];
           return std::atan2(p.cross(q).norm(), p.dot(q));
         };
         if (angle(c) + angle(d) < M_PI + 1e-6 || known.contains(edge_key(c, d))) continue;
         if (on_midline(c) && on_midline(d)) continue;  // would lie in the mirror and be shared by four
         // left is a, b, c counter-clockwise; right is b, a, d.
         const Triangle first{e.a, d, c}, second{d, e.b, c};
-        const Vector3d old = normal(triangles[index(e.left)]) + normal(triangles[index(e.right)]);
+        const Vector3d old =
+            normal(triangles[geometry::at(e.left)]) + normal(triangles[geometry::at(e.right)]);
         const Vector3d n1 = normal(first), n2 = normal(second);
         if (n1.dot(old) <= 0.5 * n1.norm() * old.norm() || n2.dot(old) <= 0.5 * n2.norm() * old.norm())
           continue;
-        triangles[index(e.left)] = first;
-        triangles[index(e.right)] = second;
-        touched[index(e.left)] = touched[index(e.right)] = 1;
+        triangles[geometry::at(e.left)] = first;
+        triangles[geometry::at(e.right)] = second;
+        touched[geometry::at(e.left)] = touched[geometry::at(e.right)] = 1;
         known.emplace(edge_key(c, d), 1);
         known.erase(edge_key(e.a, e.b));
         ++flipped;
@@ -256,15 +262,15 @@ struct Remesher {
       Vector3d middle = Vector3d::Zero();
       double size = 0;
       for (const int v : t) {
-        middle += at[index(v)] / 3;
-        size += wanted[index(v)] / 3;
+        middle += at[geometry::at(v)] / 3;
+        size += wanted[geometry::at(v)] / 3;
       }
       // Weighted by area in units of the wanted size, so that fine parts do not spread.
       const double w = n.norm() / (size * size);
       for (const int v : t) {
-        sum[index(v)] += w * middle;
-        weight[index(v)] += w;
-        facing[index(v)] += n;
+        sum[geometry::at(v)] += w * middle;
+        weight[geometry::at(v)] += w;
+        facing[geometry::at(v)] += n;
       }
     }
     for (size_t v = 0; v < at.size(); ++v) {
@@ -289,11 +295,11 @@ struct Remesher {
   int pin(const Vector3d& p) {
     int nearest = -1;
     for (int v = 0; v < static_cast<int>(at.size()); ++v)
-      if (on_midline(v) == (p.x() == 0) && !pinned[index(v)] &&
-          (nearest < 0 || (at[index(v)] - p).norm() < (at[index(nearest)] - p).norm()))
+      if (on_midline(v) == (p.x() == 0) && !pinned[geometry::at(v)] &&
+          (nearest < 0 || (at[geometry::at(v)] - p).norm() < (at[geometry::at(nearest)] - p).norm()))
         nearest = v;
-    at[index(nearest)] = p;
-    pinned[index(nearest)] = 1;
+    at[geometry::at(nearest)] = p;
+    pinned[geometry::at(nearest)] = 1;
     return nearest;
   }
 };

@@ -8,6 +8,7 @@
 #include "models/results/contact_file.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
+#include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
 #include "viewer/words/contact_text.h"
@@ -17,17 +18,19 @@ namespace scalpmark::viewer {
 
 namespace {
 
-struct Options {
-  std::string in, out;
+struct ContactCommand {
+  std::string in;
+  Output out;
   CoilPlace place;
   geometry::ContactOptions options;
 };
 
-void contact(const Options& o) {
+void contact(const ContactCommand& o) {
   Shown shown;
   shown.coil_on = o.place.on;
   shown.row = o.place.row;
   shown.column = o.place.column;
+  check_output(o.out, "scalpmark-contact", o.in);
   const models::Progress progress = SlowProgress();
   const bool askew = o.options.tilt.roll_deg != 0 || o.options.tilt.pitch_deg != 0;
   const SolvedCase solved =
@@ -39,11 +42,11 @@ void contact(const Options& o) {
   options.cortex = solved.loaded.cortex.get();
   const auto found = geometry::contact(solved.loaded.head, the_case.coil, placement.pose(), options);
   const models::ContactAsked asked{o.place.name, placement, options, contact_sentences(found)};
-  if (o.out == "-") {
+  if (o.out.to_stdout()) {
     write_to_stdout(models::contact_json(found, the_case, asked));
     return;
   }
-  if (!o.out.empty()) models::write_contact(o.out, found, the_case, asked);
+  if (!o.out.file.empty()) models::write_contact(o.out.file, found, the_case, asked);
   write_to_stdout(contact_text(found, the_case, where_shown(shown)));
 }
 
@@ -54,7 +57,7 @@ void add_contact(CLI::App& program) {
       "contact",
       "Say how the coil rests: where it touches, the gap under each wing, whether an ear or the brow is in the "
       "way");
-  const auto o = std::make_shared<Options>();
+  const auto o = std::make_shared<ContactCommand>();
   add_case(*command, o->in, "The case file (JSON); its \"coil\" says which coil, and how it is laid");
   command
       ->add_option_function<std::string>(
@@ -76,10 +79,9 @@ void add_contact(CLI::App& program) {
                    "Thickness of the cap in mm, to hear whether the coil presses it in")
       ->check(CLI::Range(geometry::ranges::lift_mm.low, geometry::ranges::lift_mm.high))
       ->type_name("MM");
-  command
-      ->add_option("--out", o->out,
-                   "Where all this and the gap at places 4 mm apart go as JSON as well; - for the standard "
-                   "output")
+  add_output(*command, o->out,
+             "Where all this and the gap at places 4 mm apart go as JSON as well; - for the standard "
+             "output")
       ->type_name("FILE.json");
   command->callback([o] { contact(*o); });
 }

@@ -13,6 +13,7 @@
 #include "models/meshes/mesh_file.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
+#include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
 
@@ -20,8 +21,9 @@ namespace scalpmark::viewer {
 
 namespace {
 
-struct Options {
-  std::string in, out;
+struct HeadAsked {
+  std::string in;
+  Output out;
   bool guess = false;
   std::optional<models::Unit> unit;
 };
@@ -52,11 +54,12 @@ std::string guess_text(const geometry::FiducialGuess& guess) {
   return text.str();
 }
 
-void read_head(const Options& o) {
+void read_head(const HeadAsked& o) {
   if (o.unit && is_mri(o.in))
     throw UsageError("--unit is for meshes; a NIfTI file says itself what its unit is.");
-  if (o.out.empty() && !o.guess)
+  if (o.out.file.empty() && !o.guess)
     throw UsageError("head needs --out for the skin, --guess for a first guess of the four points, or both.");
+  check_output(o.out, "scalpmark-ply", {{geometry::Message::of("the scan"), o.in}});
   const models::Progress progress = SlowProgress();
   const auto kind = is_mri(o.in) ? models::HeadKind::mri : models::HeadKind::mesh;
   const auto found = models::read_apart(models::own_program())({kind, o.in, o.unit}, progress);
@@ -65,7 +68,7 @@ void read_head(const Options& o) {
     progress(geometry::Message::verbatim("Looking for the four points"), 0);
     write_to_stdout(guess_text(geometry::guess_fiducials(models::generic_head(), found.skin)));
   }
-  if (!o.out.empty()) models::write_ply(o.out, found.skin);
+  if (!o.out.file.empty()) models::write_ply(o.out.file, found.skin);
 }
 
 }  // namespace
@@ -73,11 +76,11 @@ void read_head(const Options& o) {
 void add_head(CLI::App& program) {
   auto* command = program.add_subcommand(
       "head", "Read a mesh or an MRI and write the skin found in it, as a PLY mesh in mm");
-  const auto o = std::make_shared<Options>();
+  const auto o = std::make_shared<HeadAsked>();
   command->add_option("FILE", o->in, "OBJ, PLY, STL, glTF or GLB mesh, or NIfTI volume (.nii, .nii.gz)")
       ->required()
       ->type_name("FILE");
-  command->add_option("--out", o->out, "Where the skin goes")->type_name("HEAD.ply");
+  add_output(*command, o->out, "Where the skin goes")->type_name("HEAD.ply");
   command->add_flag("--guess", o->guess,
                     "Print a first guess of nasion, inion and tragi, to be confirmed on the head before use");
   command

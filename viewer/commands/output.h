@@ -3,6 +3,7 @@
 #include <string>
 
 #include "models/files/output_guard.h"
+#include "viewer/commands/solved_case.h"
 
 namespace CLI {
 class App;
@@ -21,6 +22,9 @@ struct Output {
 
 /// Adds --out and --force; the option for what else is to be said of --out.
 CLI::Option* add_output(CLI::App& command, Output& output, const std::string& help);
+
+/// Adds --no-brain; `brain` outlives the command.
+void add_no_brain(CLI::App& command, Brain& brain);
 
 /// Refuses (ViewerError, ModelError), before any work, an output that is one of the inputs, and without
 /// --force one that is there already and not of the kind (models/files/own_files.h) that is to be written.

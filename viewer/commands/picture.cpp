@@ -11,8 +11,10 @@
 #include "geometry/plan/plan_cortex.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
+#include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
+#include "viewer/picture/bounded_memory.h"
 #include "viewer/stage/scene/gaps_shown.h"
 #include "viewer/words/head_text.h"
 
@@ -20,8 +22,9 @@ namespace scalpmark::viewer {
 
 namespace {
 
-struct Options {
-  std::string in, out;
+struct PictureAsked {
+  std::string in;
+  Output out;
   PictureSize size;
   std::optional<View> view;
   Shown shown;
@@ -79,7 +82,9 @@ geometry::TapeDistances tapes_for(const Shown& shown) {
   return shown.coil_on == CoilOn::treatment ? Tapes::treatment_alone : Tapes::each_path;
 }
 
-void draw(const Options& o) {
+void draw(const PictureAsked& o) {
+  check_output(o.out, "scalpmark-png", o.in);
+  const BoundedMemory bounded("a picture");
   Shown shown = o.shown;
   const models::Progress progress = SlowProgress();
   // The head is read and the plan worked out while the driver gets ready to draw. What is wrong with the case
@@ -123,16 +128,16 @@ void draw(const Options& o) {
     solved.plan = measuring.get();
     picture->show(head, the_case, solved.plan, shown, view);
   }
-  picture->write(o.out);
+  picture->write(o.out.file);
 }
 
 }  // namespace
 
 void add_picture(CLI::App& program) {
   auto* command = program.add_subcommand("picture", "Draw the plan of a case on its head, as a PNG picture");
-  const auto o = std::make_shared<Options>();
+  const auto o = std::make_shared<PictureAsked>();
   add_case(*command, o->in);
-  command->add_option("--out", o->out, "Where the picture goes")->required()->type_name("FILE.png");
+  add_output(*command, o->out, "Where the picture goes")->required()->type_name("FILE.png");
   command
       ->add_option_function<std::string>(
           "--from", [o](const std::string& text) { o->view = view_from(text); },

@@ -6,15 +6,19 @@
 #include "geometry/base/message.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
+#include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
+#include "viewer/picture/bounded_memory.h"
 
 namespace scalpmark::viewer {
 
 namespace {
 
-struct Options {
-  std::string in, out;
+struct SheetAsked {
+  std::string in;
+  Output out;
+  Brain brain = Brain::wanted;
   Paper paper = Paper::a4;
 };
 
@@ -23,11 +27,13 @@ Paper paper_from(const std::string& text) {
   throw UsageError("--paper is \"" + text + "\"; choose a4 or letter.");
 }
 
-void write(const Options& o) {
+void write(const SheetAsked& o) {
+  check_output(o.out, "scalpmark-pdf", o.in);
+  const BoundedMemory bounded("the sheet");
   const models::Progress progress = SlowProgress();
-  const SolvedCase solved = solve_case(o.in, progress, Brain::wanted);
+  const SolvedCase solved = solve_case(o.in, progress, o.brain);
   progress(geometry::Message::verbatim("Drawing the sheet"), 0);
-  write_sheet(o.out, solved.file, solved.loaded, solved.plan, o.paper);
+  write_sheet(o.out.file, solved.file, solved.loaded, solved.plan, o.paper);
 }
 
 }  // namespace
@@ -35,14 +41,15 @@ void write(const Options& o) {
 void add_sheet(CLI::App& program) {
   auto* command =
       program.add_subcommand("sheet", "Write the placement sheet of a case, as a PDF file to print");
-  const auto o = std::make_shared<Options>();
+  const auto o = std::make_shared<SheetAsked>();
   add_case(*command, o->in);
-  command->add_option("--out", o->out, "Where the sheet goes")->required()->type_name("FILE.pdf");
+  add_output(*command, o->out, "Where the sheet goes")->required()->type_name("FILE.pdf");
   command
       ->add_option_function<std::string>(
           "--paper", [o](const std::string& text) { o->paper = paper_from(text); },
           "a4 or letter; without it, a4")
       ->type_name("PAPER");
+  add_no_brain(*command, o->brain);
   command->callback([o] { write(*o); });
 }
 

@@ -4,6 +4,7 @@
 #include "models/results/plan_file.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
+#include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
 
@@ -11,27 +12,31 @@ namespace scalpmark::viewer {
 
 namespace {
 
-struct Options {
-  std::string in, out;
+struct SolveAsked {
+  std::string in;
+  Output out;
+  Brain brain = Brain::wanted;
 };
 
-void solve(const Options& o) {
-  const SolvedCase solved = solve_case(o.in, SlowProgress(), Brain::wanted);
-  if (o.out == "-")
+void solve(const SolveAsked& o) {
+  check_output(o.out, "scalpmark-plan", o.in);
+  const SolvedCase solved = solve_case(o.in, SlowProgress(), o.brain);
+  if (o.out.to_stdout())
     write_to_stdout(models::plan_json(solved.plan));
   else
-    models::write_plan(o.out, solved.plan);
+    models::write_plan(o.out.file, solved.plan);
 }
 
 }  // namespace
 
 void add_solve(CLI::App& program) {
   auto* command = program.add_subcommand("solve", "Compute the plan of a case and write it as JSON");
-  const auto o = std::make_shared<Options>();
+  const auto o = std::make_shared<SolveAsked>();
   add_case(*command, o->in);
-  command->add_option("--out", o->out, "Where the plan goes; - for the standard output")
+  add_output(*command, o->out, "Where the plan goes; - for the standard output")
       ->required()
       ->type_name("PLAN.json");
+  add_no_brain(*command, o->brain);
   command->callback([o] { solve(*o); });
 }
 

@@ -7,6 +7,7 @@
 #include "models/results/tolerance_file.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
+#include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
 #include "viewer/words/tolerance_text.h"
@@ -16,13 +17,15 @@ namespace scalpmark::viewer {
 
 namespace {
 
-struct Options {
-  std::string in, out;
+struct ToleranceAsked {
+  std::string in;
+  Output out;
   int placements = 10000;
   unsigned seed = 1;
 };
 
-void tolerance(const Options& o) {
+void tolerance(const ToleranceAsked& o) {
+  check_output(o.out, "scalpmark-tolerance", o.in);
   const models::Progress progress = SlowProgress();
   const SolvedCase solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
   progress(geometry::Message::verbatim("Trying placements by hand"), 0);
@@ -33,11 +36,11 @@ void tolerance(const Options& o) {
   const geometry::HandErrors& errors = the_case.errors;
   const auto found = geometry::tolerance(solved.loaded.head, the_case, solved.plan, errors, options);
   const geometry::Message habit = habit_sentence(found);
-  if (o.out == "-") {
+  if (o.out.to_stdout()) {
     write_to_stdout(models::tolerance_json(found, solved.plan, errors, options, habit));
     return;
   }
-  if (!o.out.empty()) models::write_tolerance(o.out, found, solved.plan, errors, options, habit);
+  if (!o.out.file.empty()) models::write_tolerance(o.out.file, found, solved.plan, errors, options, habit);
   write_to_stdout(tolerance_text(found, errors));
 }
 
@@ -46,11 +49,9 @@ void tolerance(const Options& o) {
 void add_tolerance(CLI::App& program) {
   auto* command = program.add_subcommand(
       "tolerance", "Say how far off the pulse could be when a case is measured, marked and laid by hand");
-  const auto o = std::make_shared<Options>();
+  const auto o = std::make_shared<ToleranceAsked>();
   add_case(*command, o->in, "The case file (JSON); its \"errors\" say how far off hands are");
-  command
-      ->add_option("--out", o->out,
-                   "Where the regions and shares go as JSON as well; - for the standard output")
+  add_output(*command, o->out, "Where the regions and shares go as JSON as well; - for the standard output")
       ->type_name("FILE.json");
   command->add_option("--placements", o->placements, "How many placements to try; without it, 10000")
       ->check(CLI::Range(0, 1000000))

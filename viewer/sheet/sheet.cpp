@@ -27,7 +27,7 @@ namespace scalpmark::viewer {
 namespace {
 
 constexpr double margin_mm = 15, column_gap_mm = 6, block_gap_mm = 4.5;
-constexpr int dots_per_inch = 600;
+constexpr int sheet_dots_per_inch = 600;
 
 /// Qt draws text only with an application; where there is none, one that needs no display.
 class Application {
@@ -265,7 +265,7 @@ std::string sheet_pdf(const SheetContent& content, const std::vector<SheetView>&
     QPdfWriter writer(&out);
     writer.setPageSize(QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
     writer.setPageMargins(QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm), QPageLayout::Millimeter);
-    writer.setResolution(dots_per_inch);
+    writer.setResolution(sheet_dots_per_inch);
     writer.setTitle(Words::tr("Placement sheet"));
     writer.setCreator(models::own_name);
     pages = draw(content, views, pages, writer);

@@ -16,7 +16,6 @@ ShowThing show_angle;
 
 namespace {
 
-constexpr int legend_place = 60;
 constexpr double line_mm = 46, corner_every_mm = 2;
 constexpr double arc_mm = 34, corner_every_deg = 3;
 constexpr double reach_of_drop_mm = 80;
@@ -64,9 +63,9 @@ Part show_angle(const Showing& now, Surroundings& around) {
   part.words.push_back({dropped(now, angle_deg / 2, arc_mm), now.placement.normal, label});
 
   around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::angle,
-                           words(Words::tr("Forward (midline direction)")), legend_place});
+                           words(Words::tr("Forward (midline direction)")), at_angle_in_legend});
   around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::front_axis,
-                           words(Words::tr("Front axis of the coil")), legend_place});
+                           words(Words::tr("Front axis of the coil")), at_angle_in_legend});
   return part;
 }
 

@@ -8,12 +8,6 @@ using Eigen::Vector3d;
 
 ShowThing show_coil;
 
-namespace {
-
-constexpr int legend_place = 80;
-
-}  // namespace
-
 Part show_coil(const Showing& now, Surroundings& around) {
   Part part;
   part.thing = Thing::coil;
@@ -43,10 +37,10 @@ Part show_coil(const Showing& now, Surroundings& around) {
   }
   if (body.filled)
     around.legend.push_back({LegendRow::Sample::coil, Shape::dot, Role::windings,
-                             words(Words::tr("Coil and windings")), legend_place});
+                             words(Words::tr("Coil and windings")), at_coil_in_legend});
   else
     around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::casing,
-                             words(Words::tr("Coil's outline")), legend_place});
+                             words(Words::tr("Coil's outline")), at_coil_in_legend});
   part.coil = std::move(body);
   return part;
 }

@@ -15,7 +15,6 @@ ShowThing show_cortex;
 
 namespace {
 
-constexpr int legend_place = 90;
 constexpr double lit_radius_mm = 12;
 
 std::vector<Remark> in_words(const std::optional<geometry::CortexHit>& under, UnderCoil how) {
@@ -48,7 +47,7 @@ Part show_cortex(const Showing& now, Surroundings& around) {
   around.with_column = around.with_column || shown.under_coil != UnderCoil::lit;
   if (shown.under_coil != UnderCoil::left_out)
     around.legend.push_back({LegendRow::Sample::lit, Shape::disc, Role::lit,
-                             words(Words::tr("Cortex under the coil (template)")), legend_place});
+                             words(Words::tr("Cortex under the coil (template)")), at_cortex_in_legend});
   if (!shown.cortex) return part;
   for (Remark& remark : in_words(now.placement.cortex, shown.under_coil))
     around.remarks.push_back(std::move(remark));

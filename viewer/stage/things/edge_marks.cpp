@@ -14,8 +14,6 @@ ShowThing show_edge_marks;
 
 namespace {
 
-constexpr int legend_place = 40;
-
 std::string label_of(MarkRule rule, bool chosen, const std::string& gap) {
   switch (rule) {
     case MarkRule::tape:
@@ -96,7 +94,7 @@ Part show_edge_marks(const Showing& now, Surroundings& around) {
   part.marks.push_back(now.mark(Thing::edge_marks, "pulse", Shape::disc, Role::pulse, now.placement.pulse,
                                 now.placement.front));
   const auto explain = [&](Shape shape, Role role, const std::string& text) {
-    around.legend.push_back({LegendRow::Sample::shape, shape, role, text, legend_place});
+    around.legend.push_back({LegendRow::Sample::shape, shape, role, text, at_edge_marks_in_legend});
   };
   explain(Shape::disc, Role::pulse, words(Words::tr("Pulse point")));
   explain(Shape::bar, Role::edge_mark, words(Words::tr("Edge mark, chosen rule")));

@@ -9,7 +9,6 @@ ShowThing show_grid;
 
 namespace {
 
-constexpr int legend_place = 50;
 /// The link follows the skin: so many corners.
 constexpr int link_corners = 16;
 
@@ -41,7 +40,7 @@ Part show_grid(const Showing& now, Surroundings& around) {
     part.lines.push_back({std::move(link), 1.2, Role::grid_link, 1.2});
   }
   const auto explain = [&](Shape shape, Role role, const std::string& text) {
-    around.legend.push_back({LegendRow::Sample::shape, shape, role, text, legend_place});
+    around.legend.push_back({LegendRow::Sample::shape, shape, role, text, at_grid_in_legend});
   };
   explain(Shape::small_disc, Role::pulse, words(Words::tr("Search grid: pulse points")));
   explain(Shape::small_bar, Role::edge_mark, words(Words::tr("Search grid: edge marks")));

@@ -10,7 +10,6 @@ ShowThing show_landmarks;
 
 namespace {
 
-constexpr int legend_place = 10;
 constexpr int chief_priority = 50, ten_twenty_priority = 30, other_priority = 10;
 
 bool is_ten_twenty(const std::string& name) {
@@ -47,8 +46,8 @@ Part show_landmarks(const Showing& now, Surroundings& around) {
     if (now.shown.has_landmark(l.name)) add(l.name, l.at, l.name == "Nz" || l.name == "Iz" || l.name == "Cz");
   add("left tragus", now.plan.fiducials.left_tragus, true);
   add("right tragus", now.plan.fiducials.right_tragus, true);
-  around.legend.push_back(
-      {LegendRow::Sample::shape, Shape::dot, Role::landmark, words(Words::tr("Landmark")), legend_place});
+  around.legend.push_back({LegendRow::Sample::shape, Shape::dot, Role::landmark, words(Words::tr("Landmark")),
+                           at_landmarks_in_legend});
   return part;
 }
 

@@ -9,7 +9,6 @@ ShowThing show_sites;
 
 namespace {
 
-constexpr int legend_place = 20;
 /// A site so near to the one that was chosen is that one, which carries the big diamond already.
 constexpr double same_site_mm = 0.5;
 
@@ -37,7 +36,7 @@ Part show_sites(const Showing& now, Surroundings& around) {
     part.marks.push_back(std::move(mark));
   };
   const auto explain = [&](Shape shape, Role role, const std::string& text) {
-    around.legend.push_back({LegendRow::Sample::shape, shape, role, text, legend_place});
+    around.legend.push_back({LegendRow::Sample::shape, shape, role, text, at_sites_in_legend});
   };
   if (shown.has(Thing::alternatives))
     for (const auto& a : plan.treatment_alternatives) {

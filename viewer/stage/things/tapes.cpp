@@ -14,7 +14,6 @@ ShowThing show_tapes;
 
 namespace {
 
-constexpr int legend_place = 70;
 /// Drawn lines need no more than a corner every two millimetres.
 constexpr double corner_every_mm = 2;
 
@@ -115,7 +114,7 @@ Part show_tapes(const Showing& now, Surroundings& around) {
     if (!whole) left_mm -= length(line);
   }
   around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::tape,
-                           words(Words::tr("Tape, a tick each cm")), legend_place});
+                           words(Words::tr("Tape, a tick each cm")), at_tapes_in_legend});
   return part;
 }
 

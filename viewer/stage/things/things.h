@@ -24,6 +24,20 @@ struct Showing {
   }
 };
 
+/// Where each thing's rows stand in the legend, from the top.
+enum InLegend {
+  at_landmarks_in_legend,
+  at_sites_in_legend,
+  at_tolerance_in_legend,
+  at_edge_marks_in_legend,
+  at_wanted_in_legend,
+  at_grid_in_legend,
+  at_angle_in_legend,
+  at_tapes_in_legend,
+  at_coil_in_legend,
+  at_cortex_in_legend,
+};
+
 /// A thing's part of the scene, empty where it is not shown; into `around` goes what it says beside the head:
 /// its rows of the legend, words, numbers. One file each.
 using ShowThing = Part(const Showing& now, Surroundings& around);

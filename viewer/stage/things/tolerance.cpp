@@ -11,7 +11,6 @@ ShowThing show_tolerance;
 
 namespace {
 
-constexpr int legend_place = 30;
 /// More specks would be a blot.
 constexpr size_t most_specks = 500;
 constexpr double speck_px = 1.1, half_px = 2.6, most_px = 1.5;
@@ -43,7 +42,7 @@ Part show_tolerance(const Showing& now, Surroundings& around) {
   add(spread.most, most_px, words(Words::tr("95 of 100 placements by hand")));
   add(spread.half, half_px, words(Words::tr("half of them")));
   around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::pulse,
-                           words(Words::tr("Placed by hand: half, and 95 of 100")), legend_place});
+                           words(Words::tr("Placed by hand: half, and 95 of 100")), at_tolerance_in_legend});
   return part;
 }
 

@@ -12,8 +12,6 @@ ShowThing show_wanted;
 
 namespace {
 
-constexpr int legend_place = 45;
-
 geometry::MarkRule drawn_by(const Showing& now) {
   return now.shown.coil_on == CoilOn::treatment ? now.the_case.treatment.drawn_by
                                                 : now.the_case.search.drawn_by;
@@ -57,7 +55,7 @@ Part show_wanted(const Showing& now, Surroundings& around) {
   }
   if (!part.marks.empty())
     around.legend.push_back({LegendRow::Sample::shape, Shape::hollow_disc, Role::pulse,
-                             words(Words::tr("Where the pulse was wanted")), legend_place});
+                             words(Words::tr("Where the pulse was wanted")), at_wanted_in_legend});
   return part;
 }
 

@@ -1,5 +1,6 @@
 #include "viewer/window/frame/case_files.h"
 
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 
@@ -36,6 +37,8 @@ models::CaseFile demo_case() {
 CaseFiles::CaseFiles(Session& session, Settings& settings, QWidget& window)
     : ask_unsaved([&window] { return ask_about_unsaved(&window); }),
       ask_recover([&window](const Leftover& leftover) { return ask_about_leftover(&window, leftover); }),
+      ask_replace([&window](const QString& path) { return ask_about_replacing(&window, path); }),
+      ask_changed([&window](const QString& file) { return ask_about_changed(&window, file); }),
       session_(session),
       settings_(settings),
       window_(window) {}
@@ -74,6 +77,7 @@ void CaseFiles::used(const QString& file) {
 
 void CaseFiles::open_path(const QString& path) {
   emit notice({});
+  if (is_case(path)) on_disk_.remember(path);
   const QString problem = session_.open(path);
   if (!problem.isEmpty())
     emit notice(problem);
@@ -114,10 +118,39 @@ void CaseFiles::open_head() {
   if (!path.isEmpty()) open_path(path);
 }
 
+bool CaseFiles::may_save_to(const QString& path) {
+  std::vector<models::Input> inputs = inputs_of(session_);
+  // The case itself is what is saved.
+  std::erase_if(inputs, [&](const models::Input& input) {
+    return input.file == std::filesystem::path(session_.file().toStdString());
+  });
+  if (const QString problem = input_at(path, inputs); !problem.isEmpty()) {
+    emit notice(problem);
+    return false;
+  }
+  if (!may_replace(path, "scalpmark-case", ask_replace)) return false;
+  if (!on_disk_.is_changed(path)) return true;
+  switch (ask_changed(path)) {
+    case ChangedAnswer::other_name:
+      save_as();
+      return false;  // done, or given up, there
+    case ChangedAnswer::keep_both:
+      if (QFile::copy(path, free_name_beside(path))) return true;
+      emit notice(
+          tr("The other version could not be put beside it, so nothing was saved; save under another name."));
+      return false;
+    case ChangedAnswer::cancel:
+      break;
+  }
+  return false;
+}
+
 bool CaseFiles::save_to(const QString& path) {
+  if (!may_save_to(path)) return session_.is_saved();
   const QString problem = session_.save(path);
   emit notice(problem);
   if (!problem.isEmpty()) return false;
+  on_disk_.remember(path);
   used(session_.file());
   return true;
 }
@@ -129,7 +162,10 @@ bool CaseFiles::save() {
 bool CaseFiles::save_as() {
   QString path = QFileDialog::getSaveFileName(&window_, tr("Save the case"), session_.file(), case_filter());
   if (path.isEmpty()) return false;
-  if (!is_case(path)) path += QStringLiteral(".json");
+  if (!is_case(path)) {
+    path += QStringLiteral(".json");
+    if (QFileInfo::exists(path) && !ask_replace(path)) return false;
+  }
   return save_to(path);
 }
 

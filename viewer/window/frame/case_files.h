@@ -5,6 +5,8 @@
 #include <functional>
 
 #include "viewer/window/frame/dialogs.h"
+#include "viewer/window/frame/save_target.h"
+#include "viewer/window/session/disk_version.h"
 #include "viewer/window/session/session.h"
 #include "viewer/window/session/settings.h"
 
@@ -23,6 +25,8 @@ public:
   // Questions to the user; tests answer them in their own way.
   std::function<UnsavedAnswer()> ask_unsaved;
   std::function<bool(const Leftover&)> ask_recover;
+  AskReplace ask_replace;
+  std::function<ChangedAnswer(const QString& file)> ask_changed;
 
   /// The first start's note, leftovers of a crash, and the case to begin with (empty: the demo case).
   void begin(const QString& path);
@@ -51,10 +55,14 @@ signals:
 
 private:
   void used(const QString& file);
+  /// Whether the case may be written there: not over its scan, nor over somebody else's version unless both
+  /// stay.
+  [[nodiscard]] bool may_save_to(const QString& path);
 
   Session& session_;
   Settings& settings_;
   QWidget& window_;
+  DiskVersion on_disk_;
 };
 
 }  // namespace scalpmark::window

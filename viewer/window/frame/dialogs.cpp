@@ -1,6 +1,7 @@
 #include "viewer/window/frame/dialogs.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QMessageBox>
 #include <QPushButton>
 
@@ -28,6 +29,36 @@ UnsavedAnswer ask_about_unsaved(QWidget* parent) {
   return box.clickedButton() == save      ? UnsavedAnswer::save
          : box.clickedButton() == discard ? UnsavedAnswer::discard
                                           : UnsavedAnswer::cancel;
+}
+
+ChangedAnswer ask_about_changed(QWidget* parent, const QString& file) {
+  QMessageBox box(
+      QMessageBox::Question, Dialogs::tr("Changed on disk"),
+      Dialogs::tr("%1 was changed by somebody else, or in another window, since it was read here. Both "
+                  "versions can stay.")
+          .arg(QDir::toNativeSeparators(file)),
+      QMessageBox::NoButton, parent);
+  auto* other = box.addButton(Dialogs::tr("Save mine under another name"), QMessageBox::AcceptRole);
+  auto* both =
+      box.addButton(Dialogs::tr("Save mine here, put the other beside it"), QMessageBox::DestructiveRole);
+  box.addButton(Dialogs::tr("Keep working"), QMessageBox::RejectRole);
+  box.setDefaultButton(other);
+  box.exec();
+  return box.clickedButton() == other  ? ChangedAnswer::other_name
+         : box.clickedButton() == both ? ChangedAnswer::keep_both
+                                       : ChangedAnswer::cancel;
+}
+
+bool ask_about_replacing(QWidget* parent, const QString& file) {
+  QMessageBox box(QMessageBox::Question, Dialogs::tr("Replace a file"),
+                  Dialogs::tr("%1 is there already and holds something else. Replace it?")
+                      .arg(QDir::toNativeSeparators(file)),
+                  QMessageBox::NoButton, parent);
+  auto* replace = box.addButton(Dialogs::tr("Replace it"), QMessageBox::DestructiveRole);
+  auto* keep = box.addButton(Dialogs::tr("Keep it"), QMessageBox::RejectRole);
+  box.setDefaultButton(keep);
+  box.exec();
+  return box.clickedButton() == replace;
 }
 
 bool ask_about_leftover(QWidget* parent, const Leftover& leftover) {

@@ -11,6 +11,11 @@ enum class UnsavedAnswer { save, discard, cancel };
 
 /// The boxes that stop the work for a question or a text to read. Each returns when it is closed.
 [[nodiscard]] UnsavedAnswer ask_about_unsaved(QWidget* parent);
+/// What to do about a case that was changed on disk since it was read.
+enum class ChangedAnswer { other_name, keep_both, cancel };
+[[nodiscard]] ChangedAnswer ask_about_changed(QWidget* parent, const QString& file);
+/// Whether to replace a file that is there and of another kind.
+[[nodiscard]] bool ask_about_replacing(QWidget* parent, const QString& file);
 /// Whether to go on with what a crash left behind.
 [[nodiscard]] bool ask_about_leftover(QWidget* parent, const Leftover& leftover);
 /// The cautions, to be read before the first use.

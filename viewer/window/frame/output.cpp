@@ -4,18 +4,24 @@
 #include <QClipboard>
 #include <QDir>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QLocale>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPrinterInfo>
 #include <utility>
 
+#include "viewer/window/frame/dialogs.h"
+
 namespace scalpmark::window {
 
 namespace {
 
-QString with_ending(const QString& path, const QString& ending) {
-  return path.isEmpty() || path.endsWith(ending, Qt::CaseInsensitive) ? path : path + ending;
+/// The name with its ending; empty where that is another file than the dialog asked about, and it is to stay.
+QString with_ending(const QString& path, const QString& ending, const AskReplace& ask) {
+  if (path.isEmpty() || path.endsWith(ending, Qt::CaseInsensitive)) return path;
+  const QString whole = path + ending;
+  return !QFileInfo::exists(whole) || ask(whole) ? whole : QString();
 }
 
 // Where the imperial system is in use, paper is Letter.
@@ -27,6 +33,7 @@ bool letter_is_usual() {
 
 Output::Output(const Session& session, std::function<QImage()> picture, QWidget& window)
     : ask_printer([this] { return choose_printer(); }),
+      ask_replace([&window](const QString& path) { return ask_about_replacing(&window, path); }),
       session_(session),
       picture_(std::move(picture)),
       window_(window) {}
@@ -47,6 +54,14 @@ std::unique_ptr<QPrinter> Output::choose_printer() {
   dialog.setOption(QAbstractPrintDialog::PrintPageRange, false);
   if (dialog.exec() != QDialog::Accepted) return {};
   return printer;
+}
+
+bool Output::may_write(const QString& path, const std::string& format) {
+  if (const QString problem = input_at(path, inputs_of(session_)); !problem.isEmpty()) {
+    emit notice(problem, NoticeBar::Kind::problem);
+    return false;
+  }
+  return may_replace(path, format, ask_replace);
 }
 
 OutputJob* Output::begin(const QString& done) {
@@ -84,13 +99,14 @@ void Output::save_sheet() {
   if (!session_.is_ready()) return;
   const QString a4 = tr("Sheet on A4 (*.pdf)"), letter = tr("Sheet on Letter (*.pdf)");
   QString chosen = letter_is_usual() ? letter : a4;
-  const QString path = with_ending(
-      QFileDialog::getSaveFileName(&window_, tr("Save a sheet"), {}, a4 + ";;" + letter, &chosen), ".pdf");
+  const QString path =
+      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save a sheet"), {}, a4 + ";;" + letter, &chosen),
+                  ".pdf", ask_replace);
   if (!path.isEmpty()) save_sheet_to(path, chosen == letter ? viewer::Paper::letter : viewer::Paper::a4);
 }
 
 void Output::save_sheet_to(const QString& path, viewer::Paper paper) {
-  if (!session_.is_ready()) return;
+  if (!session_.is_ready() || !may_write(path, "scalpmark-pdf")) return;
   if (OutputJob* job = begin(tr("The sheet is saved in %1.").arg(QDir::toNativeSeparators(path))))
     job->write_sheet(session_.case_file(), session_.head(), session_.template_files(), paper, path);
 }
@@ -104,12 +120,14 @@ void Output::print_sheet() {
 }
 
 void Output::save_picture() {
-  const QString path = with_ending(
-      QFileDialog::getSaveFileName(&window_, tr("Save a picture"), {}, tr("Pictures (*.png)")), ".png");
+  const QString path =
+      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save a picture"), {}, tr("Pictures (*.png)")),
+                  ".png", ask_replace);
   if (!path.isEmpty()) save_picture_to(path);
 }
 
 void Output::save_picture_to(const QString& path) {
+  if (!may_write(path, "scalpmark-png")) return;
   const QImage picture = picture_();
   if (OutputJob* job = begin(tr("The picture is saved in %1.").arg(QDir::toNativeSeparators(path))))
     job->write_picture(picture, path);

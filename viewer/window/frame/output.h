@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "viewer/window/frame/bars.h"
+#include "viewer/window/frame/save_target.h"
 #include "viewer/window/jobs/output_job.h"
 #include "viewer/window/session/session.h"
 
@@ -23,6 +24,7 @@ public:
   Output(const Session& session, std::function<QImage()> picture, QWidget& window);
 
   std::function<std::unique_ptr<QPrinter>()> ask_printer;  ///< nothing: not to be printed
+  AskReplace ask_replace;
 
   void save_sheet();
   void save_sheet_to(const QString& path, viewer::Paper paper);
@@ -42,6 +44,8 @@ signals:
 
 private:
   [[nodiscard]] std::unique_ptr<QPrinter> choose_printer();
+  /// Whether a result of that kind may go there; says why not, and asks.
+  [[nodiscard]] bool may_write(const QString& path, const std::string& format);
   OutputJob* begin(const QString& done);
   void end(const QString& sentence, NoticeBar::Kind kind);
 

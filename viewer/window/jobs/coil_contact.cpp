@@ -4,11 +4,11 @@ namespace scalpmark::window {
 
 namespace {
 
-constexpr int at_rest_ms = 200;  // a hand that drags pauses no longer than that
+constexpr int coil_at_rest_ms = 200;  // a hand that drags pauses no longer than that
 
 }  // namespace
 
-CoilContact::CoilContact(QObject* parent) : QObject(parent), work_(at_rest_ms) {
+CoilContact::CoilContact(QObject* parent) : QObject(parent), work_(coil_at_rest_ms) {
   connect(&work_, &LatestWork::failed, this, [this](const QString& sentence) {
     problem_ = sentence;
     emit changed();

@@ -7,11 +7,11 @@ namespace scalpmark::window {
 
 namespace {
 
-constexpr int at_rest_ms = 300;  // errors are often typed one after another
+constexpr int errors_at_rest_ms = 300;  // errors are often typed one after another
 
 }  // namespace
 
-HandTolerance::HandTolerance(QObject* parent) : QObject(parent), work_(at_rest_ms) {
+HandTolerance::HandTolerance(QObject* parent) : QObject(parent), work_(errors_at_rest_ms) {
   connect(&work_, &LatestWork::progressed, this, [this](double fraction) {
     fraction_ = fraction;
     emit changed();

@@ -8,13 +8,13 @@ namespace scalpmark::window {
 
 namespace {
 
-constexpr int at_rest_ms = 400;
+constexpr int hand_at_rest_ms = 400;
 
 }  // namespace
 
 CoilOnStage::CoilOnStage(Session& session, QObject* parent) : QObject(parent), session_(session) {
   rests_.setSingleShot(true);
-  rests_.setInterval(at_rest_ms);
+  rests_.setInterval(hand_at_rest_ms);
   connect(&rests_, &QTimer::timeout, &session_, &Session::want_fields);
 }
 

@@ -10,7 +10,7 @@ namespace scalpmark::window {
 namespace {
 
 // In a window 800 high as wide as the worksheet, so that the stage keeps its place.
-constexpr double width_px = 364, usual_height_px = 800, largest_scale = 1.6;
+constexpr double panel_width_px = 364, usual_height_px = 800, largest_scale = 1.6;
 constexpr double list_px = 17, kind_px = 16, text_px = 14, field_px = 76;
 
 QFrame* card(const QString& heading, QWidget* content) {
@@ -84,7 +84,7 @@ void LessonPanel::size_type() {
   if (scale == scale_) return;
   scale_ = scale;
   const auto px = [scale](double at_800) { return static_cast<int>(std::lround(scale * at_800)); };
-  setFixedWidth(px(width_px));
+  setFixedWidth(px(panel_width_px));
   setStyleSheet(
       QStringLiteral("QListWidget#lessonSteps { font-size: %1px; } QRadioButton#whatIf { font-size: %2px; } "
                      "QLabel, QRadioButton, QLineEdit { font-size: %3px; } "
