@@ -5,6 +5,7 @@
 #include <cmath>
 #include <optional>
 
+#include "geometry/base/angles.h"
 #include "geometry/base/error.h"
 #include "geometry/base/index.h"
 #include "geometry/paths/unfold.h"
@@ -17,7 +18,6 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 /// A start this close to a corner or an edge (in weights) is on it: far below what rounding of a skin point
 /// moves.
 constexpr double on_rim = 1e-9;

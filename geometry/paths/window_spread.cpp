@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "geometry/base/angles.h"
 #include "geometry/base/index.h"
 #include "geometry/paths/unfold.h"
 #include "geometry/surface/triangle_math.h"
@@ -12,7 +13,6 @@ namespace scalpmark::geometry {
 
 using Eigen::Vector2d;
 using Eigen::Vector3d;
-using std::numbers::pi;
 
 namespace {
 

@@ -22,7 +22,7 @@ constexpr std::array<Choice<g::TreatmentRule>, 2> treatment_rules{
     {{"forward", g::TreatmentRule::forward}, {"landmark", g::TreatmentRule::landmark}}};
 
 template <class Value, std::size_t count>
-std::string_view name_of(Value value, const std::array<Choice<Value>, count>& choices) {
+std::string_view key_among(Value value, const std::array<Choice<Value>, count>& choices) {
   for (const auto& choice : choices)
     if (choice.value == value) return choice.name;
   throw ModelError(Message::of("A setting to be written is none of its choices; set it again."));
@@ -148,16 +148,16 @@ void read_settings(const JsonGroup& top, int version, g::Case& the_case) {
 void write_settings(const g::Case& the_case, nlohmann::ordered_json& top) {
   top["tape_mm"] = nlohmann::ordered_json::object();
   write_numbers(the_case, "tape_mm", top["tape_mm"]);
-  top["side"] = name_of(the_case.side, sides);
+  top["side"] = key_among(the_case.side, sides);
   write_numbers(the_case, "search", top["search"]);
-  top["search"]["grid_on"] = name_of(the_case.search.grid_on, grids);
+  top["search"]["grid_on"] = key_among(the_case.search.grid_on, grids);
   top["search"]["drawn_by"] = g::key_of(the_case.search.drawn_by);
   top["coil"]["model"] = the_case.coil.model.model;
   write_numbers(the_case, "coil", top["coil"]);
   top["coil"]["laid_by"] = g::key_of(the_case.coil.laid_by);
   write_numbers(the_case, "hotspot", top["hotspot"]);
   auto& treatment = top["treatment"];
-  treatment["rule"] = name_of(the_case.treatment.rule, treatment_rules);
+  treatment["rule"] = key_among(the_case.treatment.rule, treatment_rules);
   if (the_case.treatment.rule == g::TreatmentRule::forward)
     write_numbers(the_case, "treatment", treatment);
   else

@@ -9,7 +9,7 @@ namespace scalpmark::models {
 
 namespace {
 
-LoadedHead generic(const geometry::MeasuredTapes& tapes) {
+LoadedHead built_in_head(const geometry::MeasuredTapes& tapes) {
   if (!tapes.nasion_inion_mm && !tapes.tragus_tragus_mm && !tapes.circumference_mm)
     return {generic_head(), Message::of("generic head, as built in"), {}};
   return {geometry::scale_to_tapes(generic_head(), tapes).head,
@@ -22,7 +22,7 @@ LoadedHead generic(const geometry::MeasuredTapes& tapes) {
 LoadedHead load_head(const HeadSource& source, const std::filesystem::path& folder,
                      const geometry::MeasuredTapes& tapes, const Progress& progress,
                      const SkinReading& reading) {
-  if (source.kind == HeadKind::generic) return generic(tapes);
+  if (source.kind == HeadKind::generic) return built_in_head(tapes);
   if (!source.fiducials)
     throw ModelError(
         Message::of("The head %1 has no nasion, inion and tragi yet; place the four points first.",

@@ -16,7 +16,7 @@ using geometry::Message;
 using geometry::Number;
 
 constexpr std::size_t longest = 64 << 10U, most_arguments = 9;
-constexpr int deepest = 8;
+constexpr int deepest_nesting = 8;
 constexpr char text_mark = 't', number_mark = 'n', message_mark = 'm';
 
 template <class Value>
@@ -60,7 +60,7 @@ public:
   std::optional<Message> message(int depth = 1) {
     auto pattern = text();
     std::uint8_t count = 0;
-    if (depth > deepest || !pattern || !take(count) || count > most_arguments) return {};
+    if (depth > deepest_nesting || !pattern || !take(count) || count > most_arguments) return {};
     std::vector<Argument> arguments;
     for (std::uint8_t i = 0; i < count; ++i) {
       auto next = argument(depth);

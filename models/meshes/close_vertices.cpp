@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstdint>
 
+#include "geometry/base/index.h"
 #include "models/meshes/number_table.h"
 
 namespace scalpmark::models {
@@ -11,13 +12,11 @@ namespace scalpmark::models {
 using Eigen::Vector3d;
 using geometry::Triangle;
 
+using geometry::at;
+
 namespace {
 
 using Key = NumberTable::Key;
-
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
 
 /// For each vertex the earliest one within `tolerance` of it that has no such itself, or itself.
 std::vector<int> close_vertices(const std::vector<Vector3d>& vertices, double tolerance) {

@@ -3,18 +3,14 @@
 #include <Eigen/Geometry>
 #include <utility>
 
+#include "geometry/base/index.h"
+
 namespace scalpmark::models {
 
 using Eigen::Vector3d;
 using geometry::Triangle;
 
-namespace {
-
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
-
-}  // namespace
+using geometry::at;
 
 double triangle_area(const Mesh& mesh, const Triangle& t) {
   const Vector3d& a = mesh.vertices[at(t[0])];

@@ -5,16 +5,15 @@
 #include <utility>
 #include <vector>
 
+#include "geometry/base/index.h"
 #include "models/meshes/disjoint_sets.h"
 #include "models/meshes/mesh_edges.h"
 
 namespace scalpmark::models {
 
-namespace {
+using geometry::at;
 
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
+namespace {
 
 /// Faces joined over edges of at most `most` triangles.
 DisjointSets faces_joined(const Mesh& mesh, const std::vector<EdgeUse>& uses, std::size_t most) {

@@ -45,7 +45,7 @@ struct Header {
   std::size_t end = 0;  ///< where the elements begin
 };
 
-[[noreturn]] void refuse(const std::string& name, const Message& what) {
+[[noreturn]] void refuse_ply(const std::string& name, const Message& what) {
   throw ModelError(Message::of("%1 is damaged: %2; export it again.", name, what));
 }
 
@@ -53,12 +53,12 @@ Property property_from(std::istringstream& words, const std::string& name) {
   std::string type, count_type;
   words >> type;
   if (type != "list") {
-    if (size_of(type) == 0) refuse(name, Message::of("its header has a property of no known type"));
+    if (size_of(type) == 0) refuse_ply(name, Message::of("its header has a property of no known type"));
     return {size_of(type), 0, false};
   }
   words >> count_type >> type;
   if (size_of(type) == 0 || size_of(count_type) == 0)
-    refuse(name, Message::of("its header has a property of no known type"));
+    refuse_ply(name, Message::of("its header has a property of no known type"));
   return {size_of(type), size_of(count_type), !count_type.starts_with("float") && count_type != "double"};
 }
 
@@ -70,7 +70,7 @@ void refuse_repeated(const Header& header, const std::string& name) {
   if (times([](const Element& e) { return e.name.starts_with("vertex"); }) > 1 ||
       times([](const Element& e) { return e.name.starts_with("face") || e.name.starts_with("tristrips"); }) >
           1)
-    refuse(name, Message::of("its header gives corners or triangles twice"));
+    refuse_ply(name, Message::of("its header gives corners or triangles twice"));
 }
 
 Header header_of(const std::string& bytes, const std::string& name) {
@@ -87,7 +87,7 @@ Header header_of(const std::string& bytes, const std::string& name) {
       // Anything else on the line hides the header's end from Assimp.
       const std::size_t blank_from = bytes.find_last_not_of(" \t\r", end == 0 ? 0 : end - 1) + 1;
       if (blank_from - line_begin != first.size() || first != "end_header") continue;
-      if (!format_known) refuse(name, Message::of("its header names no format"));
+      if (!format_known) refuse_ply(name, Message::of("its header names no format"));
       refuse_repeated(header, name);
       header.end = std::min(at, bytes.size());
       return header;
@@ -101,14 +101,14 @@ Header header_of(const std::string& bytes, const std::string& name) {
     } else if (first == "element") {
       Element element;
       if (!(words >> element.name >> element.count))
-        refuse(name, Message::of("its header has an element without a number"));
+        refuse_ply(name, Message::of("its header has an element without a number"));
       header.elements.push_back(element);
     } else if (first == "property") {
-      if (header.elements.empty()) refuse(name, Message::of("its header has a property of nothing"));
+      if (header.elements.empty()) refuse_ply(name, Message::of("its header has a property of nothing"));
       header.elements.back().properties.push_back(property_from(words, name));
     }
   }
-  refuse(name, Message::of("its header has no end"));
+  refuse_ply(name, Message::of("its header has no end"));
 }
 
 /// The next word of a line; empty at its end.
@@ -127,13 +127,13 @@ void check_lines(const std::string& bytes, const Header& header, const std::stri
   auto line_number = static_cast<std::uint64_t>(
       1 + std::count(bytes.begin(), bytes.begin() + static_cast<std::ptrdiff_t>(at), '\n'));
   const auto bad = [&](const Message& what) {
-    refuse(name, Message::of("%1 in line %2", what, line_number));
+    refuse_ply(name, Message::of("%1 in line %2", what, line_number));
   };
   for (const Element& element : header.elements)
     for (std::uint64_t i = 0; i < element.count; ++i, ++line_number) {
       std::string_view line;
       do {  // an empty line is none
-        if (at >= bytes.size()) refuse(name, Message::of("it ends before all its elements have come"));
+        if (at >= bytes.size()) refuse_ply(name, Message::of("it ends before all its elements have come"));
         const std::size_t end = std::min(bytes.find('\n', at), bytes.size());
         line = std::string_view(bytes).substr(at, end - at);
         at = end + 1;
@@ -170,7 +170,7 @@ void check_bytes(const std::string& bytes, const Header& header, const std::stri
   const auto take = [&](std::uint64_t count, std::size_t size) {
     const std::size_t left = bytes.size() - at;
     if (count > left || static_cast<std::size_t>(count) * size > left)  // the product cannot run over
-      refuse(name, Message::of("it ends before all its elements have come"));
+      refuse_ply(name, Message::of("it ends before all its elements have come"));
     at += static_cast<std::size_t>(count) * size;
   };
   for (const Element& element : header.elements) {
@@ -191,7 +191,7 @@ void check_bytes(const std::string& bytes, const Header& header, const std::stri
           take(1, property.size);
           continue;
         }
-        if (!property.whole_count) refuse(name, Message::of("a list's length is no whole number"));
+        if (!property.whole_count) refuse_ply(name, Message::of("a list's length is no whole number"));
         const std::size_t where = at;
         take(1, property.count_size);
         take(whole_number(bytes.data() + where, property.count_size, swap), property.size);

@@ -8,6 +8,7 @@
 
 #include "geometry/base/all_cores.h"
 #include "geometry/base/error.h"
+#include "geometry/base/index.h"
 #include "geometry/head/guess_fiducials.h"
 #include "models/files/error.h"
 #include "models/generic/generic_head.h"
@@ -20,14 +21,12 @@ using Eigen::Vector3d;
 using geometry::Surface;
 using geometry::Triangle;
 
+using geometry::at;
+
 namespace {
 
 constexpr std::size_t many_triangles = 250'000, wanted_triangles = 150'000;
 constexpr double most_error_mm = 0.3;
-
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
 
 double around_mm(const Surface& skin, const std::vector<int>& loop) {
   double sum = 0;

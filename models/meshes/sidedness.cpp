@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "geometry/base/index.h"
 #include "models/meshes/mesh_edges.h"
 
 namespace scalpmark::models {
@@ -12,13 +13,7 @@ namespace scalpmark::models {
 using Eigen::Vector3d;
 using geometry::Triangle;
 
-namespace {
-
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
-
-}  // namespace
+using geometry::at;
 
 bool make_agree(Mesh& mesh) {
   const auto uses = edge_uses(mesh);

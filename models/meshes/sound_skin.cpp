@@ -3,19 +3,14 @@
 #include <vector>
 
 #include "geometry/base/error.h"
+#include "geometry/base/index.h"
 #include "models/meshes/sidedness.h"
 
 namespace scalpmark::models {
 
 using geometry::Triangle;
 
-namespace {
-
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
-
-}  // namespace
+using geometry::at;
 
 std::optional<geometry::Surface> skin_as_it_stands(const Mesh& mesh) {
   std::optional<geometry::Surface> skin;

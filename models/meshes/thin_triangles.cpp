@@ -6,17 +6,17 @@
 #include <cstdint>
 #include <queue>
 
+#include "geometry/base/index.h"
+
 namespace scalpmark::models {
 
 using Eigen::Matrix3d;
 using Eigen::Vector3d;
 using geometry::Triangle;
 
-namespace {
+using geometry::at;
 
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
+namespace {
 
 /// Sum of area-weighted squared distances from planes: x'Ax + 2b'x + c.
 struct Quadric {

@@ -3,6 +3,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "geometry/base/index.h"
 #include "models/meshes/disjoint_sets.h"
 #include "models/meshes/mesh_edges.h"
 
@@ -11,13 +12,7 @@ namespace scalpmark::models {
 using Eigen::Vector3d;
 using geometry::Triangle;
 
-namespace {
-
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
-
-}  // namespace
+using geometry::at;
 
 std::size_t part_touching_fans(Mesh& mesh) {
   const auto uses = edge_uses(mesh);

@@ -3,15 +3,11 @@
 #include <algorithm>
 #include <limits>
 
+#include "geometry/base/index.h"
+
 namespace scalpmark::models {
 
-namespace {
-
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
-
-}  // namespace
+using geometry::at;
 
 std::vector<float> squared_distance(const Grid& grid, const Eigen::Vector3d& mm, const Mask& marked) {
   constexpr float far = 1e12F;

@@ -5,9 +5,12 @@
 #include <cstdint>
 #include <vector>
 
+#include "geometry/base/index.h"
 #include "models/mri/distance_map.h"
 
 namespace scalpmark::models {
+
+using geometry::at;
 
 namespace {
 
@@ -17,10 +20,6 @@ using Size = std::array<int, 3>;
 constexpr double ball_mm = 4;
 // How far air may creep past the ball's reach, into folds behind the ear and the corner of the eye.
 constexpr double creep_mm = 4;
-
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
 
 /// Coarse voxels that the ball covers when it comes in from an edge of the box. The ball may also roll
 /// outside the box, past a head that nearly touches its side; there the voxels at the side go on unchanged,

@@ -4,7 +4,11 @@
 #include <cmath>
 #include <vector>
 
+#include "geometry/base/index.h"
+
 namespace scalpmark::models {
+
+using geometry::at;
 
 namespace {
 
@@ -13,10 +17,6 @@ namespace {
 constexpr double skin_from_mm = 1.4, skin_to_mm = 5.1;
 // Uneven illumination is followed over this distance (half width of the averaging).
 constexpr double illumination_mm = 16;
-
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
 
 /// Evens a field out over the coarse grid: three passes of a running mean, which is close to a Gaussian.
 void even_out(const Coarse& coarse, std::vector<float>& field) {

@@ -13,6 +13,7 @@
 #include <array>
 
 #include "geometry/base/error.h"
+#include "geometry/base/index.h"
 #include "models/files/error.h"
 #include "models/meshes/disjoint_sets.h"
 #include "models/meshes/sidedness.h"
@@ -23,11 +24,9 @@ namespace scalpmark::models {
 
 using Eigen::Vector3d;
 
-namespace {
+using geometry::at;
 
-std::size_t at(int i) {
-  return static_cast<std::size_t>(i);
-}
+namespace {
 
 /// The contour in world mm (flying edges, Schroeder et al. 2015), triangles as they come.
 Mesh contour(AirBoundary& boundary) {

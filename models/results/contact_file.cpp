@@ -37,7 +37,7 @@ const char* key_of(geometry::Wing wing) {
   return "";
 }
 
-ordered_json flat(const Eigen::Vector2d& v) {
+ordered_json flat_point(const Eigen::Vector2d& v) {
   return {rounded(v.x(), length_steps), rounded(v.y(), length_steps)};
 }
 
@@ -80,7 +80,7 @@ std::string contact_json(const geometry::Contact& c, const geometry::Case& the_c
     out["touches"].push_back({{"part", t.part},
                               {"region", key_of(t.region)},
                               {"skin", point(t.skin)},
-                              {"under_mm", flat(t.under)}});
+                              {"under_mm", flat_point(t.under)}});
   out["wings"] = ordered_json::array();
   for (const auto& w : c.wings)
     out["wings"].push_back({{"wing", key_of(w.wing)},
@@ -99,7 +99,7 @@ std::string contact_json(const geometry::Contact& c, const geometry::Case& the_c
   out["gaps"] = ordered_json::array();
   for (const auto& g : c.map)
     out["gaps"].push_back({{"part", the_case.coil.model.parts[g.part].name},
-                           {"under_mm", flat(g.at)},
+                           {"under_mm", flat_point(g.at)},
                            {"on_coil", point(g.on_coil)},
                            {"gap_mm", number(g.gap_mm)}});
   out["sentences"] = geometry::english(asked.sentences);

@@ -6,6 +6,7 @@
 #include <QLabel>
 
 #include "geometry/base/ranges.h"
+#include "geometry/head/landmark_names.h"
 #include "geometry/head/landmarks.h"
 #include "viewer/words/shift_words.h"
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "viewer/window/fields/length_text.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
