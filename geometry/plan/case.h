@@ -38,6 +38,13 @@ struct TreatmentSettings {
   friend bool operator==(const TreatmentSettings&, const TreatmentSettings&) = default;
 };
 
+/// The cap the marks are made on (hands/cap.h).
+struct CapSettings {
+  double brim_over_nasion_mm = 20;  ///< common practice, no source: two centimetres, the arrow down the nose
+
+  friend bool operator==(const CapSettings&, const CapSettings&) = default;
+};
+
 /// What the user entered, apart from where the head comes from. Lengths mm.
 struct Case {
   std::string label;
@@ -47,6 +54,7 @@ struct Case {
   CoilSetup coil;
   HotspotNode hotspot;
   TreatmentSettings treatment;
+  CapSettings cap;    ///< as errors: the plan does not depend on it
   HandErrors errors;  ///< for tolerance() alone; the plan does not depend on them
 
   friend bool operator==(const Case&, const Case&) = default;

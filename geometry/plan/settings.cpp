@@ -35,6 +35,8 @@ constexpr Setting all[] = {
      [](Case& c) -> Place { return &c.hotspot.column; }},
     {"treatment", "distance_mm", ranges::distance_mm, Unit::mm,
      [](Case& c) -> Place { return &c.treatment.distance_mm; }},
+    {"cap", "brim_over_nasion_mm", ranges::brim_over_nasion_mm, Unit::mm,
+     [](Case& c) -> Place { return &c.cap.brim_over_nasion_mm; }},
     {"errors", "fiducial_mm", ranges::error_mm, Unit::mm,
      [](Case& c) -> Place { return &c.errors.fiducial_mm; }},
     {"errors", "tape_mm", ranges::error_mm, Unit::mm, [](Case& c) -> Place { return &c.errors.tape_mm; }},

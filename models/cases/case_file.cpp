@@ -117,9 +117,12 @@ CaseFile parse_case(const std::string& text, const fs::path& folder, const std::
   const JsonSource source{name, Message::of("case")};
   const nlohmann::json parsed = parse_strict(text, source);
   const int version = require_format(parsed, source, "scalpmark-case", newest_version);
-  const JsonGroup top(parsed, source,
-                      {"format", "version", "label", "head", "tape_mm", "side", "search", "coil", "hotspot",
-                       "treatment", "errors"});
+  const JsonGroup top = version == 1 ? JsonGroup(parsed, source,
+                                                 {"format", "version", "label", "head", "tape_mm", "side",
+                                                  "search", "coil", "hotspot", "treatment", "errors"})
+                                     : JsonGroup(parsed, source,
+                                                 {"format", "version", "label", "head", "tape_mm", "side",
+                                                  "search", "coil", "hotspot", "treatment", "cap", "errors"});
   top.require({"head"});
   CaseFile case_file = default_case();
   case_file.folder = folder;

@@ -142,6 +142,7 @@ void read_settings(const JsonGroup& top, int version, g::Case& the_case) {
   if (top.has("coil")) read_coil(top, version, the_case);
   if (top.has("hotspot")) read_numbers(group_of(top, "hotspot", {}, {}), "hotspot", the_case);
   if (top.has("treatment")) read_treatment(top, version, the_case);
+  if (top.has("cap")) read_numbers(group_of(top, "cap", {}, {}), "cap", the_case);
   if (top.has("errors")) read_numbers(group_of(top, "errors", {}, {}), "errors", the_case);
 }
 
@@ -163,6 +164,7 @@ void write_settings(const g::Case& the_case, nlohmann::ordered_json& top) {
   else
     treatment["label"] = the_case.treatment.label;
   treatment["drawn_by"] = g::key_of(the_case.treatment.drawn_by);
+  write_numbers(the_case, "cap", top["cap"]);
   // Defaults that come from the literature may be bettered; a case keeps only what its user changed.
   if (!(the_case.errors == g::HandErrors{})) top["errors"] = errors_json(the_case.errors);
 }
