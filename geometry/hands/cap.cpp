@@ -102,11 +102,16 @@ Cap cap_on(const Head& head, double brim_over_nasion_mm) {
   return cap;
 }
 
+Vector3d turned_about(const HeadAxes& axes, const CapSphere& sphere, const Vector3d& at,
+                      const CapSlip& slip) {
+  return sphere.centre + rotation(axes, slip) * (at - sphere.centre);
+}
+
 SurfacePoint slipped(const Head& head, const CapSphere& sphere, const SurfacePoint& point,
                      const CapSlip& slip) {
   if (slip == CapSlip{}) return point;
-  const Vector3d arm = head.skin().position(point) - sphere.centre;
-  return on_ray(head.skin(), sphere.centre, sphere.centre + rotation(head.axes(), slip) * arm);
+  return on_ray(head.skin(), sphere.centre,
+                turned_about(head.axes(), sphere, head.skin().position(point), slip));
 }
 
 std::vector<Vector3d> brim_line(const Head& head, const Cap& cap, const CapSlip& slip) {
@@ -171,12 +176,9 @@ BrimHeights brim_heights(const Head& head, const Cap& cap, const CapSlip& slip) 
 double arrow_beside_nasion_mm(const Head& head, const Cap& cap, const CapSlip& slip) {
   const HeadAxes& axes = head.axes();
   const Vector3d nasion = head.fiducials().at.nasion;
-  const Eigen::Matrix3d turn = rotation(axes, slip);
   // The arrow is cloth over the brow: a straight line between its ends, which go with the cap.
-  const auto moved = [&](const Vector3d& p) -> Vector3d {
-    return cap.sphere.centre + turn * (p - cap.sphere.centre);
-  };
-  const Vector3d from = moved(cap.front_at), to = moved(nasion);
+  const Vector3d from = turned_about(axes, cap.sphere, cap.front_at, slip),
+                 to = turned_about(axes, cap.sphere, nasion, slip);
   const double drop = (to - from).dot(axes.up);
   if (!(drop < 0))
     throw GeometryError(Message::of(

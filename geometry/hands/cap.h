@@ -46,6 +46,10 @@ struct Cap {
 /// weighted by area. Refuses (GeometryError) a brim that is not above 0 or not below the vertex.
 [[nodiscard]] Cap cap_on(const Head& head, double brim_over_nasion_mm);
 
+/// A place turned with a cap that slips, off the skin.
+[[nodiscard]] Eigen::Vector3d turned_about(const HeadAxes& axes, const CapSphere& sphere,
+                                           const Eigen::Vector3d& at, const CapSlip& slip);
+
 /// Where what lies at a point of the skin lies once the cap has slipped: turned about the sphere's centre,
 /// then put back on the skin along the ray from the centre (of several places, the nearest). The undone slip
 /// leads back wherever each such ray meets the skin once. Refuses (GeometryError) a place where there is no

@@ -41,6 +41,11 @@ double pulse_scatter_mm(const Head& head, const Cap& cap, const FoundSlip& found
 
 }  // namespace
 
+CapSlip slip_by(const Cap& cap, const CapMove& move) {
+  return {degrees(move.forward_mm / cap.sphere.radius_mm), degrees(move.right_mm / cap.sphere.radius_mm),
+          move.turn_right_deg};
+}
+
 CapMove move_back(const Cap& cap, const CapSlip& slip) {
   return {-radians(slip.forward_deg) * cap.sphere.radius_mm, -radians(slip.side_deg) * cap.sphere.radius_mm,
           -slip.turn_deg};

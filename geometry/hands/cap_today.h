@@ -12,6 +12,9 @@ struct CapMove {
   double turn_right_deg = 0;  ///< the arrow to the patient's right; left is negative
 };
 
+/// The slip of a cap that has been moved so far.
+[[nodiscard]] CapSlip slip_by(const Cap& cap, const CapMove& move);
+
 /// What puts a slipped cap back. Lengths are those of the arc on the cap's sphere.
 [[nodiscard]] CapMove move_back(const Cap& cap, const CapSlip& slip);
 

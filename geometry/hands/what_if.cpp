@@ -22,6 +22,8 @@ namespace {
 
 /// Further than anyone is off who has felt for the bones at all.
 constexpr double most_vertex_error_mm = 50;
+/// A cap that has slid further is over the eyes or off the head; one turned further has its arrow on a cheek.
+constexpr double most_slide_mm = 50, most_cap_turn_deg = 30;
 
 WhatIf outcome(const Head& head, const Vector3d& meant, Placement really) {
   WhatIf w;
@@ -120,6 +122,17 @@ WhatIf if_coil_turned(const Head& head, const Case& the_case, const Plan& plan, 
         Message::of("The coil can be turned by at most 90 degrees in this lesson; choose less."));
   turned.angle_deg = wrapped_deg(turned.angle_deg + by_deg);
   return on_edge_mark(head, turned, plan.treatment);
+}
+
+WhatIf if_cap_slipped(const Head& head, const Case& the_case, const Plan& plan, const CapMove& move) {
+  const double slid_mm = std::hypot(move.forward_mm, move.right_mm);
+  if (!(slid_mm <= most_slide_mm) || !(std::abs(move.turn_right_deg) <= most_cap_turn_deg))
+    throw GeometryError(Message::of(
+        "The cap can be slid by at most %1 cm and turned by at most %2 degrees in this lesson; choose less.",
+        number(most_slide_mm / 10), number(most_cap_turn_deg)));
+  const Cap cap = cap_on(head, the_case.cap.brim_over_nasion_mm);
+  return outcome(head, plan.treatment.pulse,
+                 check_slipped(head, the_case, plan, cap, slip_by(cap, move)).as_laid);
 }
 
 WhatIf if_rule_changed(const Head& head, const Case& the_case, const Plan& plan, MarkRule laid_by) {

@@ -3,6 +3,7 @@
 #include <Eigen/Core>
 #include <optional>
 
+#include "geometry/hands/cap_today.h"
 #include "geometry/head/head.h"
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
@@ -39,6 +40,12 @@ enum class Misread {
 /// The coil turned `by_deg` toward the midline with its edge left on the treatment's edge mark. Refuses
 /// (GeometryError) a plan whose treatment has no edge mark, and an angle no placement fits.
 [[nodiscard]] WhatIf if_coil_turned(const Head& head, const Case& the_case, const Plan& plan, double by_deg);
+
+/// The cap with the treatment's two marks on it slid or turned by so much (hands/cap_today.h); the coil laid
+/// by them. Refuses (GeometryError) a cap slid by more than 50 mm or turned by more than 30 degrees, and what
+/// check_slipped() refuses.
+[[nodiscard]] WhatIf if_cap_slipped(const Head& head, const Case& the_case, const Plan& plan,
+                                    const CapMove& move);
 
 /// The treatment's edge mark made by the case's rule, the coil laid on it by another. Refuses as
 /// if_coil_turned.

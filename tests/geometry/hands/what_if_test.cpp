@@ -46,6 +46,7 @@ TEST_CASE("no mistake, no error") {
       CHECK(if_misread(lop(), c, plan, which, 0).off_mm < 0.03);
     CHECK(if_coil_turned(lop(), c, plan, 0).off_mm < 0.03);
     CHECK(if_rule_changed(lop(), c, plan, c.coil.laid_by).off_mm < 0.03);
+    CHECK(if_cap_slipped(lop(), c, plan, {}).off_mm < 0.05);
   }
 }
 
@@ -107,6 +108,26 @@ TEST_CASE("a mark made by tape and used by drop moves the pulse by what the tabl
   CHECK(w.off_mm == Approx(R * std::asin(60 / R) - 60).margin(0.5));
 }
 
+// On a sphere marks, coil and pulse all turn with the cap: a point an angle away from the axis of the turn
+// goes along the skin by 2 R asin(sin(angle) sin(half the turn)) (elementary geometry).
+TEST_CASE("a cap slid by 5 degrees takes the pulse along by the arc of its turn") {
+  for (const Side side : {Side::left, Side::right}) {
+    const Case c = plain_case(side);
+    const Plan plan = solve(ball(), c);
+    const double half = 2.5 * M_PI / 180, slid = 2 * half * R;
+    for (const auto& [move, axis] : {std::pair(CapMove{slid, 0, 0}, Vector3d(1, 0, 0)),
+                                     std::pair(CapMove{0, slid, 0}, Vector3d(0, 1, 0)),
+                                     std::pair(CapMove{0, 0, 5}, Vector3d(0, 0, 1))}) {
+      const double away = plan.treatment.pulse.cross(axis).norm() / plan.treatment.pulse.norm();
+      CHECK(if_cap_slipped(ball(), c, plan, move).off_mm ==
+            Approx(2 * R * std::asin(away * std::sin(half))).margin(0.25));
+    }
+    // Slid forward, it goes forward.
+    const WhatIf w = if_cap_slipped(ball(), c, plan, {slid, 0, 0});
+    CHECK((w.really.pulse - w.meant).dot(plan.treatment.forward) > 5);
+  }
+}
+
 TEST_CASE("a mistake that makes no sense is refused in a sentence") {
   Case c = plain_case();
   Plan plan = solve(ball(), c);
@@ -115,6 +136,8 @@ TEST_CASE("a mistake that makes no sense is refused in a sentence") {
   CHECK_THROWS_AS(if_misread(ball(), c, plan, Misread::treatment, 80), GeometryError);
   CHECK_THROWS_AS(if_misread(ball(), c, plan, Misread::centre_to_edge, 400), GeometryError);
   CHECK_THROWS_AS(if_coil_turned(ball(), c, plan, 120), GeometryError);
+  CHECK_THROWS_AS(if_cap_slipped(ball(), c, plan, {0, -51, 0}), GeometryError);
+  CHECK_THROWS_AS(if_cap_slipped(ball(), c, plan, {0, 0, std::nan("")}), GeometryError);
   Case landmark_case = c;
   landmark_case.treatment = {TreatmentRule::landmark, 50, "F3"};
   CHECK_THROWS_AS(if_misread(ball(), landmark_case, plan, Misread::treatment, 5), GeometryError);

@@ -33,6 +33,12 @@ std::string with(const std::string& key_and_value) {
   return opening + ", " + key_and_value + "}";
 }
 
+/// The cap came with version 2.
+std::string in_version_2(std::string json) {
+  const std::string one = "\"version\": 1";
+  return json.replace(json.find(one), one.size(), "\"version\": 2");
+}
+
 std::string with_head(const std::string& head) {
   return R"({"format": "scalpmark-case", "version": 1, "head": )" + head + "}";
 }
@@ -77,6 +83,11 @@ const std::vector<Bad> bad_by_both{
     {with(R"("hotspot": {"col": 1})"), "hotspot.\"col\""},
     {with(R"("treatment": {"site": 1})"), "treatment.\"site\""},
     {with(R"("tape_mm": {"length": 300})"), "tape_mm.\"length\""},
+    {in_version_2(with(R"("cap": {"brim": 20})")), "cap.\"brim\" is not a key known here"},
+    {in_version_2(with(R"("cap": {"brim_over_nasion_mm": "two"})")),
+     "cap.brim_over_nasion_mm must be a number"},
+    {in_version_2(with(R"("cap": 20)")), "cap must be a group"},
+    {with(R"("cap": {"brim_over_nasion_mm": 20})"), "\"cap\" is not a key known here"},
     {with(R"("label": 5)"), "label must be text in quotes, but is 5"},
     {with("\"label\": \"" + std::string(201, 'a') + "\""), "label must be at most 200 characters"},
     {with(R"("side": "Left")"), "side must be left or right, but is \"Left\""},
@@ -143,12 +154,15 @@ const std::vector<RangedKey> ranged_keys{
     {"hotspot", "row", ranges::node},
     {"hotspot", "column", ranges::node},
     {"treatment", "distance_mm", ranges::distance_mm},
+    {"cap", "brim_over_nasion_mm", ranges::brim_over_nasion_mm},
 };
 
 std::string with_number(const RangedKey& key, double value) {
   const bool whole = std::abs(value) < 1e6 && std::floor(value) == value;
-  return with("\"" + key.group + "\": {\"" + key.key + "\": " +
-              (whole ? std::to_string(static_cast<int>(value)) : nlohmann::json(value).dump()) + "}");
+  const std::string json =
+      with("\"" + key.group + "\": {\"" + key.key +
+           "\": " + (whole ? std::to_string(static_cast<int>(value)) : nlohmann::json(value).dump()) + "}");
+  return key.group == "cap" ? in_version_2(json) : json;
 }
 
 }  // namespace
@@ -180,6 +194,8 @@ TEST_CASE("a case with nothing but a head has the settings of common practice") 
   CHECK(case_file.the_case.hotspot.column == 0);
   CHECK(case_file.the_case.treatment.rule == geometry::TreatmentRule::forward);
   CHECK(case_file.the_case.treatment.distance_mm == 50);
+  // The brim two centimetres above the nasion (common practice, no source).
+  CHECK(case_file.the_case.cap.brim_over_nasion_mm == 20);
   CHECK(case_file.folder == "/somewhere");
 }
 
@@ -261,6 +277,7 @@ TEST_CASE("a case written and read again is the same case") {
   mri.head.unit.reset();
   mri.the_case.side = geometry::Side::right;
   mri.the_case.coil.laid_by = geometry::MarkRule::drop;
+  mri.the_case.cap.brim_over_nasion_mm = 25.4;
   cases.push_back(mri);
   const JsonSchema schema("case.schema.json");
   for (const auto& case_file : cases) {
@@ -273,6 +290,7 @@ TEST_CASE("a case written and read again is the same case") {
       CHECK(again.head.fiducials->nasion == case_file.head.fiducials->nasion);
       CHECK(again.head.file == case_file.head.file);
       CHECK(again.the_case.label == case_file.the_case.label);
+      CHECK(again.the_case.cap == case_file.the_case.cap);
       CHECK(again.the_case.tape_mm.tragus_tragus_mm == case_file.the_case.tape_mm.tragus_tragus_mm);
     }
   }

@@ -1,0 +1,302 @@
+#include "geometry/hands/cap.h"
+
+#include <Eigen/Geometry>
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "geometry/base/error.h"
+#include "geometry/hands/cap_slip.h"
+#include "geometry/hands/cap_today.h"
+#include "geometry/hands/cap_veil.h"
+#include "geometry/plan/solve.h"
+#include "tests/support/coils.h"
+#include "tests/support/heads.h"
+
+using namespace scalpmark::geometry;
+using namespace scalpmark::tests;
+using Eigen::Vector3d;
+
+namespace {
+
+constexpr double R = 90;
+constexpr double degree = M_PI / 180;
+
+const Head& ball() {
+  static const Head head = sphere_head(R, 6);
+  return head;
+}
+
+const Head& lop() {
+  static const Head head = lopsided_head(6);
+  return head;
+}
+
+/// The rotation of a slip on the ball, whose axes are right x, front y, up z; the front turns up about +x.
+Eigen::Matrix3d turned(const CapSlip& s) {
+  const Vector3d by = degree * Vector3d(-s.forward_deg, s.side_deg, -s.turn_deg);
+  return Eigen::AngleAxisd(by.norm(), by.normalized()).toRotationMatrix();
+}
+
+/// How far up the great circle from `from` (on the equator) over the pole the plane of a slipped brim is met:
+/// from cos a (from . n) + sin a (z . n) = sin(brim / R).
+double height_on_ball(const Vector3d& from, const CapSlip& slip, double brim_mm) {
+  const Vector3d n = turned(slip) * Vector3d::UnitZ();
+  const double level = n.dot(from), steep = n.z();
+  return R * (std::asin(std::sin(brim_mm / R) / std::hypot(level, steep)) - std::atan2(level, steep));
+}
+
+/// Mirrored in the midline.
+CapSlip mirrored(const CapSlip& s) {
+  return {s.forward_deg, -s.side_deg, -s.turn_deg};
+}
+
+}  // namespace
+
+// A sphere's closed form: everything follows from the tilted plane of the brim (elementary geometry).
+TEST_CASE("on a sphere the brim of a slipped cap is where the tilted circle lies") {
+  for (const double brim : {20.0, 35.0}) {
+    const Cap cap = cap_on(ball(), brim);
+    CHECK(cap.sphere.radius_mm == Approx(R).margin(1e-6));
+    CHECK(cap.sphere.centre.norm() < 1e-6);
+    for (const CapSlip& slip : {CapSlip{}, CapSlip{5, 0, 0}, CapSlip{-4, 0, 0}, CapSlip{0, 6, 0},
+                                CapSlip{0, 0, 7}, CapSlip{3, -5, 6}, CapSlip{-6, 2, -9}}) {
+      const BrimHeights h = brim_heights(ball(), cap, slip);
+      CHECK(*h.nasion_mm == Approx(height_on_ball({0, 1, 0}, slip, brim)).margin(0.02));
+      CHECK(*h.inion_mm == Approx(height_on_ball({0, -1, 0}, slip, brim)).margin(0.02));
+      CHECK(*h.left_tragus_mm == Approx(height_on_ball({-1, 0, 0}, slip, brim)).margin(0.02));
+      CHECK(*h.right_tragus_mm == Approx(height_on_ball({1, 0, 0}, slip, brim)).margin(0.02));
+    }
+  }
+}
+
+TEST_CASE(
+    "a cap slid forward comes down over the forehead, to the right over the right ear, and turned points its arrow right") {
+  const Cap cap = cap_on(ball(), 20);
+  const double mm = R * degree;
+  // Along the great circle of the slide itself the brim moves by the whole arc.
+  CHECK(*brim_heights(ball(), cap, {5, 0, 0}).nasion_mm == Approx(20 - 5 * mm).margin(0.02));
+  CHECK(*brim_heights(ball(), cap, {5, 0, 0}).inion_mm == Approx(20 + 5 * mm).margin(0.02));
+  CHECK(*brim_heights(ball(), cap, {0, 5, 0}).right_tragus_mm == Approx(20 - 5 * mm).margin(0.02));
+  CHECK(*brim_heights(ball(), cap, {0, 5, 0}).left_tragus_mm == Approx(20 + 5 * mm).margin(0.02));
+  // Turned about the upright, a point of the equator goes round by R sin.
+  CHECK(arrow_beside_nasion_mm(ball(), cap, {0, 0, 5}) == Approx(R * std::sin(5 * degree)).margin(0.01));
+  CHECK(arrow_beside_nasion_mm(ball(), cap, {0, 0, -5}) == Approx(-R * std::sin(5 * degree)).margin(0.01));
+  CHECK(std::abs(arrow_beside_nasion_mm(ball(), cap, {5, 0, 0})) < 0.01);
+  // A brim that has come down below a point has no height over it.
+  CHECK_FALSE(brim_heights(ball(), cap, {15, 0, 0}).nasion_mm.has_value());
+}
+
+TEST_CASE("a point of the skin slips as the sphere turns, and back again") {
+  const Cap cap = cap_on(ball(), 20);
+  const CapSlip slip{4, -3, 8};
+  for (const Vector3d& at : {Vector3d(-0.5, 0.5, 0.8), Vector3d(0.3, -0.7, 0.6), Vector3d(0, 0.1, 1)}) {
+    const SurfacePoint p = ball().skin().closest(R * at.normalized());
+    const Vector3d from = ball().skin().position(p);
+    const SurfacePoint moved = slipped(ball(), cap.sphere, p, slip);
+    CHECK((ball().skin().position(moved) - turned(slip) * from).norm() < 0.03);
+  }
+  // On any head the undone slip leads back, since the skin is met once on each ray.
+  const Cap other = cap_on(lop(), 25);
+  const SurfacePoint p = lop().skin().closest(lopsided({-0.5, 0.6, 0.7}));
+  const SurfacePoint there = slipped(lop(), other.sphere, p, slip);
+  CHECK((lop().skin().position(there) - lop().skin().position(p)).norm() > 5);
+  CHECK((lop().skin().position(slipped(lop(), other.sphere, there, undone(slip))) - lop().skin().position(p))
+            .norm() < 1e-6);
+}
+
+TEST_CASE("the brim runs level with the head's axes, as high over the nasion as the case says") {
+  for (const double brim : {5.0, 20.0, 25.0, 60.0}) {
+    const Cap cap = cap_on(lop(), brim);
+    CHECK(*brim_heights(lop(), cap).nasion_mm == Approx(brim).margin(1e-6));
+    for (const Vector3d& p : brim_line(lop(), cap))
+      CHECK(std::abs((p - cap.front_at).dot(lop().axes().up)) < 1e-6);
+  }
+}
+
+TEST_CASE("a mirrored slip on a head that is the same on both sides mirrors the heights") {
+  const Cap cap = cap_on(ball(), 25);
+  const CapSlip slip{3, 4, -6};
+  const BrimHeights h = brim_heights(ball(), cap, slip), m = brim_heights(ball(), cap, mirrored(slip));
+  CHECK(*h.left_tragus_mm == Approx(*m.right_tragus_mm).margin(0.02));
+  CHECK(*h.nasion_mm == Approx(*m.nasion_mm).margin(0.02));
+  CHECK(arrow_beside_nasion_mm(ball(), cap, slip) ==
+        Approx(-arrow_beside_nasion_mm(ball(), cap, mirrored(slip))).margin(0.01));
+}
+
+// The heights are those of the closed form, not the program's own.
+TEST_CASE("heights of the closed form give back the slip within 0.2 degrees and 0.2 mm") {
+  const double brim = 20;
+  const Cap cap = cap_on(ball(), brim);
+  for (const CapSlip& slip : {CapSlip{}, CapSlip{5, 0, 0}, CapSlip{0, -6, 0}, CapSlip{3, -5, 6},
+                              CapSlip{-6, 2, -9}, CapSlip{8, 7, 0}}) {
+    BrimReadings read;
+    read.heights = {height_on_ball({0, 1, 0}, slip, brim), height_on_ball({-1, 0, 0}, slip, brim),
+                    height_on_ball({1, 0, 0}, slip, brim), height_on_ball({0, -1, 0}, slip, brim)};
+    const Vector3d front = turned(slip) * Vector3d(0, R * std::cos(brim / R), R * std::sin(brim / R));
+    const Vector3d tip = turned(slip) * Vector3d(0, R, 0);
+    read.arrow_mm = (front + front.z() / (front.z() - tip.z()) * (tip - front)).x();
+    const FoundSlip found = find_slip(ball(), cap, read);
+    CHECK(found.forward_said);
+    CHECK(found.side_said);
+    CHECK(found.turn_said);
+    CHECK(std::abs(found.slip.forward_deg - slip.forward_deg) < 0.05);
+    CHECK(std::abs(found.slip.side_deg - slip.side_deg) < 0.05);
+    CHECK(std::abs(found.slip.turn_deg - slip.turn_deg) < 0.1);
+    CHECK(found.worst_mm < 0.1);
+    const CapMove back = move_back(cap, found.slip);
+    const CapSlip by = slip_by(cap, back);
+    CHECK(by.forward_deg == Approx(-found.slip.forward_deg).margin(1e-9));
+    CHECK(by.side_deg == Approx(-found.slip.side_deg).margin(1e-9));
+    CHECK(std::abs(back.forward_mm + R * degree * slip.forward_deg) < 0.1);
+    CHECK(std::abs(back.right_mm + R * degree * slip.side_deg) < 0.1);
+    CHECK(std::abs(back.turn_right_deg + slip.turn_deg) < 0.1);
+  }
+}
+
+TEST_CASE("two heights say what they can and no more") {
+  const Cap cap = cap_on(ball(), 20);
+  const CapSlip slip{4, -3, 6};
+  const BrimHeights all = brim_heights(ball(), cap, slip);
+  const auto from = [&](bool nasion, bool left, bool right, bool inion) {
+    BrimReadings read;
+    if (nasion) read.heights.nasion_mm = all.nasion_mm;
+    if (left) read.heights.left_tragus_mm = all.left_tragus_mm;
+    if (right) read.heights.right_tragus_mm = all.right_tragus_mm;
+    if (inion) read.heights.inion_mm = all.inion_mm;
+    return read;
+  };
+  // One reading of 1.4 mm on a sphere of 90 mm: 0.89 degrees; two that see the same, 0.63.
+  const FoundSlip both = find_slip(ball(), cap, from(true, true, false, false));
+  CHECK(both.forward_said);
+  CHECK(both.side_said);
+  CHECK_FALSE(both.turn_said);
+  CHECK(both.sd.forward_deg == Approx(1.4 / (R * degree)).epsilon(0.05));
+  CHECK(both.slip.turn_deg == Approx(0).margin(0.3));
+  CHECK(both.sd.turn_deg == Approx(10).epsilon(0.02));
+
+  const FoundSlip ends = find_slip(ball(), cap, from(true, false, false, true));
+  CHECK(ends.forward_said);
+  CHECK_FALSE(ends.side_said);
+  CHECK_FALSE(ends.turn_said);
+  CHECK(ends.sd.forward_deg == Approx(1.4 / (R * degree) / std::sqrt(2.0)).epsilon(0.05));
+
+  const FoundSlip ears = find_slip(ball(), cap, from(false, true, true, false));
+  CHECK_FALSE(ears.forward_said);
+  CHECK(ears.side_said);
+
+  // The arrow goes with the side as well: at the nasion's level, beside a tragus, it says the turn.
+  BrimReadings with_arrow = from(true, true, false, false);
+  with_arrow.arrow_mm = arrow_beside_nasion_mm(ball(), cap, slip);
+  const FoundSlip three = find_slip(ball(), cap, with_arrow);
+  CHECK(three.turn_said);
+  CHECK(three.slip.turn_deg == Approx(slip.turn_deg).margin(0.05));
+  CHECK(three.slip.side_deg == Approx(slip.side_deg).margin(0.05));
+}
+
+TEST_CASE("a reading that is off by its error puts the slip off by its own") {
+  const Cap cap = cap_on(lop(), 20);
+  BrimReadings read;
+  read.heights = brim_heights(lop(), cap);
+  read.arrow_mm = arrow_beside_nasion_mm(lop(), cap);
+  const FoundSlip still = find_slip(lop(), cap, read);
+  CHECK(std::abs(still.slip.forward_deg) + std::abs(still.slip.side_deg) + std::abs(still.slip.turn_deg) <
+        1e-3);
+  // The spread of slips from readings spoiled one at a time by one standard deviation, added as variances
+  // (JCGM 100:2008, 5.1).
+  Vector3d variance = Vector3d::Zero();
+  const auto add = [&](std::optional<double> BrimHeights::*which) {
+    BrimReadings spoiled = read;
+    (which ? *(spoiled.heights.*which) : *spoiled.arrow_mm) += 1.4;
+    const CapSlip s = find_slip(lop(), cap, spoiled).slip;
+    variance += Vector3d(s.forward_deg, s.side_deg, s.turn_deg).cwiseAbs2();
+  };
+  for (const auto which : {&BrimHeights::nasion_mm, &BrimHeights::left_tragus_mm,
+                           &BrimHeights::right_tragus_mm, &BrimHeights::inion_mm})
+    add(which);
+  add(nullptr);
+  CHECK(still.sd.forward_deg == Approx(std::sqrt(variance[0])).epsilon(0.03));
+  CHECK(still.sd.side_deg == Approx(std::sqrt(variance[1])).epsilon(0.03));
+  CHECK(still.sd.turn_deg == Approx(std::sqrt(variance[2])).epsilon(0.03));
+}
+
+TEST_CASE("brim heights that make no sense are refused in a sentence") {
+  const Cap cap = cap_on(ball(), 20);
+  BrimReadings read;
+  CHECK_THROWS_AS(find_slip(ball(), cap, read), GeometryError);
+  read.heights.nasion_mm = 20;
+  CHECK_THROWS_WITH(find_slip(ball(), cap, read), Catch::Contains("two or more"));
+  read.heights.inion_mm = -3;
+  CHECK_THROWS_WITH(find_slip(ball(), cap, read), Catch::Contains("inion"));
+  read.heights.inion_mm = std::nan("");
+  CHECK_THROWS_WITH(find_slip(ball(), cap, read), Catch::Contains("inion"));
+  // Front and back 3 cm too high: no slip does that.
+  read.heights = {50, {}, {}, 50};
+  CHECK_THROWS_WITH(find_slip(ball(), cap, read), Catch::Contains("3 cm"));
+  read.heights = {20, {}, {}, 20};
+  read.arrow_mm = 80;
+  CHECK_THROWS_WITH(find_slip(ball(), cap, read), Catch::Contains("arrow"));
+  CHECK_THROWS_AS(cap_on(ball(), 0), GeometryError);
+  CHECK_THROWS_AS(cap_on(ball(), 200), GeometryError);
+  CHECK_THROWS_AS(cap_on(ball(), std::nan("")), GeometryError);
+}
+
+TEST_CASE("a cap that sits as it should leaves the pulse where it is planned; a slid one takes it along") {
+  for (const Side side : {Side::left, Side::right}) {
+    Case c;
+    c.coil.model = flat_coil();
+    c.side = side;
+    c.cap.brim_over_nasion_mm = 25;
+    const Plan plan = solve(ball(), c, TapeDistances::left_out);
+    const Cap cap = cap_on(ball(), 25);
+    BrimReadings read;
+    read.heights = brim_heights(ball(), cap);
+    const CapToday still = cap_today(ball(), c, plan, read);
+    CHECK(still.sits);
+    CHECK(still.check.pulse_off_mm < 0.05);
+
+    // Both marks turn with the sphere, and so does the coil laid over them: the pulse goes where the turn
+    // takes it, and the coil keeps its place among the marks.
+    const CapSlip slip{4, 2, -5};
+    read.heights = {height_on_ball({0, 1, 0}, slip, 25),
+                    height_on_ball({-1, 0, 0}, slip, 25),
+                    height_on_ball({1, 0, 0}, slip, 25),
+                    {}};
+    read.arrow_mm = arrow_beside_nasion_mm(ball(), cap, slip);
+    const CapToday now = cap_today(ball(), c, plan, read);
+    CHECK_FALSE(now.sits);
+    const Vector3d wanted = turned(slip) * plan.treatment.pulse;
+    CHECK((now.check.as_laid.pulse - wanted).norm() < 0.3);
+    CHECK((now.check.as_laid.pulse - plan.treatment.pulse).norm() > 3);
+    CHECK(now.back.forward_mm == Approx(-4 * R * degree).margin(0.1));
+    CHECK(now.back.right_mm == Approx(-2 * R * degree).margin(0.1));
+    CHECK(now.back.turn_right_deg == Approx(5).margin(0.1));
+    // Each reading's 1.4 mm moves the pulse by about as much.
+    CHECK(now.pulse_sd_mm > 1);
+    CHECK(now.pulse_sd_mm < 4);
+  }
+}
+
+TEST_CASE("the cloth of a cap ends at its brim, wherever that has slipped") {
+  for (const CapSlip& slip : {CapSlip{}, CapSlip{4, -6, 8}}) {
+    const Cap cap = cap_on(lop(), 25);
+    const CapVeil veil = cap_veil(lop(), cap, slip);
+    CHECK(veil.cloth.borders().size() == 1);
+    // Each corner of the rim lies on the brim, but for how far the cloth is off the skin and the triangles'
+    // sag; none lies outside.
+    for (const int v : veil.cloth.borders().front()) {
+      double away = 1e9;
+      for (size_t i = 1; i < veil.brim.size(); ++i) {
+        const Vector3d along = veil.brim[i] - veil.brim[i - 1], to = veil.cloth.vertex(v) - veil.brim[i - 1];
+        const double t = std::clamp(to.dot(along) / std::max(1e-12, along.squaredNorm()), 0.0, 1.0);
+        away = std::min(away, (to - t * along).norm());
+      }
+      CHECK(away < 1);
+    }
+    CHECK((veil.arrow.front() - lop().skin().position(slipped(lop(), cap.sphere, cap.front, slip))).norm() <
+          0.01);
+    CHECK((veil.arrow.back() -
+           lop().skin().position(slipped(lop(), cap.sphere, lop().fiducials().nasion, slip)))
+              .norm() < 0.01);
+    CHECK((veil.brim.front() - veil.brim.back()).norm() < 1e-9);
+  }
+}
