@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "geometry/base/message.h"
+#include "geometry/hands/cap_veil.h"
 #include "geometry/hands/tolerance.h"
 #include "geometry/plan/plan_cortex.h"
 #include "viewer/commands/commands.h"
@@ -119,6 +120,9 @@ void draw(const PictureAsked& o) {
         geometry::tolerance(head, the_case, solved.plan, the_case.errors));
   }
   if (shown.has(Thing::gaps)) shown.gaps = gaps_under(head, the_case, placement_shown(solved.plan, shown));
+  if (shown.has(Thing::cap))
+    shown.cap = std::make_shared<const geometry::CapVeil>(
+        geometry::cap_veil(head, geometry::cap_on(head, the_case.cap.brim_over_nasion_mm)));
   shown.cortex = solved.loaded.cortex;
   if (shown.cortex) shown.skin_opacity = skin_over_cortex;
   progress(geometry::Message::verbatim("Drawing"), 0);

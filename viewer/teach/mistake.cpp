@@ -46,8 +46,14 @@ MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& the_
           },
           [&](const TapeMisread& m) { return geometry::if_misread(head, the_case, plan, m.which, m.by_mm); },
           [&](const CoilTurned& m) { return geometry::if_coil_turned(head, the_case, plan, m.by_deg); },
-          [&](const OtherRule& m) { return geometry::if_rule_changed(head, the_case, plan, m.laid_by); }},
+          [&](const OtherRule& m) { return geometry::if_rule_changed(head, the_case, plan, m.laid_by); },
+          [&](const CapSlipped& m) { return geometry::if_cap_slipped(head, the_case, plan, m.move); }},
       mistake);
+  if (const auto* slipped = std::get_if<CapSlipped>(&mistake)) {
+    const geometry::Cap cap = geometry::cap_on(head, the_case.cap.brim_over_nasion_mm);
+    s.cap = std::make_shared<const geometry::CapVeil>(
+        geometry::cap_veil(head, cap, geometry::slip_by(cap, slipped->move)));
+  }
   s.pulse_line = on_skin(head.skin(), s.result.meant, s.result.really.pulse).line;
   const auto& meant_mark = s.meant.edge_mark.by(the_case.coil.laid_by);
   const auto& real_mark = s.result.really.edge_mark.by(the_case.coil.laid_by);

@@ -1,9 +1,11 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <memory>
 #include <variant>
 #include <vector>
 
+#include "geometry/hands/cap_veil.h"
 #include "geometry/hands/what_if.h"
 #include "viewer/stage/scene/shown.h"
 
@@ -27,8 +29,13 @@ struct OtherRule {
   geometry::MarkRule laid_by = geometry::MarkRule::drop;
 };
 
+/// The cap with the treatment's marks on it slid or turned.
+struct CapSlipped {
+  geometry::CapMove move;
+};
+
 /// One thing done wrong, everything else being done right.
-using Mistake = std::variant<VertexOff, TapeMisread, CoilTurned, OtherRule>;
+using Mistake = std::variant<VertexOff, TapeMisread, CoilTurned, OtherRule, CapSlipped>;
 
 /// What a mistake does, beside what was meant.
 struct MistakeOutcome {
@@ -37,6 +44,7 @@ struct MistakeOutcome {
   geometry::Placement meant;
   geometry::WhatIf result;
   double edge_mark_off_mm = 0;  ///< along the skin, by the case's rule; 0 where either falls off the head
+  std::shared_ptr<const geometry::CapVeil> cap;        ///< as it sits, where that is the mistake
   std::vector<Eigen::Vector3d> pulse_line, edge_line;  ///< on the skin, from meant to real; empty if the same
 };
 

@@ -113,6 +113,29 @@ TEST_CASE("the brim runs level with the head's axes, as high over the nasion as 
   }
 }
 
+TEST_CASE("the sphere under a cap does not depend on where the skin has many small triangles") {
+  // The left half cut into three times as many.
+  const Head plain = lopsided_head(5);
+  std::vector<Vector3d> corners = plain.skin().vertices();
+  std::vector<Triangle> triangles;
+  for (const Triangle& t : plain.skin().triangles()) {
+    const Vector3d a = corners[static_cast<size_t>(t[0])], b = corners[static_cast<size_t>(t[1])],
+                   c = corners[static_cast<size_t>(t[2])];
+    if ((a + b + c).x() > -15) {
+      triangles.push_back(t);
+      continue;
+    }
+    // Three about the middle: no corner on an edge, so the other half is left alone.
+    const int m = static_cast<int>(corners.size());
+    corners.push_back((a + b + c) / 3);
+    triangles.insert(triangles.end(), {{t[0], t[1], m}, {t[1], t[2], m}, {t[2], t[0], m}});
+  }
+  const Head uneven(Surface(corners, triangles), plain.fiducials().at);
+  const CapSphere one = cap_on(plain, 20).sphere, other = cap_on(uneven, 20).sphere;
+  CHECK((one.centre - other.centre).norm() < 0.15);
+  CHECK(one.radius_mm == Approx(other.radius_mm).margin(0.15));
+}
+
 TEST_CASE("a mirrored slip on a head that is the same on both sides mirrors the heights") {
   const Cap cap = cap_on(ball(), 25);
   const CapSlip slip{3, 4, -6};
@@ -299,4 +322,26 @@ TEST_CASE("the cloth of a cap ends at its brim, wherever that has slipped") {
               .norm() < 0.01);
     CHECK((veil.brim.front() - veil.brim.back()).norm() < 1e-9);
   }
+}
+
+TEST_CASE("what the readings do not say of a cap is neither told nor done") {
+  Case c;
+  c.coil.model = flat_coil();
+  const Plan plan = solve(lop(), c, TapeDistances::left_out);
+  const Cap cap = cap_on(lop(), c.cap.brim_over_nasion_mm);
+  const BrimHeights h = brim_heights(lop(), cap, {5, 0, 0});
+  BrimReadings ends;
+  ends.heights.nasion_mm = h.nasion_mm;
+  ends.heights.inion_mm = h.inion_mm;
+  // On a lopsided head the two ends see a little of the side as well, and the smallest slip that fits has
+  // some.
+  CHECK(std::abs(find_slip(lop(), cap, ends).slip.side_deg) > 0.02);
+  const CapToday now = cap_today(lop(), c, plan, ends);
+  CHECK(now.found.slip.side_deg == 0);
+  CHECK(now.found.slip.turn_deg == 0);
+  CHECK(now.back.right_mm == 0);
+  CHECK(now.back.turn_right_deg == 0);
+  CHECK(now.found.slip.forward_deg == Approx(5).margin(0.3));
+  // The readings' own errors alone: unsaid parts would put ten degrees, over a centimetre, on top.
+  CHECK(now.pulse_sd_mm < 2);
 }

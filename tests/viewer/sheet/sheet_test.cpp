@@ -13,6 +13,7 @@
 #include <sstream>
 #include <string>
 
+#include "geometry/hands/cap.h"
 #include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
@@ -272,6 +273,16 @@ TEST_CASE("hostile words stay within the margins and off each other, on as many 
     CHECK(text.find("number 0.") != std::string::npos);
     CHECK(text.find("number 59.") != std::string::npos);
   }
+}
+
+TEST_CASE("the sheet says how high the cap's brim is to be over the four points of this head") {
+  Solved other = bench_solved();
+  other.case_file.the_case.cap.brim_over_nasion_mm = 25;
+  const auto heights = geometry::brim_heights(other.loaded.head, geometry::cap_on(other.loaded.head, 25));
+  const std::string note = content_of(other).measures.note;
+  CHECK_THAT(note, Catch::Contains("Brim 2.5 cm over the nasion") &&
+                       Catch::Contains(in_cm(*heights.left_tragus_mm) + " over the left tragus") &&
+                       Catch::Contains(in_cm(*heights.inion_mm) + " over the inion"));
 }
 
 TEST_CASE("the sheet says what lies under treatment site and hotspot, where the head has a cortex") {

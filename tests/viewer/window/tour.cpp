@@ -227,6 +227,7 @@ public:
     snap("54-what-if-bad-entry");
     QTest::keyClick(what_if.turned_by()->edit(), Qt::Key_Escape);
     spoil(WhatIfControls::rule, "55-what-if-rule");
+    spoil(WhatIfControls::cap, "55b-what-if-cap");
     opened_.window.session().change(
         "Side", [](models::CaseFile& case_file) { case_file.the_case.side = geometry::Side::right; });
     snap("56-what-if-right-side");

@@ -37,6 +37,10 @@ Colour colour_of(Role role) {
       return palette::front_axis;
     case Role::skin:
       return palette::skin;
+    case Role::cap:
+      return palette::cap;
+    case Role::cloth:
+      return palette::cloth;
     case Role::cortex:
       return palette::cortex;
     case Role::lit:

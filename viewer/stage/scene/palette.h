@@ -40,8 +40,8 @@ inline constexpr Colour lit = okabe_ito::yellow;  // the cortex under the coil
 
 // Neither marks nor text: calm greys and a skin that no patient's looks like.
 inline constexpr Colour skin{219, 207, 196}, casing{96, 112, 128}, tape{112, 104, 98},
-    construction{70, 70, 78}, cortex{196, 165, 160}, background{250, 250, 248}, text{24, 24, 28},
-    quiet_text{84, 84, 90}, halo{255, 255, 255};
+    construction{70, 70, 78}, cap{70, 92, 112}, cloth{250, 251, 252}, cortex{196, 165, 160},
+    background{250, 250, 248}, text{24, 24, 28}, quiet_text{84, 84, 90}, halo{255, 255, 255};
 }  // namespace palette
 
 /// What a thing's colour stands for.
@@ -63,6 +63,8 @@ enum class Role {
   angle,
   front_axis,
   skin,
+  cap,    ///< its brim and arrow
+  cloth,  ///< of the cap
   cortex,
   lit,
   tape,

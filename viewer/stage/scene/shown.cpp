@@ -11,7 +11,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 19> names{{{Thing::skin, "skin"},
+constexpr std::array<std::pair<Thing, std::string_view>, 20> names{{{Thing::skin, "skin"},
                                                                     {Thing::landmarks, "landmarks"},
                                                                     {Thing::tapes, "tapes"},
                                                                     {Thing::grid, "grid"},
@@ -29,7 +29,8 @@ constexpr std::array<std::pair<Thing, std::string_view>, 19> names{{{Thing::skin
                                                                     {Thing::numbers, "numbers"},
                                                                     {Thing::title, "title"},
                                                                     {Thing::cortex, "cortex"},
-                                                                    {Thing::gaps, "gaps"}}};
+                                                                    {Thing::gaps, "gaps"},
+                                                                    {Thing::cap, "cap"}}};
 
 }  // namespace
 

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "geometry/hands/cap_veil.h"
 #include "geometry/hands/tolerance.h"
 #include "geometry/plan/plan.h"
 
@@ -34,7 +35,8 @@ enum class Thing {
   numbers,
   title,
   cortex,
-  gaps
+  gaps,
+  cap
 };
 
 /// "edge-marks", as written on the command line.
@@ -77,6 +79,7 @@ struct Shown {
   int row = 0, column = 0;                               ///< for CoilOn::node
   std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
   std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
+  std::shared_ptr<const geometry::CapVeil> cap;          ///< for Thing::cap
   std::shared_ptr<const GapsShown> gaps;           ///< for Thing::gaps: of the placement the coil lies on
   std::shared_ptr<const geometry::Cortex> cortex;  ///< for Thing::cortex
   UnderCoil under_coil = UnderCoil::said;

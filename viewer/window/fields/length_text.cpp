@@ -53,6 +53,10 @@ QString length_with_unit(double mm, LengthUnit unit) {
   return length_text(mm, unit) + QStringLiteral(" ") + unit_name(unit);
 }
 
+std::function<std::string(double)> in_unit(LengthUnit unit) {
+  return [unit](double mm) { return length_with_unit(mm, unit).toStdString(); };
+}
+
 LengthReading read_length(const QString& typed, LengthUnit unit, const geometry::Range& allowed,
                           const QString& name) {
   QString text = typed.simplified().toLower();

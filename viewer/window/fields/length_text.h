@@ -1,7 +1,9 @@
 #pragma once
 
 #include <QString>
+#include <functional>
 #include <optional>
+#include <string>
 
 #include "geometry/base/ranges.h"
 
@@ -18,6 +20,9 @@ enum class LengthUnit { centimetre, inch };
 
 /// With the unit: "36.2 cm".
 [[nodiscard]] QString length_with_unit(double mm, LengthUnit unit);
+
+/// The same, for whoever makes sentences of lengths (viewer/words).
+[[nodiscard]] std::function<std::string(double mm)> in_unit(LengthUnit unit);
 
 /// What was typed into a length field: a length, nothing, or a sentence that says what is wrong with it.
 struct LengthReading {

@@ -54,7 +54,9 @@ QString Visit::find(std::size_t which) {
 
 void Visit::find_awaited() {
   // Without a mark an edit is nothing to a visit, and whoever shows it need not draw anew.
-  if (!marks_[0] && !marks_[1] && !awaited_[0] && !awaited_[1] && !check_ && problem_.isEmpty()) return;
+  if (!marks_[0] && !marks_[1] && !awaited_[0] && !awaited_[1] && !check_ && problem_.isEmpty() &&
+      brim_ == geometry::BrimReadings{})
+    return;
   QString problem;
   for (std::size_t i = 0; i < awaited_.size(); ++i)
     if (awaited_[i] && session_.has_fields()) {
@@ -74,7 +76,35 @@ void Visit::forget() {
   marks_ = {};
   readings_ = {};
   awaited_ = {};
+  brim_ = {};
   work_out();
+}
+
+QString Visit::set(const geometry::BrimReadings& readings) {
+  brim_ = readings;
+  const QString problem = work_out_cap();
+  emit changed();
+  return problem;
+}
+
+QString Visit::work_out_cap() {
+  cap_.reset();
+  cap_veil_.reset();
+  const geometry::BrimHeights& h = brim_.heights;
+  const int count = h.nasion_mm.has_value() + h.left_tragus_mm.has_value() + h.right_tragus_mm.has_value() +
+                    h.inion_mm.has_value();
+  if (count < 2 || !session_.is_ready()) return {};
+  try {
+    const geometry::Head& head = session_.head().head;
+    const geometry::Case& the_case = session_.case_file().the_case;
+    cap_ = geometry::cap_today(head, the_case, session_.plan(), brim_, limits_);
+    cap_->check.as_laid = geometry::with_cortex(std::move(cap_->check.as_laid), session_.head().cortex.get());
+    cap_veil_ = std::make_shared<const geometry::CapVeil>(
+        geometry::cap_veil(head, geometry::cap_on(head, the_case.cap.brim_over_nasion_mm), cap_->found.slip));
+    return {};
+  } catch (const std::exception& error) {
+    return viewer::translated(error);
+  }
 }
 
 void Visit::set_limits(const geometry::CheckLimits& limits) {
@@ -92,6 +122,7 @@ void Visit::work_out() {
     } catch (const std::exception& error) {
       problem_ = viewer::translated(error);
     }
+  if (const QString problem = work_out_cap(); problem_.isEmpty()) problem_ = problem;
   emit changed();
 }
 

@@ -3,8 +3,11 @@
 #include <QObject>
 #include <QString>
 #include <array>
+#include <memory>
 #include <optional>
 
+#include "geometry/hands/cap_today.h"
+#include "geometry/hands/cap_veil.h"
 #include "geometry/hands/check.h"
 #include "geometry/hands/find_by_tapes.h"
 #include "viewer/window/session/session.h"
@@ -26,6 +29,9 @@ public:
   /// A mark measured with tapes; returns the sentence of a refusal. Fewer than two readings wait for more. On
   /// a head whose distance fields are not there yet the mark comes when they are, its refusal by problem().
   QString set(TodaysMark which, const geometry::TapeReadings& readings);
+  /// Brim heights and arrow of today's cap; returns the sentence of a refusal. Fewer than two heights wait
+  /// for more.
+  QString set(const geometry::BrimReadings& readings);
   void forget();
   void set_limits(const geometry::CheckLimits& limits);
 
@@ -35,6 +41,11 @@ public:
   [[nodiscard]] const geometry::TapeReadings& readings(TodaysMark which) const {
     return readings_[static_cast<std::size_t>(which)];
   }
+  [[nodiscard]] const geometry::BrimReadings& brim() const { return brim_; }
+  /// How today's cap sits, once its heights say it.
+  [[nodiscard]] const std::optional<geometry::CapToday>& cap() const { return cap_; }
+  /// The same to be shown.
+  [[nodiscard]] const std::shared_ptr<const geometry::CapVeil>& cap_veil() const { return cap_veil_; }
   [[nodiscard]] const geometry::CheckLimits& limits() const { return limits_; }
   /// What came of it, once both marks are there and fit a coil.
   [[nodiscard]] const std::optional<geometry::Check>& check() const { return check_; }
@@ -46,6 +57,8 @@ signals:
 
 private:
   void work_out();
+  /// Returns the sentence of a refusal.
+  QString work_out_cap();
   QString find(std::size_t which);
   void find_awaited();
 
@@ -56,6 +69,9 @@ private:
   geometry::CheckLimits limits_;
   std::optional<geometry::Check> check_;
   QString problem_;
+  geometry::BrimReadings brim_;
+  std::optional<geometry::CapToday> cap_;
+  std::shared_ptr<const geometry::CapVeil> cap_veil_;
 };
 
 }  // namespace scalpmark::window

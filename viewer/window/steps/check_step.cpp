@@ -29,6 +29,8 @@ CheckStep::CheckStep(Session& session, Visit& visit, QWidget* parent)
       "distances to it."));
   add_entry(TodaysMark::site, tr("Site mark"));
   add_entry(TodaysMark::edge, tr("Edge mark"));
+  cap_ = new CapFields(visit);
+  fields()->addWidget(cap_);
   verdict_ = new QLabel;
   verdict_->setObjectName("verdict");
   verdict_->setWordWrap(true);
@@ -117,6 +119,7 @@ void CheckStep::want(std::optional<TodaysMark> which) {
 void CheckStep::set_unit(LengthUnit unit) {
   for (const Entry& entry : entries_)
     for (LengthField* field : entry.tapes) field->set_unit(unit);
+  cap_->set_unit(unit);
   pulse_limit_->set_unit(unit);
   tolerance_->set_unit(unit);
   show_case();
@@ -130,10 +133,12 @@ void CheckStep::show_case() {
     for (std::size_t i = 0; i < readings.size(); ++i)
       entry.tapes[i]->set_value(visit_.readings(which).*readings[i]);
   }
+  cap_->show_case();
   tolerance_->show_case();
   pulse_limit_->set_value(visit_.limits().pulse_mm);
   angle_limit_->set_value(visit_.limits().angle_deg);
-  forget_->setEnabled(visit_.mark(TodaysMark::site) || visit_.mark(TodaysMark::edge));
+  forget_->setEnabled(visit_.mark(TodaysMark::site) || visit_.mark(TodaysMark::edge) ||
+                      !(visit_.brim() == geometry::BrimReadings{}));
   set_problem(visit_.problem());
   const VerdictText text = verdict_text(visit_.check());
   verdict_->setText(visit_.check() ? QStringLiteral("<b>%1</b><br>%2").arg(text.headline, text.reason)
@@ -158,6 +163,16 @@ StageContent CheckStep::stage_content(const HeldCoil& coil) const {
     content.shown.coil_on = viewer::CoilOn::elsewhere;
     content.shown.placement = check->as_laid;
     content.coil_follows_hand = coil.in_hand();
+  }
+  if (const auto& cap = visit_.cap()) {
+    content.shown.things.insert(Thing::cap);
+    content.shown.cap = visit_.cap_veil();
+    // Marks that were found today say more than the cap they are on.
+    if (!check) {
+      content.shown.coil_on = viewer::CoilOn::elsewhere;
+      content.shown.placement = cap->check.as_laid;
+      content.coil_follows_hand = coil.in_hand();
+    }
   }
   content.off_by_hand = tolerance_->is_open();
   if (tolerance_->on_head()) content.shown.things.insert(Thing::tolerance);

@@ -5,6 +5,7 @@
 
 #include "viewer/window/fields/number_field.h"
 #include "viewer/window/session/visit.h"
+#include "viewer/window/steps/cap_fields.h"
 #include "viewer/window/steps/gap_panel.h"
 #include "viewer/window/steps/step.h"
 #include "viewer/window/steps/tolerance_panel.h"
@@ -34,6 +35,7 @@ public:
   [[nodiscard]] GapPanel* gaps() const { return gaps_; }
   [[nodiscard]] TolerancePanel* tolerance() const { return tolerance_; }
   [[nodiscard]] LengthField* pulse_limit() const { return pulse_limit_; }
+  [[nodiscard]] CapFields* cap() const { return cap_; }
   [[nodiscard]] AngleField* angle_limit() const { return angle_limit_; }
 
 signals:
@@ -54,6 +56,7 @@ private:
   Visit& visit_;
   std::optional<TodaysMark> wanted_;
   std::array<Entry, 2> entries_;
+  CapFields* cap_;
   QPushButton* forget_;
   QLabel* verdict_;
   LengthField* pulse_limit_;

@@ -2,7 +2,9 @@
 
 #include <cmath>
 
+#include "geometry/base/error.h"
 #include "geometry/base/ranges.h"
+#include "viewer/words/cap_words.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -43,6 +45,17 @@ MeasureStep::MeasureStep(Session& session, QWidget* parent)
   measured_->setObjectName("quiet");
   measured_->setWordWrap(true);
   fields()->addWidget(measured_);
+  brim_ = new LengthField(tr("Cap's brim over the nasion"), geometry::ranges::brim_over_nasion_mm);
+  brim_->on_commit([this](std::optional<double> mm) {
+    set_problem({});
+    return session_.change(
+        tr("Cap"), [&](models::CaseFile& case_file) { case_file.the_case.cap.brim_over_nasion_mm = *mm; });
+  });
+  fields()->addWidget(brim_);
+  brim_heights_ = new QLabel;
+  brim_heights_->setObjectName("quiet");
+  brim_heights_->setWordWrap(true);
+  fields()->addWidget(brim_heights_);
   work_out_ = new QPushButton(tr("Work out tape distances"));
   work_out_->setToolTip(tr("They were left out when loading this head was cut short."));
   fields()->addWidget(work_out_, 0, Qt::AlignLeft);
@@ -76,7 +89,7 @@ LengthField* MeasureStep::add_tape(const QString& name, const geometry::Range& a
 
 void MeasureStep::set_unit(LengthUnit unit) {
   unit_ = unit;
-  for (LengthField* field : {nasion_inion_, tragus_tragus_, circumference_}) field->set_unit(unit);
+  for (LengthField* field : {nasion_inion_, tragus_tragus_, circumference_, brim_}) field->set_unit(unit);
   show_case();
 }
 
@@ -86,6 +99,7 @@ void MeasureStep::show_case() {
   nasion_inion_->set_value(tapes.nasion_inion_mm);
   tragus_tragus_->set_value(tapes.tragus_tragus_mm);
   circumference_->set_value(tapes.circumference_mm);
+  brim_->set_value(case_file.the_case.cap.brim_over_nasion_mm);
   const bool generic = case_file.head.kind == models::HeadKind::generic;
   generic_head_->setVisible(!generic);
   work_out_->setVisible(session_.is_ready() && !session_.has_tapes() && !session_.is_working());
@@ -103,6 +117,11 @@ void MeasureStep::show_case() {
                   .arg(cm(head.nasion_inion_mm), cm(head.tragus_tragus_mm), cm(head.circumference_mm),
                        unit_name(unit_)));
 
+  put_cap_on();
+  brim_heights_->setText(
+      cap_ ? tr("With the cap on, its arrow down the nose, check by tape toward the vertex: %1")
+                 .arg(viewer::translated(viewer::brim_sentence(heights_, in_unit(unit_))))
+           : no_cap_);
   QStringList notes;
   const auto compare = [&](const QString& name, const std::optional<double>& measured, double here) {
     if (measured && std::abs(*measured - here) > worth_saying_mm)
@@ -117,8 +136,27 @@ void MeasureStep::show_case() {
   set_note(notes.join(QLatin1Char('\n')));
 }
 
+void MeasureStep::put_cap_on() {
+  const geometry::Head& head = session_.head().head;
+  const double brim_mm = session_.case_file().the_case.cap.brim_over_nasion_mm;
+  if (cap_on_head_ && cap_on_head_->same_as(head) && cap_brim_mm_ == brim_mm) return;
+  cap_on_head_ = head;
+  cap_brim_mm_ = brim_mm;
+  cap_.reset();
+  heights_ = {};
+  no_cap_.clear();
+  try {
+    const geometry::Cap cap = geometry::cap_on(head, brim_mm);
+    heights_ = geometry::brim_heights(head, cap);
+    cap_ = std::make_shared<const geometry::CapVeil>(geometry::cap_veil(head, cap));
+  } catch (const geometry::GeometryError& error) {
+    no_cap_ = viewer::translated(error);
+  }
+}
+
 StageContent MeasureStep::stage_content(const HeldCoil& coil) const {
-  StageContent content = content_with({Thing::tapes}, coil);
+  StageContent content = content_with({Thing::tapes, Thing::cap}, coil);
+  content.shown.cap = cap_;
   content.look.view =
       session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::right;
   return content;

@@ -9,11 +9,16 @@ using geometry::Misread;
 
 namespace {
 
-constexpr geometry::Range vertex_off_mm{1, 50}, tape_off_mm{1, 30}, turned_by_deg{1, 90};
-// The usual slips: a thumb's breadth, half a centimetre of tape, ten degrees.
-constexpr double usual_vertex_mm = 10, usual_tape_mm = 5, usual_turn_deg = 10;
+constexpr geometry::Range vertex_off_mm{1, 50}, tape_off_mm{1, 30}, turned_by_deg{1, 90}, cap_slid_mm{1, 50},
+    cap_turned_deg{1, 30};
+// The usual slips: a thumb's breadth, half a centimetre of tape, ten degrees; a cap by half a thumb's breadth
+// or by what its arrow hardly shows.
+constexpr double usual_vertex_mm = 10, usual_tape_mm = 5, usual_turn_deg = 10, usual_slide_mm = 5,
+                 usual_cap_turn_deg = 5;
 
 enum Way { forward, back, to_left, to_right };
+/// The first ways of a cap are those of a vertex, the others turn it.
+enum CapTurn { turned_left = to_right + 1, turned_right };
 constexpr std::array<Misread, 4> tapes{Misread::lateral, Misread::anterior, Misread::treatment,
                                        Misread::centre_to_edge};
 constexpr int treatment_tape = 2, edge_tape = 3;
@@ -38,6 +43,8 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
   add_kind(turned, tr("The coil is turned"), tr("The edge lies on its mark, the angle is wrong"),
            {turned_way_, turned_by_});
   add_kind(rule, tr("Another marking rule"), tr("Marked by one rule, laid by another"), {laid_by_});
+  add_kind(cap, tr("The cap has slipped"), tr("The marks are on the cap, and it sits in another place"),
+           {cap_way_, cap_slid_, cap_turned_});
   problem_ = new QLabel;
   problem_->setObjectName("problem");
   problem_->setWordWrap(true);
@@ -68,6 +75,16 @@ void WhatIfControls::make_fields() {
   turned_way_ = new Choice(tr("The coil's front is turned"),
                            {{tr("toward the midline"), tr("The edge stays on its mark")},
                             {tr("away from it"), tr("The edge stays on its mark")}});
+  cap_slid_ = new LengthField(tr("Slid by"), cap_slid_mm);
+  cap_turned_ = new AngleField(tr("Turned by"), cap_turned_deg);
+  cap_way_ = new Choice(tr("The cap is"),
+                        {{tr("slid forward"), tr("Its brim comes down over the forehead")},
+                         {tr("slid back"), tr("Its brim goes up the forehead")},
+                         {tr("slid to the patient's left"), tr("Its brim comes down over the left ear")},
+                         {tr("slid to the patient's right"), tr("Its brim comes down over the right ear")},
+                         {tr("turned to the patient's left"), tr("Its arrow passes left of the nose")},
+                         {tr("turned to the patient's right"), tr("Its arrow passes right of the nose")}},
+                        nullptr, Qt::Vertical);
   laid_by_ =
       new Choice(tr("The coil is laid on the mark by the rule"),
                  {{tr("tape"), tr("The mark lies the coil's length away, by tape along the skin")},
@@ -102,6 +119,9 @@ void WhatIfControls::choose_usual() {
   which_tape_->choose(treatment_tape);
   tape_way_->choose(0);
   turned_way_->choose(0);
+  cap_slid_->set_value(usual_slide_mm);
+  cap_turned_->set_value(usual_cap_turn_deg);
+  cap_way_->choose(forward);
   laid_by_->choose(index_of(MarkRule::drop));
   kinds_->button(nothing)->setChecked(true);
   show_kind();
@@ -113,10 +133,12 @@ void WhatIfControls::connect_fields() {
     show_kind();
     emit changed();
   });
-  for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_})
+  for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_, cap_way_})
     connect(choice, &Choice::picked, this, say);
+  connect(cap_way_, &Choice::picked, this, &WhatIfControls::show_kind);
   for (NumberField* field : {static_cast<NumberField*>(vertex_off_), static_cast<NumberField*>(tape_off_),
-                             static_cast<NumberField*>(turned_by_)})
+                             static_cast<NumberField*>(turned_by_), static_cast<NumberField*>(cap_slid_),
+                             static_cast<NumberField*>(cap_turned_)})
     field->on_commit([this, field](std::optional<double> value) {
       field->set_value(value);
       emit changed();
@@ -131,10 +153,12 @@ QRadioButton* WhatIfControls::button(Kind kind) const {
 void WhatIfControls::show_kind() {
   for (std::size_t i = 0; i < details_.size(); ++i)
     if (details_[i]) details_[i]->setVisible(static_cast<int>(i) == kind());
+  cap_slid_->setVisible(cap_way_->chosen() < turned_left);
+  cap_turned_->setVisible(cap_way_->chosen() >= turned_left);
 }
 
 void WhatIfControls::set_unit(LengthUnit unit) {
-  for (LengthField* field : {vertex_off_, tape_off_}) field->set_unit(unit);
+  for (LengthField* field : {vertex_off_, tape_off_, cap_slid_}) field->set_unit(unit);
 }
 
 void WhatIfControls::clear() {
@@ -142,6 +166,25 @@ void WhatIfControls::clear() {
   kinds_->button(nothing)->setChecked(true);
   set_problem({});
   show_kind();
+}
+
+geometry::CapMove WhatIfControls::cap_move() const {
+  const double mm = cap_slid_->value().value_or(usual_slide_mm);
+  const double deg = cap_turned_->value().value_or(usual_cap_turn_deg);
+  switch (cap_way_->chosen()) {
+    case forward:
+      return {mm, 0, 0};
+    case back:
+      return {-mm, 0, 0};
+    case to_left:
+      return {0, -mm, 0};
+    case to_right:
+      return {0, mm, 0};
+    case turned_left:
+      return {0, 0, -deg};
+    default:
+      return {0, 0, deg};
+  }
 }
 
 std::optional<viewer::Mistake> WhatIfControls::mistake() const {
@@ -171,6 +214,8 @@ std::optional<viewer::Mistake> WhatIfControls::mistake() const {
                                 (turned_way_->chosen() == 0 ? 1 : -1)};
     case rule:
       return viewer::OtherRule{rules[static_cast<std::size_t>(laid_by_->chosen())]};
+    case cap:
+      return viewer::CapSlipped{cap_move()};
   }
   return {};
 }

@@ -20,7 +20,7 @@ namespace scalpmark::window {
 class WhatIfControls : public QWidget {
   Q_OBJECT
 public:
-  enum Kind { nothing, vertex, tape, turned, rule };
+  enum Kind { nothing, vertex, tape, turned, rule, cap };
 
   explicit WhatIfControls(QWidget* parent = nullptr);
 
@@ -47,6 +47,10 @@ public:
   [[nodiscard]] AngleField* turned_by() const { return turned_by_; }
   [[nodiscard]] Choice* turned_way() const { return turned_way_; }
   [[nodiscard]] Choice* laid_by() const { return laid_by_; }
+  [[nodiscard]] LengthField* cap_slid() const { return cap_slid_; }
+  [[nodiscard]] AngleField* cap_turned() const { return cap_turned_; }
+  /// Slid forward, back, to the patient's left, right; turned to the left, right.
+  [[nodiscard]] Choice* cap_way() const { return cap_way_; }
 
 signals:
   void changed();
@@ -58,12 +62,13 @@ private:
   void choose_usual();
   void connect_fields();
   void show_kind();
+  [[nodiscard]] geometry::CapMove cap_move() const;
 
   QButtonGroup* kinds_;
-  std::array<QWidget*, 5> details_{};
-  LengthField *vertex_off_, *tape_off_;
-  AngleField* turned_by_;
-  Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_;
+  std::array<QWidget*, 6> details_{};
+  LengthField *vertex_off_, *tape_off_, *cap_slid_;
+  AngleField *turned_by_, *cap_turned_;
+  Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_, *cap_way_;
   QLabel* problem_;
 };
 

@@ -83,6 +83,10 @@ StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geomet
     shown.landmarks = std::set<std::string>{"Cz"};
   }
   if (shown.lines->contains("treatment")) shown.things.insert(Thing::hotspot);
+  if (outcome.cap) {
+    shown.things.insert(Thing::cap);
+    shown.cap = outcome.cap;
+  }
   shown.coil_on = CoilOn::elsewhere;
   shown.placement = really;
 

@@ -61,6 +61,19 @@ QString cause_of(const viewer::CoilTurned& m) {
       .arg(std::lround(std::abs(m.by_deg)));
 }
 
+QString cause_of(const viewer::CapSlipped& m, LengthUnit unit) {
+  const geometry::CapMove& by = m.move;
+  if (by.turn_right_deg != 0)
+    return (by.turn_right_deg < 0
+                ? WhatIf::tr("With the cap turned, its arrow %1\u00b0 to the patient's left")
+                : WhatIf::tr("With the cap turned, its arrow %1\u00b0 to the patient's right"))
+        .arg(std::lround(std::abs(by.turn_right_deg)));
+  const QString way = by.right_mm == 0  ? (by.forward_mm < 0 ? WhatIf::tr("back") : WhatIf::tr("forward"))
+                      : by.right_mm < 0 ? WhatIf::tr("to the patient's left")
+                                        : WhatIf::tr("to the patient's right");
+  return WhatIf::tr("With the cap slid %1 %2").arg(length(std::hypot(by.forward_mm, by.right_mm), unit), way);
+}
+
 }  // namespace
 
 QString what_if_title(const viewer::Mistake& mistake) {
@@ -71,6 +84,8 @@ QString what_if_title(const viewer::Mistake& mistake) {
       return WhatIf::tr("What if a tape is misread?");
     case 2:
       return WhatIf::tr("What if the coil is turned?");
+    case 4:
+      return WhatIf::tr("What if the cap has slipped?");
     default:
       return WhatIf::tr("What if the rules are mixed?");
   }
@@ -86,6 +101,8 @@ QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::
     cause = cause_of(*vertex, unit);
   else if (const auto* tape = std::get_if<viewer::TapeMisread>(&outcome.mistake))
     cause = cause_of(*tape, unit);
+  else if (const auto* cap = std::get_if<viewer::CapSlipped>(&outcome.mistake))
+    cause = cause_of(*cap, unit);
   else
     cause = cause_of(std::get<viewer::CoilTurned>(outcome.mistake));
   const QString where =
