@@ -20,7 +20,7 @@ namespace {
 /// below what any tape reads.
 constexpr double off_the_skin_mm = 1e-3;
 
-Eigen::Matrix3d rotation(const HeadAxes& axes, const CapSlip& slip) {
+Eigen::Matrix3d turn_of(const HeadAxes& axes, const CapSlip& slip) {
   // right x front = up: a right-handed turn about `right` takes the front up, about `front` the top to the
   // right, about `up` the front to the left.
   const Vector3d by = -radians(slip.forward_deg) * axes.right + radians(slip.side_deg) * axes.front -
@@ -104,7 +104,7 @@ Cap cap_on(const Head& head, double brim_over_nasion_mm) {
 
 Vector3d turned_about(const HeadAxes& axes, const CapSphere& sphere, const Vector3d& at,
                       const CapSlip& slip) {
-  return sphere.centre + rotation(axes, slip) * (at - sphere.centre);
+  return sphere.centre + turn_of(axes, slip) * (at - sphere.centre);
 }
 
 SurfacePoint slipped(const Head& head, const CapSphere& sphere, const SurfacePoint& point,
@@ -171,6 +171,17 @@ BrimHeights brim_heights(const Head& head, const Cap& cap, const CapSlip& slip) 
   const auto over = [](double mm) { return mm >= 0 ? std::optional(mm) : std::nullopt; };
   const auto [nasion, left, right, inion] = signed_brim_heights(head, cap, slip);
   return {over(nasion), over(left), over(right), over(inion)};
+}
+
+std::array<std::vector<Vector3d>, 4> height_lines(const Head& head, const BrimHeights& heights) {
+  const VertexTapes& tapes = head.vertex_tapes();
+  const auto up = [](const Tape& tape, const std::optional<double>& mm, bool from_start) {
+    if (!mm) return std::vector<Vector3d>();
+    const double end = tape.length_mm();
+    return from_start ? tape.line_between(0, *mm) : tape.line_between(end, end - *mm);
+  };
+  return {up(tapes.midline, heights.nasion_mm, true), up(tapes.coronal, heights.left_tragus_mm, true),
+          up(tapes.coronal, heights.right_tragus_mm, false), up(tapes.midline, heights.inion_mm, false)};
 }
 
 double arrow_beside_nasion_mm(const Head& head, const Cap& cap, const CapSlip& slip) {

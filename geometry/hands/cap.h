@@ -72,7 +72,13 @@ struct BrimHeights {
 };
 [[nodiscard]] BrimHeights brim_heights(const Head& head, const Cap& cap, const CapSlip& slip = {});
 
-/// The same for fitting, in that order; where the brim lies below the point, less than zero by about as much.
+/// The stretches of tape that measure such heights, from each point up to the brim, in that order; empty
+/// where there is no height.
+[[nodiscard]] std::array<std::vector<Eigen::Vector3d>, 4> height_lines(const Head& head,
+                                                                       const BrimHeights& heights);
+
+/// The heights for fitting, in that order; where the brim lies below the point, less than zero by about as
+/// much.
 [[nodiscard]] std::array<double, 4> signed_brim_heights(const Head& head, const Cap& cap,
                                                         const CapSlip& slip);
 

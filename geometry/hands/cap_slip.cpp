@@ -16,40 +16,40 @@ using Eigen::VectorXd;
 
 namespace {
 
-constexpr Range height_mm{0, 200};
-constexpr Range arrow_mm{-60, 60};
+constexpr Range brim_height_mm{0, 200};
+constexpr Range arrow_aside_mm{-60, 60};
 /// Tapes read to the half centimetre do not miss a cap on this head by more: it is another cap, or misread.
-constexpr double most_misfit_mm = 10;
+constexpr double most_brim_misfit_mm = 10;
 
 /// A reading: which of the four heights (then 4: the arrow), and what was read.
-struct Reading {
+struct OneReading {
   std::size_t which;
   double mm;
 };
 
-std::vector<Reading> taken(const BrimReadings& today) {
+std::vector<OneReading> taken(const BrimReadings& today) {
   const BrimHeights& h = today.heights;
   const std::array<std::optional<double>, 4> heights{h.nasion_mm, h.left_tragus_mm, h.right_tragus_mm,
                                                      h.inion_mm};
   const std::array names{Message::of("nasion"), Message::of("left tragus"), Message::of("right tragus"),
                          Message::of("inion")};
-  std::vector<Reading> readings;
+  std::vector<OneReading> readings;
   for (std::size_t i = 0; i < heights.size(); ++i) {
     if (!heights[i]) continue;
-    if (!height_mm.holds(*heights[i]))
+    if (!brim_height_mm.holds(*heights[i]))
       throw GeometryError(
           Message::of("The brim's height over the %1 must be from 0 to %2 mm; measure it again.", names[i],
-                      number(height_mm.high)));
+                      number(brim_height_mm.high)));
     readings.push_back({i, *heights[i]});
   }
   if (readings.size() < 2)
     throw GeometryError(Message::of(
         "To say how the cap has slipped takes the brim's height over two or more of nasion, inion and the two tragi; measure another."));
   if (today.arrow_mm) {
-    if (!arrow_mm.holds(*today.arrow_mm))
+    if (!arrow_aside_mm.holds(*today.arrow_mm))
       throw GeometryError(
           Message::of("The cap's arrow cannot pass more than %1 mm beside the nasion; put the cap on again.",
-                      number(arrow_mm.high)));
+                      number(arrow_aside_mm.high)));
     readings.push_back({4, *today.arrow_mm});
   }
   return readings;
@@ -59,7 +59,7 @@ CapSlip slip_of(const Vector3d& x) {
   return {x[0], x[1], x[2]};
 }
 
-VectorXd predicted(const Head& head, const Cap& cap, const std::vector<Reading>& readings,
+VectorXd predicted(const Head& head, const Cap& cap, const std::vector<OneReading>& readings,
                    const Vector3d& at) {
   const CapSlip slip = slip_of(at);
   const std::array<double, 4> heights = signed_brim_heights(head, cap, slip);
@@ -72,7 +72,7 @@ VectorXd predicted(const Head& head, const Cap& cap, const std::vector<Reading>&
 }
 
 /// mm a degree, by central differences over a few triangles' width.
-MatrixXd sensitivity(const Head& head, const Cap& cap, const std::vector<Reading>& readings,
+MatrixXd sensitivity(const Head& head, const Cap& cap, const std::vector<OneReading>& readings,
                      const Vector3d& at) {
   constexpr double step_deg = 1;
   MatrixXd j(static_cast<Eigen::Index>(readings.size()), 3);
@@ -87,12 +87,12 @@ MatrixXd sensitivity(const Head& head, const Cap& cap, const std::vector<Reading
 }  // namespace
 
 FoundSlip find_slip(const Head& head, const Cap& cap, const BrimReadings& today, const SlipErrors& errors) {
-  const std::vector<Reading> readings = taken(today);
+  const std::vector<OneReading> readings = taken(today);
   VectorXd read(static_cast<Eigen::Index>(readings.size()));
   for (std::size_t i = 0; i < readings.size(); ++i) read[static_cast<Eigen::Index>(i)] = readings[i].mm;
 
   constexpr int most_rounds = 30;
-  constexpr double settled_deg = 1e-4;  // a five-hundredth of a millimetre of brim... below any reading
+  constexpr double settled_deg = 1e-4;  // a fifth of a micron of brim
   Vector3d x = Vector3d::Zero();
   Eigen::JacobiSVD<MatrixXd> svd;
   Eigen::Index seen = 0;
@@ -125,7 +125,7 @@ FoundSlip find_slip(const Head& head, const Cap& cap, const BrimReadings& today,
   found.side_said = sd[1] < known_deg;
   found.turn_said = sd[2] < known_deg;
   found.worst_mm = (read - predicted(head, cap, readings, x)).cwiseAbs().maxCoeff();
-  if (!(found.worst_mm <= most_misfit_mm))
+  if (!(found.worst_mm <= most_brim_misfit_mm))
     throw GeometryError(Message::of(
         "The brim's heights fit no slip of a cap on this head: the nearest misses one by %1 cm; read the tapes again, and see whether it is the same cap.",
         number(found.worst_mm / 10)));

@@ -13,7 +13,7 @@ using Eigen::Vector3d;
 
 namespace {
 
-CapSlip with(const CapSlip& slip, int part, double by_deg) {
+CapSlip slip_with(const CapSlip& slip, int part, double by_deg) {
   CapSlip other = slip;
   (part == 0 ? other.forward_deg : part == 1 ? other.side_deg : other.turn_deg) += by_deg;
   return other;
@@ -32,7 +32,7 @@ double pulse_scatter_mm(const Head& head, const Cap& cap, const FoundSlip& found
       continue;
     }
     const auto at = [&](double by_deg) {
-      return head.skin().position(slipped(head, cap.sphere, there, with(found.slip, k, by_deg)));
+      return head.skin().position(slipped(head, cap.sphere, there, slip_with(found.slip, k, by_deg)));
     };
     moved.col(k) = (at(step_deg) - at(-step_deg)) / (2 * step_deg);
   }

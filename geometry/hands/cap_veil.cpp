@@ -15,7 +15,7 @@ using Eigen::Vector3d;
 namespace {
 
 /// Out of the skin, so that one does not shine through the other; less than marks are lifted.
-constexpr double over_skin_mm = 0.5;
+constexpr double cloth_over_skin_mm = 0.5;
 /// The skin leaves the sphere by less than this times the sine of the slip.
 constexpr double near_brim_mm = 20;
 
@@ -60,7 +60,7 @@ private:
   [[nodiscard]] double height(int v) const { return heights_[static_cast<size_t>(v)]; }
   [[nodiscard]] bool inside(int v) const { return height(v) >= 0; }
   [[nodiscard]] Vector3d lifted(int v) const {
-    return skin_.vertex(v) + over_skin_mm * skin_.vertex_normals()[static_cast<size_t>(v)];
+    return skin_.vertex(v) + cloth_over_skin_mm * skin_.vertex_normals()[static_cast<size_t>(v)];
   }
   int add(const Vector3d& at) {
     corners_.push_back(at);

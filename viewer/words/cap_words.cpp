@@ -83,7 +83,8 @@ Message cap_sentence(const CapToday& today, const LengthInWords& length) {
   const std::string within = length(today.pulse_sd_mm);
   if (today.sits)
     return Message::of(
-        "The cap sits as it should, as far as these tapes can tell: they leave the pulse off by %1.", within);
+        "The cap sits as it should, as far as these tapes can tell: they leave the pulse uncertain by %1.",
+        within);
   const Message what = moves(today, length), where = where_pulse_goes(today.check, length);
   if (where.empty())
     return Message::of("%1; as it sits the pulse still goes where it is planned, give or take %2.", what,

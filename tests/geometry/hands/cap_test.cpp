@@ -104,6 +104,30 @@ TEST_CASE("a point of the skin slips as the sphere turns, and back again") {
             .norm() < 1e-6);
 }
 
+TEST_CASE("a slipped point stays on its own skin where another lies over or under it") {
+  // A flap 7 mm outside of the ball and one 10 mm inside, as an ear or a sinus would be.
+  const Vector3d way = Vector3d(-0.5, 0.5, 0.7).normalized();
+  const Vector3d a = way.unitOrthogonal(), b = way.cross(a);
+  std::vector<Vector3d> corners = ball().skin().vertices();
+  std::vector<Triangle> triangles = ball().skin().triangles();
+  for (const double radius : {R + 7, R - 10}) {
+    const int first = static_cast<int>(corners.size());
+    for (const auto& [x, y] :
+         {std::pair(-20, -20), std::pair(20, -20), std::pair(20, 20), std::pair(-20, 20)})
+      corners.push_back(radius * way + x * a + y * b);
+    triangles.insert(triangles.end(), {{first, first + 1, first + 2}, {first, first + 2, first + 3}});
+  }
+  const Head layered(Surface(corners, triangles), ball().fiducials().at);
+  const CapSphere sphere{Vector3d::Zero(), R};
+  for (int i = 0; i < 40; ++i) {
+    // From corners and from the middles of triangles, so that the skin is met both outward and inward.
+    const Vector3d from = R * (way + 0.1 * std::sin(i) * a + 0.1 * std::cos(1.7 * i) * b).normalized();
+    const SurfacePoint p = ball().skin().closest(from);
+    const Vector3d at = layered.skin().position(slipped(layered, sphere, p, {0.3, 0.4, -0.2}));
+    CHECK(at.norm() == Approx(R).margin(0.1));
+  }
+}
+
 TEST_CASE("the brim runs level with the head's axes, as high over the nasion as the case says") {
   for (const double brim : {5.0, 20.0, 25.0, 60.0}) {
     const Cap cap = cap_on(lop(), brim);
@@ -134,6 +158,25 @@ TEST_CASE("the sphere under a cap does not depend on where the skin has many sma
   const CapSphere one = cap_on(plain, 20).sphere, other = cap_on(uneven, 20).sphere;
   CHECK((one.centre - other.centre).norm() < 0.15);
   CHECK(one.radius_mm == Approx(other.radius_mm).margin(0.15));
+}
+
+TEST_CASE("the stretches that measure the heights lead from the four points to the brim") {
+  const Cap cap = cap_on(lop(), 20);
+  BrimHeights heights = brim_heights(lop(), cap);
+  const auto lines = height_lines(lop(), heights);
+  const Fiducials& f = lop().fiducials().at;
+  const std::array from{f.nasion, f.left_tragus, f.right_tragus, f.inion};
+  const std::array mm{*heights.nasion_mm, *heights.left_tragus_mm, *heights.right_tragus_mm,
+                      *heights.inion_mm};
+  for (size_t i = 0; i < lines.size(); ++i) {
+    CHECK((lines[i].front() - from[i]).norm() < 0.01);
+    CHECK(std::abs(cap.brim.height(lines[i].back())) < 0.01);
+    double along = 0;
+    for (size_t k = 1; k < lines[i].size(); ++k) along += (lines[i][k] - lines[i][k - 1]).norm();
+    CHECK(along == Approx(mm[i]).margin(0.05));
+  }
+  heights.inion_mm.reset();
+  CHECK(height_lines(lop(), heights)[3].empty());
 }
 
 TEST_CASE("a mirrored slip on a head that is the same on both sides mirrors the heights") {

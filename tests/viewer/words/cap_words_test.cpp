@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include "viewer/words/cap_text.h"
+
 using namespace scalpmark;
 using geometry::CapToday;
 
@@ -56,9 +58,10 @@ TEST_CASE("a cap that sits as it should is left alone, in the unit that is asked
   const auto inches = [](double mm) {
     return std::to_string(std::lround(mm / 25.4 * 10)) + " tenths of an inch";
   };
-  CHECK(english(viewer::cap_sentence(today, inches)) ==
-        "The cap sits as it should, as far as these tapes can tell: they leave the pulse off by 1 tenths of "
-        "an inch.");
+  CHECK(
+      english(viewer::cap_sentence(today, inches)) ==
+      "The cap sits as it should, as far as these tapes can tell: they leave the pulse uncertain by 1 tenths of "
+      "an inch.");
 }
 
 TEST_CASE("what the heights leave open is asked for") {
@@ -78,4 +81,15 @@ TEST_CASE("the brim's heights are told for all four points, and where a point is
   CHECK(english(viewer::brim_sentence({20, 51.2, 49, {}})) ==
         "Brim 2.0 cm over the nasion, 5.1 cm over the left tragus, 4.9 cm over the right, 0 (it is under the "
         "brim) over the inion.");
+}
+
+TEST_CASE("on a terminal the cap's sentences keep within its lines") {
+  CapToday today = slid(-3, 4, -4);
+  today.check.forward_mm = -7;
+  today.found.turn_said = false;
+  const std::string text = viewer::cap_text(today);
+  CHECK_THAT(text,
+             Catch::StartsWith("Slide the cap 0.5 cm forward") && Catch::Contains("its arrow passes.\n"));
+  for (size_t from = 0, end = 0; (end = text.find('\n', from)) != std::string::npos; from = end + 1)
+    CHECK(end - from <= 80);
 }

@@ -10,11 +10,11 @@ namespace scalpmark::window {
 
 namespace {
 
-constexpr geometry::Range height_mm{0, 200}, arrow_mm{-60, 60};
-constexpr std::size_t arrow = 4;
+constexpr geometry::Range brim_height_mm{0, 200}, arrow_aside_mm{-60, 60};
+constexpr std::size_t arrow_field = 4;
 
 /// Where each field's reading is kept.
-std::optional<double>& reading(geometry::BrimReadings& brim, std::size_t which) {
+std::optional<double>& brim_reading(geometry::BrimReadings& brim, std::size_t which) {
   const std::array all{&brim.heights.nasion_mm, &brim.heights.left_tragus_mm, &brim.heights.right_tragus_mm,
                        &brim.heights.inion_mm, &brim.arrow_mm};
   return *all[which];
@@ -45,11 +45,11 @@ CapFields::CapFields(Visit& visit, QWidget* parent) : QWidget(parent), visit_(vi
                                      tr("brim over the right tragus"), tr("brim over the inion"),
                                      tr("arrow right of the nasion")};
   for (std::size_t i = 0; i < names.size(); ++i) {
-    auto* field = new LengthField(names[i], i == arrow ? arrow_mm : height_mm);
+    auto* field = new LengthField(names[i], i == arrow_field ? arrow_aside_mm : brim_height_mm);
     field->set_optional(tr("none"));
     field->on_commit([this, i](std::optional<double> mm) {
       geometry::BrimReadings now = visit_.brim();
-      reading(now, i) = mm;
+      brim_reading(now, i) = mm;
       return visit_.set(now);
     });
     fields_[i] = field;
@@ -78,7 +78,7 @@ void CapFields::set_unit(LengthUnit unit) {
 
 void CapFields::show_case() {
   geometry::BrimReadings brim = visit_.brim();
-  for (std::size_t i = 0; i < fields_.size(); ++i) fields_[i]->set_value(reading(brim, i));
+  for (std::size_t i = 0; i < fields_.size(); ++i) fields_[i]->set_value(brim_reading(brim, i));
   QString text;
   if (const auto& cap = visit_.cap()) {
     text = QStringLiteral("<b>%1</b>")

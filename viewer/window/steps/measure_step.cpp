@@ -1,5 +1,6 @@
 #include "viewer/window/steps/measure_step.h"
 
+#include <array>
 #include <cmath>
 
 #include "geometry/base/error.h"
@@ -148,6 +149,7 @@ void MeasureStep::put_cap_on() {
   try {
     const geometry::Cap cap = geometry::cap_on(head, brim_mm);
     heights_ = geometry::brim_heights(head, cap);
+    height_lines_ = geometry::height_lines(head, heights_);
     cap_ = std::make_shared<const geometry::CapVeil>(geometry::cap_veil(head, cap));
   } catch (const geometry::GeometryError& error) {
     no_cap_ = viewer::translated(error);
@@ -157,6 +159,18 @@ void MeasureStep::put_cap_on() {
 StageContent MeasureStep::stage_content(const HeldCoil& coil) const {
   StageContent content = content_with({Thing::tapes, Thing::cap}, coil);
   content.shown.cap = cap_;
+  if (cap_) {
+    const std::array<std::optional<double>, 4> mm{heights_.nasion_mm, heights_.left_tragus_mm,
+                                                  heights_.right_tragus_mm, heights_.inion_mm};
+    for (std::size_t i = 0; i < mm.size(); ++i) {
+      if (!mm[i]) continue;
+      StageNote note;
+      note.line = height_lines_[i];
+      note.colour = viewer::palette::cap;
+      note.text = length_with_unit(*mm[i], unit_);
+      content.notes.push_back(note);
+    }
+  }
   content.look.view =
       session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::right;
   return content;

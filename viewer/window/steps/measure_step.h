@@ -1,8 +1,10 @@
 #pragma once
 
 #include <QPushButton>
+#include <array>
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "geometry/hands/cap_veil.h"
 #include "viewer/window/fields/number_field.h"
@@ -49,6 +51,7 @@ private:
   double cap_brim_mm_ = 0;
   std::shared_ptr<const geometry::CapVeil> cap_;  ///< none where this head takes no cap
   geometry::BrimHeights heights_;
+  std::array<std::vector<Eigen::Vector3d>, 4> height_lines_;
   QString no_cap_;  ///< why
 };
 
