@@ -54,13 +54,14 @@ bool none(const ErrorsMade& m) {
 }  // namespace
 
 ByHand::ByHand(const Head& head, const Case& the_case, const Plan& plan, const HandErrors& errors,
-               std::vector<CoilPlace> places, double depth_mm)
+               std::vector<CoilPlace> places, double depth_mm, HeldByEye by_eye)
     : head_(head),
       case_(the_case),
       side_(side_of(plan.treatment)),
       aim_(plan.treatment),
       places_(std::move(places)),
-      depth_mm_(depth_mm) {
+      depth_mm_(depth_mm),
+      by_eye_(by_eye == HeldByEye::yes) {
   const Surface& skin = head.skin();
   if (!aim_.mark)
     throw GeometryError(Message::of(
@@ -113,7 +114,6 @@ void ByHand::measure_gaps(const HandErrors& errors) {
   if (carried_by_eye(case_.coil.laid_by))
     line_height_mm_ = aim_.lift_mm + height_over_centre(case_.coil.model);
   sure_.site_sd_mm = std::hypot(pencil_mm, slope * line_height_mm_);
-  sure_.angle_deg = aim_.angle_deg;
   sure_.angle_sd_deg = std::max(surest_deg, errors.angle_deg);
 }
 
@@ -133,7 +133,7 @@ std::optional<ByHand::Made> ByHand::make(const ErrorsMade& m, double exact_mm,
     const SurfacePoint site = nudged(felt, site_with(felt, m), m.site_mark);
     LaidBy by = sure_;
     if (!draw(felt, site, m, by)) return {};
-    by.angle_deg = aim_.angle_deg + m.angle_deg;
+    if (by_eye_ || !scope_.by_site) by.angle_deg = aim_.angle_deg + m.angle_deg;
     if (scope_.by_site) {
       by.site = nudged(felt, site, m.cap);
       by.site_aside_mm = m.line_mm + look_mm(line_height_mm_, m.line_deg);

@@ -23,13 +23,16 @@ using OffByHand = Eigen::Matrix<double, 5, 1>;
   return off.segment<2>(2);
 }
 
+/// Whether the eye has a say in the coil's angle, beside the marks.
+enum class HeldByEye { no, yes };
+
 /// Makes a plan's treatment by hand, errors and all: what tolerance() tries again and again.
 class ByHand {
 public:
   /// `places`: where on the coil its edge marks are met; all are drawn by the treatment's rule. `depth_mm`:
   /// under the skin along the coil's axis. Refuses (GeometryError) a mark that falls off the head.
   ByHand(const Head& head, const Case& the_case, const Plan& plan, const HandErrors& errors,
-         std::vector<CoilPlace> places, double depth_mm);
+         std::vector<CoilPlace> places, double depth_mm, HeldByEye by_eye = HeldByEye::yes);
 
   struct Made {
     SurfacePoint pulse;
@@ -75,6 +78,7 @@ private:
   Placement aim_;
   std::vector<CoilPlace> places_;
   double depth_mm_;
+  bool by_eye_;
   ErrorScope scope_;
   LaidBy sure_;  ///< how sure each mark is; without its places
   std::vector<Carried> carried_;

@@ -24,7 +24,7 @@ struct Options {
 
 void tolerance(const Options& o) {
   const models::Progress progress = SlowProgress();
-  const SolvedCase solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
+  const SolvedCase solved = solve_case(o.in, progress, Brain::wanted, geometry::TapeDistances::left_out);
   progress(geometry::Message::verbatim("Trying placements by hand"), 0);
   geometry::ToleranceOptions options;
   options.placements = o.placements;

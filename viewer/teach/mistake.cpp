@@ -46,7 +46,10 @@ MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& the_
           },
           [&](const TapeMisread& m) { return geometry::if_misread(head, the_case, plan, m.which, m.by_mm); },
           [&](const CoilTurned& m) { return geometry::if_coil_turned(head, the_case, plan, m.by_deg); },
-          [&](const OtherRule& m) { return geometry::if_rule_changed(head, the_case, plan, m.laid_by); }},
+          [&](const OtherRule& m) { return geometry::if_rule_changed(head, the_case, plan, m.laid_by); },
+          [&](const LookedAside& m) {
+            return geometry::if_looked_aside(head, the_case, plan, m.front_deg, m.right_deg);
+          }},
       mistake);
   s.pulse_line = on_skin(head.skin(), s.result.meant, s.result.really.pulse).line;
   const auto& meant_mark = s.meant.edge_mark.by(the_case.coil.laid_by);

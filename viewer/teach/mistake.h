@@ -27,8 +27,14 @@ struct OtherRule {
   geometry::MarkRule laid_by = geometry::MarkRule::drop;
 };
 
+/// The eye off the coil's axis as the coil is laid: toward its front and its right (negative: its handle, its
+/// left), degrees.
+struct LookedAside {
+  double front_deg = 0, right_deg = 0;
+};
+
 /// One thing done wrong, everything else being done right.
-using Mistake = std::variant<VertexOff, TapeMisread, CoilTurned, OtherRule>;
+using Mistake = std::variant<VertexOff, TapeMisread, CoilTurned, OtherRule, LookedAside>;
 
 /// What a mistake does, beside what was meant.
 struct MistakeOutcome {

@@ -62,6 +62,8 @@ TEST_CASE("more marks hold the angle better, as least squares on paper say") {
   c.coil.model.parts = {{"casing", {{-50, -40}, {50, -40}, {50, 40}, {-50, 40}}, 0, 20}};
   c.coil.centre_to_edge_mm = 40;
   use_one_rule(c, MarkRule::tape);
+  c.treatment.rule = TreatmentRule::landmark;  // on the top, with skin all around
+  c.treatment.label = "C1";
   HandErrors e{0, 0, pencil, 20, 0, 0, 0, 0};
   const Plan plan = solve(ball, c, TapeDistances::left_out);
   const Tolerance t = tolerance(ball, c, plan, e, {.placements = 0});

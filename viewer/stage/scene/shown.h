@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "geometry/hands/tolerance.h"
+#include "geometry/hands/what_if.h"
 #include "geometry/plan/plan.h"
 
 namespace scalpmark::viewer {
@@ -34,7 +35,9 @@ enum class Thing {
   numbers,
   title,
   cortex,
-  gaps
+  gaps,
+  way_marks,
+  sight
 };
 
 /// "edge-marks", as written on the command line.
@@ -77,6 +80,9 @@ struct Shown {
   int row = 0, column = 0;                               ///< for CoilOn::node
   std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
   std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
+  /// For Thing::way_marks: the way to mark of which they are; empty: the best that `tolerance` found.
+  std::optional<geometry::MarkingWay> marking_way;
+  std::optional<geometry::LineOfSight> sight;      ///< for Thing::sight
   std::shared_ptr<const GapsShown> gaps;           ///< for Thing::gaps: of the placement the coil lies on
   std::shared_ptr<const geometry::Cortex> cortex;  ///< for Thing::cortex
   UnderCoil under_coil = UnderCoil::said;

@@ -9,11 +9,12 @@ using geometry::Misread;
 
 namespace {
 
-constexpr geometry::Range vertex_off_mm{1, 50}, tape_off_mm{1, 30}, turned_by_deg{1, 90};
-// The usual slips: a thumb's breadth, half a centimetre of tape, ten degrees.
-constexpr double usual_vertex_mm = 10, usual_tape_mm = 5, usual_turn_deg = 10;
+constexpr geometry::Range vertex_off_mm{1, 50}, tape_off_mm{1, 30}, turned_by_deg{1, 90}, aside_by_deg{1, 45};
+// What is usually done wrong: a thumb's breadth, half a centimetre of tape, ten degrees.
+constexpr double usual_vertex_mm = 10, usual_tape_mm = 5, usual_turn_deg = 10, usual_aside_deg = 10;
 
 enum Way { forward, back, to_left, to_right };
+enum AsideWay { from_front, from_handle, from_left, from_right };
 constexpr std::array<Misread, 4> tapes{Misread::lateral, Misread::anterior, Misread::treatment,
                                        Misread::centre_to_edge};
 constexpr int treatment_tape = 2, edge_tape = 3;
@@ -38,6 +39,8 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
   add_kind(turned, tr("The coil is turned"), tr("The edge lies on its mark, the angle is wrong"),
            {turned_way_, turned_by_});
   add_kind(rule, tr("Another marking rule"), tr("Marked by one rule, laid by another"), {laid_by_});
+  add_kind(aside, tr("A look from aside"), tr("The eye looks past the coil's edge at the mark, off the axis"),
+           {aside_way_, aside_by_});
   problem_ = new QLabel;
   problem_->setObjectName("problem");
   problem_->setWordWrap(true);
@@ -68,6 +71,13 @@ void WhatIfControls::make_fields() {
   turned_way_ = new Choice(tr("The coil's front is turned"),
                            {{tr("toward the midline"), tr("The edge stays on its mark")},
                             {tr("away from it"), tr("The edge stays on its mark")}});
+  aside_by_ = new AngleField(tr("Off the coil's axis by"), aside_by_deg);
+  aside_way_ = new Choice(tr("The eye looks"),
+                          {{tr("from the front"), tr("It stands before the coil's front")},
+                           {tr("from the handle"), tr("It stands on the handle's side")},
+                           {tr("from the left"), tr("Of the coil, seen from its handle")},
+                           {tr("from the right"), tr("Of the coil, seen from its handle")}},
+                          nullptr, Qt::Vertical);
   laid_by_ =
       new Choice(tr("The coil is laid on the mark by the rule"),
                  {{tr("tape"), tr("The mark lies the coil's length away, by tape along the skin")},
@@ -103,6 +113,8 @@ void WhatIfControls::choose_usual() {
   tape_way_->choose(0);
   turned_way_->choose(0);
   laid_by_->choose(index_of(MarkRule::drop));
+  aside_by_->set_value(usual_aside_deg);
+  aside_way_->choose(from_front);
   kinds_->button(nothing)->setChecked(true);
   show_kind();
 }
@@ -113,10 +125,10 @@ void WhatIfControls::connect_fields() {
     show_kind();
     emit changed();
   });
-  for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_})
+  for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_, aside_way_})
     connect(choice, &Choice::picked, this, say);
   for (NumberField* field : {static_cast<NumberField*>(vertex_off_), static_cast<NumberField*>(tape_off_),
-                             static_cast<NumberField*>(turned_by_)})
+                             static_cast<NumberField*>(turned_by_), static_cast<NumberField*>(aside_by_)})
     field->on_commit([this, field](std::optional<double> value) {
       field->set_value(value);
       emit changed();
@@ -171,6 +183,20 @@ std::optional<viewer::Mistake> WhatIfControls::mistake() const {
                                 (turned_way_->chosen() == 0 ? 1 : -1)};
     case rule:
       return viewer::OtherRule{rules[static_cast<std::size_t>(laid_by_->chosen())]};
+    case aside: {
+      const double deg = aside_by_->value().value_or(usual_aside_deg);
+      switch (static_cast<AsideWay>(aside_way_->chosen())) {
+        case from_front:
+          return viewer::LookedAside{deg, 0};
+        case from_handle:
+          return viewer::LookedAside{-deg, 0};
+        case from_left:
+          return viewer::LookedAside{0, -deg};
+        case from_right:
+          return viewer::LookedAside{0, deg};
+      }
+      break;
+    }
   }
   return {};
 }
@@ -179,6 +205,8 @@ void WhatIfControls::show_case(const geometry::Case& the_case) {
   const bool landmark = the_case.treatment.rule == geometry::TreatmentRule::landmark;
   which_tape_->button(treatment_tape)->setEnabled(!landmark);
   if (landmark && which_tape_->chosen() == treatment_tape) which_tape_->choose(edge_tape);
+  button(aside)->setEnabled(the_case.coil.laid_by == MarkRule::drop);
+  if (the_case.coil.laid_by != MarkRule::drop && kind() == aside) clear();
   const int own = index_of(the_case.coil.laid_by);
   for (int i = 0; i < static_cast<int>(rules.size()); ++i) laid_by_->button(i)->setEnabled(i != own);
   if (laid_by_->chosen() == own)

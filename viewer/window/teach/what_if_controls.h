@@ -20,7 +20,7 @@ namespace scalpmark::window {
 class WhatIfControls : public QWidget {
   Q_OBJECT
 public:
-  enum Kind { nothing, vertex, tape, turned, rule };
+  enum Kind { nothing, vertex, tape, turned, rule, aside };
 
   explicit WhatIfControls(QWidget* parent = nullptr);
 
@@ -32,7 +32,7 @@ public:
   /// Back to nothing done wrong, without a word.
   void clear();
   /// What this case leaves to be done wrong: no tape to a treatment site that is a landmark, no rule that is
-  /// the case's own.
+  /// the case's own, no look where a coil is not laid by one.
   void show_case(const geometry::Case& the_case);
   /// Why the mistake chosen cannot be shown, or nothing.
   void set_problem(const QString& sentence);
@@ -47,6 +47,8 @@ public:
   [[nodiscard]] AngleField* turned_by() const { return turned_by_; }
   [[nodiscard]] Choice* turned_way() const { return turned_way_; }
   [[nodiscard]] Choice* laid_by() const { return laid_by_; }
+  [[nodiscard]] AngleField* aside_by() const { return aside_by_; }
+  [[nodiscard]] Choice* aside_way() const { return aside_way_; }
 
 signals:
   void changed();
@@ -60,10 +62,10 @@ private:
   void show_kind();
 
   QButtonGroup* kinds_;
-  std::array<QWidget*, 5> details_{};
+  std::array<QWidget*, 6> details_{};
   LengthField *vertex_off_, *tape_off_;
-  AngleField* turned_by_;
-  Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_;
+  AngleField *turned_by_, *aside_by_;
+  Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_, *aside_way_;
   QLabel* problem_;
 };
 

@@ -60,6 +60,16 @@ QString cause_of(const viewer::CoilTurned& m) {
       .arg(std::lround(std::abs(m.by_deg)));
 }
 
+QString cause_of(const viewer::LookedAside& m) {
+  const QString way = m.right_deg > 0   ? WhatIf::tr("from the coil's right")
+                      : m.right_deg < 0 ? WhatIf::tr("from the coil's left")
+                      : m.front_deg < 0 ? WhatIf::tr("from the handle's side")
+                                        : WhatIf::tr("from the coil's front");
+  return WhatIf::tr("With the edge looked at %1, %2\u00b0 off the coil's axis")
+      .arg(way)
+      .arg(std::lround(std::hypot(m.front_deg, m.right_deg)));
+}
+
 }  // namespace
 
 QString what_if_title(const viewer::Mistake& mistake) {
@@ -70,8 +80,10 @@ QString what_if_title(const viewer::Mistake& mistake) {
       return WhatIf::tr("What if a tape is misread?");
     case 2:
       return WhatIf::tr("What if the coil is turned?");
-    default:
+    case 3:
       return WhatIf::tr("What if the rules are mixed?");
+    default:
+      return WhatIf::tr("What if one looks from aside?");
   }
 }
 
@@ -85,6 +97,8 @@ QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::
     cause = cause_of(*vertex, unit);
   else if (const auto* tape = std::get_if<viewer::TapeMisread>(&outcome.mistake))
     cause = cause_of(*tape, unit);
+  else if (const auto* aside = std::get_if<viewer::LookedAside>(&outcome.mistake))
+    cause = cause_of(*aside);
   else
     cause = cause_of(std::get<viewer::CoilTurned>(outcome.mistake));
   const QString where =
