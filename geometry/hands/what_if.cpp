@@ -35,7 +35,8 @@ WhatIf outcome(const Head& head, const Vector3d& meant, Placement really) {
 }
 
 /// A coil laid by a rule over the treatment's edge mark.
-WhatIf on_edge_mark(const Head& head, const CoilSetup& laid, const Placement& treatment) {
+WhatIf on_edge_mark(const Head& head, const CoilSetup& laid, const Placement& treatment,
+                    const Look& look = {}) {
   if (!treatment.mark)
     throw GeometryError(Message::of(
         "The treatment's edge mark falls off the head, so nothing can be laid on it; choose another rule or site."));
@@ -44,6 +45,7 @@ WhatIf on_edge_mark(const Head& head, const CoilSetup& laid, const Placement& tr
   const SurfacePoint near = skin.closest(treatment.pulse);
   MarkSearch search;
   search.near = &near;
+  search.look = look;
   const SurfacePoint pulse =
       pulse_for_mark(head, laid, laid.laid_by, side, skin.closest(*treatment.mark), search);
   return outcome(head, treatment.pulse, place_coil(head, laid, side, pulse, TapeDistances::left_out));
@@ -139,6 +141,26 @@ WhatIf if_rule_changed(const Head& head, const Case& the_case, const Plan& plan,
   CoilSetup other = the_case.coil;
   other.laid_by = laid_by;
   return on_edge_mark(head, other, plan.treatment);
+}
+
+WhatIf if_looked_aside(const Head& head, const Case& the_case, const Plan& plan, double front_deg,
+                       double right_deg) {
+  constexpr double most_deg = 45;
+  /// Where a head stands that looks down on a coil.
+  constexpr double eye_mm = 180;
+  if (!(std::abs(front_deg) <= most_deg && std::abs(right_deg) <= most_deg))
+    throw GeometryError(Message::of("The eye can be off the coil's axis by at most %1 degrees; choose less.",
+                                    number(most_deg)));
+  if (the_case.coil.laid_by != MarkRule::drop)
+    throw GeometryError(Message::of(
+        "This case lays the coil by the %1 rule, not by looking past its edge; choose drop to see what a look from aside does.",
+        in_words(the_case.coil.laid_by)));
+  CoilSetup laid = the_case.coil;
+  laid.angle_deg = plan.treatment.angle_deg;
+  WhatIf w = on_edge_mark(head, laid, plan.treatment, {front_deg, right_deg});
+  const Vector3d way = (w.really.edge - *plan.treatment.mark).normalized();
+  w.sight = {w.really.edge + eye_mm * way, w.really.edge, *plan.treatment.mark};
+  return w;
 }
 
 }  // namespace scalpmark::geometry

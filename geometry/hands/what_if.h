@@ -10,12 +10,19 @@
 
 namespace scalpmark::geometry {
 
+/// How an eye sees the coil's edge over the skin: the three lie in line.
+struct LineOfSight {
+  Eigen::Vector3d eye = Eigen::Vector3d::Zero(), edge = Eigen::Vector3d::Zero(),
+                  skin = Eigen::Vector3d::Zero();
+};
+
 /// What one mistake does, everything else being done right.
 struct WhatIf {
   Eigen::Vector3d meant = Eigen::Vector3d::Zero();  ///< where the pulse was to go, on the skin
   Placement really;                                 ///< the coil as the mistake puts it
   double off_mm = 0;                                ///< along the skin from meant to the real pulse
   std::optional<Eigen::Vector3d> vertex;            ///< as it was marked, where that is the mistake
+  std::optional<LineOfSight> sight;                 ///< along which it was laid, where that is the mistake
 };
 
 /// Which length was read wrongly.
@@ -51,5 +58,12 @@ enum class Misread {
 /// if_coil_turned.
 [[nodiscard]] WhatIf if_rule_changed(const Head& head, const Case& the_case, const Plan& plan,
                                      MarkRule laid_by);
+
+/// The eye that lays the coil looks past its edge from that far off the coil's axis: from its front and its
+/// right (negative: from the handle's side and its left), degrees. Its edge then seems to lie over the mark
+/// where it does not. Refuses (GeometryError) as if_coil_turned, more than 45 degrees, and a case whose coil
+/// is not laid by looking past its edge (the drop rule).
+[[nodiscard]] WhatIf if_looked_aside(const Head& head, const Case& the_case, const Plan& plan,
+                                     double front_deg, double right_deg);
 
 }  // namespace scalpmark::geometry

@@ -84,6 +84,13 @@ const std::vector<LatticeName>& lattice_names() {
   return names;
 }
 
+const std::string& lattice_name(int row, int column) {
+  for (const auto& n : lattice_names())
+    if (n.row == row && n.column == column) return n.name;
+  static const std::string none;
+  return none;
+}
+
 const std::vector<std::string>& landmark_labels(LandmarkSystem system) {
   static const auto make = [](LandmarkSystem wanted) {
     std::vector<std::string> labels;

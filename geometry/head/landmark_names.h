@@ -23,6 +23,10 @@ struct LatticeName {
 /// All 345 labels of the 10-5 system (Oostenveld and Praamstra 2001), front to back, left to right.
 [[nodiscard]] const std::vector<LatticeName>& lattice_names();
 
+/// The name at a place of the lattice. Where two share it (rows 1, 2, 18 and 19 beside the midline), the
+/// first.
+[[nodiscard]] const std::string& lattice_name(int row, int column);
+
 /// The label's mirror image if it stands on the other side (F3 and F4 for the right: F4), itself if it stands
 /// on this side or on the midline. A label the 10-5 system does not have is given back as it is.
 [[nodiscard]] std::string label_on_side(const std::string& label, Side side);

@@ -1,12 +1,14 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "geometry/head/head.h"
+#include "geometry/tapes/tape.h"
 
 namespace scalpmark::geometry {
 
@@ -30,6 +32,15 @@ struct Landmark {
 /// One position by its label, case-insensitive; T3, T4, T5, T6 are understood as T7, T8, P7, P8. Empty when
 /// there is no such label in the 10-5 system.
 [[nodiscard]] std::optional<Landmark> landmark(const Head& head, std::string_view label);
+
+/// Marks a position on its tape, at a share of the tape's length, and says where it was marked.
+using MarkOnTape = std::function<SectionPoint(const std::string& name, const Tape& tape, double share)>;
+
+/// The same position made as it is made on a head, mark by mark: each that its tapes run through (Fpz, Oz,
+/// T7, T8, Fz, F7, F8 for F3), and itself at the end, once each; the tapes run through where `mark` says that
+/// they were marked. The vertex is that of `tapes`.
+[[nodiscard]] std::optional<Landmark> landmark(const Surface& skin, const VertexTapes& tapes,
+                                               std::string_view label, const MarkOnTape& mark);
 
 /// The label as written in the literature ("f3" -> "F3", "T5" -> "P7"); empty when there is none.
 [[nodiscard]] std::optional<std::string> canonical_label(std::string_view label);

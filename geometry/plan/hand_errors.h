@@ -14,9 +14,10 @@ struct HandErrors {
   double tape_mm = 1.4;
   /// A pencil mark, and an edge laid on it by eye. Ours, no source.
   double mark_mm = 1;
-  /// The coil's angle to the midline against the angle at which its mark was made: 6.0 degrees off on average
-  /// (Caulfield et al. 2022, Brain Stimul 15:1192-1205), and a normal error is 0.80 standard deviations off
-  /// on average.
+  /// The coil's angle to the midline as the eye alone holds it; marks then correct it (lay_on_marks.h). With
+  /// cap and marks it was 6.0 degrees off on average (Caulfield et al. 2022, Brain Stimul 15:1192-1205), and a
+  /// normal error is 0.80 standard deviations off on average. That the eye alone does as well is our
+  /// assumption.
   double angle_deg = 7.5;
   /// The coil's roll and its pitch: 7.8 degrees out of tangent on average (Caulfield et al. 2022), and two
   /// equal normal errors are together 1.25 standard deviations off on average.
@@ -27,6 +28,10 @@ struct HandErrors {
   /// In how many of 100 placements the coil is laid by another rule than the mark was made by. Ours, no
   /// source.
   double other_rule_percent = 10;
+  /// How far the eye is off the coil's axis when it looks past the coil at a mark, forward or back and to a
+  /// side: the coil's edge is then seen over another place of the skin, by the gap between them times the
+  /// tangent. A guess; no source.
+  double sight_deg = 10;
 
   friend bool operator==(const HandErrors&, const HandErrors&) = default;
 };

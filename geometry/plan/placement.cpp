@@ -14,6 +14,7 @@
 #include "geometry/head/on_head.h"
 #include "geometry/paths/shortest_path.h"
 #include "geometry/paths/walk.h"
+#include "geometry/plan/edge_marks.h"
 #include "geometry/surface/patch_normal.h"
 #include "geometry/surface/triangle_math.h"
 #include "geometry/tapes/laid_tape.h"
@@ -25,69 +26,6 @@ using Eigen::Vector2d;
 using Eigen::Vector3d;
 
 namespace {
-
-/// An edge further than this over the skin, straight down, has no head under it.
-constexpr double most_gap_mm = 80;
-/// The sight line starts this far over the edge, so that skin that rises over the edge itself is still met.
-constexpr double sight_start_mm = 30;
-
-/// A mark on the skin, if it falls on the head at all.
-using Mark = std::optional<SurfacePoint>;
-
-/// Whether the face counts as well: for looking for a mark, on the way to it.
-enum class Where { scalp, anywhere };
-
-Mark allowed(const Head& head, Mark mark, Where where) {
-  if (mark && where == Where::scalp && on_face(head, head.skin().position(*mark))) return {};
-  return mark;
-}
-
-Mark tape_mark(const Head& head, const LaidPose& laid, const SurfacePoint& pulse, double reach_mm,
-               Where where = Where::scalp, std::vector<Vector3d>* line = nullptr) {
-  auto tape = lay_tape(head.skin(), pulse, laid.pose.front, reach_mm);
-  if (!tape) return {};
-  if (line) *line = std::move(tape->line);
-  return allowed(head, tape->end, where);
-}
-
-struct Dropped {
-  Mark mark;
-  double gap_mm = 0;
-};
-
-Dropped drop_mark(const Head& head, const LaidPose& laid, const Vector3d& edge, Where where = Where::scalp) {
-  const Vector3d& normal = laid.pose.normal;
-  const auto hit = head.skin().ray_hit(edge + sight_start_mm * normal, -normal, sight_start_mm + most_gap_mm);
-  if (!hit) return {};
-  return {allowed(head, hit->point, where), hit->distance_mm - sight_start_mm};
-}
-
-Dropped nearest_mark(const Head& head, const Vector3d& edge, Where where = Where::scalp) {
-  const auto p = nearest_skin(head.skin(), edge);
-  if (!p) return {};
-  return {allowed(head, *p, where), (head.skin().position(*p) - edge).norm()};
-}
-
-double lift_of(const Head& head, const CoilSetup& setup, const LaidPose& laid) {
-  return clearing_lift(head.skin(), setup.model, laid.pose) + setup.lift_mm;
-}
-
-Vector3d edge_of(const CoilSetup& setup, const LaidPose& laid, double lift_mm) {
-  return laid.pose.pulse + lift_mm * laid.pose.normal + setup.centre_to_edge_mm * laid.pose.front;
-}
-
-Mark mark_by_rule(const Head& head, const CoilSetup& setup, MarkRule rule, const LaidPose& laid,
-                  const SurfacePoint& pulse, Where where = Where::scalp) {
-  switch (rule) {
-    case MarkRule::tape:
-      return tape_mark(head, laid, pulse, setup.centre_to_edge_mm, where);
-    case MarkRule::drop:
-      return drop_mark(head, laid, edge_of(setup, laid, 0), where).mark;  // the same from any height
-    case MarkRule::nearest:
-      return nearest_mark(head, edge_of(setup, laid, lift_of(head, setup, laid)), where).mark;
-  }
-  return {};
-}
 
 std::optional<TapeFrom> tape_from(const Head& head, const SurfacePoint& p, TapeDistances wanted) {
   if (wanted != TapeDistances::worked_out) return {};
@@ -117,7 +55,7 @@ Vector3d way_at_end(const std::vector<Vector3d>& line) {
 std::optional<double> tape_to_draw(const Head& head, const CoilSetup& setup, const LaidPose& laid,
                                    const SurfacePoint& wanted) {
   if (setup.laid_by == MarkRule::tape) return setup.centre_to_edge_mm;
-  const Mark mark = mark_by_rule(head, setup, setup.laid_by, laid, wanted);
+  const MarkOnSkin mark = mark_of(head, setup, setup.laid_by, laid, wanted, front_edge(setup));
   if (!mark) return {};
   constexpr double settled_mm = 1e-3, most_aside_mm = 3, longest_mm = 300;
   constexpr int most_rounds = 12;
@@ -167,11 +105,12 @@ LaidCoil lay_coil(const Head& head, const CoilSetup& setup, Side side, const Sur
   p.inward = laid.inward;
   p.angle_deg = setup.angle_deg;
   p.lift_mm = lift_of(head, setup, laid);
-  p.edge = edge_of(setup, laid, p.lift_mm);
+  p.edge = place_of(laid, front_edge(setup), p.lift_mm);
 
-  const Mark tape = tape_mark(head, laid, pulse, setup.centre_to_edge_mm, Where::scalp, &p.tape_line);
-  const Dropped drop = drop_mark(head, laid, p.edge);
-  const Dropped nearest = nearest_mark(head, p.edge);
+  const MarkOnSkin tape =
+      tape_mark(head, pulse, laid.pose.front, setup.centre_to_edge_mm, Where::scalp, &p.tape_line);
+  const MarkBelow drop = drop_mark(head, laid, p.edge);
+  const MarkBelow nearest = nearest_mark(head, p.edge);
   if (tape) p.edge_mark.tape = skin.position(*tape);
   if (drop.mark) {
     p.edge_mark.drop = skin.position(*drop.mark);
@@ -193,7 +132,7 @@ LaidCoil lay_coil(const Head& head, const CoilSetup& setup, Side side, const Sur
 LaidCoil draw_and_lay(const Head& head, const CoilSetup& setup, MarkRule drawn_by, Side side,
                       const SurfacePoint& wanted, TapeDistances tapes) {
   const LaidPose there = pose_at(head, setup, side, wanted);
-  const Mark drawn = mark_by_rule(head, setup, drawn_by, there, wanted);
+  const MarkOnSkin drawn = mark_of(head, setup, drawn_by, there, wanted, front_edge(setup));
   if (drawn && drawn_by != setup.laid_by) {
     MarkSearch search;
     search.near = &wanted;
@@ -242,7 +181,7 @@ LaidCoil lay_for(const Head& head, const CoilSetup& setup, Side side, const Surf
 
 std::optional<SurfacePoint> edge_mark(const Head& head, const CoilSetup& setup, MarkRule rule, Side side,
                                       const SurfacePoint& pulse) {
-  return mark_by_rule(head, setup, rule, pose_at(head, setup, side, pulse), pulse);
+  return mark_of(head, setup, rule, pose_at(head, setup, side, pulse), pulse, front_edge(setup));
 }
 
 SurfacePoint pulse_for_mark(const Head& head, const CoilSetup& setup, MarkRule rule, Side side,
@@ -254,7 +193,8 @@ SurfacePoint pulse_for_mark(const Head& head, const CoilSetup& setup, MarkRule r
   // Distances in a plane laid at the mark; the pulse point is moved by the same numbers in its own plane.
   const Directions at_mark = directions_at(head, side, mark);
   const auto off_by = [&](const LaidPose& laid, const SurfacePoint& pulse) -> std::optional<Vector2d> {
-    const Mark m = mark_by_rule(head, setup, rule, laid, pulse, Where::anywhere);
+    const MarkOnSkin m =
+        mark_of(head, setup, rule, laid, pulse, front_edge(setup), Where::anywhere, search.look);
     if (!m) return {};
     const Vector3d d = target - skin.position(*m);
     const Vector2d in_plane(d.dot(at_mark.forward), d.dot(at_mark.outward));

@@ -8,6 +8,7 @@
 #include "geometry/coil/pose.h"
 #include "geometry/coil/tilt.h"
 #include "geometry/head/head.h"
+#include "geometry/plan/edge_marks.h"
 #include "geometry/plan/plan.h"
 
 namespace scalpmark::geometry {
@@ -71,6 +72,7 @@ struct MarkSearch {
   const SurfacePoint* near = nullptr;  ///< look from here; by default from where a tape would lead
   double wanted_mm = 1e-3;             ///< stop when the mark is met this closely
   Tilt tilt;                           ///< out of tangent, about the pulse point
+  Look look{};                         ///< past the edge, by the drop rule
 };
 /// The pulse point alone whose mark by `rule` falls on `mark` (to 0.02 mm at worst); of a coil held askew,
 /// where its axis then meets the skin. Refuses (GeometryError) a mark that no pulse point reaches.

@@ -49,6 +49,8 @@ constexpr Setting all[] = {
      [](Case& c) -> Place { return &c.errors.cap_shift_mm; }},
     {"errors", "other_rule_percent", ranges::percent, Unit::percent,
      [](Case& c) -> Place { return &c.errors.other_rule_percent; }},
+    {"errors", "sight_deg", ranges::error_deg, Unit::degrees,
+     [](Case& c) -> Place { return &c.errors.sight_deg; }},
 };
 
 std::optional<double> value_at(const Place& place) {

@@ -28,6 +28,22 @@ const char* key_of(geometry::Cause cause) {
       return "cap";
     case geometry::Cause::tilt:
       return "tilt";
+    case geometry::Cause::sight:
+      return "sight";
+  }
+  return "";
+}
+
+const char* key_of(geometry::MarkingWay way) {
+  switch (way) {
+    case geometry::MarkingWay::front:
+      return "front";
+    case geometry::MarkingWay::front_line:
+      return "front_line";
+    case geometry::MarkingWay::front_and_side:
+      return "front_and_side";
+    case geometry::MarkingWay::corners:
+      return "corners";
   }
   return "";
 }
@@ -48,7 +64,7 @@ ordered_json ellipse_json(const geometry::SkinEllipse& e) {
   out["long_mm"] = number(e.long_mm);
   out["short_mm"] = number(e.short_mm);
   out["long_axis_deg"] = number(e.long_axis_deg);
-  out["outline"] = points(e.outline);
+  if (!e.outline.empty()) out["outline"] = points(e.outline);
   return out;
 }
 
@@ -59,6 +75,35 @@ ordered_json spread_json(const geometry::Spread& s) {
   out["covariance_mm2"] = {flat(s.covariance.row(0)), flat(s.covariance.row(1))};
   out["ellipse_50"] = ellipse_json(s.half);
   out["ellipse_95"] = ellipse_json(s.most);
+  return out;
+}
+
+ordered_json within(const geometry::Spread& s, double half_mm, double most_mm) {
+  ordered_json out = spread_json(s);
+  out["half_within_mm"] = number(half_mm);
+  out["most_within_mm"] = number(most_mm);
+  return out;
+}
+
+ordered_json depth_json(const geometry::Tolerance& t) {
+  const geometry::DepthSpread& d = t.at_depth;
+  ordered_json out;
+  out["depth_mm"] = number(d.depth_mm);
+  out["depth_of"] = d.of_brain ? "template_brain" : "assumption";
+  out["first_order"] = spread_json(d.first_order);
+  out["sampled"] = nullptr;
+  if (t.placements > 0) out["sampled"] = within(d.sampled, d.half_mm, d.most_mm);
+  return out;
+}
+
+ordered_json way_json(const geometry::WayTried& w) {
+  ordered_json out;
+  out["way"] = key_of(w.way);
+  if (w.way == geometry::MarkingWay::front_and_side) out["side_mark"] = w.right_side ? "right" : "left";
+  out["mean_mm"] = number(w.mean_mm);
+  out["depth_mean_mm"] = number(w.depth_mean_mm);
+  out["angle_mean_deg"] = number(w.angle_mean_deg);
+  out["marks"] = points(w.marks);
   return out;
 }
 
@@ -79,18 +124,20 @@ std::string tolerance_json(const geometry::Tolerance& t, const geometry::Plan& p
                     {"outward", vector(-plan.treatment.inward, direction_steps)}};
   out["first_order"] = spread_json(t.first_order);
   out["sampled"] = nullptr;
-  if (t.placements > 0) {
-    out["sampled"] = spread_json(t.sampled);
-    out["sampled"]["half_within_mm"] = number(t.half_mm);
-    out["sampled"]["most_within_mm"] = number(t.most_mm);
-  }
+  if (t.placements > 0) out["sampled"] = within(t.sampled, t.half_mm, t.most_mm);
+  out["at_depth"] = depth_json(t);
+  out["angle_mean_deg"] = number(t.angle_mean_deg);
   out["causes"] = ordered_json::array();
   for (const auto& c : t.causes)
     out["causes"].push_back({{"cause", key_of(c.cause)},
                              {"share", rounded(c.share, 1e4)},
                              {"alone_mm", number(c.alone_mm)},
                              {"without_mm", number(c.without_mm)},
-                             {"halved_mm", number(c.halved_mm)}});
+                             {"halved_mm", number(c.halved_mm)},
+                             {"depth_share", rounded(c.depth_share, 1e4)},
+                             {"depth_alone_mm", number(c.depth_alone_mm)}});
+  out["ways"] = ordered_json::array();
+  for (const auto& w : t.ways) out["ways"].push_back(way_json(w));
   out["habit"] = english(habit);
   out["pulses"] = points(t.pulses);
   return pretty_json(out);

@@ -24,9 +24,8 @@ const Head& head() {
 double average_mm(const HandErrors& errors) {
   Case c;
   c.coil.model = models::coil("figure-8-70");
-  use_one_rule(c, MarkRule::tape);
   const Plan plan = solve(head(), c, TapeDistances::left_out);
-  return tolerance(head(), c, plan, errors, {.placements = 0}).first_order.mean_mm;
+  return tolerance(head(), c, plan, errors, {.placements = 0, .compare_ways = false}).first_order.mean_mm;
 }
 
 /// Somebody lays the coil again on marks that were made right.
@@ -74,27 +73,31 @@ TEST_CASE("10-20 positions made by hand with the default errors spread by what t
 }
 
 // Caulfield et al. 2022, Brain Stimul 15:1192-1205: with a cap and marks and no tracking, the pulse was 10.66
-// mm off on average (42 adults, 3408 distances).
+// mm off on average, the angle 6.0 degrees (42 adults, 3408 distances).
 //
-// What it takes to get there, plainly: the default errors alone do not. They give 9.2 mm. Angle and tilt are
-// from that same paper, so they are no independent evidence; the tape's error is practice, the four points'
-// from Jurcak et al. 2005; pencil marks, the cap and the mixing of marking rules are our guesses. The 10.66
-// mm come out if, all else as it is, a cap put on again sits off by 5.4 mm (one standard deviation, forward
-// and outward each) instead of our 3; or, if the site had been right on the cap from the start and only the
-// coil was laid again, by 6.9 mm. Which of these held there the model cannot tell.
-TEST_CASE("the published 10.66 mm are reached by a cap that sits off by 5 to 7 mm, not by our defaults") {
+// What it takes to get there, plainly: the default errors alone do not. Angle and tilt are from that same paper, so
+// they are no independent evidence; the tape's error is practice, the four points' from Jurcak et al. 2005; pencil
+// marks, the cap, the mixing of rules and the look past the coil are our guesses.
+TEST_CASE("the defaults stay below the published 10.66 mm, and within a third of it") {
+  constexpr double published_mm = 10.66;
+  const double ours = average_mm({});
+  CAPTURE(ours);
+  CHECK(ours < published_mm);
+  CHECK(ours > 0.67 * published_mm);
+  // Marks on the skin, no cap, one rule kept to and looked at straight: what is left is the pencil.
+  HandErrors errors = laid_again({});
+  errors.cap_shift_mm = errors.other_rule_percent = errors.sight_deg = 0;
+  CHECK(average_mm(errors) < 0.6 * published_mm);
+}
+
+// Fitted, and so no check of anything: how far off a cap put on again must sit (one standard deviation, forward and
+// outward each) for the model's average to be the published one, all else as it is; and the same if the site had been
+// right on the cap from the start and only the coil was laid again. Which of these held there the model cannot tell.
+TEST_CASE("fitted, no check: the cap that makes up for the rest of the published 10.66 mm") {
   constexpr double published_mm = 10.66;
   HandErrors errors;
-  const double ours = average_mm(errors);
-  CHECK(ours < published_mm - 1);
-  CHECK(ours > 0.8 * published_mm);
   errors.cap_shift_mm = 5.4;
   CHECK(average_mm(errors) == Approx(published_mm).epsilon(0.03));
-  CHECK(average_mm(laid_again(errors)) < published_mm - 1);
   errors.cap_shift_mm = 6.9;
   CHECK(average_mm(laid_again(errors)) == Approx(published_mm).epsilon(0.03));
-  // Marks on the skin, no cap, and one rule kept to: what is left is the coil's angle and the pencil.
-  errors = laid_again({});
-  errors.cap_shift_mm = errors.other_rule_percent = 0;
-  CHECK(average_mm(errors) < 0.6 * published_mm);
 }

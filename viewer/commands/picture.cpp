@@ -114,7 +114,7 @@ void draw(const PictureAsked& o) {
       geometry::side_of(placement_shown(solved.plan, shown)) == geometry::Side::left ? View::left
                                                                                      : View::right);
   shown.head_description = head_in_words(solved.file, solved.loaded);
-  if (shown.has(Thing::tolerance)) {
+  if (shown.has(Thing::tolerance) || shown.has(Thing::way_marks)) {
     progress(geometry::Message::verbatim("Trying placements by hand"), 0);
     shown.tolerance = std::make_shared<const geometry::Tolerance>(
         geometry::tolerance(head, the_case, solved.plan, the_case.errors));

@@ -27,7 +27,7 @@ struct ToleranceAsked {
 void tolerance(const ToleranceAsked& o) {
   check_output(o.out, "scalpmark-tolerance", o.in);
   const models::Progress progress = SlowProgress();
-  const SolvedCase solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
+  const SolvedCase solved = solve_case(o.in, progress, Brain::wanted, geometry::TapeDistances::left_out);
   progress(geometry::Message::verbatim("Trying placements by hand"), 0);
   geometry::ToleranceOptions options;
   options.placements = o.placements;

@@ -340,8 +340,10 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
        {words(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
        {words(Words::tr("Gap at the hotspot")), gap(plan.hotspot)}});
   if (by_hand)
-    s.treatment.note = words(Words::tr("By hand: %1 %2"),
-                             {words(tolerance_sentence(*by_hand)), words(habit_sentence(*by_hand))});
+    s.treatment.note =
+        words(Words::tr("By hand: %1 %2 %3"),
+              {words(tolerance_sentence(*by_hand)), words(largest_share_sentence(*by_hand, c.errors)),
+               words(habit_sentence(*by_hand))});
   s.cortex = under_the_coil(loaded.cortex != nullptr, plan);
   s.tapes = tape_distances(c, plan);
   s.to_draw = tapes_to_draw(c, plan);
@@ -357,8 +359,8 @@ std::shared_ptr<const geometry::Tolerance> off_by_hand(const geometry::Head& hea
                                                        const geometry::Case& the_case,
                                                        const geometry::Plan& plan) {
   try {
-    return std::make_shared<const geometry::Tolerance>(
-        geometry::tolerance(head, the_case, plan, the_case.errors, {.placements = 1000}));
+    return std::make_shared<const geometry::Tolerance>(geometry::tolerance(
+        head, the_case, plan, the_case.errors, {.placements = 1000, .compare_ways = false}));
   } catch (const geometry::GeometryError&) {
     return {};
   }

@@ -47,7 +47,10 @@ MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& the_
           [&](const TapeMisread& m) { return geometry::if_misread(head, the_case, plan, m.which, m.by_mm); },
           [&](const CoilTurned& m) { return geometry::if_coil_turned(head, the_case, plan, m.by_deg); },
           [&](const OtherRule& m) { return geometry::if_rule_changed(head, the_case, plan, m.laid_by); },
-          [&](const CapSlipped& m) { return geometry::if_cap_slipped(head, the_case, plan, m.move); }},
+          [&](const CapSlipped& m) { return geometry::if_cap_slipped(head, the_case, plan, m.move); },
+          [&](const LookedAside& m) {
+            return geometry::if_looked_aside(head, the_case, plan, m.front_deg, m.right_deg);
+          }},
       mistake);
   if (const auto* slipped = std::get_if<CapSlipped>(&mistake)) {
     const geometry::Cap cap = geometry::cap_on(head, the_case.cap.brim_over_nasion_mm);

@@ -34,8 +34,14 @@ struct CapSlipped {
   geometry::CapMove move;
 };
 
+/// The eye off the coil's axis as the coil is laid: toward its front and its right (negative: its handle, its
+/// left), degrees.
+struct LookedAside {
+  double front_deg = 0, right_deg = 0;
+};
+
 /// One thing done wrong, everything else being done right.
-using Mistake = std::variant<VertexOff, TapeMisread, CoilTurned, OtherRule, CapSlipped>;
+using Mistake = std::variant<VertexOff, TapeMisread, CoilTurned, OtherRule, CapSlipped, LookedAside>;
 
 /// What a mistake does, beside what was meant.
 struct MistakeOutcome {

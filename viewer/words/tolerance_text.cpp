@@ -31,6 +31,8 @@ std::string size_of(Cause cause, const geometry::HandErrors& e) {
       return mm(e.cap_shift_mm);
     case Cause::tilt:
       return geometry::to_text(e.tilt_deg) + " degrees";
+    case Cause::sight:
+      return geometry::to_text(e.sight_deg) + " degrees";
   }
   return "";
 }
@@ -46,6 +48,19 @@ std::string longest_way(const geometry::SkinEllipse& e) {
   if (std::abs(a) > 67.5) return "toward and away from the midline";
   return a > 0 ? "from forward and outward to backward and inward"
                : "from forward and inward to backward and outward";
+}
+
+/// Worst to best.
+std::string ways_table(const geometry::Tolerance& t) {
+  std::string out =
+      "  " + padded("Marked by", 38) + to_the_right("pulse off", 12) + to_the_right("angle off", 14) + "\n";
+  for (const auto& w : t.ways)
+    out += "  " + padded(words(way_name(w.way)), 38) + to_the_right(in_cm(w.mean_mm), 12) +
+           to_the_right(geometry::to_text(w.angle_mean_deg, 0) + " degrees", 14) + "\n";
+  return out +
+         wrapped_text(words(best_way_sentence(t)) +
+                      " On average and to first order; the site mark is used in each.") +
+         "\n";
 }
 
 }  // namespace
@@ -65,13 +80,25 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   line("Half lie in an ellipse of", ellipse_size(spread.half));
   line("95 of 100 in one of", ellipse_size(spread.most));
   out += wrapped_text("The ellipses are longest " + longest_way(spread.most) + ".");
+  const geometry::DepthSpread& deep = t.at_depth;
+  const std::string depth = geometry::to_text(deep.depth_mm, 0) + " mm under the skin";
+  out += "\n";
+  line("At the cortex, " + depth + ", on average",
+       in_cm((sampled ? deep.sampled : deep.first_order).mean_mm));
+  if (sampled) line("95 of 100 lie there within", in_cm(deep.most_mm));
+  out += wrapped_text(deep.of_brain ? "The depth is that of the template's brain; a person's own differs."
+                                    : "The depth is assumed; this plan knows no brain.");
+  line("Coil's angle, off on average", geometry::to_text(t.angle_mean_deg, 0) + " degrees");
   out += "\n  " + padded("What it comes from", 26) + to_the_right("error", 14) + to_the_right("alone", 10) +
-         to_the_right("share", 9) + "\n";
+         to_the_right("share", 9) + to_the_right("at cortex", 11) + "\n";
   for (const auto& c : t.causes)
     out += "  " + padded(words(cause_name(c.cause)), 26) + to_the_right(size_of(c.cause, errors), 14) +
            to_the_right(in_mm(c.alone_mm), 10) + to_the_right(geometry::to_text(100 * c.share, 0) + " %", 9) +
-           "\n";
+           to_the_right(geometry::to_text(100 * c.depth_share, 0) + " %", 11) + "\n";
+  if (const auto largest = largest_share_sentence(t, errors); !largest.empty())
+    out += wrapped_text(words(largest));
   out += "\n" + wrapped_text(words(habit_sentence(t))) + "\n";
+  if (!t.ways.empty()) out += ways_table(t);
   std::string rests =
       "An error is one standard deviation in each direction. The case's \"errors\" change them. ";
   if (sampled) {

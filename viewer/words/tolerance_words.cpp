@@ -30,6 +30,36 @@ Message habit_against(Cause cause, geometry::MarkRule rule) {
     case Cause::tilt:
       return Message::of(
           "look at the coil from the front and from the side, and close the gap on both sides alike");
+    case Cause::sight:
+      return Message::of("look at every mark past the coil with one eye, straight down the coil's axis");
+  }
+  return {};
+}
+
+Message assumption_of(Cause cause, const geometry::HandErrors& e) {
+  const auto size = [](double value) { return geometry::number(value); };
+  switch (cause) {
+    case Cause::fiducials:
+      return Message::of(
+          "each of the four points is felt for to %1 mm, chosen to fit what is published of positions found by hand",
+          size(e.fiducial_mm));
+    case Cause::tape:
+      return Message::of("a tape is read to %1 mm, common practice", size(e.tape_mm));
+    case Cause::marks:
+      return Message::of("a pencil mark is off by %1 mm, a guess", size(e.mark_mm));
+    case Cause::angle:
+      return Message::of(
+          "the eye alone holds the coil's angle to %1 degrees, as was found with cap and marks",
+          size(e.angle_deg));
+    case Cause::rule:
+      return Message::of("in %1 of 100 placements another rule is used, a guess", size(e.other_rule_percent));
+    case Cause::cap:
+      return Message::of("the cap sits off by %1 mm, a guess", size(e.cap_shift_mm));
+    case Cause::tilt:
+      return Message::of("the coil rolls and pitches by %1 degrees, as was found with cap and marks",
+                         size(e.tilt_deg));
+    case Cause::sight:
+      return Message::of("the eye is off the coil's axis by %1 degrees, a guess", size(e.sight_deg));
   }
   return {};
 }
@@ -52,6 +82,8 @@ Message cause_name(Cause cause) {
       return Message::of("Cap put on again");
     case Cause::tilt:
       return Message::of("Coil's tilt");
+    case Cause::sight:
+      return Message::of("Look past the coil");
   }
   return {};
 }
@@ -60,6 +92,45 @@ Message tolerance_sentence(const geometry::Tolerance& t) {
   const auto cm = [](double mm) { return Number{std::abs(mm) < 0.5 ? 0.0 : mm / 10, 1, true}; };
   return Message::of("Half of the placements lie within %1 cm of the site, 95 of 100 within %2 cm.",
                      cm(t.half_mm), cm(t.most_mm));
+}
+
+Message largest_share_sentence(const geometry::Tolerance& t, const geometry::HandErrors& errors) {
+  if (t.causes.empty() || !(t.causes.front().share > 0)) return {};
+  const geometry::CauseShare& most = t.causes.front();
+  return Message::of("Largest share, %1 %: %2. That follows from the assumption that %3.",
+                     std::lround(100 * most.share), cause_name(most.cause),
+                     assumption_of(most.cause, errors));
+}
+
+Message depth_sentence(const geometry::Tolerance& t) {
+  const geometry::DepthSpread& d = t.at_depth;
+  const geometry::Spread& spread = t.placements > 0 ? d.sampled : d.first_order;
+  return Message::of("At the cortex, taken %1 mm under the skin (%2), %3 cm on average.",
+                     std::lround(d.depth_mm),
+                     d.of_brain ? Message::of("on the template's brain") : Message::of("assumed"),
+                     Number{spread.mean_mm / 10, 1, true});
+}
+
+Message way_name(geometry::MarkingWay way) {
+  switch (way) {
+    case geometry::MarkingWay::front:
+      return Message::of("Site mark and one front mark");
+    case geometry::MarkingWay::front_line:
+      return Message::of("Front mark as a line along the edge");
+    case geometry::MarkingWay::front_and_side:
+      return Message::of("Front mark and side mark");
+    case geometry::MarkingWay::corners:
+      return Message::of("A mark at both front corners");
+  }
+  return {};
+}
+
+Message best_way_sentence(const geometry::Tolerance& t) {
+  if (t.ways.empty()) return {};
+  const geometry::WayTried& best = t.ways.back();
+  return Message::of("Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).",
+                     way_name(best.way), Number{best.mean_mm / 10, 1, true},
+                     std::lround(best.angle_mean_deg));
 }
 
 Message habit_sentence(const geometry::Tolerance& t) {

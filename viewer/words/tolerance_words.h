@@ -11,6 +11,20 @@ namespace scalpmark::viewer {
 /// "Half of the placements lie within 0.8 cm of the site, 95 of 100 within 1.9 cm."
 [[nodiscard]] geometry::Message tolerance_sentence(const geometry::Tolerance& tolerance);
 
+/// The largest share, and the assumption that it follows from: the error entered, and where that comes from.
+/// Empty without any error.
+[[nodiscard]] geometry::Message largest_share_sentence(const geometry::Tolerance& tolerance,
+                                                       const geometry::HandErrors& errors);
+
+/// How far off at the cortex, and how deep that is taken to be.
+[[nodiscard]] geometry::Message depth_sentence(const geometry::Tolerance& tolerance);
+
+/// "Site mark and one front mark": a way to mark, for a table.
+[[nodiscard]] geometry::Message way_name(geometry::MarkingWay way);
+
+/// The best way to mark here, and what it gains. Empty where none was compared.
+[[nodiscard]] geometry::Message best_way_sentence(const geometry::Tolerance& tolerance);
+
 /// The one habit that would shrink a tolerance most, a sentence.
 [[nodiscard]] geometry::Message habit_sentence(const geometry::Tolerance& tolerance);
 

@@ -128,6 +128,43 @@ TEST_CASE("a cap slid by 5 degrees takes the pulse along by the arc of its turn"
   }
 }
 
+// In the plane of the front axis: the coil's edge at (d, R), a line through it that leans forward by the
+// eye's angle meets the circle behind the place straight below (elementary geometry). The coil then lies
+// further forward by the arc between them.
+TEST_CASE("an eye in front of the coil's axis lays the coil too far forward, one behind it too far back") {
+  for (const Side side : {Side::left, Side::right}) {
+    Case c = plain_case(side);
+    use_one_rule(c, MarkRule::drop);
+    const Plan plan = solve(ball(), c, TapeDistances::left_out);
+    const auto arc = [](double deg) {
+      const double a = deg * M_PI / 180;
+      const Eigen::Vector2d edge(60, R), down(-std::sin(a), -std::cos(a));
+      const double b = edge.dot(down);
+      const Eigen::Vector2d at = edge + (-b - std::sqrt(b * b - edge.squaredNorm() + R * R)) * down;
+      return R * std::atan2(at[0], at[1]);
+    };
+    for (const double deg : {-15.0, 10.0}) {
+      const WhatIf w = if_looked_aside(ball(), c, plan, deg, 0);
+      CHECK(w.off_mm == Approx(std::abs(arc(0) - arc(deg))).epsilon(0.05));
+      CHECK((w.really.pulse - w.meant).dot(plan.treatment.front) * deg > 0);
+      REQUIRE(w.sight);
+      CHECK((w.sight->skin - *plan.treatment.mark).norm() < 1e-9);
+      // Eye, edge and mark in line, and that line off the coil's axis by the angle asked for.
+      const Vector3d lean = (w.sight->eye - w.sight->skin).normalized();
+      CHECK((w.sight->edge - w.sight->skin).normalized().isApprox(lean, 1e-6));
+      CHECK(std::acos(lean.dot(w.really.normal)) * 180 / M_PI == Approx(std::abs(deg)).margin(0.3));
+    }
+    const WhatIf aside = if_looked_aside(ball(), c, plan, 0, 10);
+    const Vector3d right = plan.treatment.front.cross(plan.treatment.normal);
+    CHECK((aside.really.pulse - aside.meant).dot(right) ==
+          Approx(22.9 * std::tan(10 * M_PI / 180)).epsilon(0.12));
+    CHECK(if_looked_aside(ball(), c, plan, 0, 0).off_mm < 0.03);
+    CHECK_THROWS_AS(if_looked_aside(ball(), c, plan, 50, 0), GeometryError);
+    CHECK_THROWS_AS(if_looked_aside(ball(), c, plan, std::nan(""), 0), GeometryError);
+    CHECK_THROWS_AS(if_looked_aside(ball(), plain_case(side), plan, 10, 0), GeometryError);
+  }
+}
+
 TEST_CASE("a mistake that makes no sense is refused in a sentence") {
   Case c = plain_case();
   Plan plan = solve(ball(), c);

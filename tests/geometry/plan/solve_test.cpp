@@ -200,6 +200,26 @@ TEST_CASE("alternatives are listed with their tape distance from the site") {
   CHECK(plan.treatment_alternatives[4].pulse.y() > plan.treatment.pulse.y());
 }
 
+TEST_CASE("the alternative between F3 and AF3 lies half way, on either side") {
+  const Head head = lopsided_head(6);
+  for (const Side side : {Side::left, Side::right}) {
+    Case c = plain_case();
+    c.side = side;
+    const Plan plan = quick(head, c);
+    const std::string f = side == Side::left ? "F3" : "F4", af = "A" + f;
+    const Vector3d a = find(plan.landmarks, f)->at, b = find(plan.landmarks, af)->at;
+    int seen = 0;
+    for (const auto& site : plan.treatment_alternatives) {
+      if (site.label != f + "-" + af) continue;
+      ++seen;
+      CHECK((site.pulse - a).norm() == Approx((site.pulse - b).norm()).epsilon(0.03));
+      // Nor beside the way between them, but for the head's bulge.
+      CHECK((site.pulse - a).norm() < 0.51 * (b - a).norm() + 0.2);
+    }
+    CHECK(seen == 1);
+  }
+}
+
 TEST_CASE("solve is pure: the same from several threads at once, and nothing kept between cases") {
   const Head head = lopsided_head(5);
   const Plan alone = solve(head, plain_case());

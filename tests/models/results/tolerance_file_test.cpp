@@ -36,6 +36,14 @@ TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance
     CHECK(json["habit"] == "Measure 2 times.");
     REQUIRE(json["causes"].size() == t.causes.size());
     CHECK(json["causes"][0]["share"].get<double>() == Approx(t.causes[0].share).margin(1e-4));
+    CHECK(json["at_depth"]["depth_mm"] == geometry::assumed_depth_mm);
+    CHECK(json["at_depth"]["depth_of"] == "assumption");
+    CHECK(json["at_depth"]["first_order"]["mean_mm"].get<double>() ==
+          Approx(t.at_depth.first_order.mean_mm).margin(0.0005));
+    CHECK(json["first_order"]["ellipse_50"].contains("outline"));
+    REQUIRE(json["ways"].size() == t.ways.size());
+    CHECK(json["ways"].back()["mean_mm"].get<double>() == Approx(t.ways.back().mean_mm).margin(0.0005));
+    CHECK(json["ways"].back()["marks"].size() == t.ways.back().marks.size());
     if (placements == 0)
       CHECK(json["sampled"].is_null());
     else

@@ -11,6 +11,8 @@
 #include <set>
 
 #include "geometry/coil/pose.h"
+#include "geometry/hands/tolerance.h"
+#include "geometry/hands/what_if.h"
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
 #include "tests/support/heads.h"
@@ -372,4 +374,44 @@ TEST_CASE("what makes a scene knows neither VTK nor the drawing, and its headers
         wanted.push_back(root / name);
     }
   }
+}
+
+TEST_CASE("the marks of the way to mark that is chosen are shown, of the best where none is") {
+  const geometry::Case c = case_of(geometry::Side::right, MarkRule::drop, "figure-8-70");
+  const geometry::Plan plan = plan_of(c);
+  Shown shown;
+  shown.things = {Thing::way_marks};
+  CHECK(part_of(show(head(), c, plan, shown), Thing::skin).marks.empty());
+  shown.tolerance = std::make_shared<const geometry::Tolerance>(
+      geometry::tolerance(head(), c, plan, {}, {.placements = 0}));
+  REQUIRE(shown.tolerance->ways.size() > 1);
+  const auto shown_at = [&] {
+    std::vector<Vector3d> at;
+    for (const Mark& m : part_of(show(head(), c, plan, shown), Thing::way_marks).marks) at.push_back(m.at);
+    for (const Line& l : part_of(show(head(), c, plan, shown), Thing::way_marks).lines)
+      at.insert(at.end(), l.points.begin(), l.points.end());
+    return at;
+  };
+  CHECK(shown_at() == shown.tolerance->ways.back().marks);
+  for (const auto& way : shown.tolerance->ways) {
+    shown.marking_way = way.way;
+    CHECK(shown_at() == way.marks);
+  }
+}
+
+TEST_CASE("a line of sight runs from the eye past the edge to the skin") {
+  const geometry::Case c = case_of(geometry::Side::left, MarkRule::drop, "figure-8-70");
+  const geometry::Plan plan = plan_of(c);
+  Shown shown;
+  shown.things = {Thing::sight};
+  shown.sight = geometry::if_looked_aside(head(), c, plan, 10, 0).sight;
+  const Scene scene = show(head(), c, plan, shown);
+  const Part& part = part_of(scene, Thing::sight);
+  REQUIRE(part.lines.size() == 1);
+  CHECK(part.lines[0].points ==
+        std::vector<Vector3d>{shown.sight->eye, shown.sight->edge, shown.sight->skin});
+  REQUIRE(part.spots.size() == 1);
+  CHECK(part.spots[0].at == shown.sight->eye);
+  REQUIRE(part.spots[0].label);
+  CHECK(part.spots[0].label->text == "eye");
 }

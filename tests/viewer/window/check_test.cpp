@@ -121,3 +121,24 @@ TEST_CASE("a verdict that grows from one line to many is read whole") {
     CHECK(verdict->contentsRect().height() >= words.size().height());
   }
 }
+
+TEST_CASE("limits say where they come from, and those that careful hands meet stand beside the strict ones") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::check_index);
+  CheckStep& step = *w.worksheet().check();
+  CHECK(step.limits_from()->text().contains("common practice"));
+  CHECK(step.limits_from()->text().contains("no source"));
+  step.careful_button()->click();
+  const geometry::CheckLimits careful = w.visit().limits();
+  CHECK(careful.pulse_mm > geometry::CheckLimits{}.pulse_mm);
+  CHECK(step.limits_from()->text().contains("As good as tape and pencil get on this head"));
+  step.careful_button()->click();
+  CHECK(w.visit().limits().pulse_mm == geometry::CheckLimits{}.pulse_mm);
+  CHECK(step.limits_from()->text().contains("common practice"));
+  // Limits of another case are nobody's.
+  step.careful_button()->click();
+  w.session().change("Tape", [](models::CaseFile& f) { f.the_case.errors.tape_mm = 3; });
+  step.show_case();
+  CHECK(step.limits_from()->text() == "Your own limits.");
+}

@@ -136,6 +136,15 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   CHECK(panel.text().contains(QString("%1 cm off on average").arg(usual_mm / 10, 0, 'f', 1)));
   CHECK(panel.text().contains("95 of 100"));
   CHECK(panel.text().contains("The habit that would shrink it most"));
+  CHECK(panel.text().contains("That follows from the assumption that"));
+  CHECK(panel.text().contains("At the cortex, taken"));
+  // Ways to mark, worst to best, the best chosen; another chosen is drawn.
+  const auto& ways = w.by_hand().found()->ways;
+  REQUIRE(ways.size() > 1);
+  CHECK(panel.way() == ways.back().way);
+  CHECK(panel.way_button(static_cast<int>(ways.size()) - 1)->isChecked());
+  click_box(panel.way_button(0));
+  CHECK(panel.way() == ways.front().way);
   const auto regions = [&] {
     const auto& labels = w.stage().stage().labels();
     return std::any_of(labels.begin(), labels.end(), [](const viewer::PlacedLabel& l) {
@@ -162,7 +171,7 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   CHECK(opened.case_text() == before);
   CHECK(panel.error(3)->edit()->text() == "7.5");
   // Everything says what it is.
-  for (std::size_t i = 0; i < 7; ++i) CHECK_FALSE(panel.error(i)->edit()->accessibleName().isEmpty());
+  for (std::size_t i = 0; i < 8; ++i) CHECK_FALSE(panel.error(i)->edit()->accessibleName().isEmpty());
   CHECK_FALSE(panel.stop()->accessibleName().isEmpty());
   CHECK_FALSE(panel.fold()->accessibleDescription().contains("<"));
 }

@@ -491,3 +491,22 @@ TEST_CASE("the lesson's type is large, and it keeps the stage's size from step t
     }
   }
 }
+
+TEST_CASE("a look from aside says what it does, and draws the line of sight from an eye") {
+  OpenedLesson opened;
+  opened.pick(WhatIfControls::aside);
+  REQUIRE(opened.teach.outcome());
+  const auto& outcome = *opened.teach.outcome();
+  REQUIRE(outcome.result.sight);
+  CHECK(outcome.result.off_mm > 2);
+  CHECK(opened.teach.bar().caption().contains("from the coil's front, 10"));
+  QTest::qWait(30);
+  const auto& labels = opened.window.stage().stage().labels();
+  CHECK(std::any_of(labels.begin(), labels.end(),
+                    [](const viewer::PlacedLabel& l) { return l.wish.text == "eye"; }));
+  // A coil that is laid by tape is laid by no look.
+  opened.window.session().change(
+      "Laid by", [](models::CaseFile& f) { f.the_case.coil.laid_by = geometry::MarkRule::tape; });
+  CHECK_FALSE(opened.teach.panel().what_if()->button(WhatIfControls::aside)->isEnabled());
+  CHECK_FALSE(opened.teach.outcome());
+}

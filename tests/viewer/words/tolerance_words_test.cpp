@@ -33,6 +33,50 @@ TEST_CASE("the habit named is against the cause that gains most, and says what i
   CHECK(names.size() == geometry::all_causes.size());
 }
 
+TEST_CASE("the largest share is told with the assumption it follows from") {
+  geometry::Tolerance t;
+  const geometry::HandErrors errors;
+  CHECK(viewer::largest_share_sentence(t, errors).empty());
+  t.causes.push_back({Cause::angle, 0.414});
+  CHECK(
+      english(viewer::largest_share_sentence(t, errors)) ==
+      "Largest share, 41 %: Coil's angle. That follows from the assumption that the eye alone holds the coil's "
+      "angle to 7.5 degrees, as was found with cap and marks.");
+  std::set<std::string> told;
+  for (const Cause cause : geometry::all_causes) {
+    t.causes[0].cause = cause;
+    told.insert(english(viewer::largest_share_sentence(t, errors)));
+    CHECK(is_sentence(*told.rbegin()));
+  }
+  CHECK(told.size() == geometry::all_causes.size());
+}
+
+TEST_CASE("the cortex's depth is told with whose it is") {
+  geometry::Tolerance t;
+  t.at_depth.depth_mm = 20;
+  t.at_depth.first_order.mean_mm = 9.4;
+  CHECK(english(viewer::depth_sentence(t)) ==
+        "At the cortex, taken 20 mm under the skin (assumed), 0.9 cm on average.");
+  t.at_depth.of_brain = true;
+  t.placements = 5;
+  t.at_depth.sampled.mean_mm = 12;
+  CHECK(english(viewer::depth_sentence(t)) ==
+        "At the cortex, taken 20 mm under the skin (on the template's brain), 1.2 cm on average.");
+}
+
+TEST_CASE("the best way to mark is named, and what it comes to") {
+  geometry::Tolerance t;
+  CHECK(viewer::best_way_sentence(t).empty());
+  t.ways.resize(2);
+  t.ways[1].way = geometry::MarkingWay::corners;
+  t.ways[1].mean_mm = 7.2;
+  t.ways[1].angle_mean_deg = 3.4;
+  CHECK(
+      english(viewer::best_way_sentence(t)) ==
+      "Best marked on this head, with these errors: A mark at both front corners (0.7 cm and 3 degrees off on "
+      "average).");
+}
+
 TEST_CASE("how many placements lie how near is told in centimetres as on a tape") {
   geometry::Tolerance t;
   t.half_mm = 8.04;

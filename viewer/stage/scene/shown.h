@@ -9,6 +9,7 @@
 
 #include "geometry/hands/cap_veil.h"
 #include "geometry/hands/tolerance.h"
+#include "geometry/hands/what_if.h"
 #include "geometry/plan/plan.h"
 
 namespace scalpmark::viewer {
@@ -36,7 +37,9 @@ enum class Thing {
   title,
   cortex,
   gaps,
-  cap
+  cap,
+  way_marks,
+  sight
 };
 
 /// "edge-marks", as written on the command line.
@@ -80,6 +83,9 @@ struct Shown {
   std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
   std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
   std::shared_ptr<const geometry::CapVeil> cap;          ///< for Thing::cap
+  /// For Thing::way_marks: the way to mark of which they are; empty: the best that `tolerance` found.
+  std::optional<geometry::MarkingWay> marking_way;
+  std::optional<geometry::LineOfSight> sight;      ///< for Thing::sight
   std::shared_ptr<const GapsShown> gaps;           ///< for Thing::gaps: of the placement the coil lies on
   std::shared_ptr<const geometry::Cortex> cortex;  ///< for Thing::cortex
   UnderCoil under_coil = UnderCoil::said;

@@ -73,7 +73,7 @@ void LookedInto::add_to(StageContent& content) {
   }
   if (!content.off_by_hand) return;
   by_hand_.work_out(head, session_.case_file(), session_.plan());
-  if (shown.has(Thing::tolerance)) shown.tolerance = by_hand_.found();
+  if (shown.has(Thing::tolerance) || shown.has(Thing::way_marks)) shown.tolerance = by_hand_.found();
 }
 
 }  // namespace scalpmark::window

@@ -2,8 +2,13 @@
 
 #include <QHBoxLayout>
 #include <QStyle>
+#include <algorithm>
+#include <cmath>
 
+#include "geometry/base/error.h"
+#include "geometry/hands/careful_limits.h"
 #include "viewer/window/steps/verdict.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -51,6 +56,13 @@ CheckStep::CheckStep(Session& session, Visit& visit, QWidget* parent)
   });
   fields()->addWidget(pulse_limit_);
   fields()->addWidget(angle_limit_);
+  limits_from_ = new QLabel;
+  limits_from_->setObjectName("quiet");
+  limits_from_->setWordWrap(true);
+  fields()->addWidget(limits_from_);
+  careful_ = new QPushButton;
+  fields()->addWidget(careful_, 0, Qt::AlignLeft);
+  connect(careful_, &QPushButton::clicked, this, &CheckStep::switch_limits);
   forget_ = new QPushButton(tr("Start the check over"));
   fields()->addWidget(forget_, 0, Qt::AlignLeft);
   gaps_ = new GapPanel;
@@ -137,6 +149,7 @@ void CheckStep::show_case() {
   tolerance_->show_case();
   pulse_limit_->set_value(visit_.limits().pulse_mm);
   angle_limit_->set_value(visit_.limits().angle_deg);
+  show_limits();
   forget_->setEnabled(visit_.mark(TodaysMark::site) || visit_.mark(TodaysMark::edge) ||
                       !(visit_.brim() == geometry::BrimReadings{}));
   set_problem(visit_.problem());
@@ -153,6 +166,46 @@ void CheckStep::show_case() {
                                           : tr("Now click today's edge mark on the head."));
   else
     set_note({});
+}
+
+void CheckStep::show_limits() {
+  const geometry::CheckLimits now = visit_.limits();
+  const auto same = [&](const geometry::CheckLimits& other) {
+    return now.pulse_mm == other.pulse_mm && now.angle_deg == other.angle_deg;
+  };
+  const bool strict = same({}), careful = careful_limits_ && careful_for_ == session_.case_file().the_case &&
+                                          same(*careful_limits_);
+  limits_from_->setText(
+      careful
+          ? tr("As good as tape and pencil get on this head: 95 of 100 pairs of marks made by careful hands "
+               "lie within.")
+      : strict ? tr("These two are common practice; they have no source.")
+               : tr("Your own limits."));
+  careful_->setText(careful ? tr("The strict limits") : tr("What tape and pencil can do"));
+  careful_->setToolTip(careful ? tr("Back to those of common practice")
+                               : tr("Sets the limits that careful hands meet on this head"));
+  careful_->setAccessibleDescription(careful_->toolTip());
+}
+
+void CheckStep::switch_limits() {
+  const geometry::CheckLimits now = visit_.limits();
+  if (careful_limits_ && careful_for_ == session_.case_file().the_case &&
+      now.pulse_mm == careful_limits_->pulse_mm && now.angle_deg == careful_limits_->angle_deg) {
+    visit_.set_limits({});
+    return;
+  }
+  try {
+    geometry::CheckLimits limits =
+        geometry::careful_limits(session_.head().head, session_.case_file().the_case, session_.plan());
+    // As a tape and a whole degree tell it.
+    limits.pulse_mm = std::max(1.0, std::ceil(limits.pulse_mm));
+    limits.angle_deg = std::max(1.0, std::ceil(limits.angle_deg));
+    careful_limits_ = limits;
+    careful_for_ = session_.case_file().the_case;
+    visit_.set_limits(limits);
+  } catch (const geometry::GeometryError& error) {
+    set_problem(viewer::translated(error));
+  }
 }
 
 StageContent CheckStep::stage_content(const HeldCoil& coil) const {
@@ -175,7 +228,10 @@ StageContent CheckStep::stage_content(const HeldCoil& coil) const {
     }
   }
   content.off_by_hand = tolerance_->is_open();
-  if (tolerance_->on_head()) content.shown.things.insert(Thing::tolerance);
+  if (tolerance_->on_head()) {
+    content.shown.things.insert({Thing::tolerance, Thing::way_marks});
+    content.shown.marking_way = tolerance_->way();
+  }
   const auto note = [&](TodaysMark which, viewer::Shape shape, const QString& text) {
     const auto& mark = visit_.mark(which);
     if (!mark) return;

@@ -37,6 +37,8 @@ public:
   [[nodiscard]] LengthField* pulse_limit() const { return pulse_limit_; }
   [[nodiscard]] CapFields* cap() const { return cap_; }
   [[nodiscard]] AngleField* angle_limit() const { return angle_limit_; }
+  [[nodiscard]] QPushButton* careful_button() const { return careful_; }
+  [[nodiscard]] QLabel* limits_from() const { return limits_from_; }
 
 signals:
   void point_wanted();
@@ -50,6 +52,10 @@ private:
   [[nodiscard]] const Entry& entry(TodaysMark which) const {
     return entries_[static_cast<std::size_t>(which)];
   }
+  /// Says where the limits come from.
+  void show_limits();
+  /// To those that careful hands meet, or back to the strict ones.
+  void switch_limits();
   void add_entry(TodaysMark which, const QString& name);
 
   Session& session_;
@@ -57,7 +63,10 @@ private:
   std::optional<TodaysMark> wanted_;
   std::array<Entry, 2> entries_;
   CapFields* cap_;
-  QPushButton* forget_;
+  QPushButton *forget_, *careful_;
+  QLabel* limits_from_;
+  std::optional<geometry::CheckLimits> careful_limits_;  ///< of the case beside
+  std::optional<geometry::Case> careful_for_;
   QLabel* verdict_;
   LengthField* pulse_limit_;
   AngleField* angle_limit_;

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+#include <cmath>
 
 #include "geometry/base/ranges.h"
 #include "viewer/words/tolerance_words.h"
@@ -14,10 +15,10 @@ namespace {
 namespace ranges = geometry::ranges;
 using geometry::HandErrors;
 
-constexpr std::array<double HandErrors::*, 7> errors{
-    &HandErrors::fiducial_mm,       &HandErrors::tape_mm,  &HandErrors::mark_mm,
-    &HandErrors::angle_deg,         &HandErrors::tilt_deg, &HandErrors::cap_shift_mm,
-    &HandErrors::other_rule_percent};
+constexpr std::array<double HandErrors::*, 8> errors{
+    &HandErrors::fiducial_mm,        &HandErrors::tape_mm,  &HandErrors::mark_mm,
+    &HandErrors::angle_deg,          &HandErrors::tilt_deg, &HandErrors::cap_shift_mm,
+    &HandErrors::other_rule_percent, &HandErrors::sight_deg};
 
 }  // namespace
 
@@ -60,6 +61,7 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
   on_head_->setAccessibleDescription(on_head_->toolTip());
   column->addWidget(on_head_);
 
+  add_ways(*column);
   add_errors(*column);
   body_->hide();
   all->addWidget(body_);
@@ -81,6 +83,51 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
   });
 }
 
+void TolerancePanel::add_ways(QVBoxLayout& into) {
+  ways_heading_ = new QLabel(tr("Ways to mark, worst to best: pulse and angle off on average"));
+  ways_heading_->setObjectName("strong");
+  ways_heading_->setWordWrap(true);
+  ways_heading_->setToolTip(
+      tr("To first order. The site mark is used in each. The marks of the one chosen are "
+         "drawn on the head."));
+  into.addWidget(ways_heading_);
+  ways_ = new QButtonGroup(this);
+  for (int i = 0; i < static_cast<int>(geometry::all_marking_ways.size()); ++i) {
+    auto* button = new QRadioButton;
+    ways_->addButton(button, i);
+    into.addWidget(button);
+  }
+  connect(ways_, &QButtonGroup::idClicked, this, [this] {
+    way_picked_ = way();
+    emit wanted();
+  });
+  show_ways();
+}
+
+std::optional<geometry::MarkingWay> TolerancePanel::way() const {
+  const auto index = static_cast<std::size_t>(ways_->checkedId());
+  if (!shown_ || ways_->checkedId() < 0 || index >= shown_->ways.size()) return {};
+  return shown_->ways[index].way;
+}
+
+QRadioButton* TolerancePanel::way_button(int index) const {
+  return qobject_cast<QRadioButton*>(ways_->button(index));
+}
+
+void TolerancePanel::show_ways() {
+  const int count = shown_ ? static_cast<int>(shown_->ways.size()) : 0;
+  ways_heading_->setVisible(count > 0);
+  for (int i = 0; i < static_cast<int>(geometry::all_marking_ways.size()); ++i) {
+    QRadioButton* button = way_button(i);
+    button->setVisible(i < count);
+    if (i >= count) continue;
+    const geometry::WayTried& w = shown_->ways[static_cast<std::size_t>(i)];
+    button->setText(tr("%1: %2, %3\u00b0", "a way to mark: pulse off, angle off")
+                        .arg(viewer::translated(viewer::way_name(w.way)), length_with_unit(w.mean_mm, unit_))
+                        .arg(std::lround(w.angle_mean_deg)));
+  }
+}
+
 void TolerancePanel::add_errors(QVBoxLayout& into) {
   auto* heading = new QLabel(tr("How far off hands are, one standard deviation"));
   heading->setObjectName("strong");
@@ -92,13 +139,15 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
     QString unit;
     double step;
   };
-  const std::array<Row, 7> rows{{{tr("Each of the four points"), ranges::error_mm, tr("mm"), 0.5},
-                                 {tr("One reading of a tape"), ranges::error_mm, tr("mm"), 0.1},
-                                 {tr("A pencil mark"), ranges::error_mm, tr("mm"), 0.1},
-                                 {tr("The coil's angle"), ranges::error_deg, tr("\u00b0"), 0.5},
-                                 {tr("The coil's roll and pitch"), ranges::error_deg, tr("\u00b0"), 0.5},
-                                 {tr("The cap put on again"), ranges::error_mm, tr("mm"), 0.5},
-                                 {tr("Laid by another rule"), ranges::percent, tr("%"), 5}}};
+  const std::array<Row, 8> rows{
+      {{tr("Each of the four points"), ranges::error_mm, tr("mm"), 0.5},
+       {tr("One reading of a tape"), ranges::error_mm, tr("mm"), 0.1},
+       {tr("A pencil mark"), ranges::error_mm, tr("mm"), 0.1},
+       {tr("The coil's angle"), ranges::error_deg, tr("\u00b0"), 0.5},
+       {tr("The coil's roll and pitch"), ranges::error_deg, tr("\u00b0"), 0.5},
+       {tr("The cap put on again"), ranges::error_mm, tr("mm"), 0.5},
+       {tr("Laid by another rule"), ranges::percent, tr("%"), 5},
+       {tr("The look past the coil (a guess)"), ranges::error_deg, tr("\u00b0"), 1}}};
   for (std::size_t i = 0; i < rows.size(); ++i) {
     auto* field = new PlainField(rows[i].name, rows[i].allowed, rows[i].unit, rows[i].step);
     field->on_commit([this, i, name = rows[i].name](std::optional<double> value) {
@@ -109,7 +158,7 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
     into.addWidget(field);
   }
   usual_ = new QPushButton(tr("The usual errors"));
-  usual_->setToolTip(tr("Puts all seven back to what they are without an entry"));
+  usual_->setToolTip(tr("Puts all eight back to what they are without an entry"));
   usual_->setAccessibleDescription(usual_->toolTip());
   into.addWidget(usual_, 0, Qt::AlignLeft);
 }
@@ -117,6 +166,7 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
 void TolerancePanel::set_unit(LengthUnit unit) {
   unit_ = unit;
   show_result();
+  show_ways();
 }
 
 void TolerancePanel::show_case() {
@@ -126,6 +176,7 @@ void TolerancePanel::show_case() {
 }
 
 void TolerancePanel::show_tolerance(const HandTolerance& tolerance) {
+  const bool anew = shown_ != tolerance.found();
   shown_ = tolerance.found();
   shown_working_ = tolerance.is_working();
   problem_ = tolerance.problem();
@@ -134,6 +185,14 @@ void TolerancePanel::show_tolerance(const HandTolerance& tolerance) {
   stop_->setText(shown_working_ ? tr("Cancel") : tr("Work it out"));
   stop_->setAccessibleName(shown_working_ ? tr("Stop trying placements") : tr("Try placements by hand"));
   show_result();
+  show_ways();
+  if (!anew || !shown_ || shown_->ways.empty()) return;
+  // The best, until another is chosen; that one then stays, wherever it stands now.
+  auto best = static_cast<int>(shown_->ways.size()) - 1;
+  if (way_picked_)
+    for (std::size_t i = 0; i < shown_->ways.size(); ++i)
+      if (shown_->ways[i].way == way_picked_) best = static_cast<int>(i);
+  way_button(best)->setChecked(true);
 }
 
 void TolerancePanel::show_result() {
@@ -144,11 +203,15 @@ void TolerancePanel::show_result() {
     return;
   }
   const geometry::Tolerance& t = *shown_;
-  result_->setText(tr("<b>%1 off on average</b>; half of the placements lie within %2 of the site, 95 of 100 "
-                      "within %3.<br>%4")
-                       .arg(length_with_unit(t.sampled.mean_mm, unit_), length_with_unit(t.half_mm, unit_),
-                            length_with_unit(t.most_mm, unit_),
-                            viewer::translated(viewer::habit_sentence(t)).toHtmlEscaped()));
+  result_->setText(
+      tr("<b>%1 off on average</b>; half of the placements lie within %2 of the site, 95 of 100 "
+         "within %3. %4<br>%5<br>%6")
+          .arg(length_with_unit(t.sampled.mean_mm, unit_), length_with_unit(t.half_mm, unit_),
+               length_with_unit(t.most_mm, unit_),
+               viewer::translated(viewer::depth_sentence(t)).toHtmlEscaped(),
+               viewer::translated(viewer::largest_share_sentence(t, session_.case_file().the_case.errors))
+                   .toHtmlEscaped(),
+               viewer::translated(viewer::habit_sentence(t)).toHtmlEscaped()));
   QString spoken = result_->text();
   fold_->setAccessibleDescription(spoken.remove(QStringLiteral("<b>"))
                                       .remove(QStringLiteral("</b>"))

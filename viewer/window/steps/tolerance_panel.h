@@ -1,9 +1,11 @@
 #pragma once
 
+#include <QButtonGroup>
 #include <QCheckBox>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QVBoxLayout>
 #include <array>
 
@@ -34,18 +36,24 @@ public:
   [[nodiscard]] QPushButton* stop() const { return stop_; }
   [[nodiscard]] QLabel* result() const { return result_; }
   [[nodiscard]] QString text() const { return result_->text(); }
+  /// The way to mark that is chosen; nothing before any was compared.
+  [[nodiscard]] std::optional<geometry::MarkingWay> way() const;
+  /// Worst to best.
+  [[nodiscard]] QRadioButton* way_button(int index) const;
   /// In the order of HandErrors.
   [[nodiscard]] PlainField* error(std::size_t index) const { return errors_[index]; }
 
 signals:
-  /// Opened, closed, or the regions switched.
+  /// Opened, closed, the regions switched, or another way to mark chosen.
   void wanted();
   void stopped();
   void again();
 
 private:
   void add_errors(QVBoxLayout& into);
+  void add_ways(QVBoxLayout& into);
   void show_result();
+  void show_ways();
 
   Session& session_;
   LengthUnit unit_ = LengthUnit::centimetre;
@@ -57,7 +65,10 @@ private:
   QCheckBox* on_head_;
   QLabel* result_;
   QProgressBar* progress_;
-  std::array<PlainField*, 7> errors_{};
+  std::array<PlainField*, 8> errors_{};
+  QLabel* ways_heading_;
+  std::optional<geometry::MarkingWay> way_picked_;
+  QButtonGroup* ways_;
 };
 
 }  // namespace scalpmark::window

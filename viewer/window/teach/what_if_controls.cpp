@@ -10,15 +10,16 @@ using geometry::Misread;
 namespace {
 
 constexpr geometry::Range vertex_off_mm{1, 50}, tape_off_mm{1, 30}, turned_by_deg{1, 90}, cap_slid_mm{1, 50},
-    cap_turned_deg{1, 30};
-// The usual slips: a thumb's breadth, half a centimetre of tape, ten degrees; a cap by half a thumb's breadth
+    cap_turned_deg{1, 30}, aside_by_deg{1, 45};
+// What is usually done wrong: a thumb's breadth, half a centimetre of tape, ten degrees; a cap by half a thumb's breadth
 // or by what its arrow hardly shows.
 constexpr double usual_vertex_mm = 10, usual_tape_mm = 5, usual_turn_deg = 10, usual_slide_mm = 5,
-                 usual_cap_turn_deg = 5;
+                 usual_cap_turn_deg = 5, usual_aside_deg = 10;
 
 enum Way { forward, back, to_left, to_right };
 /// The first ways of a cap are those of a vertex, the others turn it.
 enum CapTurn { turned_left = to_right + 1, turned_right };
+enum AsideWay { from_front, from_handle, from_left, from_right };
 constexpr std::array<Misread, 4> tapes{Misread::lateral, Misread::anterior, Misread::treatment,
                                        Misread::centre_to_edge};
 constexpr int treatment_tape = 2, edge_tape = 3;
@@ -45,6 +46,8 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
   add_kind(rule, tr("Another marking rule"), tr("Marked by one rule, laid by another"), {laid_by_});
   add_kind(cap, tr("The cap has slipped"), tr("The marks are on the cap, and it sits in another place"),
            {cap_way_, cap_slid_, cap_turned_});
+  add_kind(aside, tr("A look from aside"), tr("The eye looks past the coil's edge at the mark, off the axis"),
+           {aside_way_, aside_by_});
   problem_ = new QLabel;
   problem_->setObjectName("problem");
   problem_->setWordWrap(true);
@@ -85,6 +88,13 @@ void WhatIfControls::make_fields() {
                          {tr("turned to the patient's left"), tr("Its arrow passes left of the nose")},
                          {tr("turned to the patient's right"), tr("Its arrow passes right of the nose")}},
                         nullptr, Qt::Vertical);
+  aside_by_ = new AngleField(tr("Off the coil's axis by"), aside_by_deg);
+  aside_way_ = new Choice(tr("The eye looks"),
+                          {{tr("from the front"), tr("It stands before the coil's front")},
+                           {tr("from the handle"), tr("It stands on the handle's side")},
+                           {tr("from the left"), tr("Of the coil, seen from its handle")},
+                           {tr("from the right"), tr("Of the coil, seen from its handle")}},
+                          nullptr, Qt::Vertical);
   laid_by_ =
       new Choice(tr("The coil is laid on the mark by the rule"),
                  {{tr("tape"), tr("The mark lies the coil's length away, by tape along the skin")},
@@ -123,6 +133,8 @@ void WhatIfControls::choose_usual() {
   cap_turned_->set_value(usual_cap_turn_deg);
   cap_way_->choose(forward);
   laid_by_->choose(index_of(MarkRule::drop));
+  aside_by_->set_value(usual_aside_deg);
+  aside_way_->choose(from_front);
   kinds_->button(nothing)->setChecked(true);
   show_kind();
 }
@@ -133,12 +145,12 @@ void WhatIfControls::connect_fields() {
     show_kind();
     emit changed();
   });
-  for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_, cap_way_})
+  for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_, cap_way_, aside_way_})
     connect(choice, &Choice::picked, this, say);
   connect(cap_way_, &Choice::picked, this, &WhatIfControls::show_kind);
   for (NumberField* field : {static_cast<NumberField*>(vertex_off_), static_cast<NumberField*>(tape_off_),
                              static_cast<NumberField*>(turned_by_), static_cast<NumberField*>(cap_slid_),
-                             static_cast<NumberField*>(cap_turned_)})
+                             static_cast<NumberField*>(cap_turned_), static_cast<NumberField*>(aside_by_)})
     field->on_commit([this, field](std::optional<double> value) {
       field->set_value(value);
       emit changed();
@@ -216,6 +228,20 @@ std::optional<viewer::Mistake> WhatIfControls::mistake() const {
       return viewer::OtherRule{rules[static_cast<std::size_t>(laid_by_->chosen())]};
     case cap:
       return viewer::CapSlipped{cap_move()};
+    case aside: {
+      const double deg = aside_by_->value().value_or(usual_aside_deg);
+      switch (static_cast<AsideWay>(aside_way_->chosen())) {
+        case from_front:
+          return viewer::LookedAside{deg, 0};
+        case from_handle:
+          return viewer::LookedAside{-deg, 0};
+        case from_left:
+          return viewer::LookedAside{0, -deg};
+        case from_right:
+          return viewer::LookedAside{0, deg};
+      }
+      break;
+    }
   }
   return {};
 }
@@ -224,6 +250,8 @@ void WhatIfControls::show_case(const geometry::Case& the_case) {
   const bool landmark = the_case.treatment.rule == geometry::TreatmentRule::landmark;
   which_tape_->button(treatment_tape)->setEnabled(!landmark);
   if (landmark && which_tape_->chosen() == treatment_tape) which_tape_->choose(edge_tape);
+  button(aside)->setEnabled(the_case.coil.laid_by == MarkRule::drop);
+  if (the_case.coil.laid_by != MarkRule::drop && kind() == aside) clear();
   const int own = index_of(the_case.coil.laid_by);
   for (int i = 0; i < static_cast<int>(rules.size()); ++i) laid_by_->button(i)->setEnabled(i != own);
   if (laid_by_->chosen() == own)

@@ -20,7 +20,7 @@ namespace scalpmark::window {
 class WhatIfControls : public QWidget {
   Q_OBJECT
 public:
-  enum Kind { nothing, vertex, tape, turned, rule, cap };
+  enum Kind { nothing, vertex, tape, turned, rule, cap, aside };
 
   explicit WhatIfControls(QWidget* parent = nullptr);
 
@@ -32,7 +32,7 @@ public:
   /// Back to nothing done wrong, without a word.
   void clear();
   /// What this case leaves to be done wrong: no tape to a treatment site that is a landmark, no rule that is
-  /// the case's own.
+  /// the case's own, no look where a coil is not laid by one.
   void show_case(const geometry::Case& the_case);
   /// Why the mistake chosen cannot be shown, or nothing.
   void set_problem(const QString& sentence);
@@ -51,6 +51,8 @@ public:
   [[nodiscard]] AngleField* cap_turned() const { return cap_turned_; }
   /// Slid forward, back, to the patient's left, right; turned to the left, right.
   [[nodiscard]] Choice* cap_way() const { return cap_way_; }
+  [[nodiscard]] AngleField* aside_by() const { return aside_by_; }
+  [[nodiscard]] Choice* aside_way() const { return aside_way_; }
 
 signals:
   void changed();
@@ -65,10 +67,10 @@ private:
   [[nodiscard]] geometry::CapMove cap_move() const;
 
   QButtonGroup* kinds_;
-  std::array<QWidget*, 6> details_{};
+  std::array<QWidget*, 7> details_{};
   LengthField *vertex_off_, *tape_off_, *cap_slid_;
-  AngleField *turned_by_, *cap_turned_;
-  Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_, *cap_way_;
+  AngleField *turned_by_, *cap_turned_, *aside_by_;
+  Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_, *cap_way_, *aside_way_;
   QLabel* problem_;
 };
 

@@ -64,6 +64,20 @@ StageLook::CloseUp close_up(const viewer::MistakeOutcome& outcome, const geometr
     close.at += 0.3 * (*outcome.result.vertex - close.at);
     close.across_mm = 180;
   }
+  if (outcome.result.sight) {
+    // From beside the coil, where a line that leans is seen to lean.
+    const auto& sight = *outcome.result.sight;
+    const geometry::Placement& really = outcome.result.really;
+    const Eigen::Vector3d lean = sight.eye - sight.edge;
+    const Eigen::Vector3d right = really.front.cross(really.normal);
+    const bool leans_along = std::abs(lean.dot(really.front)) > std::abs(lean.dot(right));
+    const Eigen::Vector3d outward_right = right.dot(really.inward) < 0 ? right : Eigen::Vector3d(-right);
+    close.gaze.toward_eye =
+        (0.9 * (leans_along ? outward_right : really.front) + 0.5 * really.normal).normalized();
+    close.gaze.up = really.normal;
+    close.at = 0.5 * (sight.skin + sight.eye);
+    close.across_mm = 260;
+  }
   return close;
 }
 
@@ -86,6 +100,10 @@ StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geomet
   if (outcome.cap) {
     shown.things.insert(Thing::cap);
     shown.cap = outcome.cap;
+  }
+  if (outcome.result.sight) {
+    shown.things.insert(Thing::sight);
+    shown.sight = outcome.result.sight;
   }
   shown.coil_on = CoilOn::elsewhere;
   shown.placement = really;

@@ -74,6 +74,16 @@ QString cause_of(const viewer::CapSlipped& m, LengthUnit unit) {
   return WhatIf::tr("With the cap slid %1 %2").arg(length(std::hypot(by.forward_mm, by.right_mm), unit), way);
 }
 
+QString cause_of(const viewer::LookedAside& m) {
+  const QString way = m.right_deg > 0   ? WhatIf::tr("from the coil's right")
+                      : m.right_deg < 0 ? WhatIf::tr("from the coil's left")
+                      : m.front_deg < 0 ? WhatIf::tr("from the handle's side")
+                                        : WhatIf::tr("from the coil's front");
+  return WhatIf::tr("With the edge looked at %1, %2\u00b0 off the coil's axis")
+      .arg(way)
+      .arg(std::lround(std::hypot(m.front_deg, m.right_deg)));
+}
+
 }  // namespace
 
 QString what_if_title(const viewer::Mistake& mistake) {
@@ -84,10 +94,12 @@ QString what_if_title(const viewer::Mistake& mistake) {
       return WhatIf::tr("What if a tape is misread?");
     case 2:
       return WhatIf::tr("What if the coil is turned?");
+    case 3:
+      return WhatIf::tr("What if the rules are mixed?");
     case 4:
       return WhatIf::tr("What if the cap has slipped?");
     default:
-      return WhatIf::tr("What if the rules are mixed?");
+      return WhatIf::tr("What if one looks from aside?");
   }
 }
 
@@ -103,6 +115,8 @@ QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::
     cause = cause_of(*tape, unit);
   else if (const auto* cap = std::get_if<viewer::CapSlipped>(&outcome.mistake))
     cause = cause_of(*cap, unit);
+  else if (const auto* aside = std::get_if<viewer::LookedAside>(&outcome.mistake))
+    cause = cause_of(*aside);
   else
     cause = cause_of(std::get<viewer::CoilTurned>(outcome.mistake));
   const QString where =
