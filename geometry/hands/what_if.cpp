@@ -159,7 +159,7 @@ WhatIf if_looked_aside(const Head& head, const Case& the_case, const Plan& plan,
   laid.angle_deg = plan.treatment.angle_deg;
   WhatIf w = on_edge_mark(head, laid, plan.treatment, {front_deg, right_deg});
   const Vector3d way = (w.really.edge - *plan.treatment.mark).normalized();
-  w.sight = {w.really.edge + eye_mm * way, w.really.edge, *plan.treatment.mark};
+  w.sight = LineOfSight{w.really.edge + eye_mm * way, w.really.edge, *plan.treatment.mark};
   return w;
 }
 

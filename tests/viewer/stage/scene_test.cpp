@@ -381,17 +381,18 @@ TEST_CASE("the marks of the way to mark that is chosen are shown, of the best wh
   const geometry::Plan plan = plan_of(c);
   Shown shown;
   shown.things = {Thing::way_marks};
-  CHECK(part_of(show(head(), c, plan, shown), Thing::skin).marks.empty());
+  const auto shown_at = [&] {
+    const Scene scene = show(head(), c, plan, shown);
+    const Part& part = part_of(scene, Thing::way_marks);
+    std::vector<Vector3d> at;
+    for (const Mark& m : part.marks) at.push_back(m.at);
+    for (const Line& l : part.lines) at.insert(at.end(), l.points.begin(), l.points.end());
+    return at;
+  };
+  CHECK(shown_at().empty());  // nothing was worked out
   shown.tolerance = std::make_shared<const geometry::Tolerance>(
       geometry::tolerance(head(), c, plan, {}, {.placements = 0}));
   REQUIRE(shown.tolerance->ways.size() > 1);
-  const auto shown_at = [&] {
-    std::vector<Vector3d> at;
-    for (const Mark& m : part_of(show(head(), c, plan, shown), Thing::way_marks).marks) at.push_back(m.at);
-    for (const Line& l : part_of(show(head(), c, plan, shown), Thing::way_marks).lines)
-      at.insert(at.end(), l.points.begin(), l.points.end());
-    return at;
-  };
   CHECK(shown_at() == shown.tolerance->ways.back().marks);
   for (const auto& way : shown.tolerance->ways) {
     shown.marking_way = way.way;
