@@ -11,7 +11,7 @@ namespace scalpmark::geometry {
 
 namespace {
 
-constexpr int middle = 10;  // the midline's column
+constexpr int midline_column = 10;
 
 /// The tapes of the construction, laid when first asked for: a plan needs a dozen, the 10-5 system all.
 class Lattice {
@@ -19,10 +19,10 @@ public:
   explicit Lattice(const Head& head) : head_(head) {}
 
   [[nodiscard]] SectionPoint at(const LatticeName& n) {
-    if (n.column == middle) return midline(n.row);
+    if (n.column == midline_column) return midline(n.row);
     if (n.row == 10) return head_.vertex_tapes().coronal.at(coronal_fraction(n.column));
-    const bool left = n.column < middle;
-    const int step = left ? n.column : 2 * middle - n.column;
+    const bool left = n.column < midline_column;
+    const int step = left ? n.column : 2 * midline_column - n.column;
     if (step <= 2) {
       // The rows nearest the ends share a contour; their position along it is told by the label (1 or 1h).
       const bool halved = n.name.back() == 'h' && n.name.find('1') != std::string::npos;

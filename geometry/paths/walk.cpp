@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 #include "geometry/base/error.h"
@@ -14,10 +15,10 @@ namespace scalpmark::geometry {
 
 using Eigen::Vector2d;
 using Eigen::Vector3d;
+using std::numbers::pi;
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 /// A start this close to a corner or an edge (in weights) is on it: far below what rounding of a skin point
 /// moves.
 constexpr double on_rim = 1e-9;
