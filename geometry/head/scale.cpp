@@ -9,6 +9,7 @@
 #include "geometry/base/ranges.h"
 #include "geometry/base/text.h"
 #include "geometry/head/stretch.h"
+#include "geometry/head/usual_size.h"
 
 namespace scalpmark::geometry {
 
@@ -46,21 +47,34 @@ void check_ranges(const std::array<Measure, 3>& all) {
                                       m.name, cm(*m.wanted), cm(m.range.low), cm(m.range.high)));
 }
 
+/// What to do about two tapes that disagree: where three are given, often one of the two is what is wrong.
+Message what_to_measure(const Head& head, const MeasuredTapes& measured, size_t i, size_t j) {
+  const bool three = measured.nasion_inion_mm && measured.tragus_tragus_mm && measured.circumference_mm;
+  const auto again = three ? tape_to_take_again(head, measured) : std::nullopt;
+  if (!again || !again->about_mm ||
+      (again->tape != static_cast<TapeKind>(i) && again->tape != static_cast<TapeKind>(j)))
+    return Message::of("Measure both again.");
+  return Message::of("A %1 tape of about %2 would fit the other two: measure it again.",
+                     in_words(again->tape), cm(*again->about_mm));
+}
+
 /// Two tapes whose ratio no head of this kind has are a slip of the tape, not a head.
-void check_proportions(const std::array<Measure, 3>& all) {
+void check_proportions(const Head& head, const MeasuredTapes& measured, const std::array<Measure, 3>& all) {
   for (size_t i = 0; i < 3; ++i)
     for (size_t j = i + 1; j < 3; ++j) {
       if (!all[i].wanted || !all[j].wanted) continue;
       const double ratio = (*all[i].wanted / *all[j].wanted) / (all[i].own / all[j].own);
       if (std::max(ratio, 1 / ratio) - 1 > most_out_of_proportion)
         throw GeometryError(Message::of(
-            "The %1 tape (%2) and the %3 tape (%4) disagree: their proportion is more than 30 % off a head's. Measure both again.",
-            all[i].name, cm(*all[i].wanted), all[j].name, cm(*all[j].wanted)));
+            "The %1 tape (%2) and the %3 tape (%4) disagree: their proportion is more than 30 % off a head's. %5",
+            all[i].name, cm(*all[i].wanted), all[j].name, cm(*all[j].wanted),
+            what_to_measure(head, measured, i, j)));
     }
 }
 
 /// The pair of measures whose proportion is furthest from the head's own.
-[[noreturn]] void refuse_disagreement(const std::array<Measure, 3>& all) {
+[[noreturn]] void refuse_disagreement(const Head& head, const MeasuredTapes& measured,
+                                      const std::array<Measure, 3>& all) {
   std::array<size_t, 2> worst{0, 1};
   double furthest = -1;
   for (size_t i = 0; i < 3; ++i)
@@ -74,8 +88,9 @@ void check_proportions(const std::array<Measure, 3>& all) {
     }
   const Measure &a = all[worst[0]], &b = all[worst[1]];
   throw GeometryError(Message::of(
-      "No scaling of the head gives these tapes together: the %1 (%2) and the %3 (%4) disagree. Measure both again.",
-      a.name, cm(a.wanted.value_or(a.own)), b.name, cm(b.wanted.value_or(b.own))));
+      "No scaling of the head gives these tapes together: the %1 (%2) and the %3 (%4) disagree. %5", a.name,
+      cm(a.wanted.value_or(a.own)), b.name, cm(b.wanted.value_or(b.own)),
+      what_to_measure(head, measured, worst[0], worst[1])));
 }
 
 }  // namespace
@@ -83,7 +98,7 @@ void check_proportions(const std::array<Measure, 3>& all) {
 ScaledHead scale_to_tapes(const Head& head, const MeasuredTapes& measured) {
   const auto all = measures(head, measured);
   check_ranges(all);
-  check_proportions(all);
+  check_proportions(head, measured, all);
   std::vector<size_t> given;
   for (size_t i = 0; i < 3; ++i)
     if (all[i].wanted) given.push_back(i);
@@ -127,18 +142,18 @@ ScaledHead scale_to_tapes(const Head& head, const MeasuredTapes& measured) {
       // A factor is never changed by more than a fifth at once, so that a bad slope cannot fold the head.
       change *= std::min(1.0, 0.2 / std::max(1e-12, change.cwiseAbs().maxCoeff()));
       logs += change;
-      if (logs.cwiseAbs().maxCoeff() > std::log(2.0)) refuse_disagreement(all);
+      if (logs.cwiseAbs().maxCoeff() > std::log(2.0)) refuse_disagreement(head, measured, all);
       current = at(logs, current.vertex());
       off = wanted - tapes_of(current);
     }
-    if (off.cwiseAbs().maxCoeff() > residual_mm) refuse_disagreement(all);
+    if (off.cwiseAbs().maxCoeff() > residual_mm) refuse_disagreement(head, measured, all);
     const Vector3d factors = logs.array().exp();
     // A head stretched one way half as much again as another is no head, even if its tapes fit.
-    if (factors.maxCoeff() / factors.minCoeff() > 1.5) refuse_disagreement(all);
+    if (factors.maxCoeff() / factors.minCoeff() > 1.5) refuse_disagreement(head, measured, all);
     return {std::move(current), factors};
   } catch (const GeometryError&) {
     if (given.size() < 2) throw;
-    refuse_disagreement(all);
+    refuse_disagreement(head, measured, all);
   }
 }
 

@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 #include "geometry/base/angles.h"
@@ -15,6 +16,7 @@ namespace scalpmark::geometry {
 
 using Eigen::Vector2d;
 using Eigen::Vector3d;
+using std::numbers::pi;
 
 namespace {
 

@@ -9,6 +9,7 @@
 #include "geometry/brain/cortex.h"
 #include "geometry/coil/pose.h"
 #include "geometry/head/landmarks.h"
+#include "geometry/head/usual_size.h"
 #include "geometry/plan/case.h"
 
 namespace scalpmark::geometry {
@@ -101,6 +102,8 @@ struct Plan {
   std::vector<TreatmentAlternative> treatment_alternatives;
   std::vector<PlanLine> lines;
   std::vector<Message> warnings;  ///< one sentence each
+  /// Of the tapes entered, where they make an unusual head; its sentence is among the warnings.
+  std::optional<SizeCaution> size_caution;
 };
 
 }  // namespace scalpmark::geometry

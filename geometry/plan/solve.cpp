@@ -74,6 +74,8 @@ Plan solve(const Head& head, const Case& the_case, TapeDistances tapes_wanted) {
   plan.axes = head.axes();
   plan.landmarks = landmarks(head, LandmarkSystem::ten_ten);
   warn_of_tapes(plan.warnings, the_case.tape_mm, plan.tapes);
+  plan.size_caution = size_caution(head, the_case.tape_mm);
+  if (plan.size_caution) plan.warnings.push_back(plan.size_caution->sentence);
 
   LaidSearch search = lay_search(head, the_case, looked_up);
   warn_of_missing_marks(plan.warnings, Message::of("the start"), search.start.placement);

@@ -132,6 +132,8 @@ void MeasureStep::show_case() {
   compare(tr("Nasion to inion"), tapes.nasion_inion_mm, head.nasion_inion_mm);
   compare(tr("Tragus to tragus"), tapes.tragus_tragus_mm, head.tragus_tragus_mm);
   compare(tr("Around the head"), tapes.circumference_mm, head.circumference_mm);
+  const auto& caution = session_.plan().size_caution;
+  if (caution) notes << viewer::translated(caution->sentence);
   for (const geometry::Message& note : session_.head().notes) notes << viewer::translated(note);
   if (session_.has_cortex()) notes << session_.cortex_notes();
   set_note(notes.join(QLatin1Char('\n')));
