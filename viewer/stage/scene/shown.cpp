@@ -11,25 +11,17 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 19> names{{{Thing::skin, "skin"},
-                                                                    {Thing::landmarks, "landmarks"},
-                                                                    {Thing::tapes, "tapes"},
-                                                                    {Thing::grid, "grid"},
-                                                                    {Thing::start, "start"},
-                                                                    {Thing::hotspot, "hotspot"},
-                                                                    {Thing::treatment, "treatment"},
-                                                                    {Thing::alternatives, "alternatives"},
-                                                                    {Thing::tolerance, "tolerance"},
-                                                                    {Thing::coil, "coil"},
-                                                                    {Thing::angle, "angle"},
-                                                                    {Thing::edge_marks, "edge-marks"},
-                                                                    {Thing::wanted, "wanted"},
-                                                                    {Thing::labels, "labels"},
-                                                                    {Thing::legend, "legend"},
-                                                                    {Thing::numbers, "numbers"},
-                                                                    {Thing::title, "title"},
-                                                                    {Thing::cortex, "cortex"},
-                                                                    {Thing::gaps, "gaps"}}};
+constexpr std::array<std::pair<Thing, std::string_view>, 20> names{
+    {{Thing::skin, "skin"},           {Thing::landmarks, "landmarks"},
+     {Thing::tapes, "tapes"},         {Thing::grid, "grid"},
+     {Thing::start, "start"},         {Thing::hotspot, "hotspot"},
+     {Thing::treatment, "treatment"}, {Thing::alternatives, "alternatives"},
+     {Thing::tolerance, "tolerance"}, {Thing::coil, "coil"},
+     {Thing::angle, "angle"},         {Thing::edge_marks, "edge-marks"},
+     {Thing::wanted, "wanted"},       {Thing::labels, "labels"},
+     {Thing::legend, "legend"},       {Thing::numbers, "numbers"},
+     {Thing::title, "title"},         {Thing::cortex, "cortex"},
+     {Thing::gaps, "gaps"},           {Thing::places, "places"}}};
 
 }  // namespace
 
