@@ -54,10 +54,11 @@ TEST_CASE("on the template head the sheet's tape distances find each mark again 
   const Head& head = tests::template_head();
   const Plan plan = solve(head, template_case(MarkRule::tape, Side::left));
   const auto again = [&](const TapeFrom& from, const Vector3d& at) {
-    const FoundByTapes found =
+    const auto places =
         find_by_tapes(head, {from.vertex_mm, from.nasion_mm, from.left_tragus_mm, from.right_tragus_mm});
-    CHECK((head.skin().position(found.point) - at).norm() < 0.1);
-    CHECK(found.worst_mm < 0.05);
+    REQUIRE(places.size() == 1);
+    CHECK((head.skin().position(places.front().point) - at).norm() < 0.1);
+    CHECK(places.front().worst_mm < 0.05);
   };
   again(*plan.hotspot.pulse_tape, plan.hotspot.pulse);
   again(*plan.hotspot.edge_mark_tape, *plan.hotspot.edge_mark.tape);

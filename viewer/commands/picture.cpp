@@ -33,7 +33,8 @@ struct PictureAsked {
 
 std::vector<std::string> thing_names() {
   std::vector<std::string> names;
-  for (const Thing t : all_things()) names.emplace_back(name_of(t));
+  for (const Thing t : all_things())
+    if (t != Thing::places) names.emplace_back(name_of(t));  // of today's marks, of which a case has none
   return names;
 }
 
@@ -67,7 +68,7 @@ std::set<Thing> things_from(const std::string& text) {
   std::set<Thing> things;
   for (const auto& name : split(text, ',')) {
     const auto thing = thing_named(name);
-    if (!thing)
+    if (!thing || thing == Thing::places)
       throw UsageError("--show has \"" + name + "\"; choose from " + list_of(thing_names()) +
                        ", separated by commas.");
     things.insert(*thing);

@@ -8,6 +8,7 @@
 
 #include "geometry/base/error.h"
 #include "geometry/hands/cap.h"
+#include "geometry/hands/choose_tapes.h"
 #include "geometry/hands/tolerance.h"
 #include "geometry/head/landmarks.h"
 #include "geometry/paths/shortest_path.h"
@@ -134,27 +135,56 @@ SheetTable measures(const geometry::Case& c, const geometry::Plan& plan) {
   return t;
 }
 
-SheetTable tape_distances(const geometry::Case& c, const geometry::Plan& plan) {
-  SheetTable t{words(Words::tr("Find them again with a tape")),
-               {{words(Words::tr("cm along the skin from")), 0.36, false},
-                {words(Words::tr("vertex")), 0.14, true},
-                {words(Words::tr("nasion")), 0.14, true},
-                {words(Words::tr("left tragus")), 0.18, true},
-                {words(Words::tr("right tragus")), 0.18, true}},
-               {},
-               words(Words::tr("Edge marks by the %1 rule. Two tapes find a point, a third proves it."),
-                     {rule_in_words(c.coil.laid_by)})};
-  const auto row = [&](const QString& name, const std::optional<geometry::TapeFrom>& from) {
-    if (from)
-      t.rows.push_back({words(name), cm(from->vertex_mm), cm(from->nasion_mm), cm(from->left_tragus_mm),
-                        cm(from->right_tragus_mm)});
-    else
-      t.rows.push_back({words(name), words(Words::tr("off the head")), "", "", ""});
+/// The marks and their tape distances, those in bold that find each best, and how closely they do.
+SheetTable tape_distances(const geometry::Head& head, const geometry::Case& c, const geometry::Plan& plan) {
+  SheetTable t{
+      words(Words::tr("Find them again with a tape")),
+      {{words(Words::tr("cm along the skin from")), 0.32, false},
+       {words(Words::tr("vertex")), 0.12, true},
+       {words(Words::tr("nasion")), 0.12, true},
+       {words(Words::tr("left tragus")), 0.15, true},
+       {words(Words::tr("right tragus")), 0.15, true},
+       {words(Words::tr("found within")), 0.14, true}},
+      {},
+      words(
+          Words::tr("Edge marks by the %1 rule. In bold: the two or three tapes that find each mark "
+                    "best on this head, and how closely they do, 95 times of 100, where each is "
+                    "read within %2 cm (one standard deviation)."),
+          {rule_in_words(c.coil.laid_by),
+           geometry::to_text(geometry::number(geometry::FindOptions().reading_mm / 10, 2), decimal_mark())})};
+  struct Row {
+    QString name;
+    std::optional<geometry::TapeFrom> from;
+    std::optional<Eigen::Vector3d> at;
   };
-  row(Words::tr("Hotspot, pulse point"), plan.hotspot.pulse_tape);
-  row(Words::tr("Hotspot, edge mark"), plan.hotspot.edge_mark_tape);
-  row(Words::tr("Treatment site, pulse point"), plan.treatment.pulse_tape);
-  row(Words::tr("Treatment site, edge mark"), plan.treatment.edge_mark_tape);
+  const std::vector<Row> rows{
+      {Words::tr("Hotspot, pulse point"), plan.hotspot.pulse_tape, plan.hotspot.pulse},
+      {Words::tr("Hotspot, edge mark"), plan.hotspot.edge_mark_tape, plan.hotspot.mark},
+      {Words::tr("Treatment site, pulse point"), plan.treatment.pulse_tape, plan.treatment.pulse},
+      {Words::tr("Treatment site, edge mark"), plan.treatment.edge_mark_tape, plan.treatment.mark}};
+  std::vector<geometry::SurfacePoint> marks;
+  for (const Row& row : rows)
+    if (row.from && row.at) marks.push_back(head.skin().closest(*row.at));
+  const std::vector<geometry::ChosenTapes> chosen = geometry::choose_tapes(head, marks);
+  std::size_t next = 0;
+  bool any_alike = false;
+  for (const Row& row : rows) {
+    if (!row.from || !row.at) {
+      t.rows.push_back({words(row.name), words(Words::tr("off the head")), "", "", "", ""});
+      continue;
+    }
+    const geometry::ChosenTapes& best = chosen[next++];
+    any_alike = any_alike || best.places > 1;
+    const std::array is_best{best.vertex, best.nasion, best.left_tragus, best.right_tragus};
+    for (std::size_t i = 0; i < is_best.size(); ++i)
+      if (is_best[i]) t.bold.insert({t.rows.size(), i + 1});
+    t.rows.push_back({words(row.name), cm(row.from->vertex_mm), cm(row.from->nasion_mm),
+                      cm(row.from->left_tragus_mm), cm(row.from->right_tragus_mm),
+                      best.places > 1
+                          ? words(Words::tr("%1 *", "a length, with a footnote"), {cm(best.spread_mm)})
+                          : cm(best.spread_mm)});
+  }
+  if (any_alike) t.note += words(Words::tr(" * These tapes fit another place as well; measure all four."));
   return t;
 }
 
@@ -345,7 +375,7 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
               {words(tolerance_sentence(*by_hand)), words(largest_share_sentence(*by_hand, c.errors)),
                words(habit_sentence(*by_hand))});
   s.cortex = under_the_coil(loaded.cortex != nullptr, plan);
-  s.tapes = tape_distances(c, plan);
+  s.tapes = tape_distances(head, c, plan);
   s.to_draw = tapes_to_draw(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);

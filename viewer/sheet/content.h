@@ -1,7 +1,10 @@
 #pragma once
 
+#include <cstddef>
 #include <memory>
+#include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "geometry/hands/tolerance.h"
@@ -23,7 +26,8 @@ struct SheetTable {
   std::string title;
   std::vector<Column> columns;
   std::vector<std::vector<std::string>> rows;
-  std::string note;  ///< a sentence below; may be empty
+  std::string note;                                      ///< a sentence below; may be empty
+  std::set<std::pair<std::size_t, std::size_t>> bold{};  ///< cells, by row and column
 };
 
 /// Everything the printed sheet says, in the order in which it is said. Lengths in cm with one decimal, as on

@@ -124,12 +124,17 @@ void Pages::image(const QImage& picture, double x_mm, double y_mm, double width_
   painter_.drawRect(frame);
 }
 
-double Pages::row_height_mm(const std::vector<std::string>& row, const SheetTable& table, double width_mm,
-                            bool heading) const {
+Pages::Style Pages::cell_style(const SheetTable& table, int row, std::size_t column) {
+  const bool bold = row >= 0 && table.bold.contains({static_cast<std::size_t>(row), column});
+  return {9, bold, row < 0, table.columns[column].number};
+}
+
+double Pages::row_height_mm(const std::vector<std::string>& cells, const SheetTable& table, int row,
+                            double width_mm) const {
   double high = 0;
-  for (size_t i = 0; i < row.size() && i < table.columns.size(); ++i)
-    high = std::max(high, text_height_mm(printable(row[i]), table.columns[i].share * width_mm - cell_gap_mm,
-                                         {9, false, heading, false}));
+  for (size_t i = 0; i < cells.size() && i < table.columns.size(); ++i)
+    high = std::max(high, text_height_mm(printable(cells[i]), table.columns[i].share * width_mm - cell_gap_mm,
+                                         cell_style(table, row, i)));
   return high + 2 * row_gap_mm;
 }
 
@@ -145,6 +150,7 @@ std::vector<std::string> headings(const SheetTable& table) {
   return any ? row : std::vector<std::string>();
 }
 
+constexpr int heading_row = -1;
 constexpr Pages::Style title_style{10.5, true, false, false};
 constexpr Pages::Style note_style{9, false, true, false};
 
@@ -153,8 +159,9 @@ constexpr Pages::Style note_style{9, false, true, false};
 double Pages::table_height_mm(const SheetTable& table, double width_mm) const {
   double high = text_height_mm(printable(table.title), width_mm, title_style) + 1;
   const auto head = headings(table);
-  if (!head.empty()) high += row_height_mm(head, table, width_mm, true);
-  for (const auto& row : table.rows) high += row_height_mm(row, table, width_mm, false);
+  if (!head.empty()) high += row_height_mm(head, table, heading_row, width_mm);
+  for (size_t i = 0; i < table.rows.size(); ++i)
+    high += row_height_mm(table.rows[i], table, static_cast<int>(i), width_mm);
   if (!table.note.empty()) high += 1 + text_height_mm(printable(table.note), width_mm, note_style);
   return high;
 }
@@ -162,26 +169,26 @@ double Pages::table_height_mm(const SheetTable& table, double width_mm) const {
 double Pages::table(const SheetTable& table, double x_mm, double y_mm, double width_mm) {
   double y = y_mm;
   y += text(printable(table.title), x_mm, y, width_mm, title_style) + 1;
-  const auto put = [&](const std::vector<std::string>& row, bool heading) {
+  const auto put = [&](const std::vector<std::string>& cells, int row) {
     double x = x_mm;
-    for (size_t i = 0; i < row.size() && i < table.columns.size(); ++i) {
+    for (size_t i = 0; i < cells.size() && i < table.columns.size(); ++i) {
       const auto& column = table.columns[i];
       const double wide = column.share * width_mm - cell_gap_mm;
       // Numbers end at the column's end; words begin at its start.
-      text(printable(row[i]), column.number ? x + cell_gap_mm : x, y + row_gap_mm, wide,
-           {9, false, heading, column.number});
+      text(printable(cells[i]), column.number ? x + cell_gap_mm : x, y + row_gap_mm, wide,
+           cell_style(table, row, i));
       x += column.share * width_mm;
     }
-    y += row_height_mm(row, table, width_mm, heading);
+    y += row_height_mm(cells, table, row, width_mm);
   };
   rule(x_mm, y, width_mm, 0.3, 60);
   const auto head = headings(table);
   if (!head.empty()) {
-    put(head, true);
+    put(head, heading_row);
     rule(x_mm, y, width_mm);
   }
-  for (const auto& row : table.rows) {
-    put(row, false);
+  for (size_t i = 0; i < table.rows.size(); ++i) {
+    put(table.rows[i], static_cast<int>(i));
     rule(x_mm, y, width_mm, 0.1, 190);
   }
   if (!table.note.empty()) y += 1 + text(printable(table.note), x_mm, y + 1, width_mm, note_style);

@@ -60,8 +60,10 @@ private:
   /// The text, with places to break in words that are wider than the line.
   [[nodiscard]] QString breakable(const QString& text, double width_mm, const Style& style) const;
   [[nodiscard]] QRectF bounds(const QString& text, double width_mm, const Style& style) const;
-  [[nodiscard]] double row_height_mm(const std::vector<std::string>& row, const SheetTable& table,
-                                     double width_mm, bool heading) const;
+  /// How a cell is set; the heading's row is number -1.
+  [[nodiscard]] static Style cell_style(const SheetTable& table, int row, std::size_t column);
+  [[nodiscard]] double row_height_mm(const std::vector<std::string>& cells, const SheetTable& table, int row,
+                                     double width_mm) const;
   void footer();
 
   QPagedPaintDevice& device_;

@@ -291,6 +291,56 @@ TEST_CASE(
   CHECK(unbroken(wings.out).find("clear of the skin") != std::string::npos);
 }
 
+TEST_CASE("check says where today's marks put the pulse, and asks where tapes fit several places") {
+  const Folder folder;
+  const std::string out = folder.file("check.json");
+  // The bench head's own distances of its treatment site and edge mark, as its sheet says them.
+  const Ran good = run(folder, "check '" + bench +
+                                   "' --site nasion=113,left_tragus=127,right_tragus=228 "
+                                   "--edge nasion=70,left_tragus=162,right_tragus=169 --out '" +
+                                   out + "'");
+  CHECK(good.exit == 0);
+  CHECK(good.out.find("Site mark: The mark is within 0.") != std::string::npos);
+  CHECK(unbroken(good.out).find("Training and illustration only") != std::string::npos);
+  std::istringstream lines(good.out);
+  for (std::string line; std::getline(lines, line);) CHECK(line.size() <= 80);
+  const std::string written = slurp(out);
+  CHECK(scalpmark::tests::JsonSchema("check.schema.json").objection(written).empty());
+  CHECK(written.find("\"verdict\": \"agrees\"") != std::string::npos);
+
+  // Vertex and both tragi lie nearly in one plane: in front of it and behind.
+  const std::string two = "check '" + bench + "' --site vertex=83,left_tragus=127,right_tragus=228 " +
+                          "--edge nasion=70,left_tragus=162,right_tragus=169";
+  const Ran unsure = run(folder, two + " --out -");
+  CHECK(unsure.exit == 0);
+  CHECK(scalpmark::tests::JsonSchema("check.schema.json").objection(unsure.out).empty());
+  CHECK(unsure.out.find("\"verdict\": \"unsure\"") != std::string::npos);
+  CHECK(unsure.out.find("\"pulse\": null") != std::string::npos);
+  CHECK(unbroken(run(folder, two).out).find("These tapes fit 2 places") != std::string::npos);
+  const Ran nearest = run(folder, two + " --nearest --out -");
+  CHECK(nearest.out.find("\"verdict\": \"agrees\"") != std::string::npos);
+  CHECK(nearest.out.find("\"nearest_to_plan\": true") != std::string::npos);
+  CHECK(unbroken(run(folder, two + " --nearest").out).find("as was asked for") != std::string::npos);
+}
+
+TEST_CASE("check's tapes that cannot be understood are called by name; tapes of no mark are refused") {
+  const Folder folder;
+  for (const char* marks :
+       {"", "--site vertex=83", "--site vertex=83,ear=20", "--site vertex=83,vertex=84",
+        "--site vertex=83,nasion=long", "--site vertex=83,nasion=-3", "--site vertex=83,nasion=nan",
+        "--edge vertex,nasion=70", "--site vertex=83,nasion=113 --pulse-limit 0"}) {
+    INFO(marks);
+    const Ran r = run(folder, "check '" + bench + "' " + marks);
+    CHECK(r.exit == 2);
+    CHECK(r.out.empty());
+    check_one_sentence(r.err);
+  }
+  const Ran r = run(folder, "check '" + bench + "' --site vertex=40,nasion=40");
+  CHECK(r.exit == 1);
+  CHECK(r.err.find("do not meet on the skin") != std::string::npos);
+  check_one_sentence(r.err);
+}
+
 TEST_CASE("a picture of the gaps is drawn on the command line") {
   const Folder folder;
   const std::string out = folder.file("gaps.png");

@@ -342,3 +342,21 @@ TEST_CASE("the sheet draws where hands would lay the coil, where the face is see
   };
   CHECK(blue(with[2]) > blue(without[2]) + 500);
 }
+
+TEST_CASE("the sheet has the tapes in bold that find each mark best, and says so") {
+  const auto content = content_of(bench_solved());
+  const viewer::SheetTable& tapes = content.tapes;
+  REQUIRE(tapes.rows.size() == 4);
+  for (std::size_t row = 0; row < tapes.rows.size(); ++row) {
+    std::size_t bold = 0;
+    for (std::size_t column = 1; column <= 4; ++column) bold += tapes.bold.contains({row, column});
+    CHECK((bold == 2 || bold == 3));
+    CHECK_FALSE(tapes.bold.contains({row, 0}));
+    // Half a centimetre to a centimetre: what two or three tapes that cross well come to.
+    CHECK(std::stod(tapes.rows[row].back()) >= 0.4);
+    CHECK(std::stod(tapes.rows[row].back()) <= 1.0);
+  }
+  CHECK(tapes.note.find("In bold: the two or three tapes") != std::string::npos);
+  CHECK(tapes.note.find("0.25 cm") != std::string::npos);
+  CHECK(tapes.note.find("a third proves it") == std::string::npos);
+}

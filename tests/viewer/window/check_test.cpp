@@ -67,6 +67,56 @@ TEST_CASE("today's marks are found by the tape distances the plan gives") {
   CHECK(w.visit().check()->verdict == geometry::Verdict::good);
 }
 
+TEST_CASE(
+    "where tapes fit two places the window asks, and takes the one nearer to the plan only when told to") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::check_index);
+  const geometry::Placement treatment = w.session().plan().treatment;
+  const geometry::TapeFrom site = *treatment.pulse_tape, edge = *treatment.edge_mark_tape;
+  w.visit().set(TodaysMark::edge,
+                geometry::TapeReadings{{}, edge.nasion_mm, edge.left_tragus_mm, edge.right_tragus_mm});
+  w.visit().set(TodaysMark::site,
+                geometry::TapeReadings{site.vertex_mm, {}, site.left_tragus_mm, site.right_tragus_mm});
+  opened.settle();
+  CHECK(w.visit().asked() == TodaysMark::site);
+  CHECK_FALSE(w.visit().mark(TodaysMark::site));
+  CHECK_FALSE(w.visit().check());
+  CHECK(w.visit().doubt().startsWith("These tapes fit 2 places"));
+  const auto tags = [&] {
+    int seen = 0;
+    for (const viewer::Mark& mark : w.stage().stage().marks()) seen += mark.shape == viewer::Shape::tag;
+    return seen;
+  };
+  CHECK(tags() == 2);
+  PlaceChoice* places = w.worksheet().check()->places(TodaysMark::site);
+  REQUIRE(places->count() == 2);
+
+  QTest::mouseClick(places->nearest(), Qt::LeftButton);
+  REQUIRE(w.visit().check());
+  CHECK(w.visit().check()->verdict == geometry::Verdict::good);
+  CHECK(places->sentence().contains("nearest to the plan was taken"));
+  CHECK(tags() == 0);
+
+  // The other one, by its button; then by one more tape there is nothing left to choose.
+  const std::size_t other = 1 - *w.visit().found(TodaysMark::site).taken;
+  QTest::mouseClick(places->place(other), Qt::LeftButton);
+  const bool good = w.visit().check() && w.visit().check()->verdict == geometry::Verdict::good;
+  CHECK_FALSE(good);
+  w.visit().set(TodaysMark::site, geometry::TapeReadings{site.vertex_mm, site.nasion_mm, site.left_tragus_mm,
+                                                         site.right_tragus_mm});
+  CHECK(places->count() == 0);
+  REQUIRE(w.visit().check());
+  CHECK(w.visit().doubt().isEmpty());
+
+  // By keyboard.
+  w.visit().set(TodaysMark::site,
+                geometry::TapeReadings{site.vertex_mm, {}, site.left_tragus_mm, site.right_tragus_mm});
+  REQUIRE(w.visit().asked());
+  QTest::keyClick(&w, Qt::Key_B, Qt::AltModifier);
+  CHECK(w.visit().found(TodaysMark::site).taken == 1U);
+}
+
 TEST_CASE("another head starts without marks") {
   OpenedWindow opened;
   MainWindow& w = opened.window;

@@ -38,6 +38,8 @@ int Mark::layer() const {
       return 6;
     case Shape::bar:
       return 7;
+    case Shape::tag:
+      return 9;
     case Shape::disc:
     case Shape::hollow_disc:
       break;

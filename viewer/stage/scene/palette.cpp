@@ -27,6 +27,8 @@ Colour colour_of(Role role) {
       return palette::treatment;
     case Role::alternative:
       return paler(palette::treatment, 0.6);
+    case Role::todays:
+      return palette::todays;
     case Role::windings:
       return palette::windings;
     case Role::casing:

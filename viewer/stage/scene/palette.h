@@ -34,6 +34,7 @@ inline constexpr Colour edge_mark = okabe_ito::vermillion;
 inline constexpr Colour hotspot = okabe_ito::purple;
 inline constexpr Colour treatment = okabe_ito::green;
 inline constexpr Colour windings = okabe_ito::orange;
+inline constexpr Colour todays = okabe_ito::black;
 inline constexpr Colour angle = okabe_ito::black;
 inline constexpr Colour front_axis = okabe_ito::vermillion;
 inline constexpr Colour lit = okabe_ito::yellow;  // the cortex under the coil
@@ -58,6 +59,7 @@ enum class Role {
   hotspot,
   treatment,
   alternative,
+  todays,  ///< what was found on the head today, whatever the plan says
   windings,
   casing,
   angle,

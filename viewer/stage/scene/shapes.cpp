@@ -37,6 +37,8 @@ Size size_of(Shape shape) {
       return {12.5, 0};
     case Shape::small_diamond:
       return {7, 0};
+    case Shape::tag:
+      return {11, 6.5};
   }
   return {};
 }
@@ -91,6 +93,12 @@ std::vector<Vector2d> triangles_px(Shape shape, double grow_px) {
     case Shape::small_diamond: {
       const double r = size.reach + std::numbers::sqrt2 * grow_px;
       fan({{0, -r}, {r, 0}, {0, r}, {-r, 0}});
+      break;
+    }
+    case Shape::tag: {
+      // A luggage tag: square at one end, a tip at the other.
+      const double l = size.reach + grow_px, w = size.other + grow_px, shoulder = l - w;
+      fan({{-l, -w}, {shoulder, -w}, {l, 0}, {shoulder, w}, {-l, w}});
       break;
     }
   }

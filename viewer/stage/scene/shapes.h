@@ -16,7 +16,8 @@ enum class Shape {
   small_bar,          ///< edge mark of a grid node
   ring,               ///< hotspot
   diamond,            ///< treatment site
-  small_diamond       ///< where the treatment site might have been
+  small_diamond,      ///< where the treatment site might have been
+  tag                 ///< one of several places that fit a mark's tapes; its tip lies along x
 };
 
 /// How far the shape reaches from its centre, pixels of a picture 800 high.

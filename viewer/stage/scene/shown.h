@@ -39,7 +39,8 @@ enum class Thing {
   gaps,
   cap,
   way_marks,
-  sight
+  sight,
+  places
 };
 
 /// "edge-marks", as written on the command line.
@@ -66,6 +67,12 @@ struct Laying {
   double share = 0;
 };
 
+/// A place that fits a mark's tapes, one of several, with what its tag says.
+struct PlaceShown {
+  Eigen::Vector3d at = Eigen::Vector3d::Zero();
+  std::string tag;  ///< "A"
+};
+
 /// What to show of a plan.
 struct Shown {
   std::set<Thing> things{Thing::skin,    Thing::landmarks, Thing::tapes,  Thing::grid,    Thing::start,
@@ -88,6 +95,7 @@ struct Shown {
   std::optional<geometry::LineOfSight> sight;      ///< for Thing::sight
   std::shared_ptr<const GapsShown> gaps;           ///< for Thing::gaps: of the placement the coil lies on
   std::shared_ptr<const geometry::Cortex> cortex;  ///< for Thing::cortex
+  std::vector<PlaceShown> places;                  ///< for Thing::places
   UnderCoil under_coil = UnderCoil::said;
   /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.
   std::string head_description;

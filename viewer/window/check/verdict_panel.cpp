@@ -33,13 +33,14 @@ VerdictPanel::VerdictPanel(QWidget* parent) : QWidget(parent) {
   show_check({}, {});
 }
 
-void VerdictPanel::show_check(const std::optional<geometry::Check>& check, const QString& problem) {
-  const VerdictText text = verdict_text(check);
+void VerdictPanel::show_check(const std::optional<geometry::Check>& check, const QString& problem,
+                              const QString& doubt) {
+  const VerdictText text = verdict_text(check, doubt);
   headline_->setText(text.headline);
   pulse_->setText(text.pulse);
   angle_->setText(text.angle);
   reason_->setText(!check && !problem.isEmpty() ? problem : text.reason);
-  setProperty("verdict", check ? (text.good ? "good" : "bad") : "none");
+  setProperty("verdict", check && doubt.isEmpty() ? (text.good ? "good" : "bad") : "none");
   for (QWidget* each : {static_cast<QWidget*>(this), static_cast<QWidget*>(headline_)}) {
     style()->unpolish(each);
     style()->polish(each);

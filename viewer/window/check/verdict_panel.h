@@ -14,7 +14,9 @@ class VerdictPanel : public QWidget {
   Q_OBJECT
 public:
   explicit VerdictPanel(QWidget* parent = nullptr);
-  void show_check(const std::optional<geometry::Check>& check, const QString& problem);
+  /// `doubt`: as verdict_text takes it.
+  void show_check(const std::optional<geometry::Check>& check, const QString& problem,
+                  const QString& doubt = {});
 
 private:
   QLabel *headline_, *pulse_, *angle_, *reason_;

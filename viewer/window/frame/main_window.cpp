@@ -280,14 +280,18 @@ void MainWindow::show_unplaced() {
 }
 
 void MainWindow::show_today() {
-  verdict_->show_check(visit_.check(), visit_.problem());
+  verdict_->show_check(visit_.check(), visit_.problem(), visit_.doubt());
   // The next mark is asked for without another click.
   CheckStep* step = worksheet_->check();
   if (step->wanted() == TodaysMark::site && visit_.mark(TodaysMark::site))
     step->want(visit_.mark(TodaysMark::edge) ? std::nullopt : std::optional(TodaysMark::edge));
   else if (step->wanted() == TodaysMark::edge && visit_.mark(TodaysMark::edge))
     step->want({});
-  refresh_stage();
+  // The places that are to be chosen from may lie behind the head as it stands.
+  if (step->shows_new_question())
+    director_->refresh_and_look();
+  else
+    refresh_stage();
 }
 
 void MainWindow::show_found_landmark() {

@@ -3,6 +3,7 @@
 #include <exception>
 
 #include "geometry/plan/plan_cortex.h"
+#include "viewer/words/found_words.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -16,6 +17,7 @@ Visit::Visit(Session& session, QObject* parent) : QObject(parent), session_(sess
 void Visit::set(TodaysMark which, const geometry::SurfacePoint& at) {
   marks_[static_cast<std::size_t>(which)] = at;
   readings_[static_cast<std::size_t>(which)] = {};
+  found_[static_cast<std::size_t>(which)] = {};
   awaited_[static_cast<std::size_t>(which)] = false;
   work_out();
   // For the tape distances of the coil as laid. Asked for once: whoever gives them up is not asked again.
@@ -40,21 +42,64 @@ QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
 
 QString Visit::find(std::size_t which) {
   try {
-    const geometry::Placement& planned = session_.plan().treatment;
-    const auto& edge = planned.edge_mark.by(session_.case_file().the_case.coil.laid_by);
-    const geometry::Surface& skin = session_.head().head.skin();
-    const bool is_edge = which == static_cast<std::size_t>(TodaysMark::edge);
-    const geometry::SurfacePoint near = skin.closest(is_edge && edge ? *edge : planned.pulse);
-    marks_[which] = geometry::find_by_tapes(session_.head().head, readings_[which], &near).point;
+    found_[which] = geometry::find_mark(geometry::TapeFinder(session_.head().head), readings_[which]);
+    take_found(which);
     return {};
   } catch (const std::exception& error) {
     return viewer::translated(error);
   }
 }
 
+void Visit::take_found(std::size_t which) {
+  const geometry::FoundMark& found = found_[which];
+  marks_[which].reset();
+  if (found.taken) marks_[which] = found.places[*found.taken].point;
+}
+
+void Visit::choose(TodaysMark which, std::size_t place) {
+  const auto i = static_cast<std::size_t>(which);
+  if (place >= found_[i].places.size()) return;
+  found_[i].taken = place;
+  found_[i].nearest_to_plan = false;
+  take_found(i);
+  work_out();
+}
+
+void Visit::choose_nearest_to_plan(TodaysMark which) {
+  const auto i = static_cast<std::size_t>(which);
+  if (found_[i].places.empty() || !session_.is_ready()) return;
+  const geometry::Placement& planned = session_.plan().treatment;
+  const geometry::Head& head = session_.head().head;
+  geometry::take_nearest(
+      found_[i], head,
+      head.skin().closest(which == TodaysMark::edge ? planned.mark.value_or(planned.edge) : planned.wanted));
+  take_found(i);
+  work_out();
+}
+
+std::optional<TodaysMark> Visit::asked() const {
+  for (const TodaysMark which : {TodaysMark::site, TodaysMark::edge})
+    if (const geometry::FoundMark& mark = found(which); !mark.places.empty() && !mark.taken) return which;
+  return {};
+}
+
+QString Visit::about(TodaysMark which) const {
+  const geometry::FoundMark& mark = found(which);
+  if (mark.places.empty() || !session_.is_ready()) return {};
+  return viewer::translated(
+      viewer::found_sentence(mark, geometry::apart_mm(session_.head().head, mark.places)));
+}
+
+QString Visit::doubt() const {
+  for (const TodaysMark which : {TodaysMark::site, TodaysMark::edge})
+    if (const geometry::FoundMark& mark = found(which); !mark.places.empty() && !mark.is_sure())
+      return about(which);
+  return {};
+}
+
 void Visit::find_awaited() {
   // Without a mark an edit is nothing to a visit, and whoever shows it need not draw anew.
-  if (!marks_[0] && !marks_[1] && !awaited_[0] && !awaited_[1] && !check_ && problem_.isEmpty() &&
+  if (!marks_[0] && !marks_[1] && !awaited_[0] && !awaited_[1] && !asked() && !check_ && problem_.isEmpty() &&
       brim_ == geometry::BrimReadings{})
     return;
   QString problem;
@@ -75,6 +120,7 @@ void Visit::find_awaited() {
 void Visit::forget() {
   marks_ = {};
   readings_ = {};
+  found_ = {};
   awaited_ = {};
   brim_ = {};
   work_out();

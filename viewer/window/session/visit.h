@@ -28,10 +28,13 @@ public:
   void set(TodaysMark which, const geometry::SurfacePoint& at);
   /// A mark measured with tapes; returns the sentence of a refusal. Fewer than two readings wait for more. On
   /// a head whose distance fields are not there yet the mark comes when they are, its refusal by problem().
+  /// Where several places fit there is no mark until one of them is chosen, or one more tape is entered.
   QString set(TodaysMark which, const geometry::TapeReadings& readings);
   /// Brim heights and arrow of today's cap; returns the sentence of a refusal. Fewer than two heights wait
   /// for more.
   QString set(const geometry::BrimReadings& readings);
+  void choose(TodaysMark which, std::size_t place);
+  void choose_nearest_to_plan(TodaysMark which);
   void forget();
   void set_limits(const geometry::CheckLimits& limits);
 
@@ -46,6 +49,16 @@ public:
   [[nodiscard]] const std::optional<geometry::CapToday>& cap() const { return cap_; }
   /// The same to be shown.
   [[nodiscard]] const std::shared_ptr<const geometry::CapVeil>& cap_veil() const { return cap_veil_; }
+  /// The places that fit its tapes; none for a mark that was clicked.
+  [[nodiscard]] const geometry::FoundMark& found(TodaysMark which) const {
+    return found_[static_cast<std::size_t>(which)];
+  }
+  /// The mark whose place is to be chosen, the site mark first.
+  [[nodiscard]] std::optional<TodaysMark> asked() const;
+  /// What is known of a mark's place by its tapes, and what to do; empty for one that was clicked.
+  [[nodiscard]] QString about(TodaysMark which) const;
+  /// Why the marks are not known well enough for a verdict: what about() says of the first that is not.
+  [[nodiscard]] QString doubt() const;
   [[nodiscard]] const geometry::CheckLimits& limits() const { return limits_; }
   /// What came of it, once both marks are there and fit a coil.
   [[nodiscard]] const std::optional<geometry::Check>& check() const { return check_; }
@@ -60,11 +73,13 @@ private:
   /// Returns the sentence of a refusal.
   QString work_out_cap();
   QString find(std::size_t which);
+  void take_found(std::size_t which);
   void find_awaited();
 
   Session& session_;
   std::array<std::optional<geometry::SurfacePoint>, 2> marks_;
   std::array<geometry::TapeReadings, 2> readings_;
+  std::array<geometry::FoundMark, 2> found_;
   std::array<bool, 2> awaited_{};  // to be found when the head's fields are there
   geometry::CheckLimits limits_;
   std::optional<geometry::Check> check_;

@@ -1,14 +1,17 @@
 #include "viewer/window/steps/check_step.h"
 
 #include <QHBoxLayout>
+#include <QShortcut>
 #include <QStyle>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "geometry/base/error.h"
 #include "geometry/hands/careful_limits.h"
 #include "viewer/window/steps/verdict.h"
 #include "viewer/words/words.h"
+#include "viewer/words/found_words.h"
 
 namespace scalpmark::window {
 
@@ -74,6 +77,19 @@ CheckStep::CheckStep(Session& session, Visit& visit, QWidget* parent)
     visit_.forget();
   });
   connect(&visit, &Visit::changed, this, &CheckStep::show_case);
+  add_keys();
+}
+
+void CheckStep::add_keys() {
+  // As many letters as there are ever places to choose from. One key for both marks: only one is asked about.
+  constexpr std::size_t most_keys = 6;
+  for (std::size_t i = 0; i < most_keys; ++i) {
+    auto* key = new QShortcut(
+        QKeySequence(QStringLiteral("Alt+%1").arg(QString::fromStdString(viewer::place_tag(i)))), this);
+    connect(key, &QShortcut::activated, this, [this, i] {
+      if (const auto asked = visit_.asked()) visit_.choose(*asked, i);
+    });
+  }
 }
 
 void CheckStep::add_entry(TodaysMark which, const QString& name) {
@@ -112,6 +128,12 @@ void CheckStep::add_entry(TodaysMark which, const QString& name) {
   }
   entry.tape_rows->hide();
   fields()->addWidget(entry.tape_rows);
+  entry.places = new PlaceChoice(name);
+  fields()->addWidget(entry.places);
+  connect(entry.places, &PlaceChoice::picked, this,
+          [this, which](std::size_t place) { visit_.choose(which, place); });
+  connect(entry.places, &PlaceChoice::nearest_picked, this,
+          [this, which] { visit_.choose_nearest_to_plan(which); });
 
   connect(entry.click, &QPushButton::clicked, this,
           [this, which](bool on) { want(on ? std::optional(which) : std::nullopt); });
@@ -144,16 +166,17 @@ void CheckStep::show_case() {
     entry.click->setText(visit_.mark(which) ? tr("Click anew") : tr("Click it"));
     for (std::size_t i = 0; i < readings.size(); ++i)
       entry.tapes[i]->set_value(visit_.readings(which).*readings[i]);
+    entry.places->show_found(visit_.found(which), visit_.about(which));
   }
   cap_->show_case();
   tolerance_->show_case();
   pulse_limit_->set_value(visit_.limits().pulse_mm);
   angle_limit_->set_value(visit_.limits().angle_deg);
   show_limits();
-  forget_->setEnabled(visit_.mark(TodaysMark::site) || visit_.mark(TodaysMark::edge) ||
+  forget_->setEnabled(visit_.mark(TodaysMark::site) || visit_.mark(TodaysMark::edge) || visit_.asked() ||
                       !(visit_.brim() == geometry::BrimReadings{}));
   set_problem(visit_.problem());
-  const VerdictText text = verdict_text(visit_.check());
+  const VerdictText text = verdict_text(visit_.check(), visit_.doubt());
   verdict_->setText(visit_.check() ? QStringLiteral("<b>%1</b><br>%2").arg(text.headline, text.reason)
                                    : QString());
   verdict_->setVisible(visit_.check().has_value());
@@ -208,6 +231,36 @@ void CheckStep::switch_limits() {
   }
 }
 
+bool CheckStep::shows_new_question() {
+  const auto before = std::exchange(asked_, visit_.asked());
+  return asked_ && asked_ != before;
+}
+
+void CheckStep::show_places(StageContent& content) const {
+  const auto asked = visit_.asked();
+  if (!asked) return;
+  const geometry::Head& head = session_.head().head;
+  const auto& places = visit_.found(*asked).places;
+  content.shown.things.insert(Thing::places);
+  Eigen::Vector3d middle = Eigen::Vector3d::Zero();
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    const Eigen::Vector3d at = head.skin().position(places[i].point);
+    content.shown.places.push_back({at, viewer::place_tag(i)});
+    middle += at / static_cast<double>(places.size());
+  }
+  // From outside, over the middle of them all, so that as many as can be are in sight at once.
+  constexpr double across_mm = 260, off_centre_mm = 20;
+  const geometry::HeadAxes& axes = head.axes();
+  const Eigen::Vector3d out = middle - axes.origin;
+  viewer::Gaze gaze{axes.up, axes.front};
+  if (out.norm() > off_centre_mm) {
+    gaze.toward_eye = out.normalized();
+    const Eigen::Vector3d& up = std::abs(gaze.toward_eye.dot(axes.up)) < 0.9 ? axes.up : axes.front;
+    gaze.up = (up - up.dot(gaze.toward_eye) * gaze.toward_eye).normalized();
+  }
+  content.look.close_up = StageLook::CloseUp{gaze, middle, across_mm};
+}
+
 StageContent CheckStep::stage_content(const HeldCoil& coil) const {
   StageContent content =
       content_with({Thing::treatment, Thing::coil, Thing::angle, Thing::edge_marks, Thing::wanted}, coil);
@@ -245,6 +298,7 @@ StageContent CheckStep::stage_content(const HeldCoil& coil) const {
   };
   note(TodaysMark::site, viewer::Shape::ring, tr("today's site mark"));
   note(TodaysMark::edge, viewer::Shape::bar, tr("today's edge mark"));
+  show_places(content);
   return content;
 }
 

@@ -7,6 +7,7 @@
 #include "viewer/window/session/visit.h"
 #include "viewer/window/steps/cap_fields.h"
 #include "viewer/window/steps/gap_panel.h"
+#include "viewer/window/steps/place_choice.h"
 #include "viewer/window/steps/step.h"
 #include "viewer/window/steps/tolerance_panel.h"
 
@@ -32,6 +33,9 @@ public:
   [[nodiscard]] LengthField* tape(TodaysMark which, std::size_t index) const {
     return entry(which).tapes[index];
   }
+  [[nodiscard]] PlaceChoice* places(TodaysMark which) const { return entry(which).places; }
+  /// Whether a place is to be chosen that the last call was not told of: the stage has to turn to it.
+  [[nodiscard]] bool shows_new_question();
   [[nodiscard]] GapPanel* gaps() const { return gaps_; }
   [[nodiscard]] TolerancePanel* tolerance() const { return tolerance_; }
   [[nodiscard]] LengthField* pulse_limit() const { return pulse_limit_; }
@@ -48,6 +52,7 @@ private:
     QPushButton *click = nullptr, *by_tape = nullptr;
     QWidget* tape_rows = nullptr;
     std::array<LengthField*, 4> tapes{};
+    PlaceChoice* places = nullptr;
   };
   [[nodiscard]] const Entry& entry(TodaysMark which) const {
     return entries_[static_cast<std::size_t>(which)];
@@ -57,10 +62,12 @@ private:
   /// To those that careful hands meet, or back to the strict ones.
   void switch_limits();
   void add_entry(TodaysMark which, const QString& name);
+  void add_keys();
+  void show_places(StageContent& content) const;
 
   Session& session_;
   Visit& visit_;
-  std::optional<TodaysMark> wanted_;
+  std::optional<TodaysMark> wanted_, asked_;
   std::array<Entry, 2> entries_;
   CapFields* cap_;
   QPushButton *forget_, *careful_;

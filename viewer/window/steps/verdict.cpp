@@ -18,11 +18,14 @@ class VerdictWords {
 
 }  // namespace
 
-VerdictText verdict_text(const std::optional<geometry::Check>& check) {
+VerdictText verdict_text(const std::optional<geometry::Check>& check, const QString& doubt) {
   VerdictText text;
   if (!check) {
     text.headline = VerdictWords::tr("No check yet");
-    text.reason = VerdictWords::tr("Click today's site mark and edge mark, or enter tape distances to them.");
+    text.reason =
+        doubt.isEmpty()
+            ? VerdictWords::tr("Click today's site mark and edge mark, or enter tape distances to them.")
+            : doubt;
     return text;
   }
   using geometry::Verdict;
@@ -49,6 +52,11 @@ VerdictText verdict_text(const std::optional<geometry::Check>& check) {
                    ? VerdictWords::tr("Coil %1\u00b0 to the midline, as planned").arg(degrees)
                    : VerdictWords::tr("Coil %1\u00b0 to the midline, %2\u00b0 off").arg(degrees).arg(off);
   text.reason = viewer::translated(viewer::check_sentence(*check));
+  if (!doubt.isEmpty()) {
+    text.good = false;
+    text.headline = VerdictWords::tr("? Not sure");
+    text.reason = doubt;
+  }
   return text;
 }
 

@@ -13,7 +13,9 @@ struct VerdictText {
   QString pulse, angle, reason;
   bool good = false;
 };
-/// Without a check, what is still missing.
-[[nodiscard]] VerdictText verdict_text(const std::optional<geometry::Check>& check);
+/// Without a check, what is still missing. `doubt`: why the marks are not known well enough for a verdict, or
+/// nothing.
+[[nodiscard]] VerdictText verdict_text(const std::optional<geometry::Check>& check,
+                                       const QString& doubt = {});
 
 }  // namespace scalpmark::window
