@@ -13,6 +13,7 @@
 #include "models/results/check_file.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
+#include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
 #include "viewer/words/check_text.h"
@@ -23,14 +24,15 @@ namespace {
 
 using geometry::TapeReadings;
 
-struct Options {
-  std::string in, out;
+struct CheckCommand {
+  std::string in;
+  Output out;
   std::optional<TapeReadings> site, edge;
   bool nearest = false;
   geometry::CheckLimits limits;
 };
 
-constexpr std::array<std::pair<const char*, std::optional<double> TapeReadings::*>, 4> tapes{
+constexpr std::array<std::pair<const char*, std::optional<double> TapeReadings::*>, 4> named_tapes{
     {{"vertex", &TapeReadings::vertex_mm},
      {"nasion", &TapeReadings::nasion_mm},
      {"left_tragus", &TapeReadings::left_tragus_mm},
@@ -48,8 +50,8 @@ TapeReadings tapes_from(const std::string& option, const std::string& text) {
     const auto equals = part.find('=');
     const std::string name = part.substr(0, equals);
     const auto tape =
-        std::find_if(tapes.begin(), tapes.end(), [&](const auto& t) { return name == t.first; });
-    if (tape == tapes.end()) throw UsageError(option + " has \"" + name + "\"" + how);
+        std::find_if(named_tapes.begin(), named_tapes.end(), [&](const auto& t) { return name == t.first; });
+    if (tape == named_tapes.end()) throw UsageError(option + " has \"" + name + "\"" + how);
     std::optional<double>& mm = readings.*tape->second;
     if (mm) throw UsageError(option + " has " + name + " twice" + how);
     double value = 0;
@@ -71,7 +73,7 @@ geometry::FoundMark found_mark(const geometry::TapeFinder& finder, const geometr
   return mark;
 }
 
-models::CheckFound found(const Options& o, const SolvedCase& solved) {
+models::CheckFound check_today(const CheckCommand& o, const SolvedCase& solved) {
   const geometry::Head& head = solved.loaded.head;
   const geometry::Placement& planned = solved.plan.treatment;
   const geometry::TapeFinder finder(head);
@@ -86,20 +88,21 @@ models::CheckFound found(const Options& o, const SolvedCase& solved) {
   return found;
 }
 
-void check(const Options& o) {
+void run_check(const CheckCommand& o) {
   if (!o.site && !o.edge)
     throw UsageError(
         "check needs today's marks: give --site and --edge, each with two or more tape distances, as --site "
         "vertex=83.1,nasion=113.");
+  check_output(o.out, "scalpmark-check", o.in);
   const models::Progress progress = SlowProgress();
   const SolvedCase solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
   progress(geometry::Message::verbatim("Working out tape distances"), 0);
-  const models::CheckFound today = found(o, solved);
-  if (o.out == "-") {
+  const models::CheckFound today = check_today(o, solved);
+  if (o.out.to_stdout()) {
     write_to_stdout(models::check_json(solved.loaded.head, today));
     return;
   }
-  if (!o.out.empty()) models::write_check(o.out, solved.loaded.head, today);
+  if (o.out.to_file()) models::write_check(o.out.file, solved.loaded.head, today);
   write_to_stdout(check_text(today, solved.loaded.head));
 }
 
@@ -109,7 +112,7 @@ void add_check(CLI::App& program) {
   auto* command = program.add_subcommand(
       "check",
       "Say where the coil laid over today's marks puts its pulse, the marks found by tape distances");
-  const auto o = std::make_shared<Options>();
+  const auto o = std::make_shared<CheckCommand>();
   add_case(*command, o->in);
   command
       ->add_option_function<std::string>(
@@ -131,9 +134,9 @@ void add_check(CLI::App& program) {
   command->add_option("--angle-limit", o->limits.angle_deg, "How far off the angle may be; without it, 5")
       ->check(CLI::Range(0.1, 90.0))
       ->type_name("DEGREES");
-  command->add_option("--out", o->out, "Where all this goes as JSON as well; - for the standard output")
+  add_output(*command, o->out, "Where all this goes as JSON as well; - for the standard output")
       ->type_name("FILE.json");
-  command->callback([o] { check(*o); });
+  command->callback([o] { run_check(*o); });
 }
 
 }  // namespace scalpmark::viewer

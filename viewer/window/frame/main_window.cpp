@@ -287,11 +287,8 @@ void MainWindow::show_today() {
     step->want(visit_.mark(TodaysMark::edge) ? std::nullopt : std::optional(TodaysMark::edge));
   else if (step->wanted() == TodaysMark::edge && visit_.mark(TodaysMark::edge))
     step->want({});
-  // The places that are to be chosen from may lie behind the head as it stands.
-  if (step->shows_new_question())
-    director_->refresh_and_look();
-  else
-    refresh_stage();
+  // Places to choose from may lie behind the head.
+  step->shows_new_question() ? director_->refresh_and_look() : refresh_stage();
 }
 
 void MainWindow::show_found_landmark() {
