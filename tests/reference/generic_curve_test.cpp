@@ -1,16 +1,16 @@
-// Whether the generic head curves as a real one: under the coil, where it was fitted and where it was not,
-// against the template MRI head (ch2.nii.gz of Debian's mricron-data, fiducials of standard_1005.elc in
-// python3-mne) scaled to the same tapes. That head's sides differ (at C3 the coil's edge hovers 14 mm over the
-// skin below it, at C4 11), the generic head's do not, so it is held against the mean of the two.
+// Whether the generic head curves as a real one under the coil, at the places and for the tapes it was fitted
+// to (so this holds the fit, and is no check of it elsewhere), against the template MRI head (ch2.nii.gz of
+// Debian's mricron-data, fiducials of standard_1005.elc in python3-mne) scaled to the same tapes. That head's
+// sides differ (at C3 the coil's edge hovers 14 mm over the skin below it, at C4 11), the generic head's do
+// not, so it is held against the mean of the two.
 #include <Eigen/Geometry>
+#include <algorithm>
 #include <catch2/catch.hpp>
-#include <cmath>
 #include <map>
 #include <set>
 
 #include "geometry/head/landmarks.h"
 #include "geometry/head/scale.h"
-#include "geometry/head/usual_size.h"
 #include "geometry/plan/placement.h"
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
@@ -23,7 +23,7 @@ using Eigen::Vector3d;
 
 namespace {
 
-/// Adults' tapes, mm: the bench head; a man's and a woman's near the means of the surveys (TRADE's: memory); a
+/// Adults' tapes, mm: the bench head; a man's and a woman's near the means of the surveys (memory); a
 /// large and a small head. The generic head was fitted for these.
 const std::vector<MeasuredTapes>& five_sets() {
   static const std::vector<MeasuredTapes> sets{
@@ -99,7 +99,6 @@ void check_like(const std::map<std::string, UnderCoil>& own, const std::map<std:
     CHECK(o.tape_drop == Approx(r.tape_drop).margin(mm));
     CHECK(o.tape_nearest == Approx(r.tape_nearest).margin(mm));
     CHECK(o.drop_nearest == Approx(r.drop_nearest).margin(mm));
-    printf("%-10s %5.1f %5.1f %+5.1f%% | %5.1f %5.1f %+5.1f%% | %+4.1f %+4.1f %+4.1f\n",place.c_str(),o.drop_gap,r.drop_gap,100*(o.drop_gap/r.drop_gap-1),o.nearest_gap,r.nearest_gap,100*(o.nearest_gap/r.nearest_gap-1),o.tape_drop-r.tape_drop,o.tape_nearest-r.tape_nearest,o.drop_nearest-r.drop_nearest);
   }
 }
 
@@ -145,31 +144,23 @@ TEST_CASE("under the coil the generic head is the template's like, for five sets
   }
 }
 
-TEST_CASE("where it was not fitted, the generic head still curves as the template does") {
-  const TwoHeads heads = scaled_to({355, 358, 552});
-  const std::vector<std::string> labels{"Fz", "AF3", "F1", "F5", "FC1", "FC3", "FC5", "C1", "C5", "Cz", "CP1", "CP3", "Pz", "PO3"};
-  for (const double angle_deg : {0.0, 45.0, 90.0}) {
-    CAPTURE(angle_deg);
-    printf("angle %g\n",angle_deg);
-    check_like(both_sides(heads.own, labels, angle_deg), both_sides(heads.real, labels, angle_deg), 0.2, 3);
-  }
-}
-
-TEST_CASE("the generic head's vertex, profile and landmarks lie where the template's do") {
+// The bounds are what the form drawn before had at best over these sets: vertex 6.31 mm, mean of all 4.10,
+// furthest on the midline 7.77.
+TEST_CASE(
+    "the generic head's vertex, profile and landmarks lie nearer to the template's than those drawn before") {
+  const std::set<std::string> profile{"Fpz", "AFz", "Fz", "FCz", "Cz", "CPz", "Pz", "POz", "Oz"};
   for (const MeasuredTapes& tapes : five_sets()) {
     CAPTURE(*tapes.nasion_inion_mm, *tapes.tragus_tragus_mm, *tapes.circumference_mm);
     const TwoHeads heads = scaled_to(tapes);
     const auto own = positions(heads.own), real = positions(heads.real);
-    double sum = 0, worst = 0, midline = 0;
-    std::string where;
+    double sum_mm = 0, midline_mm = 0;
     for (const auto& [name, at] : real) {
-      const double off = (own.at(name) - at).norm();
-      sum += off;
-      if (off > worst) { worst = off; where = name; }
-      if (std::set<std::string>{"Fpz", "AFz", "Fz", "FCz", "Cz", "CPz", "Pz", "POz", "Oz"}.contains(name))
-        midline = std::max(midline, off);
+      const double off_mm = (own.at(name) - at).norm();
+      sum_mm += off_mm;
+      if (profile.contains(name)) midline_mm = std::max(midline_mm, off_mm);
     }
-    const HeadSize a = size_of(heads.own), b = size_of(heads.real);
-    printf("vertex %.2f (%.1f %.1f) mean %.2f worst %.2f %s midline %.2f  B/L %.4f %.4f H %.1f %.1f L %.1f %.1f\n", (own.at("Cz") - real.at("Cz")).norm(), own.at("Cz").y()- real.at("Cz").y(), own.at("Cz").z()- real.at("Cz").z(), sum/real.size(), worst, where.c_str(), midline, a.breadth_mm/a.length_mm, b.breadth_mm/b.length_mm,a.height_mm,b.height_mm,a.length_mm,b.length_mm);
+    CHECK((own.at("Cz") - real.at("Cz")).norm() < 6.31);
+    CHECK(sum_mm / static_cast<double>(real.size()) < 4.10);
+    CHECK(midline_mm < 7.77);
   }
 }
