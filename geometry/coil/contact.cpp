@@ -190,7 +190,7 @@ void hold_askew(Contact& c, const Head& head, const Coil& coil, const LaidPose& 
   const TiltedCoil t = tilt_coil(head.skin(), coil, meant, c.tilt);
   if (!t.meets)
     throw GeometryError(
-        Message::of("Held so far over, the coil's axis passes the head; enter a smaller roll or pitch."));
+        Message::of("Tilted this far, the coil's axis passes the head; enter a smaller roll or pitch."));
   AskewAxis axis;
   axis.skin = head.skin().position(*t.meets);
   axis.skin_moved_mm = t.moved_mm;

@@ -134,7 +134,7 @@ Surface::Surface(std::vector<Vector3d> vertices, std::shared_ptr<const Topology>
 
 Surface Surface::moved(std::vector<Vector3d> vertices) const {
   if (vertices.size() != vertices_->size())
-    throw GeometryError(Message::of("A moved surface must keep its number of vertices."));
+    throw GeometryError(Message::of("A moved surface must keep its number of corners."));
   for (const auto& v : vertices)
     if (!v.allFinite())
       throw GeometryError(Message::of("The moved surface has a coordinate that is not a number."));

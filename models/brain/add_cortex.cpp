@@ -14,7 +14,7 @@ void add_cortex(LoadedHead& loaded, const TemplateFiles& files, const Progress& 
               ? Message::of(
                     "The template's brain is made anew each time, which takes some seconds, because this user has no folder to keep it in; set HOME, or leave the brain out.")
               : Message::of(
-                    "The template's brain is made anew each time, which takes some seconds, because it cannot be kept in %1; let that folder be written, or leave the brain out.",
+                    "The template's brain is made anew each time, which takes some seconds, because it cannot be kept in %1; make that folder writable, or leave the brain out.",
                     files.cache.string()));
     const auto cortex = std::make_shared<const geometry::Cortex>(loaded_brain.brain, loaded.head);
     if (cortex->pushed_mm() > 0)

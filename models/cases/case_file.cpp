@@ -70,7 +70,7 @@ ordered_json head_json(const HeadSource& head) {
   if (head.kind == HeadKind::generic) return out;
   if (!head.fiducials)
     throw ModelError(Message::of(
-        "The head of the case has no nasion, inion and tragi yet, so the case cannot be kept; place them first."));
+        "The head of the case has no nasion, inion and tragi yet, so the case cannot be saved; place them first."));
   out["file"] = head.file.string();
   if (head.unit && head.kind == HeadKind::mesh) out["unit"] = name_of(*head.unit, units);
   const auto point = [](const Eigen::Vector3d& p) { return ordered_json{p.x(), p.y(), p.z()}; };

@@ -25,7 +25,7 @@ template <class Value, std::size_t count>
 std::string_view key_among(Value value, const std::array<Choice<Value>, count>& choices) {
   for (const auto& choice : choices)
     if (choice.value == value) return choice.name;
-  throw ModelError(Message::of("A setting to be written is none of its choices; set it again."));
+  throw ModelError(Message::of("A setting to be written has no such choice; set it again."));
 }
 
 /// The numbers of a group, each as the list of settings says.

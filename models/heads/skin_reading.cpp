@@ -110,7 +110,7 @@ public:
     std::array<int, 2> ends{};
     if (::pipe2(ends.data(), O_CLOEXEC) != 0)
       throw ModelError(
-          Message::of("The system gave no pipe to read a file through; close other programs and try again."));
+          Message::of("Too many files are open to read a file through; close other programs and try again."));
     from_ = ends[0];
     std::vector<std::string> words{program.string(),
                                    "read-skin",
@@ -201,7 +201,7 @@ private:
   const std::string name = request.file.string();
   if (reader.stuck())
     throw ModelError(Message::of(
-        "%1 could not be read: nothing came of it for %2 seconds; save it anew, or thinner, in the program that made it.",
+        "%1 could not be read: there was no progress for %2 seconds; save it again, or with fewer triangles, in the program that made it.",
         name, limits.silent_seconds));
   const std::optional<int> status = reader.status();
   if (status && WIFSIGNALED(*status) && (WTERMSIG(*status) == SIGXCPU || WTERMSIG(*status) == SIGKILL))

@@ -59,10 +59,10 @@ Mesh repair_mesh(Mesh mesh, const std::string& name, std::vector<Message>& notes
     notes.push_back(repeated == 1 ? Message::of("Left out 1 triangle that was there twice.")
                                   : Message::of("Left out %1 triangles that were there twice.", repeated));
   if (crowded.dropped > 0)
-    notes.push_back(
-        crowded.dropped == 1
-            ? Message::of("Left out 1 triangle at edges where more than two met.")
-            : Message::of("Left out %1 triangles at edges where more than two met.", crowded.dropped));
+    notes.push_back(crowded.dropped == 1
+                        ? Message::of("Left out 1 triangle at edges where more than two triangles met.")
+                        : Message::of("Left out %1 triangles at edges where more than two triangles met.",
+                                      crowded.dropped));
   if (largest.pieces > 1)
     notes.push_back(Message::of("Kept the largest of %1 pieces (%2 % of the surface).", largest.pieces,
                                 geometry::number(100 * largest.share)));
@@ -84,10 +84,9 @@ Mesh repair_mesh(Mesh mesh, const std::string& name, std::vector<Message>& notes
     notes.push_back(turned == 1 ? Message::of("Turned 1 triangle that faced inward.")
                                 : Message::of("Turned %1 triangles that faced inward.", turned));
   if (const std::size_t parted = part_touching_fans(mesh); parted > 0)
-    notes.push_back(
-        parted == 1
-            ? Message::of("Parted the skin at 1 point where it touched itself in a point only.")
-            : Message::of("Parted the skin at %1 points where it touched itself in a point only.", parted));
+    notes.push_back(parted == 1
+                        ? Message::of("Parted the skin at 1 point where it touched itself.")
+                        : Message::of("Parted the skin at %1 points where it touched itself.", parted));
   return mesh;
 }
 

@@ -104,7 +104,8 @@ Header header_of(const std::string& bytes, const std::string& name) {
         refuse_ply(name, Message::of("its header has an element without a number"));
       header.elements.push_back(element);
     } else if (first == "property") {
-      if (header.elements.empty()) refuse_ply(name, Message::of("its header has a property of nothing"));
+      if (header.elements.empty())
+        refuse_ply(name, Message::of("its header has a property before any element"));
       header.elements.back().properties.push_back(property_from(words, name));
     }
   }

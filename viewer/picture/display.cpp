@@ -53,7 +53,7 @@ Display::Display() {
   std::array<int, 2> pipe_ends{};
   if (pipe2(pipe_ends.data(), O_CLOEXEC) != 0)
     throw ViewerError(geometry::Message::of(
-        "The system gave no pipe to start a virtual display with; close other programs and try again."));
+        "Too many files are open to start a virtual display with; close other programs and try again."));
   const std::string number_to = std::to_string(pipe_ends[1]);
   // Everything the child needs is made ready before the fork.
   const std::array<const char*, 10> command{"Xvfb",     "-displayfd",   number_to.c_str(), "-screen",

@@ -16,6 +16,7 @@
 #include "viewer/stage/things/surroundings.h"
 #include "viewer/words/cap_words.h"
 #include "viewer/words/cortex_words.h"
+#include "viewer/words/data_words.h"
 #include "viewer/words/numbers.h"
 #include "viewer/words/shift_words.h"
 #include "viewer/words/tolerance_words.h"
@@ -191,7 +192,7 @@ SheetTable tape_distances(const geometry::Head& head, const geometry::Case& c, c
 SheetTable under_the_coil(bool with_brain, const geometry::Plan& plan) {
   SheetTable t{
       words(Words::tr("Under the coil, on the template's brain")),
-      {{"", 0.23, false}, {"", 0.77, false}},
+      {{"", 0.27, false}, {"", 0.73, false}},
       {},
       words(Words::tr(
           "All this on the template; a person's own brain differs. The first depth is to the nearest cortex, "
@@ -239,7 +240,7 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
        {words(Words::tr("edge to skin")), 0.1, true}},
       {},
       words(Words::tr(
-          "A mark made by one rule and used by another moves the pulse by about as much. Keep to the chosen "
+          "A mark drawn by one rule and laid over by another moves the pulse by about as much. Keep to the chosen "
           "rule at every visit."))};
   const auto hotspot = from_chosen(head, c.coil.laid_by, plan.hotspot);
   const auto treatment = from_chosen(head, c.coil.laid_by, plan.treatment);
@@ -355,7 +356,7 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
   };
   s.coil = pairs(
       words(Words::tr("Coil")),
-      {{words(Words::tr("Model")), capital(c.coil.model.title)},
+      {{words(Words::tr("Model")), capital(coil_text(c.coil.model.title))},
        {words(Words::tr("Angle")), words(Words::tr("%1 to the midline"), {in_degrees(c.coil.angle_deg)})},
        {words(Words::tr("Centre to front edge")), in_cm(c.coil.centre_to_edge_mm)},
        {words(Words::tr("Laid over a mark by")),

@@ -84,7 +84,10 @@ double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
   y += pages.text(Words::tr("In the pictures"), x_mm, y, width_mm, {10.5, true, false, false}) + 1;
   pages.rule(x_mm, y, width_mm, 0.3, 60);
   y += 1;
-  const double column = width_mm / 2;
+  const double column = width_mm / 2, text_mm = column - sample_mm - 1;
+  const auto high = [&](size_t i) {
+    return i < entries.size() ? pages.text_height_mm(entries[i].text, text_mm, {}) + 1.2 : 0;
+  };
   for (size_t i = 0; i < entries.size(); ++i) {
     const Entry& e = entries[i];
     const double x = x_mm + (i % 2 == 0 ? 0 : column);
@@ -102,8 +105,8 @@ double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
       path.closeSubpath();
     }
     painter.drawPath(path.simplified());
-    pages.text(e.text, x + sample_mm + 1, y + 0.6, column - sample_mm - 1, {});
-    if (i % 2 == 1 || i + 1 == entries.size()) y += row_mm;
+    pages.text(e.text, x + sample_mm + 1, y + 0.6, text_mm, {});
+    if (i % 2 == 1 || i + 1 == entries.size()) y += std::max({row_mm, high(i), i % 2 == 1 ? high(i - 1) : 0});
   }
   return y - y_mm;
 }
@@ -131,8 +134,13 @@ void sentences(Pages& pages, const QString& title, const std::vector<std::string
   if (all.empty()) return;
   constexpr double indent_mm = 4, between_mm = 0.8;
   const double wide = pages.width_mm();
+  // A short list stays together.
+  constexpr double short_mm = 60;
+  double height = 0;
+  for (const auto& sentence : all)
+    height += pages.text_height_mm(printable(sentence), wide - indent_mm, {}) + between_mm;
   const double first = pages.text_height_mm(printable(all.front()), wide - indent_mm, {});
-  pages.need(8 + first);
+  pages.need(8 + (height < short_mm ? height : first));
   pages.move_down(pages.text(title, 0, pages.y_mm(), wide, {10.5, true, false, false}) + 1);
   pages.rule(0, pages.y_mm(), wide, 0.3, 60);
   pages.move_down(1);
@@ -170,7 +178,7 @@ void visits(Pages& pages) {
   pages.rule(0, pages.y_mm(), wide, 0.3, 60);
   const std::array<std::pair<QString, double>, 4> columns{{{Words::tr("Date"), 0},
                                                            {Words::tr("Initials"), 0.2},
-                                                           {Words::tr("Marks found again by"), 0.35},
+                                                           {Words::tr("Marks found again with"), 0.35},
                                                            {Words::tr("Remarks"), 0.72}}};
   for (const auto& [text, share] : columns)
     pages.text(text, share * wide, pages.y_mm() + 1, 0.36 * wide, {9, false, true, false});
@@ -222,9 +230,9 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
     y += pages.table(table, x, y, half) + block_gap_mm;
   };
   in_column(content.treatment, right, right_y);
-  in_column(content.search, right, right_y);
   in_column(content.measures, right, right_y);
   in_column(content.coil, 0, left_y);
+  in_column(content.search, 0, left_y);
   pages.go_to(std::max(left_y, right_y));
   for (const SheetTable* table : below) block(pages, *table);
 

@@ -81,10 +81,10 @@ SheetView SheetViews::draw(int which) {
                   {skin, landmarks, grid, hotspot, treatment, coil, angle, edge_marks, wanted, labels},
                   few_landmarks);
     default:
-      return draw(
-          words(left ? Words::tr("From the front and the left") : Words::tr("From the front and the right")),
-          front_and_side(p.plan.axes, side),
-          {skin, hotspot, treatment, tolerance, coil, angle, edge_marks, labels}, few_landmarks);
+      return draw(words(left ? Words::tr("From the front and the patient's left")
+                             : Words::tr("From the front and the patient's right")),
+                  front_and_side(p.plan.axes, side),
+                  {skin, hotspot, treatment, tolerance, coil, angle, edge_marks, labels}, few_landmarks);
   }
 }
 

@@ -76,7 +76,7 @@ void say_rest(const Contact& c, std::vector<Message>& all) {
 Message hit(const Obstacle& o) {
   constexpr double worth_saying_mm = 0.1;
   if (o.raises_mm < worth_saying_mm)
-    return Message::of("The %1 hits %2; mind it.", part_name(o.part), region_name(o.region));
+    return Message::of("The %1 hits %2; watch out there.", part_name(o.part), region_name(o.region));
   return Message::of(
       "The %1 hits %2, which holds the coil %3 mm further off; turn the coil or move the site.",
       part_name(o.part), region_name(o.region), number(o.raises_mm));
@@ -122,6 +122,8 @@ Message part_name(const std::string& part) {
   if (part == "casing") return Message::of("casing");
   if (part == "bridge") return Message::of("bridge");
   if (part == "handle") return Message::of("handle");
+  if (part == "left wing") return Message::of("left wing");
+  if (part == "right wing") return Message::of("right wing");
   return Message::verbatim(part);
 }
 

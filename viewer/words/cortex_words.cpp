@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "viewer/words/data_words.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -32,12 +33,12 @@ std::string depth_in_words(const geometry::CortexHit& hit) {
 
 std::string regions_in_words(const std::vector<geometry::RegionShare>& shares) {
   if (shares.empty()) return words(Words::tr("no named region"));
-  const std::string& first = shares[0].name;
+  const std::string first = region_text(shares[0].name);
   if (shares[0].share >= most) return words(Words::tr("mostly %1", "a region of the brain"), {first});
   if (shares.size() < 2 || shares[1].share < worth_saying)
     return words(Words::tr("%1 and others", "a region of the brain"), {first});
   return words(Words::tr("%1, some %2", "two regions of the brain"),
-               {first, without_shared_words(first, shares[1].name)});
+               {first, without_shared_words(first, region_text(shares[1].name))});
 }
 
 }  // namespace scalpmark::viewer

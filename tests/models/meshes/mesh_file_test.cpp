@@ -249,7 +249,7 @@ TEST_CASE("repeated vertices, repeated triangles and triangles without area go, 
   CHECK(same_triangles(read.skin, egg()));
   CHECK(says(read.notes, "Left out 2 triangles that were there twice"));
   CHECK(says(read.notes, "without area"));
-  CHECK(says(read.notes, "edges where more than two met"));
+  CHECK(says(read.notes, "edges where more than two triangles met"));
 }
 
 TEST_CASE("a fin on the skin is taken off, pieces that touch in a point are parted") {
@@ -259,7 +259,7 @@ TEST_CASE("a fin on the skin is taken off, pieces that touch in a point are part
   fin.triangles.push_back({a, b, static_cast<int>(fin.vertices.size()) - 1});
   const auto without = import_obj(fin);
   CHECK(same_triangles(without.skin, egg()));
-  CHECK(says(without.notes, "Left out 1 triangle at edges where more than two met"));
+  CHECK(says(without.notes, "Left out 1 triangle at edges where more than two triangles met"));
 
   // Two holes that meet in one vertex: its triangles form two fans.
   RawMesh pinched = egg();

@@ -66,7 +66,7 @@ const geometry::Placement& placement_shown(const geometry::Plan& plan, const Sho
       break;
   }
   throw ViewerError(geometry::Message::of(
-      "The search grid has no node at row %1, column %2; rows and columns run from -1 to 1.", shown.row,
+      "The search grid has no spot at row %1, column %2; rows and columns run from -1 to 1.", shown.row,
       shown.column));
 }
 

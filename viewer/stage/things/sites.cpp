@@ -42,7 +42,12 @@ Part show_sites(const Showing& now, Surroundings& around) {
     for (const auto& a : plan.treatment_alternatives) {
       if (a.tape_from_treatment_mm < same_site_mm) continue;
       const bool forward = a.rule == geometry::TreatmentRule::forward;
-      const std::string name = forward ? words(Words::tr("%1 forward"), {in_cm(a.distance_mm)}) : a.label;
+      const auto dash = a.label.find('-');
+      const std::string name =
+          forward ? words(Words::tr("%1 forward"), {in_cm(a.distance_mm)})
+          : dash == std::string::npos
+              ? a.label
+              : words(Words::tr("half way %1 to %2"), {a.label.substr(0, dash), a.label.substr(dash + 1)});
       add(now.mark(Thing::alternatives, name, Shape::small_diamond, Role::alternative, a.pulse,
                    plan.axes.front),
           60, words(Words::tr("%1: %2 from the site"), {name, in_cm(a.tape_from_treatment_mm)}));

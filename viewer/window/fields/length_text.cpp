@@ -63,13 +63,16 @@ LengthReading read_length(const QString& typed, LengthUnit unit, const geometry:
   if (text.isEmpty()) return {};
   double factor = mm_per(unit);
   struct Ending {
-    const char* text;
+    QString text;
     double mm;
   };
-  for (const Ending& ending :
-       {Ending{"mm", 1}, Ending{"cm", mm_per_cm}, Ending{"in", mm_per_inch}, Ending{"\"", mm_per_inch}})
-    if (text.endsWith(QLatin1String(ending.text))) {
-      text.chop(static_cast<int>(qstrlen(ending.text)));
+  for (const Ending& ending : {Ending{QStringLiteral("mm"), 1}, Ending{QStringLiteral("cm"), mm_per_cm},
+                               Ending{QStringLiteral("in"), mm_per_inch},
+                               Ending{QStringLiteral("\""), mm_per_inch},
+                               Ending{Lengths::tr("in").toLower(), mm_per_inch},
+                               Ending{Lengths::tr("inches").toLower(), mm_per_inch}})
+    if (text.endsWith(ending.text)) {
+      text.chop(ending.text.size());
       text = text.trimmed();
       factor = ending.mm;
       break;

@@ -192,7 +192,7 @@ QString AngleField::text_of(double value) const {
 PlainField::PlainField(const QString& name, const geometry::Range& allowed, const QString& unit, double step,
                        QWidget* parent)
     : NumberField(name, allowed, parent), unit_name_(unit), step_(step) {
-  describe(unit, tr("From %1 to %2 %3.").arg(allowed.low).arg(allowed.high).arg(unit));
+  describe(unit, tr("From %1 to %2 %3.").arg(text_of(allowed.low), text_of(allowed.high), unit));
 }
 
 NumberField::Reading PlainField::read(const QString& typed) const {
@@ -204,10 +204,8 @@ NumberField::Reading PlainField::read(const QString& typed) const {
   if (is_number && allowed_.holds(value)) return {value, {}};
   return {{},
           tr("%1: type a number from %2 to %3 %4, such as %5; \u201c%6\u201d cannot be used.")
-              .arg(name_)
-              .arg(allowed_.low)
-              .arg(allowed_.high)
-              .arg(unit_name_, text_of(allowed_.low + 2 * step_), typed.simplified())};
+              .arg(name_, text_of(allowed_.low), text_of(allowed_.high), unit_name_,
+                   text_of(allowed_.low + 2 * step_), typed.simplified())};
 }
 
 QString PlainField::text_of(double value) const {

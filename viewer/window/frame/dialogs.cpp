@@ -64,11 +64,12 @@ bool ask_about_replacing(QWidget* parent, const QString& file) {
 bool ask_about_leftover(QWidget* parent, const Leftover& leftover) {
   QMessageBox box(
       QMessageBox::Question, Dialogs::tr("Unsaved work found"),
-      Dialogs::tr("The program ended unexpectedly on %1 and kept this case: \u201c%2\u201d. Go on with it?")
+      Dialogs::tr(
+          "The program ended unexpectedly on %1 and kept this case: \u201c%2\u201d. Continue with it?")
           .arg(leftover.written, QString::fromStdString(leftover.case_file.the_case.label)),
       QMessageBox::NoButton, parent);
-  auto* yes = box.addButton(Dialogs::tr("Go on with it"), QMessageBox::AcceptRole);
-  box.addButton(Dialogs::tr("Throw it away"), QMessageBox::DestructiveRole);
+  auto* yes = box.addButton(Dialogs::tr("Continue with it"), QMessageBox::AcceptRole);
+  box.addButton(Dialogs::tr("Discard it"), QMessageBox::DestructiveRole);
   box.setDefaultButton(yes);
   box.exec();
   return box.clickedButton() == yes;
@@ -101,7 +102,7 @@ void show_keys(QWidget* parent) {
       {Dialogs::tr("Left, Right; Ctrl and wheel"),
        Dialogs::tr("turn the coil by 1\u00b0 (with Shift 5\u00b0)")},
       {Dialogs::tr("Ctrl and arrows"), Dialogs::tr("move the coil by 1 mm (with Shift 5 mm)")},
-      {Dialogs::tr("Click a node"), Dialogs::tr("lays the coil on it")},
+      {Dialogs::tr("Click a spot of the grid"), Dialogs::tr("lays the coil on it")},
       {Dialogs::tr("Enter; Ctrl and arrows, placing points"),
        Dialogs::tr("sets the point in the middle of the picture; moves it by 1 mm")},
       {Dialogs::tr("Esc"), Dialogs::tr("puts the coil back, takes an entry back, leaves Explain")},

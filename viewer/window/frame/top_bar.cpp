@@ -27,7 +27,7 @@ TopBar::TopBar(QWidget* parent) : QWidget(parent), modes_(new QButtonGroup(this)
   add_mode(Mode::explain, tr("Explain"), tr("Show a patient what happens"));
   row->addStretch(1);
   const auto* picture = add(tr("Picture\u2026"), tr("Save what the stage shows as a picture"));
-  const auto* sheet = add(tr("Sheet\u2026"), tr("Save the printed placement sheet as PDF, A4 or Letter"));
+  const auto* sheet = add(tr("Sheet\u2026"), tr("Save the placement sheet as PDF, A4 or Letter"));
   connect(modes_, &QButtonGroup::idClicked, this,
           [this](int id) { emit mode_wanted(static_cast<Mode>(id)); });
   connect(picture, &QPushButton::clicked, this, &TopBar::picture_wanted);

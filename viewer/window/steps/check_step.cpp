@@ -10,8 +10,8 @@
 #include "geometry/base/error.h"
 #include "geometry/hands/careful_limits.h"
 #include "viewer/window/steps/verdict.h"
-#include "viewer/words/words.h"
 #include "viewer/words/found_words.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -43,14 +43,14 @@ CheckStep::CheckStep(Session& session, Visit& visit, QWidget* parent)
   verdict_->setObjectName("verdict");
   verdict_->setWordWrap(true);
   fields()->addWidget(verdict_);
-  pulse_limit_ = new LengthField(tr("Good within, from the site"), pulse_limit_mm);
+  pulse_limit_ = new LengthField(tr("Allowed distance from the site"), pulse_limit_mm);
   pulse_limit_->on_commit([this](std::optional<double> mm) {
     geometry::CheckLimits limits = visit_.limits();
     limits.pulse_mm = *mm;
     visit_.set_limits(limits);
     return QString();
   });
-  angle_limit_ = new AngleField(tr("Good within, angle"), angle_limit_deg);
+  angle_limit_ = new AngleField(tr("Allowed angle error"), angle_limit_deg);
   angle_limit_->on_commit([this](std::optional<double> degrees) {
     geometry::CheckLimits limits = visit_.limits();
     limits.angle_deg = *degrees;

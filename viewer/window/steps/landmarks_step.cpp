@@ -121,10 +121,10 @@ void LandmarksStep::build_placing() {
   use_points_->setObjectName("main");
   placing->addWidget(use_points_);
   auto* buttons = new QHBoxLayout;
-  other_way_up_ = new QPushButton(tr("Other way up"));
+  other_way_up_ = new QPushButton(tr("Turn upside down"));
   other_way_up_->setToolTip(
       tr("Files do not say which way is up; press until the head stands upright and faces you."));
-  give_up_ = new QPushButton(tr("Give up this head"));
+  give_up_ = new QPushButton(tr("Discard this head"));
   buttons->addWidget(other_way_up_);
   buttons->addWidget(give_up_);
   buttons->addStretch(1);

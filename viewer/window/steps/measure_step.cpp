@@ -58,7 +58,7 @@ MeasureStep::MeasureStep(Session& session, QWidget* parent)
   brim_heights_->setWordWrap(true);
   fields()->addWidget(brim_heights_);
   work_out_ = new QPushButton(tr("Work out tape distances"));
-  work_out_->setToolTip(tr("They were left out when loading this head was cut short."));
+  work_out_->setToolTip(tr("They were left out when loading this head was cancelled."));
   fields()->addWidget(work_out_, 0, Qt::AlignLeft);
   work_out_->hide();
   connect(work_out_, &QPushButton::clicked, this, [this] {

@@ -8,6 +8,7 @@
 #include "geometry/base/ranges.h"
 #include "geometry/head/landmark_names.h"
 #include "models/coils/coil_library.h"
+#include "viewer/words/data_words.h"
 #include "viewer/words/shift_words.h"
 
 namespace scalpmark::window {
@@ -24,7 +25,7 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
                         [](geometry::Case& c) -> double& { return c.search.lateral_mm; });
   anterior_ = add_length(tr("Then forward"), ranges::anterior_mm,
                          [](geometry::Case& c) -> double& { return c.search.anterior_mm; });
-  pitch_ = add_length(tr("Between nodes"), ranges::pitch_mm,
+  pitch_ = add_length(tr("Between spots"), ranges::pitch_mm,
                       [](geometry::Case& c) -> double& { return c.search.pitch_mm; });
   grid_on_ = new Choice(tr("The grid is drawn on"),
                         {{tr("edge marks"), tr("What staff draw: the nine marks are evenly spaced")},
@@ -45,7 +46,7 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
                      [](geometry::Case& c) -> double& { return c.coil.lift_mm; });
   add_rules();
 
-  auto* on = new QLabel(tr("Lay the coil on a node"));
+  auto* on = new QLabel(tr("Lay the coil on a spot"));
   fields()->addWidget(on);
   nodes_ = new NodePad(tr("Lay the coil on"));
   fields()->addWidget(nodes_);
@@ -82,8 +83,9 @@ void SearchStep::add_coils() {
   coil_->setMinimumContentsLength(20);
   coil_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   for (const geometry::Coil& each : models::coils()) {
-    coil_->addItem(QString::fromStdString(each.title), QString::fromStdString(each.model));
-    coil_->setItemData(coil_->count() - 1, QString::fromStdString(each.title), Qt::ToolTipRole);
+    coil_->addItem(QString::fromStdString(viewer::coil_text(each.title)), QString::fromStdString(each.model));
+    coil_->setItemData(coil_->count() - 1, QString::fromStdString(viewer::coil_text(each.title)),
+                       Qt::ToolTipRole);
   }
   coil_->view()->setTextElideMode(Qt::ElideNone);
   coil_->view()->setAccessibleName(tr("Coils to choose from"));
@@ -175,7 +177,7 @@ void SearchStep::show_case() {
   pitch_->set_value(c.search.pitch_mm);
   grid_on_->choose(c.search.grid_on == geometry::GridOn::edge_marks ? 0 : 1);
   coil_->setCurrentIndex(coil_->findData(QString::fromStdString(c.coil.model.model)));
-  coil_note_->setText(QString::fromStdString(c.coil.model.note));
+  coil_note_->setText(QString::fromStdString(viewer::coil_text(c.coil.model.note)));
   coil_note_->setVisible(!c.coil.model.note.empty());
   angle_->set_value(c.coil.angle_deg);
   centre_to_edge_->set_value(c.coil.centre_to_edge_mm);
@@ -188,7 +190,7 @@ void SearchStep::show_case() {
   const QString anterior = length_with_unit(std::abs(c.search.anterior_mm), unit_);
   set_hint(tr("From the vertex tape %1 toward the %2 ear, then %3 %4: the start. Pencil a bar along the "
               "coil's front "
-              "edge at each of the nine nodes.")
+              "edge at each of the nine spots.")
                .arg(lateral, left ? tr("left") : tr("right"), anterior,
                     c.search.anterior_mm < 0 ? tr("back") : tr("forward")));
   set_summary(tr("%1, %2 + %3")

@@ -78,7 +78,7 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
       emit again();
   });
   connect(usual_, &QPushButton::clicked, this, [this] {
-    (void)session_.change(tr("The usual errors"),
+    (void)session_.change(tr("Default errors"),
                           [](models::CaseFile& case_file) { case_file.the_case.errors = {}; });
   });
 }
@@ -157,7 +157,7 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
     errors_[i] = field;
     into.addWidget(field);
   }
-  usual_ = new QPushButton(tr("The usual errors"));
+  usual_ = new QPushButton(tr("Default errors"));
   usual_->setToolTip(tr("Puts all eight back to what they are without an entry"));
   usual_->setAccessibleDescription(usual_->toolTip());
   into.addWidget(usual_, 0, Qt::AlignLeft);

@@ -32,7 +32,7 @@ void choose(models::CaseFile& case_file, const geometry::TreatmentAlternative& s
 }  // namespace
 
 TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), parent), session_(session) {
-  fields()->addWidget(new QLabel(tr("The node that answered (the hotspot)")));
+  fields()->addWidget(new QLabel(tr("The spot that answered (the hotspot)")));
   hotspot_ = new NodePad(tr("The hotspot is"));
   fields()->addWidget(hotspot_);
   rule_ = new Choice(tr("The treatment site is"),
@@ -237,10 +237,10 @@ void TreatStep::show_case() {
   if (!label_->isModified()) label_->setText(QString::fromStdString(c.treatment.label));
   set_hint(
       forward
-          ? tr("Ring the node that gives a steady twitch of the hand. From its pulse point tape %1 forward, "
+          ? tr("Circle the spot that gives a steady twitch of the hand. From its pulse point tape %1 forward, "
                "parallel to the midline: the treatment site.")
                 .arg(length_with_unit(c.treatment.distance_mm, unit_))
-          : tr("Ring the node that gives a steady twitch of the hand. The treatment site is the landmark %1.")
+          : tr("Circle the spot that gives a steady twitch of the hand. The treatment site is the landmark %1.")
                 .arg(QString::fromStdString(c.treatment.label)));
   set_summary(forward ? tr("%1 forward").arg(length_with_unit(c.treatment.distance_mm, unit_))
                       : QString::fromStdString(c.treatment.label));

@@ -11,8 +11,8 @@ namespace {
 
 constexpr geometry::Range vertex_off_mm{1, 50}, tape_off_mm{1, 30}, turned_by_deg{1, 90}, cap_slid_mm{1, 50},
     cap_turned_deg{1, 30}, aside_by_deg{1, 45};
-// What is usually done wrong: a thumb's breadth, half a centimetre of tape, ten degrees; a cap by half a thumb's breadth
-// or by what its arrow hardly shows.
+// What is usually done wrong: a thumb's breadth, half a centimetre of tape, ten degrees; a cap by half a
+// thumb's breadth or by what its arrow hardly shows.
 constexpr double usual_vertex_mm = 10, usual_tape_mm = 5, usual_turn_deg = 10, usual_slide_mm = 5,
                  usual_cap_turn_deg = 5, usual_aside_deg = 10;
 
@@ -36,7 +36,7 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
   all->setContentsMargins(0, 0, 0, 0);
   all->setSpacing(4);
   make_fields();
-  add_kind(nothing, tr("Nothing spoiled"), tr("Back to the lesson"), {});
+  add_kind(nothing, tr("Nothing goes wrong"), tr("Back to the lesson"), {});
   add_kind(vertex, tr("The vertex is off"), tr("The vertex is marked in the wrong place"),
            {vertex_way_, vertex_off_});
   add_kind(tape, tr("A tape is misread"), tr("One length is read too long or too short"),
@@ -97,7 +97,7 @@ void WhatIfControls::make_fields() {
                           nullptr, Qt::Vertical);
   laid_by_ =
       new Choice(tr("The coil is laid on the mark by the rule"),
-                 {{tr("tape"), tr("The mark lies the coil's length away, by tape along the skin")},
+                 {{tr("tape"), tr("The mark lies the centre-to-edge length away, by tape along the skin")},
                   {tr("drop"), tr("The mark lies where one sees it looking straight down past the edge")},
                   {tr("nearest"), tr("The mark lies on the skin nearest to the edge")}});
 }

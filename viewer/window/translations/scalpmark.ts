@@ -13,6 +13,33 @@
     </message>
 </context>
 <context>
+    <name>Coils</name>
+    <message>
+        <source>Angled two-wing coil, 150 degrees between the wings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An angled coil may rest on its wings with its centre clear of the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figure-of-eight coil, 70 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figure-of-eight coil, 90 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round coil, 100 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under a round coil the field is strongest in a ring under its windings, not under its centre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Dialogs</name>
     <message>
         <source>Unsaved changes</source>
@@ -39,15 +66,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The program ended unexpectedly on %1 and kept this case: “%2”. Go on with it?</source>
+        <source>The program ended unexpectedly on %1 and kept this case: “%2”. Continue with it?</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Go on with it</source>
+        <source>Continue with it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Throw it away</source>
+        <source>Discard it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -99,7 +126,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Click a node</source>
+        <source>Click a spot of the grid</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -210,6 +237,46 @@
         <source>&lt;p&gt;Built with Qt, VTK, Eigen, Assimp, OpenMesh and nlohmann-json, each under its own licence; on Debian see /usr/share/doc.&lt;/p&gt;</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Changed on disk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was changed by somebody else, or in another window, since it was read here. Both versions can stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save mine under another name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save mine here, put the other beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is there already and holds something else. Replace it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+A, Alt+B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>takes that one of the places that fit a mark&apos;s tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
@@ -235,6 +302,10 @@
     </message>
     <message>
         <source>%1 must be from %2 to %3 degrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inches</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -265,7 +336,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Held so far over, the coil&apos;s axis passes the head; enter a smaller roll or pitch.</source>
+        <source>Tilted this far, the coil&apos;s axis passes the head; enter a smaller roll or pitch.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -326,10 +397,6 @@
     </message>
     <message>
         <source>These tapes do not meet on the skin (the best place misses one by %1 mm); read them again, and check that they belong to one mark.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>These tapes meet at two places on the head; add a third distance, or say which side.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -442,14 +509,6 @@
     </message>
     <message>
         <source>The %1 tape reads %2; it must be from %3 to %4. Measure again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The %1 tape (%2) and the %3 tape (%4) disagree: their proportion is more than 30 % off a head&apos;s. Measure both again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No scaling of the head gives these tapes together: the %1 (%2) and the %3 (%4) disagree. Measure both again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -585,7 +644,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A moved surface must keep its number of vertices.</source>
+        <source>A moved surface must keep its number of corners.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -669,7 +728,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The head of the case has no nasion, inion and tragi yet, so the case cannot be kept; place them first.</source>
+        <source>The head of the case has no nasion, inion and tragi yet, so the case cannot be saved; place them first.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -685,7 +744,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A setting to be written is none of its choices; set it again.</source>
+        <source>A setting to be written has no such choice; set it again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -973,7 +1032,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The system gave no pipe to read a file through; close other programs and try again.</source>
+        <source>Too many files are open to read a file through; close other programs and try again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -981,7 +1040,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 could not be read: nothing came of it for %2 seconds; save it anew, or thinner, in the program that made it.</source>
+        <source>%1 could not be read: there was no progress for %2 seconds; save it again, or with fewer triangles, in the program that made it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1157,11 +1216,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Left out 1 triangle at edges where more than two met.</source>
+        <source>Left out 1 triangle at edges where more than two triangles met.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Left out %1 triangles at edges where more than two met.</source>
+        <source>Left out %1 triangles at edges where more than two triangles met.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1181,11 +1240,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Parted the skin at 1 point where it touched itself in a point only.</source>
+        <source>Parted the skin at 1 point where it touched itself.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Parted the skin at %1 points where it touched itself in a point only.</source>
+        <source>Parted the skin at %1 points where it touched itself.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1205,7 +1264,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>its header has a property of nothing</source>
+        <source>its header has a property before any element</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1465,7 +1524,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The system gave no pipe to start a virtual display with; close other programs and try again.</source>
+        <source>Too many files are open to start a virtual display with; close other programs and try again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1505,7 +1564,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The search grid has no node at row %1, column %2; rows and columns run from -1 to 1.</source>
+        <source>The search grid has no spot at row %1, column %2; rows and columns run from -1 to 1.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1653,7 +1712,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The %1 hits %2; mind it.</source>
+        <source>The %1 hits %2; watch out there.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1793,7 +1852,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The template&apos;s brain is made anew each time, which takes some seconds, because it cannot be kept in %1; let that folder be written, or leave the brain out.</source>
+        <source>The template&apos;s brain is made anew each time, which takes some seconds, because it cannot be kept in %1; make that folder writable, or leave the brain out.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1838,6 +1897,517 @@
     </message>
     <message>
         <source>The system lets this user start no more programs, and a head is read by one of its own; close some and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mark of the coil&apos;s edge falls off the head; choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap would slip to where this head has no skin; take a smaller slip, or a scan that reaches lower.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is too little skin above the cap&apos;s brim; set the brim lower over the nasion.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap&apos;s brim must lie above the nasion and below the vertex, but is set %1 mm above the nasion; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin ends before the cap&apos;s brim comes round the head; take a scan of the whole head, or set the brim higher over the nasion.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap has slipped so far that its brim lies over the vertex; put it on again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap would be turned so far that its arrow no longer runs down the nose; put it on again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The brim&apos;s height over the %1 must be from 0 to %2 mm; measure it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To say how the cap has slipped takes the brim&apos;s height over two or more of nasion, inion and the two tragi; measure another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap&apos;s arrow cannot pass more than %1 mm beside the nasion; put the cap on again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The brim&apos;s heights fit no slip of a cap on this head: the nearest misses one by %1 cm; read the tapes again, and see whether it is the same cap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treatment&apos;s edge mark falls off the head, so the cap carries none; choose another rule or site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape&apos;s reading error must be a length above 0; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap can be slid by at most %1 cm and turned by at most %2 degrees in this lesson; choose less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The eye can be off the coil&apos;s axis by at most %1 degrees; choose less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This case lays the coil by the %1 rule, not by looking past its edge; choose drop to see what a look from aside does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure both again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A %1 tape of about %2 would fit the other two: measure it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 tape (%2) and the %3 tape (%4) disagree: their proportion is more than 30 % off a head&apos;s. %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No scaling of the head gives these tapes together: the %1 (%2) and the %3 (%4) disagree. %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm long, shorter than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm long, longer than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm wide, narrower than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm wide, wider than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm high above the ears, lower than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm high above the ears, higher than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: measure all tapes again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: measure the %2 tape again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; a %2 tape of about %3 cm would fit the other: measure it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; a %2 tape of about %3 cm would fit the other two: measure it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A coil cannot be laid by so few marks; make an edge mark, and a site mark or a second edge mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is there already and holds something else; choose another name, or write --force to replace it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide the cap %1 back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide the cap %1 forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide the cap %1 to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide the cap %1 to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the cap&apos;s arrow %1 degrees to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the cap&apos;s arrow %1 degrees to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn its arrow %1 degrees to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn its arrow %1 degrees to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 backward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 (it is under the brim)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brim %1 over the nasion, %2 over the left tragus, %3 over the right, %4 over the inion.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap sits as it should, as far as these tapes can tell: they leave the pulse uncertain by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; as it sits the pulse still goes where it is planned, give or take %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; as it sits the pulse goes %2, give or take %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These heights do not say whether the cap has slid forward or back; measure over nasion or inion.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These heights do not say whether the cap has slid to a side; measure over a tragus.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heights hardly say whether the cap is turned: measure how far beside the nasion its arrow passes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of %1 places that fit these tapes the one nearest to the plan was taken, as was asked for (%2); the tapes do not say that the mark is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of %1 places that fit these tapes, %2 was chosen; the tapes do not say that the mark is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes fit %1 places, up to %2 cm apart; choose the one where the mark is, or measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes meet at a flat angle, and the mark may be %1 cm off; measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark is within %1 cm of where these tapes meet, 95 times of 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tapes miss it by %1 cm at most; within %2 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at every mark past the coil with one eye, straight down the coil&apos;s axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each of the four points is felt for to %1 mm, chosen to fit what is published of positions found by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a tape is read to %1 mm, common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pencil mark is off by %1 mm, a guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the eye alone holds the coil&apos;s angle to %1 degrees, as was found with cap and marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in %1 of 100 placements another rule is used, a guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cap sits off by %1 mm, a guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil rolls and pitches by %1 degrees, as was found with cap and marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the eye is off the coil&apos;s axis by %1 degrees, a guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look past the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest share, %1 %: %2. That follows from the assumption that %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the cortex, taken %1 mm under the skin (%2), %3 cm on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the template&apos;s brain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site mark and one front mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front mark as a line along the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front mark and side mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mark at both front corners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Regions</name>
+    <message>
+        <source>precentral gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior frontal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior frontal gyrus, orbital part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle frontal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle frontal gyrus, orbital part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior frontal gyrus, opercular part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior frontal gyrus, triangular part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior frontal gyrus, orbital part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rolandic operculum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supplementary motor area</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>olfactory cortex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior frontal gyrus, medial part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior frontal gyrus, medial orbital part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gyrus rectus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>insula</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>anterior cingulate gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle cingulate gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>posterior cingulate gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hippocampus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parahippocampal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>amygdala</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calcarine cortex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cuneus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lingual gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior occipital gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle occipital gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior occipital gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fusiform gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>postcentral gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior parietal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior parietal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supramarginal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>angular gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>precuneus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paracentral lobule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caudate nucleus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>putamen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pallidum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thalamus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>transverse temporal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior temporal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temporal pole, superior part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle temporal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temporal pole, middle part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior temporal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cerebellum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vermis of the cerebellum</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1906,21 +2476,13 @@
         <source>Coil %1° to the midline, %2° off</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>? Not sure</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>WhatIf</name>
-    <message>
-        <source>tape</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>drop</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>nearest</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>from the vertex toward the ear</source>
         <translation type="unfinished"></translation>
@@ -2011,6 +2573,46 @@
     </message>
     <message>
         <source>%1, %2, and %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the cap turned, its arrow %1° to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the cap turned, its arrow %1° to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the cap slid %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the coil&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the coil&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the handle&apos;s side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the coil&apos;s front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the edge looked at %1, %2° off the coil&apos;s axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if the cap has slipped?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if one looks from aside?</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2224,21 +2826,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>tape</source>
-        <comment>marking rule</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>drop</source>
-        <comment>marking rule</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>nearest</source>
-        <comment>marking rule</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>run a tape %1 along the skin from the pulse point</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2340,10 +2927,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Edge marks by the %1 rule. Two tapes find a point, a third proves it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>off the head</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2412,7 +2995,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A mark made by one rule and used by another moves the pulse by about as much. Keep to the chosen rule at every visit.</source>
+        <source>A mark drawn by one rule and laid over by another moves the pulse by about as much. Keep to the chosen rule at every visit.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2434,10 +3017,6 @@
     </message>
     <message>
         <source>cm from the site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>By hand: %1 %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2534,10 +3113,6 @@
     </message>
     <message>
         <source>Centre to front edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Marking rule</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2666,7 +3241,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Marks found again by</source>
+        <source>Marks found again with</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2694,11 +3269,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>From the front and the left</source>
+        <source>From the front and the patient&apos;s left</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>From the front and the right</source>
+        <source>From the front and the patient&apos;s right</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2972,11 +3547,283 @@
         <comment>what stands before decimals: 5.0</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>its centre where a tape from the mark ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look straight down past its edge at the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its edge as near to the mark as it goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap, its arrow down the nose: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>found within</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge marks by the %1 rule. In bold: the two or three tapes that find each mark best on this head, and how closely they do, 95 times of 100, where each is read within %2 cm (one standard deviation).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 *</source>
+        <comment>a length, with a footnote</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> * These tapes fit another place as well; measure all four.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All this on the template; a person&apos;s own brain differs. The first depth is to the nearest cortex, the second the middle of those over a patch of 1 cm around. Which muscle answers at the hotspot only the twitch can say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape for each search mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm along the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>backward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 off)</source>
+        <comment>a tape to draw, and how far off without it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn at these lengths, the marks put the laid coil&apos;s pulse on the point measured. In brackets how far off it lands with marks drawn by the %1 rule at %2 and the coil laid by the %3 rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge marks drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid over a mark by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By hand: %1 %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the pulse was wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap: brim, and arrow down the nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, drawn by %1, laid by %2: %3 under the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Places that fit today&apos;s tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line of sight past the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half way %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search on the right side, treatment on the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search on the left side, treatment on the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted here, %1 from the pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn by %1, laid by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks of the way chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <comment>a depth</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 mm</source>
+        <comment>a depth</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mostly %1</source>
+        <comment>a region of the brain</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and others</source>
+        <comment>a region of the brain</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, some %2</source>
+        <comment>two regions of the brain</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brodmann area %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <comment>a gyrus</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right %1</source>
+        <comment>a gyrus</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid with a tape over this mark, the pulse lands %1 to the side of the point that was measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid by eye over this mark, the pulse lands %1 to the side of the point that was measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid with a tape over this mark, the pulse lands %1 behind the point that was measured, toward the coil&apos;s handle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid by eye over this mark, the pulse lands %1 behind the point that was measured, toward the coil&apos;s handle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid with a tape over this mark, the pulse lands %1 in front of the point that was measured, toward the coil&apos;s front edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid by eye over this mark, the pulse lands %1 in front of the point that was measured, toward the coil&apos;s front edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark it with a tape of %1 along the skin instead, as the coil is laid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark it straight down past the coil&apos;s edge instead, as the coil is laid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the skin nearest to the coil&apos;s edge instead, as the coil is laid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tape makes up for it here: make the mark anew once the coil is on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the mark %1 along the skin instead of %2, or turn it into a drop mark once the coil is on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the mark %1 along the skin instead of %2, or make it anew, on the skin nearest to the edge, once the coil is on.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::AngleField</name>
     <message>
         <source>From %1 to %2 whole degrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CapFields</name>
+    <message>
+        <source>Cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By its brim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap: enter the heights of its brim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two or more heights say how the cap has slipped since the marks were made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim over the nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim over the left tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim over the right tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim over the inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arrow right of the nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heights by tape, straight up toward the vertex. The arrow where it passes the nasion, to the patient&apos;s right; to the left with a minus.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3006,6 +3853,10 @@
         <source>Save the case</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The other version could not be put beside it, so nothing was saved; save under another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::CheckStep</name>
@@ -3026,11 +3877,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Good within, from the site</source>
+        <source>Allowed distance from the site</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Good within, angle</source>
+        <source>Allowed angle error</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3095,6 +3946,34 @@
     </message>
     <message>
         <source>today&apos;s edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As good as tape and pencil get on this head: 95 of 100 pairs of marks made by careful hands lie within.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These two are common practice; they have no source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own limits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The strict limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What tape and pencil can do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to those of common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sets the limits that careful hands meet on this head</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3407,7 +4286,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Other way up</source>
+        <source>Turn upside down</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3415,7 +4294,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Give up this head</source>
+        <source>Discard this head</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3590,7 +4469,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>They were left out when loading this head was cut short.</source>
+        <source>They were left out when loading this head was cancelled.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3615,6 +4494,18 @@
     </message>
     <message>
         <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap&apos;s brim over the nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the cap on, its arrow down the nose, check by tape toward the vertex: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3909,6 +4800,25 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::PlaceChoice</name>
+    <message>
+        <source>Nearest to the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tapes do not say that the mark is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: take the place nearest to the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: place %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::Placing</name>
     <message>
         <source>nasion</source>
@@ -3973,7 +4883,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Between nodes</source>
+        <source>Between spots</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4017,10 +4927,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The edge is marked by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>tape</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4033,19 +4939,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Looking straight down past the coil&apos;s edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>nearest</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The skin nearest to the coil&apos;s edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lay the coil on a node</source>
+        <source>Lay the coil on a spot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4057,11 +4955,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Marking rule</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From the vertex tape %1 toward the %2 ear, then %3 %4: the start. Pencil a bar along the coil&apos;s front edge at each of the nine nodes.</source>
+        <source>From the vertex tape %1 toward the %2 ear, then %3 %4: the start. Pencil a bar along the coil&apos;s front edge at each of the nine spots.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4090,6 +4984,42 @@
     </message>
     <message>
         <source>The length from its centre to its front edge becomes the coil&apos;s own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The grid&apos;s edge marks are drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking straight down past the edge of the coil held there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin nearest to the edge of the coil held there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil is laid over a mark by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape run from under the coil&apos;s centre to the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking straight down past the coil&apos;s edge at the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing the coil&apos;s edge as near to the mark as it goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule for drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule for laying</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4228,11 +5158,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The usual errors</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Puts all seven back to what they are without an entry</source>
+        <source>Default errors</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4252,7 +5178,28 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the placements lie within %2 of the site, 95 of 100 within %3.&lt;br&gt;%4</source>
+        <source>Ways to mark, worst to best: pulse and angle off on average</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To first order. The site mark is used in each. The marks of the one chosen are drawn on the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, %3°</source>
+        <comment>a way to mark: pulse off, angle off</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The look past the coil (a guess)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts all eight back to what they are without an entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the placements lie within %2 of the site, 95 of 100 within %3. %4&lt;br&gt;%5&lt;br&gt;%6</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4303,7 +5250,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Save the printed placement sheet as PDF, A4 or Letter</source>
+        <source>Save the placement sheet as PDF, A4 or Letter</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4314,7 +5261,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The node that answered (the hotspot)</source>
+        <source>The spot that answered (the hotspot)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4406,11 +5353,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Ring the node that gives a steady twitch of the hand. From its pulse point tape %1 forward, parallel to the midline: the treatment site.</source>
+        <source>Circle the spot that gives a steady twitch of the hand. From its pulse point tape %1 forward, parallel to the midline: the treatment site.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Ring the node that gives a steady twitch of the hand. The treatment site is the landmark %1.</source>
+        <source>Circle the spot that gives a steady twitch of the hand. The treatment site is the landmark %1.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4431,6 +5378,54 @@
     </message>
     <message>
         <source>For comparison; it has no label of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its edge mark is drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape of the centre-to-edge length along the skin from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking straight down past the edge of the coil on the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin nearest to the edge of the coil on the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule for drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies on the patient&apos;s right, but the search is on the left. For the right side press Enter again; on the left it is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies on the patient&apos;s left, but the search is on the right. For the left side press Enter again; on the right it is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat on the right, at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat on the left, at %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4576,7 +5571,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The mark lies the coil&apos;s length away, by tape along the skin</source>
+        <source>The mark lies the centre-to-edge length away, by tape along the skin</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4596,7 +5591,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing spoiled</source>
+        <source>Nothing goes wrong</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4633,6 +5628,114 @@
     </message>
     <message>
         <source>Marked by one rule, laid by another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap has slipped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marks are on the cap, and it sits in another place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A look from aside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The eye looks past the coil&apos;s edge at the mark, off the axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slid by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slid forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its brim comes down over the forehead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slid back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its brim goes up the forehead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slid to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its brim comes down over the left ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slid to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its brim comes down over the right ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its arrow passes left of the nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its arrow passes right of the nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off the coil&apos;s axis by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The eye looks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands before the coil&apos;s front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands on the handle&apos;s side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the coil, seen from its handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the right</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

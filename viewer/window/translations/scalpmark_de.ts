@@ -1,0 +1,5760 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE" sourcelanguage="en">
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>Training and illustration only; not a navigation or treatment device. Follow the device&apos;s instructions, local codes and the licensed clinician.</source>
+        <translation>Nur zur Schulung und Veranschaulichung; kein Navigations- oder Behandlungsgerät. Der Gebrauchsanweisung des Geräts, örtlichen Vorschriften und der approbierten Fachkraft folgen.</translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;&lt;b&gt;For training and illustration only.&lt;/b&gt; Scalpmark is not a navigation or treatment device and is not for treatment decisions.&lt;/p&gt;&lt;p&gt;A licensed prescriber decides site, threshold and dose; the device&apos;s instructions and local codes come first.&lt;/p&gt;&lt;p&gt;Ask before any pulse about:&lt;/p&gt;&lt;ul&gt;&lt;li&gt;metal or implants in or near the head&lt;/li&gt;&lt;li&gt;pacemakers and stimulators&lt;/li&gt;&lt;li&gt;seizures, and drugs that make them more likely&lt;/li&gt;&lt;li&gt;pregnancy&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;Ear protection for patient and staff. Know what to do in a seizure.&lt;/p&gt;&lt;p&gt;A cap and marks without tracking put the pulse about a centimetre off on average; a tape reads to half a centimetre.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;&lt;b&gt;Nur zur Schulung und Veranschaulichung.&lt;/b&gt; Scalpmark ist kein Navigations- oder Behandlungsgerät und nicht für Behandlungsentscheidungen bestimmt.&lt;/p&gt;&lt;p&gt;Über Ort, Schwelle und Dosis entscheidet die approbierte verordnende Fachkraft; die Gebrauchsanweisung des Geräts und örtliche Vorschriften gehen vor.&lt;/p&gt;&lt;p&gt;Vor jedem Impuls fragen nach:&lt;/p&gt;&lt;ul&gt;&lt;li&gt;Metall oder Implantaten im Kopf oder in seiner Nähe&lt;/li&gt;&lt;li&gt;Herzschrittmachern und Stimulatoren&lt;/li&gt;&lt;li&gt;Krampfanfällen und Medikamenten oder anderen Substanzen, die sie wahrscheinlicher machen&lt;/li&gt;&lt;li&gt;Schwangerschaft&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;Gehörschutz für Patient und Personal. Wissen, was bei einem Krampfanfall zu tun ist.&lt;/p&gt;&lt;p&gt;Mit Kappe und Marken ohne Tracking liegt der Impuls im Mittel etwa einen Zentimeter daneben; ein Maßband wird auf einen halben Zentimeter genau abgelesen.&lt;/p&gt;</translation>
+    </message>
+</context>
+<context>
+    <name>Coils</name>
+    <message>
+        <source>Angled two-wing coil, 150 degrees between the wings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An angled coil may rest on its wings with its centre clear of the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figure-of-eight coil, 70 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figure-of-eight coil, 90 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round coil, 100 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under a round coil the field is strongest in a ring under its windings, not under its centre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Dialogs</name>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Nicht gespeicherte Änderungen</translation>
+    </message>
+    <message>
+        <source>The case has changes that are not saved.</source>
+        <translation>Der Fall hat Änderungen, die nicht gespeichert sind.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Discard the changes</source>
+        <translation>Änderungen verwerfen</translation>
+    </message>
+    <message>
+        <source>Keep working</source>
+        <translation>Weiterarbeiten</translation>
+    </message>
+    <message>
+        <source>Unsaved work found</source>
+        <translation>Nicht gespeicherte Arbeit gefunden</translation>
+    </message>
+    <message>
+        <source>The program ended unexpectedly on %1 and kept this case: “%2”. Continue with it?</source>
+        <translation>Das Programm endete unerwartet am %1 und hat diesen Fall aufgehoben: „%2“. Damit weiterarbeiten?</translation>
+    </message>
+    <message>
+        <source>Continue with it</source>
+        <translation>Weiterarbeiten</translation>
+    </message>
+    <message>
+        <source>Discard it</source>
+        <translation>Wegwerfen</translation>
+    </message>
+    <message>
+        <source>Before you start</source>
+        <translation>Vor dem Beginn</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>Gelesen</translation>
+    </message>
+    <message>
+        <source>About Scalpmark</source>
+        <translation>Über Scalpmark</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;Scalpmark %1&lt;/h3&gt;</source>
+        <translation>&lt;h3&gt;Scalpmark %1&lt;/h3&gt;</translation>
+    </message>
+    <message>
+        <source>1 to 6 on the stage, Alt+1 to Alt+6 anywhere</source>
+        <translation>1 bis 6 in der 3D-Ansicht, Alt+1 bis Alt+6 überall</translation>
+    </message>
+    <message>
+        <source>front, left, right, back, above, square on the coil</source>
+        <translation>von vorn, links, rechts, hinten, oben, senkrecht auf die Spule</translation>
+    </message>
+    <message>
+        <source>Drag the coil</source>
+        <translation>Spule ziehen</translation>
+    </message>
+    <message>
+        <source>moves it over the skin</source>
+        <translation>verschiebt sie über die Haut</translation>
+    </message>
+    <message>
+        <source>Left, Right; Ctrl and wheel</source>
+        <translation>Links, Rechts; Strg und Mausrad</translation>
+    </message>
+    <message>
+        <source>turn the coil by 1° (with Shift 5°)</source>
+        <translation>Spule um 1° drehen (mit Umschalt 5°)</translation>
+    </message>
+    <message>
+        <source>Ctrl and arrows</source>
+        <translation>Strg und Pfeiltasten</translation>
+    </message>
+    <message>
+        <source>move the coil by 1 mm (with Shift 5 mm)</source>
+        <translation>Spule um 1 mm verschieben (mit Umschalt 5 mm)</translation>
+    </message>
+    <message>
+        <source>Click a spot of the grid</source>
+        <translation>Rasterpunkt anklicken</translation>
+    </message>
+    <message>
+        <source>lays the coil on it</source>
+        <translation>legt die Spule dort an</translation>
+    </message>
+    <message>
+        <source>Enter; Ctrl and arrows, placing points</source>
+        <translation>Eingabe; Strg und Pfeiltasten, beim Setzen der Punkte</translation>
+    </message>
+    <message>
+        <source>sets the point in the middle of the picture; moves it by 1 mm</source>
+        <translation>setzt den Punkt in die Bildmitte; verschiebt ihn um 1 mm</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>puts the coil back, takes an entry back, leaves Explain</source>
+        <translation>legt die Spule zurück, nimmt eine Eingabe zurück, verlässt „Erklären“</translation>
+    </message>
+    <message>
+        <source>Drag beside the coil; Alt and arrows</source>
+        <translation>Neben der Spule ziehen; Alt und Pfeiltasten</translation>
+    </message>
+    <message>
+        <source>turn the head</source>
+        <translation>Kopf drehen</translation>
+    </message>
+    <message>
+        <source>Right drag; Shift and drag</source>
+        <translation>Mit rechter Taste ziehen; Umschalt und ziehen</translation>
+    </message>
+    <message>
+        <source>shift the picture</source>
+        <translation>Bild verschieben</translation>
+    </message>
+    <message>
+        <source>Wheel; + and -</source>
+        <translation>Mausrad; + und -</translation>
+    </message>
+    <message>
+        <source>zoom</source>
+        <translation>zoomen</translation>
+    </message>
+    <message>
+        <source>Up, Down in a field</source>
+        <translation>Auf, Ab in einem Feld</translation>
+    </message>
+    <message>
+        <source>a little more, a little less</source>
+        <translation>etwas mehr, etwas weniger</translation>
+    </message>
+    <message>
+        <source>Ctrl and a step&apos;s heading</source>
+        <translation>Strg und Überschrift eines Schritts</translation>
+    </message>
+    <message>
+        <source>opens it and leaves the others open</source>
+        <translation>öffnet ihn und lässt die anderen offen</translation>
+    </message>
+    <message>
+        <source>Ctrl+T, Ctrl+H, Ctrl+B</source>
+        <translation>Strg+T, Strg+H, Strg+B</translation>
+    </message>
+    <message>
+        <source>lay the coil on the treatment site, the hotspot, the search start</source>
+        <translation>Spule am Behandlungsort, am Hotspot, am Suchstart anlegen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z, Ctrl+Shift+Z</source>
+        <translation>Strg+Z, Strg+Umschalt+Z</translation>
+    </message>
+    <message>
+        <source>undo, redo</source>
+        <translation>rückgängig machen, wiederholen</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Space; Page Down, Page Up in Teach</source>
+        <translation>Leertaste; Bild ab, Bild auf unter „Lehren“</translation>
+    </message>
+    <message>
+        <source>play or stop the lesson; next step, step before</source>
+        <translation>Lektion abspielen oder anhalten; nächster Schritt, voriger Schritt</translation>
+    </message>
+    <message>
+        <source>Ctrl+G</source>
+        <translation>Strg+G</translation>
+    </message>
+    <message>
+        <source>shows the gap under the coil, or leaves it out</source>
+        <translation>zeigt den Spalt unter der Spule oder lässt ihn weg</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+B</source>
+        <translation>Strg+Umschalt+B</translation>
+    </message>
+    <message>
+        <source>looks through the skin at the template&apos;s brain, and back</source>
+        <translation>blickt durch die Haut auf das Gehirn der Vorlage und zurück</translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;Built with Qt, VTK, Eigen, Assimp, OpenMesh and nlohmann-json, each under its own licence; on Debian see /usr/share/doc.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;Erstellt mit Qt, VTK, Eigen, Assimp, OpenMesh und nlohmann-json, jedes unter seiner eigenen Lizenz; unter Debian siehe /usr/share/doc.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>Changed on disk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was changed by somebody else, or in another window, since it was read here. Both versions can stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save mine under another name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save mine here, put the other beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is there already and holds something else. Replace it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+A, Alt+B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>takes that one of the places that fit a mark&apos;s tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Lengths</name>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>%1 must be a number such as %2; this is not one.</source>
+        <translation>%1: eine Zahl wie %2 eingeben; dies ist keine.</translation>
+    </message>
+    <message>
+        <source>%1 must be from %2 to %3 %4.</source>
+        <translation>%1: eine Länge von %2 bis %3 %4 eingeben.</translation>
+    </message>
+    <message>
+        <source>%1 must be a whole number of degrees, such as 45.</source>
+        <translation>%1: eine ganze Gradzahl eingeben, etwa 45.</translation>
+    </message>
+    <message>
+        <source>%1 must be from %2 to %3 degrees.</source>
+        <translation>%1: einen Winkel von %2 bis %3 Grad eingeben.</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation type="unfinished">Zoll</translation>
+    </message>
+</context>
+<context>
+    <name>Message</name>
+    <message>
+        <source>The template brain shares only %1 positions with this head, too few to bring it under the skin.</source>
+        <translation>Das Gehirn der Vorlage hat nur %1 Positionen mit diesem Kopf gemeinsam, zu wenige, um es unter die Haut zu legen.</translation>
+    </message>
+    <message>
+        <source>The template&apos;s brain does not fit under this head&apos;s skin; check the four points.</source>
+        <translation>Das Gehirn der Vorlage passt nicht unter die Haut dieses Kopfes; die vier Punkte prüfen.</translation>
+    </message>
+    <message>
+        <source>A smooth map needs at least %1 pairs of points, the same number on both sides.</source>
+        <translation>Eine glatte Abbildung braucht mindestens %1 Punktpaare, auf beiden Seiten gleich viele.</translation>
+    </message>
+    <message>
+        <source>A point of a smooth map is not a number; place it again.</source>
+        <translation>Ein Punkt einer glatten Abbildung ist keine Zahl; neu setzen.</translation>
+    </message>
+    <message>
+        <source>The points of a smooth map lie in one plane; they must go round the head.</source>
+        <translation>Die Punkte einer glatten Abbildung liegen in einer Ebene; sie müssen rund um den Kopf liegen.</translation>
+    </message>
+    <message>
+        <source>Two points of a smooth map lie in one place; place them apart.</source>
+        <translation>Zwei Punkte einer glatten Abbildung liegen an derselben Stelle; getrennt setzen.</translation>
+    </message>
+    <message>
+        <source>Tilted this far, the coil&apos;s axis passes the head; enter a smaller roll or pitch.</source>
+        <translation>So weit gekippt geht die Achse der Spule am Kopf vorbei; eine kleinere Kippung (seitlich oder längs) eingeben.</translation>
+    </message>
+    <message>
+        <source>This coil has no casing, so it rests on nothing; choose another.</source>
+        <translation>Diese Spule hat kein Gehäuse und liegt daher nirgends auf; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>A cap&apos;s thickness must be from 0 to 30 mm; correct it.</source>
+        <translation>Die Dicke einer Kappe muss 0 bis 30 mm betragen; korrigieren.</translation>
+    </message>
+    <message>
+        <source>The steps of the gap map must be from 1 to 20 mm; correct them.</source>
+        <translation>Die Schritte der Spaltkarte müssen 1 bis 20 mm betragen; korrigieren.</translation>
+    </message>
+    <message>
+        <source>Roll and pitch must each be from -30 to 30 degrees; correct them.</source>
+        <translation>Die Kippung muss seitlich und längs jeweils -30 bis 30 Grad betragen; korrigieren.</translation>
+    </message>
+    <message>
+        <source>The steps of the gap map must be from 1 to 10 mm; correct them.</source>
+        <translation>Die Schritte der Spaltkarte müssen 1 bis 10 mm betragen; korrigieren.</translation>
+    </message>
+    <message>
+        <source>The limits of the check must be more than 0 mm and 0 degrees; correct them.</source>
+        <translation>Die Grenzen der Prüfung müssen größer als 0 mm und 0 Grad sein; korrigieren.</translation>
+    </message>
+    <message>
+        <source>The coil cannot be laid with its edge over the edge mark and its centre line over the site mark; make both marks new.</source>
+        <translation>Die Spule lässt sich nicht so anlegen, dass ihre Kante über der Kantenmarke und ihre Mittelachse über der Ortsmarke liegt; beide Marken neu zeichnen.</translation>
+    </message>
+    <message>
+        <source>The tape from the %1 must be a length above 0; correct it.</source>
+        <translation>Die Bandlänge vom %1 muss größer als 0 sein; korrigieren.</translation>
+    </message>
+    <message>
+        <source>vertex</source>
+        <translation>Vertex</translation>
+    </message>
+    <message>
+        <source>nasion</source>
+        <translation>Nasion</translation>
+    </message>
+    <message>
+        <source>left tragus</source>
+        <translation>Tragus links</translation>
+    </message>
+    <message>
+        <source>right tragus</source>
+        <translation>Tragus rechts</translation>
+    </message>
+    <message>
+        <source>One tape is not enough to find a point again; give two or more of the distances to the vertex, the nasion and the two tragi.</source>
+        <translation>Ein Band genügt nicht, um einen Punkt wiederzufinden; zwei oder mehr der Abstände zu Vertex, Nasion und den beiden Tragi angeben.</translation>
+    </message>
+    <message>
+        <source>These tapes do not meet on the skin; read them again, and check that they belong to one mark.</source>
+        <translation>Diese Bänder treffen sich nicht auf der Haut; neu ablesen und prüfen, ob sie zu einer einzigen Marke gehören.</translation>
+    </message>
+    <message>
+        <source>These tapes do not meet on the skin (the best place misses one by %1 mm); read them again, and check that they belong to one mark.</source>
+        <translation>Diese Bänder treffen sich nicht auf der Haut (die beste Stelle verfehlt eines um %1 mm); neu ablesen und prüfen, ob sie zu einer einzigen Marke gehören.</translation>
+    </message>
+    <message>
+        <source>errors.%1 must be from %2 to %3 %4; correct it.</source>
+        <translation>errors.%1 muss zwischen %2 und %3 %4 liegen; korrigieren.</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>Grad</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation>Prozent</translation>
+    </message>
+    <message>
+        <source>The treatment&apos;s edge mark falls off the head, so nobody can lay the coil on it; choose another marking rule or site.</source>
+        <translation>Die Kantenmarke der Behandlung liegt nicht mehr auf dem Kopf, daher kann niemand die Spule daran anlegen; eine andere Markierregel oder einen anderen Ort wählen.</translation>
+    </message>
+    <message>
+        <source>With errors this large more than half of the placements fall off the head; make the errors smaller.</source>
+        <translation>Bei so großen Fehlern liegt mehr als die Hälfte der Platzierungen nicht mehr auf dem Kopf; die Fehler verkleinern.</translation>
+    </message>
+    <message>
+        <source>The number of placements to try must be from 0 to 1000000; correct it.</source>
+        <translation>Die Zahl der Platzierungsversuche muss 0 bis 1000000 betragen; korrigieren.</translation>
+    </message>
+    <message>
+        <source>The treatment&apos;s edge mark falls off the head, so nothing can be laid on it; choose another rule or site.</source>
+        <translation>Die Kantenmarke der Behandlung liegt nicht mehr auf dem Kopf, daher lässt sich nichts daran anlegen; eine andere Regel oder einen anderen Ort wählen.</translation>
+    </message>
+    <message>
+        <source>The vertex can be marked at most %1 cm off in this lesson; choose less.</source>
+        <translation>In dieser Lektion kann der Vertex höchstens %1 cm falsch markiert sein; weniger wählen.</translation>
+    </message>
+    <message>
+        <source>The skin ends before the wrong vertex; choose less.</source>
+        <translation>Die Haut endet vor dem falschen Vertex; weniger wählen.</translation>
+    </message>
+    <message>
+        <source>From so wrong a vertex the search start falls on the face; choose less.</source>
+        <translation>Bei einem so falschen Vertex fällt der Suchstart ins Gesicht; weniger wählen.</translation>
+    </message>
+    <message>
+        <source>This treatment site is a landmark, not a length from the hotspot, so no such tape can be read wrongly.</source>
+        <translation>Dieser Behandlungsort ist eine Landmarke und keine Strecke ab dem Hotspot, daher kann kein solches Band falsch abgelesen werden.</translation>
+    </message>
+    <message>
+        <source>The coil can be turned by at most 90 degrees in this lesson; choose less.</source>
+        <translation>In dieser Lektion lässt sich die Spule um höchstens 90 Grad drehen; weniger wählen.</translation>
+    </message>
+    <message>
+        <source>inion</source>
+        <translation>Inion</translation>
+    </message>
+    <message>
+        <source>The straight line from %1 to %2 is %3 mm; on a head it is %4 to %5 mm. Check both points and the unit.</source>
+        <translation>Die gerade Strecke von %1 bis %2 beträgt %3 mm; an einem Kopf sind es %4 bis %5 mm. Beide Punkte und die Einheit prüfen.</translation>
+    </message>
+    <message>
+        <source>The %1 has a coordinate that is not a number; enter it again.</source>
+        <translation>Beim %1 ist eine Koordinate keine Zahl; neu eingeben.</translation>
+    </message>
+    <message>
+        <source>The %1 and the %2 are %3 mm apart; place each at its own spot on the head.</source>
+        <translation>%1 und %2 liegen %3 mm auseinander; jeden Punkt an seine eigene Stelle am Kopf setzen.</translation>
+    </message>
+    <message>
+        <source>The line from inion to nasion runs %1 degrees to the line between the tragi instead of about 90; check the four points.</source>
+        <translation>Die Linie vom Inion zum Nasion verläuft %1 Grad zur Linie zwischen den Tragi statt etwa 90; die vier Punkte prüfen.</translation>
+    </message>
+    <message>
+        <source>Both tragi lie on the same side of the line from inion to nasion; check the four points.</source>
+        <translation>Beide Tragi liegen auf derselben Seite der Linie vom Inion zum Nasion; die vier Punkte prüfen.</translation>
+    </message>
+    <message>
+        <source>The nasion and inion lie %1 mm below the tragi, as if left and right tragus were swapped (or nasion and inion); check the four points.</source>
+        <translation>Nasion und Inion liegen %1 mm unter den Tragi, als wären linker und rechter Tragus vertauscht (oder Nasion und Inion); die vier Punkte prüfen.</translation>
+    </message>
+    <message>
+        <source>The %1 is %2 mm away from the skin (at most %3); place it on the head&apos;s surface.</source>
+        <translation>Der Punkt „%1“ liegt %2 mm von der Haut entfernt (höchstens %3); auf die Oberfläche des Kopfes setzen.</translation>
+    </message>
+    <message>
+        <source>No head could be made out in this skin, so its four points cannot be guessed; place them by hand.</source>
+        <translation>In dieser Haut ließ sich kein Kopf erkennen, daher können seine vier Punkte nicht geschätzt werden; von Hand setzen.</translation>
+    </message>
+    <message>
+        <source>No skin was found above the tragi; the surface must cover the top of the head.</source>
+        <translation>Über den Tragi wurde keine Haut gefunden; die Oberfläche muss den Oberkopf umfassen.</translation>
+    </message>
+    <message>
+        <source>nasion-inion</source>
+        <translation>Nasion-Inion</translation>
+    </message>
+    <message>
+        <source>tragus-tragus</source>
+        <translation>Tragus-Tragus</translation>
+    </message>
+    <message>
+        <source>circumference</source>
+        <translation>Kopfumfang</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>The %1 tape reads %2; it must be from %3 to %4. Measure again.</source>
+        <translation>Das Maß %1 beträgt %2; es muss zwischen %3 und %4 liegen. Neu messen.</translation>
+    </message>
+    <message>
+        <source>The vertex does not settle: half of nasion-inion and half of tragus-tragus do not meet on this skin; check the four points and the surface at the top of the head.</source>
+        <translation>Der Vertex lässt sich nicht bestimmen: Die Hälften von Nasion-Inion und Tragus-Tragus treffen sich auf dieser Haut nicht; die vier Punkte und die Oberfläche am Oberkopf prüfen.</translation>
+    </message>
+    <message>
+        <source>The two points lie on separate pieces of the skin, so no path joins them; check the head&apos;s mesh.</source>
+        <translation>Die beiden Punkte liegen auf getrennten Stücken der Haut, daher verbindet sie kein Weg; das Netz des Kopfes prüfen.</translation>
+    </message>
+    <message>
+        <source>The walk got stuck among triangles without area; repair the mesh first.</source>
+        <translation>Der Weg blieb zwischen Dreiecken ohne Fläche stecken; zuerst das Netz reparieren.</translation>
+    </message>
+    <message>
+        <source>The walk&apos;s direction stands upright on the skin here; choose one along the skin.</source>
+        <translation>Die Richtung des Weges steht hier senkrecht auf der Haut; eine entlang der Haut wählen.</translation>
+    </message>
+    <message>
+        <source>The length of a walk must be a number from 0 mm to a kilometre.</source>
+        <translation>Die Länge eines Weges muss eine Zahl von 0 mm bis zu einem Kilometer sein.</translation>
+    </message>
+    <message>
+        <source>The direction of a walk must be three numbers, not all zero.</source>
+        <translation>Die Richtung eines Weges muss aus drei Zahlen bestehen, die nicht alle null sind.</translation>
+    </message>
+    <message>
+        <source>The walk&apos;s direction points more than 60 degrees away from the skin; choose one along the skin.</source>
+        <translation>Die Richtung des Weges weist mehr als 60 Grad von der Haut weg; eine entlang der Haut wählen.</translation>
+    </message>
+    <message>
+        <source>The skin ends between this edge mark and the pulse point; move the mark.</source>
+        <translation>Die Haut endet zwischen dieser Kantenmarke und dem Impulspunkt; die Marke verschieben.</translation>
+    </message>
+    <message>
+        <source>No pulse point puts the coil&apos;s edge over this mark (the nearest misses it by %1 mm); move the mark or choose another marking rule.</source>
+        <translation>Kein Impulspunkt bringt die Kante der Spule über diese Marke (der nächste verfehlt sie um %1 mm); die Marke verschieben oder eine andere Markierregel wählen.</translation>
+    </message>
+    <message>
+        <source>%1 must be from %2 to %3 %4, but is not a number; correct it.</source>
+        <translation>%1 muss zwischen %2 und %3 %4 liegen, ist aber keine Zahl; korrigieren.</translation>
+    </message>
+    <message>
+        <source>%1 must be from %2 to %3 %4, but is %5; correct it.</source>
+        <translation>%1 muss zwischen %2 und %3 %4 liegen, ist aber %5; korrigieren.</translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation>Nahpunkt</translation>
+    </message>
+    <message>
+        <source>The edge mark of %1 by the %2 rule falls off the head (over the face or past the skin&apos;s border), so it is left out.</source>
+        <translation>Die Kantenmarke am %1 nach der %2regel liegt nicht mehr auf dem Kopf (über dem Gesicht oder jenseits des Hautrandes) und wird daher weggelassen.</translation>
+    </message>
+    <message>
+        <source>The %1 tape was entered as %2 cm, but the head measures %3 cm; check the tape and the four points.</source>
+        <translation>Das Maß %1 wurde mit %2 cm eingegeben, aber der Kopf misst %3 cm; das Band und die vier Punkte prüfen.</translation>
+    </message>
+    <message>
+        <source>(grid rows from the start)</source>
+        <translation>(Rasterreihen ab dem Start)</translation>
+    </message>
+    <message>
+        <source>(grid columns from the start)</source>
+        <translation>(Rasterspalten ab dem Start)</translation>
+    </message>
+    <message>
+        <source>treatment.label is &quot;%1&quot;, which is not a position of the 10-20, 10-10 or 10-5 system; write one such as F3.</source>
+        <translation>treatment.label ist &quot;%1&quot; und damit keine Position des 10-20-, 10-10- oder 10-5-Systems; eine wie F3 schreiben.</translation>
+    </message>
+    <message>
+        <source>The search start falls on the face; shorten search.lateral_mm or search.anterior_mm.</source>
+        <translation>Der Suchstart fällt ins Gesicht; search.lateral_mm oder search.anterior_mm verringern.</translation>
+    </message>
+    <message>
+        <source>the start</source>
+        <translation>Suchstart</translation>
+    </message>
+    <message>
+        <source>The start&apos;s edge mark by the %1 rule falls off the head, so no grid can be drawn around it; choose another rule, angle or start.</source>
+        <translation>Die Kantenmarke am Suchstart nach der %1regel liegt nicht mehr auf dem Kopf, daher lässt sich kein Raster um sie zeichnen; eine andere Regel, einen anderen Winkel oder einen anderen Start wählen.</translation>
+    </message>
+    <message>
+        <source>The search grid reaches past the skin&apos;s border; move the start.</source>
+        <translation>Das Suchraster reicht über den Hautrand hinaus; den Start verschieben.</translation>
+    </message>
+    <message>
+        <source>The position %1 lies on the face of this head; choose another.</source>
+        <translation>Die Position %1 liegt bei diesem Kopf im Gesicht; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>The treatment site, %1 cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.</source>
+        <translation>Der Behandlungsort, %1 cm vor dem Hotspot, fällt ins Gesicht; treatment.distance_mm verringern.</translation>
+    </message>
+    <message>
+        <source>the treatment site</source>
+        <translation>Behandlungsort</translation>
+    </message>
+    <message>
+        <source>The skin is flat where a tape line should start, so the line has no direction; move the point a little.</source>
+        <translation>Die Haut ist flach, wo eine Bandlinie beginnen soll, daher hat die Linie keine Richtung; den Punkt ein wenig verschieben.</translation>
+    </message>
+    <message>
+        <source>The surface has an edge shared by more than two triangles; repair the mesh first.</source>
+        <translation>Die Oberfläche hat eine Dreieckskante, die zu mehr als zwei Dreiecken gehört; zuerst das Netz reparieren.</translation>
+    </message>
+    <message>
+        <source>The surface has neighbouring triangles that face opposite ways; repair the mesh first.</source>
+        <translation>Die Oberfläche hat benachbarte Dreiecke, die in entgegengesetzte Richtungen weisen; zuerst das Netz reparieren.</translation>
+    </message>
+    <message>
+        <source>The surface has no triangles.</source>
+        <translation>Die Oberfläche hat keine Dreiecke.</translation>
+    </message>
+    <message>
+        <source>The surface has a coordinate that is not a number.</source>
+        <translation>Die Oberfläche hat eine Koordinate, die keine Zahl ist.</translation>
+    </message>
+    <message>
+        <source>The surface has a triangle with a corner that does not exist.</source>
+        <translation>Die Oberfläche hat ein Dreieck mit einer Ecke, die es nicht gibt.</translation>
+    </message>
+    <message>
+        <source>The surface has a triangle that uses one corner twice.</source>
+        <translation>Die Oberfläche hat ein Dreieck, das eine Ecke zweimal verwendet.</translation>
+    </message>
+    <message>
+        <source>A moved surface must keep its number of corners.</source>
+        <translation>Eine verschobene Oberfläche muss die Zahl ihrer Ecken behalten.</translation>
+    </message>
+    <message>
+        <source>The moved surface has a coordinate that is not a number.</source>
+        <translation>Die verschobene Oberfläche hat eine Koordinate, die keine Zahl ist.</translation>
+    </message>
+    <message>
+        <source>A place to be found on the skin has a coordinate that is not a number; give all three.</source>
+        <translation>Eine Stelle, die auf der Haut gesucht wird, hat eine Koordinate, die keine Zahl ist; alle drei angeben.</translation>
+    </message>
+    <message>
+        <source>A tape&apos;s length must be a number from 0 up.</source>
+        <translation>Die Länge eines Bandes muss eine Zahl ab 0 sein.</translation>
+    </message>
+    <message>
+        <source>A tape needs a third point beside its two ends; the three points lie in one line.</source>
+        <translation>Ein Band braucht neben seinen beiden Enden einen dritten Punkt; die drei Punkte liegen auf einer Geraden.</translation>
+    </message>
+    <message>
+        <source>The skin has no unbroken line for a tape between two of the points; the surface ends or has a hole there.</source>
+        <translation>Die Haut hat zwischen zwei der Punkte keine durchgehende Linie für ein Band; dort endet die Oberfläche oder hat ein Loch.</translation>
+    </message>
+    <message>
+        <source>The skin ends before the tape does; shorten the distance.</source>
+        <translation>Die Haut endet vor dem Band; den Abstand verkürzen.</translation>
+    </message>
+    <message>
+        <source>The template&apos;s brain was pushed in by up to %1 mm over %2 % of it, to stay %3 mm under the skin.</source>
+        <translation>Das Gehirn der Vorlage wurde um bis zu %1 mm nach innen gedrückt, auf %2 % seiner Fläche, damit es %3 mm unter der Haut bleibt.</translation>
+    </message>
+    <message>
+        <source>%1 names no regions; install the package it came with again.</source>
+        <translation>%1 nennt keine Regionen; das Paket, aus dem die Datei stammt, neu installieren.</translation>
+    </message>
+    <message>
+        <source>The brain under the skin is left out, because %1 is missing; install the Debian package mricron-data to see it.</source>
+        <translation>Das Gehirn unter der Haut wird weggelassen, weil %1 fehlt; das Debian-Paket mricron-data installieren, um es zu sehen.</translation>
+    </message>
+    <message>
+        <source>%1 holds no brain; install the package mricron-data again.</source>
+        <translation>%1 enthält kein Gehirn; das Paket mricron-data neu installieren.</translation>
+    </message>
+    <message>
+        <source>%1 holds a voxel that is no region&apos;s number; install the package mricron-data again.</source>
+        <translation>%1 enthält ein Voxel, das keine Regionsnummer ist; das Paket mricron-data neu installieren.</translation>
+    </message>
+    <message>
+        <source>%1 holds no region; install the package mricron-data again.</source>
+        <translation>%1 enthält keine Region; das Paket mricron-data neu installieren.</translation>
+    </message>
+    <message>
+        <source>Making the template&apos;s brain, once</source>
+        <translation>Gehirn der Vorlage wird erstellt, einmalig</translation>
+    </message>
+    <message>
+        <source>Measuring the template&apos;s head, once</source>
+        <translation>Kopf der Vorlage wird vermessen, einmalig</translation>
+    </message>
+    <message>
+        <source>Reading the regions of the brain, once</source>
+        <translation>Regionen des Gehirns werden gelesen, einmalig</translation>
+    </message>
+    <message>
+        <source>The template&apos;s head in %1 cannot be measured (%2); install the package mricron-data again.</source>
+        <translation>Der Kopf der Vorlage in %1 lässt sich nicht vermessen (%2); das Paket mricron-data neu installieren.</translation>
+    </message>
+    <message>
+        <source>The head of the case is none of the kinds known; choose it again.</source>
+        <translation>Der Kopf des Falls ist von keiner bekannten Art; neu wählen.</translation>
+    </message>
+    <message>
+        <source>does not go with the generic head, which has its own</source>
+        <translation>passt nicht zum Standardkopf, der eigene Angaben mitbringt</translation>
+    </message>
+    <message>
+        <source>must be the name of a file, but is %1</source>
+        <translation>muss der Name einer Datei sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>does not go with an mri head, whose file says its own</source>
+        <translation>passt nicht zu einem MRT-Kopf, dessen Datei ihre eigene Angabe mitbringt</translation>
+    </message>
+    <message>
+        <source>The head of the case has no nasion, inion and tragi yet, so the case cannot be saved; place them first.</source>
+        <translation>Der Kopf des Falls hat noch kein Nasion, kein Inion und keine Tragi, daher lässt sich der Fall nicht speichern; zuerst diese Punkte setzen.</translation>
+    </message>
+    <message>
+        <source>protocol</source>
+        <translation>Protokoll</translation>
+    </message>
+    <message>
+        <source>The default protocol is missing from this program; install it again.</source>
+        <translation>Das Standardprotokoll fehlt in diesem Programm; das Programm neu installieren.</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation>Fall</translation>
+    </message>
+    <message>
+        <source>A setting to be written has no such choice; set it again.</source>
+        <translation>Eine zu schreibende Einstellung ist keine der möglichen; neu einstellen.</translation>
+    </message>
+    <message>
+        <source>must be a coil that ships (%1), but is %2</source>
+        <translation>muss eine mitgelieferte Spule sein (%1), ist aber %2</translation>
+    </message>
+    <message>
+        <source>belongs to the rule landmark, but the rule is forward</source>
+        <translation>gehört zur Regel landmark, aber die Regel ist forward</translation>
+    </message>
+    <message>
+        <source>belongs to the rule forward, but the rule is landmark</source>
+        <translation>gehört zur Regel forward, aber die Regel ist landmark</translation>
+    </message>
+    <message>
+        <source>must be a position of the 10-20, 10-10 or 10-5 system such as F3, but is %1</source>
+        <translation>muss eine Position des 10-20-, 10-10- oder 10-5-Systems wie F3 sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>mm over the flat face</source>
+        <translation>mm über der ebenen Fläche</translation>
+    </message>
+    <message>
+        <source>must be more than bottom_mm</source>
+        <translation>muss größer als bottom_mm sein</translation>
+    </message>
+    <message>
+        <source>must have at least three points</source>
+        <translation>muss mindestens drei Punkte haben</translation>
+    </message>
+    <message>
+        <source>must not cross or touch itself</source>
+        <translation>darf sich nicht selbst kreuzen oder berühren</translation>
+    </message>
+    <message>
+        <source>must run counter-clockwise</source>
+        <translation>muss gegen den Uhrzeigersinn verlaufen</translation>
+    </message>
+    <message>
+        <source>must be more than inner_mm</source>
+        <translation>muss größer als inner_mm sein</translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation>Spule</translation>
+    </message>
+    <message>
+        <source>must list at least one part</source>
+        <translation>muss mindestens einen Teil aufführen</translation>
+    </message>
+    <message>
+        <source>The coil &quot;%1&quot; does not ship with this program; choose one of: %2.</source>
+        <translation>Die Spule „%1“ gehört nicht zu diesem Programm; eine von diesen wählen: %2.</translation>
+    </message>
+    <message>
+        <source>there is no such folder; check the name.</source>
+        <translation>Einen solchen Ordner gibt es nicht; den Namen prüfen.</translation>
+    </message>
+    <message>
+        <source>a part of its path is not a folder; check the name.</source>
+        <translation>Ein Teil des Pfades ist kein Ordner; den Namen prüfen.</translation>
+    </message>
+    <message>
+        <source>that is not allowed; check who may read and write there.</source>
+        <translation>Das ist nicht erlaubt; prüfen, wer dort lesen und schreiben darf.</translation>
+    </message>
+    <message>
+        <source>the disk can only be read; choose another place.</source>
+        <translation>Der Datenträger lässt sich nur lesen; einen anderen Speicherort wählen.</translation>
+    </message>
+    <message>
+        <source>the disk is full; make room and try again.</source>
+        <translation>Der Datenträger ist voll; Platz schaffen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>the file would be larger than allowed; choose another place.</source>
+        <translation>Die Datei würde größer als erlaubt; einen anderen Speicherort wählen.</translation>
+    </message>
+    <message>
+        <source>the name is too long; shorten it.</source>
+        <translation>Der Name ist zu lang; kürzen.</translation>
+    </message>
+    <message>
+        <source>its links lead in a circle; choose another place.</source>
+        <translation>Die Verknüpfungen führen im Kreis; einen anderen Speicherort wählen.</translation>
+    </message>
+    <message>
+        <source>too many files are open; close some programs and try again.</source>
+        <translation>Zu viele Dateien sind geöffnet; einige Programme schließen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>%1; try another place.</source>
+        <translation>%1; einen anderen Speicherort versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2</source>
+        <translation>%1 kann nicht geschrieben werden: %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not the name of a file; choose a name.</source>
+        <translation>„%1“ ist kein Dateiname; einen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; choose the name of a file in it.</source>
+        <translation>%1 ist ein Ordner; den Namen einer Datei darin wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a plain file; choose another name.</source>
+        <translation>%1 ist keine gewöhnliche Datei; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 does not exist; check the name.</source>
+        <translation>%1 gibt es nicht; den Namen prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened: %2</source>
+        <translation>%1 kann nicht geöffnet werden: %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 kann nicht gelesen werden: %2</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; choose a file in it.</source>
+        <translation>%1 ist ein Ordner; eine Datei darin wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a plain file; choose another one.</source>
+        <translation>%1 ist keine gewöhnliche Datei; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 bytes, which is the most that is read; choose another file.</source>
+        <translation>%1 ist größer als %2 Byte, und mehr wird nicht gelesen; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>a group { }</source>
+        <translation>eine Gruppe { }</translation>
+    </message>
+    <message>
+        <source>a list of %1</source>
+        <translation>eine Liste der Länge %1</translation>
+    </message>
+    <message>
+        <source>%1: the key %2 is given twice in the same group; keep one and read the %3 again.</source>
+        <translation>%1: Der Schlüssel %2 steht zweimal in derselben Gruppe; einen behalten und %3 neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1 is empty; choose a %2 file.</source>
+        <translation>%1 ist leer und als %2 nicht lesbar; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>line %1, column %2</source>
+        <translation>Zeile %1, Spalte %2</translation>
+    </message>
+    <message>
+        <source>%1: the number %2 at %3 is too large; correct it and read the %4 again.</source>
+        <translation>%1: Die Zahl %2 in %3 ist zu groß; korrigieren und %4 neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1 is not JSON: the text at %2 is not UTF-8; correct it and read the %3 again.</source>
+        <translation>%1 ist kein JSON: Der Text in %2 ist nicht UTF-8; korrigieren und %3 neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1 is not JSON: it ends too early, at %2; correct it and read the %3 again.</source>
+        <translation>%1 ist kein JSON: Die Datei endet zu früh, in %2; korrigieren und %3 neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1 is not JSON: what stands at %2 does not belong there; correct it and read the %3 again.</source>
+        <translation>%1 ist kein JSON: Was in %2 steht, gehört nicht dorthin; korrigieren und %3 neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1 is nested deeper than %2 levels, which no %3 is; choose another file.</source>
+        <translation>%1 ist tiefer als %2 Ebenen verschachtelt und damit als %3 nicht lesbar; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>%1 is not JSON: it holds zero bytes, as no text does; choose another file.</source>
+        <translation>%1 ist kein JSON: Die Datei enthält Nullbytes, was in Text nicht vorkommt; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a Scalpmark %2: it should be a group { } but is %3; choose another file.</source>
+        <translation>%1 ist als Scalpmark-%2 nicht lesbar: Die Datei müsste eine Gruppe { } sein, ist aber %3; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a Scalpmark %2: format is missing and must be &quot;%3&quot;; choose another file.</source>
+        <translation>%1 ist als Scalpmark-%2 nicht lesbar: format fehlt und muss &quot;%3&quot; sein; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a Scalpmark %2: format must be &quot;%3&quot;, but is %4; choose another file.</source>
+        <translation>%1 ist als Scalpmark-%2 nicht lesbar: format muss &quot;%3&quot; sein, ist aber %4; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>%1: version is missing and must be %2; add it and read the %3 again.</source>
+        <translation>%1: version fehlt und muss %2 sein; ergänzen und %3 neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1: version must be %2, but is %3; use the program that wrote it, or a newer one.</source>
+        <translation>%1: version muss %2 sein, ist aber %3; das Programm verwenden, das die Datei geschrieben hat, oder ein neueres.</translation>
+    </message>
+    <message>
+        <source>%1: %2 is not a key known here (known: %3); remove it and read the %4 again.</source>
+        <translation>%1: %2 ist hier kein bekannter Schlüssel (bekannt: %3); entfernen und %4 neu einlesen.</translation>
+    </message>
+    <message>
+        <source>must be a group { }, but is %1</source>
+        <translation>muss eine Gruppe { } sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>must be a list [ ], but is %1</source>
+        <translation>muss eine Liste [ ] sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>must be a number from %1 to %2 (%3), but is %4</source>
+        <translation>muss eine Zahl von %1 bis %2 (%3) sein, ist aber %4</translation>
+    </message>
+    <message>
+        <source>must be a whole number from %1 to %2, but is %3</source>
+        <translation>muss eine ganze Zahl von %1 bis %2 sein, ist aber %3</translation>
+    </message>
+    <message>
+        <source>must be text in quotes, but is %1</source>
+        <translation>muss Text in Anführungszeichen sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>must be at most %1 characters long, but has %2</source>
+        <translation>darf höchstens %1 Zeichen lang sein, hat aber %2</translation>
+    </message>
+    <message>
+        <source>must be three numbers [x, y, z] in mm, but is %1</source>
+        <translation>muss aus drei Zahlen [x, y, z] in mm bestehen, ist aber %1</translation>
+    </message>
+    <message>
+        <source>must be a list of points [x, y], but is %1</source>
+        <translation>muss eine Liste von Punkten [x, y] sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>must be two numbers from %1 to %2 (mm), but is %3</source>
+        <translation>muss aus zwei Zahlen von %1 bis %2 (mm) bestehen, ist aber %3</translation>
+    </message>
+    <message>
+        <source>must be %1, but is %2</source>
+        <translation>muss %1 sein, ist aber %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 is missing; add it and read the %3 again.</source>
+        <translation>%1: %2 fehlt; ergänzen und %3 neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3; correct it and read the %4 again.</source>
+        <translation>%1: %2 %3; korrigieren und %4 neu einlesen.</translation>
+    </message>
+    <message>
+        <source>A number to be written is not finite, so nothing was written; check the head and the case.</source>
+        <translation>Eine zu schreibende Zahl ist nicht endlich, daher wurde nichts geschrieben; Kopf und Fall prüfen.</translation>
+    </message>
+    <message>
+        <source>A text to be written is not UTF-8, so nothing was written; rename it or type it again.</source>
+        <translation>Ein zu schreibender Text ist nicht UTF-8, daher wurde nichts geschrieben; umbenennen oder neu eintippen.</translation>
+    </message>
+    <message>
+        <source>generic head, as built in</source>
+        <translation>Standardkopf, wie mitgeliefert</translation>
+    </message>
+    <message>
+        <source>generic head, scaled to the tapes</source>
+        <translation>Standardkopf, an die Maße angepasst</translation>
+    </message>
+    <message>
+        <source>The head %1 has no nasion, inion and tragi yet; place the four points first.</source>
+        <translation>Der Kopf %1 hat noch kein Nasion, kein Inion und keine Tragi; zuerst die vier Punkte setzen.</translation>
+    </message>
+    <message>
+        <source>scan %1</source>
+        <translation>Scan %1</translation>
+    </message>
+    <message>
+        <source>MRI %1</source>
+        <translation>MRT %1</translation>
+    </message>
+    <message>
+        <source>Too many files are open to read a file through; close other programs and try again.</source>
+        <translation>Das System stellt keine Pipe bereit, um eine Datei zu lesen; andere Programme schließen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>The part of the program that reads heads, %1, does not start (%2); build or install the program again.</source>
+        <translation>Der Programmteil, der Köpfe liest, %1, startet nicht (%2); das Programm neu bauen oder installieren.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read: there was no progress for %2 seconds; save it again, or with fewer triangles, in the program that made it.</source>
+        <translation>%1 konnte nicht gelesen werden: %2 Sekunden lang kam nichts; im Ursprungsprogramm neu oder ausgedünnt speichern.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read: it takes more time or memory than a head does; save it anew, or thinner, in the program that made it.</source>
+        <translation>%1 konnte nicht gelesen werden: Die Datei braucht mehr Zeit oder Speicher als ein Kopf; im Ursprungsprogramm neu oder ausgedünnt speichern.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read: it is damaged in a way that stops the reader; save it anew in the program that made it.</source>
+        <translation>%1 konnte nicht gelesen werden: Die Datei ist so beschädigt, dass das Lesen abbricht; im Ursprungsprogramm neu speichern.</translation>
+    </message>
+    <message>
+        <source>%1 was read only in part; try again.</source>
+        <translation>%1 wurde nur teilweise gelesen; erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read: it needs more than the %2 MB of memory that a head may take; save it thinner in the program that made it.</source>
+        <translation>%1 konnte nicht gelesen werden: Die Datei braucht mehr als die %2 MB Speicher, die ein Kopf belegen darf; im Ursprungsprogramm ausgedünnt speichern.</translation>
+    </message>
+    <message>
+        <source>its description is not valid glTF</source>
+        <translation>Die Beschreibung darin ist kein gültiges glTF</translation>
+    </message>
+    <message>
+        <source>a number in its description is missing or not usable</source>
+        <translation>Eine Zahl in der Beschreibung fehlt oder ist unbrauchbar</translation>
+    </message>
+    <message>
+        <source>a part of it is of no known kind</source>
+        <translation>Ein Teil ist von unbekannter Art</translation>
+    </message>
+    <message>
+        <source>a part of it is longer than what it lies in</source>
+        <translation>Ein Teil ist länger als das, worin er liegt</translation>
+    </message>
+    <message>
+        <source>it ends before all its elements have come</source>
+        <translation>Die Datei endet, bevor alle Elemente gekommen sind</translation>
+    </message>
+    <message>
+        <source>a part of its mesh has too few corners</source>
+        <translation>Ein Teil des Netzes hat zu wenige Ecken</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: %2; export it again.</source>
+        <translation>%1 ist beschädigt: %2; neu exportieren.</translation>
+    </message>
+    <message>
+        <source>it does not begin as a .glb file does</source>
+        <translation>Die Datei beginnt nicht wie eine .glb-Datei</translation>
+    </message>
+    <message>
+        <source>%1 is not glTF 2; export it as glTF 2, or as a .ply file.</source>
+        <translation>%1 ist kein glTF 2; als glTF 2 oder als .ply-Datei exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 is packed (%2), which is not read here; export it without compression.</source>
+        <translation>%1 ist gepackt (%2), was hier nicht gelesen wird; ohne Kompression exportieren.</translation>
+    </message>
+    <message>
+        <source>its description points at a part that does not exist</source>
+        <translation>Die Beschreibung verweist auf einen Teil, den es nicht gibt</translation>
+    </message>
+    <message>
+        <source>%1 gives its corners in whole numbers, which is not read here; export it without compression.</source>
+        <translation>%1 gibt die Ecken in ganzen Zahlen an, was hier nicht gelesen wird; ohne Kompression exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 holds lines that are closed in a loop; export the surface alone.</source>
+        <translation>%1 enthält Linien, die zu einer Schleife geschlossen sind; nur die Oberfläche exportieren.</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>Millimeter</translation>
+    </message>
+    <message>
+        <source>centimetres</source>
+        <translation>Zentimeter</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>%1 is not the size of a head in millimetres, centimetres, metres or inches (its largest extent is %2); choose a mesh of a head, or say the unit.</source>
+        <translation>%1 hat weder in Millimetern noch in Zentimetern, Metern oder Zoll die Größe eines Kopfes (die größte Ausdehnung ist %2); das Netz eines Kopfes wählen oder die Einheit angeben.</translation>
+    </message>
+    <message>
+        <source>%1 is not the size of a head in %2 (its largest extent would be %3 cm); %4 would fit.</source>
+        <translation>%1 hat, in der Einheit %2 gelesen, nicht die Größe eines Kopfes (die größte Ausdehnung wäre %3 cm); passen würde die Einheit %4.</translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for %1, in which it is %2 cm at its largest extent; a head of an adult&apos;s size was made out so, in %3 less well.</source>
+        <translation>Die Zahlen in der Datei gelten als %1, größte Ausdehnung %2 cm; so ließ sich ein Kopf von Erwachsenengröße erkennen, als %3 weniger gut.</translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for %1, in which it is %2 cm at its largest extent; a head of an adult&apos;s size was made out so, in %3 none.</source>
+        <translation>Die Zahlen in der Datei gelten als %1, größte Ausdehnung %2 cm; so ließ sich ein Kopf von Erwachsenengröße erkennen, als %3 keiner.</translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for %1, in which it is %2 cm at its largest extent; %3 would fit too, so compare a tape&apos;s length.</source>
+        <translation>Die Zahlen in der Datei gelten als %1, größte Ausdehnung %2 cm; auch die Einheit %3 würde passen, daher eine Bandlänge vergleichen.</translation>
+    </message>
+    <message>
+        <source>Took the numbers in the file for %1, in which it is %2 cm at its largest extent.</source>
+        <translation>Die Zahlen in der Datei gelten als %1, größte Ausdehnung %2 cm.</translation>
+    </message>
+    <message>
+        <source>%1 is flat (only %2 mm thick); choose a mesh of a head.</source>
+        <translation>%1 ist flach (nur %2 mm dick); das Netz eines Kopfes wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 would do); check the unit or choose another mesh.</source>
+        <translation>%1 hat nicht die Größe eines Kopfes (%2 cm von Ecke zu Ecke, möglich sind %3 bis %4); die Einheit prüfen oder ein anderes Netz wählen.</translation>
+    </message>
+    <message>
+        <source>The skin has one hole, %1 mm around.</source>
+        <translation>Die Haut hat ein Loch mit %1 mm Umfang.</translation>
+    </message>
+    <message>
+        <source>The skin has %1 holes, the largest %2 mm around.</source>
+        <translation>Die Haut hat %1 Löcher, das größte mit %2 mm Umfang.</translation>
+    </message>
+    <message>
+        <source>reading the mesh</source>
+        <translation>Netz wird gelesen</translation>
+    </message>
+    <message>
+        <source>joining triangles</source>
+        <translation>Dreiecke werden verbunden</translation>
+    </message>
+    <message>
+        <source>checking the mesh</source>
+        <translation>Netz wird geprüft</translation>
+    </message>
+    <message>
+        <source>thinning out the triangles</source>
+        <translation>Dreiecke werden ausgedünnt</translation>
+    </message>
+    <message>
+        <source>looking for shoulders</source>
+        <translation>Schultern werden gesucht</translation>
+    </message>
+    <message>
+        <source>%1 could not be made into a skin (%2); repair the mesh in the program that made it.</source>
+        <translation>Aus %1 ließ sich keine Haut machen (%2); das Netz im Ursprungsprogramm reparieren.</translation>
+    </message>
+    <message>
+        <source>%1 has too many edges where more than two triangles meet to be repaired here; repair the mesh in the program that made it.</source>
+        <translation>%1 hat zu viele Dreieckskanten, an denen mehr als zwei Dreiecke zusammentreffen, um hier repariert zu werden; das Netz im Ursprungsprogramm reparieren.</translation>
+    </message>
+    <message>
+        <source>%1 holds no triangle with an area; choose a mesh of the head&apos;s skin.</source>
+        <translation>%1 enthält kein Dreieck mit einer Fläche; ein Netz der Haut des Kopfes wählen.</translation>
+    </message>
+    <message>
+        <source>Left out 1 triangle without area.</source>
+        <translation>1 Dreieck ohne Fläche weggelassen.</translation>
+    </message>
+    <message>
+        <source>Left out %1 triangles without area.</source>
+        <translation>%1 Dreiecke ohne Fläche weggelassen.</translation>
+    </message>
+    <message>
+        <source>Left out 1 triangle that was there twice.</source>
+        <translation>1 doppelt vorhandenes Dreieck weggelassen.</translation>
+    </message>
+    <message>
+        <source>Left out %1 triangles that were there twice.</source>
+        <translation>%1 doppelt vorhandene Dreiecke weggelassen.</translation>
+    </message>
+    <message>
+        <source>Left out 1 triangle at edges where more than two triangles met.</source>
+        <translation>1 Dreieck an Kanten weggelassen, an denen mehr als zwei zusammentrafen.</translation>
+    </message>
+    <message>
+        <source>Left out %1 triangles at edges where more than two triangles met.</source>
+        <translation>%1 Dreiecke an Kanten weggelassen, an denen mehr als zwei zusammentrafen.</translation>
+    </message>
+    <message>
+        <source>Kept the largest of %1 pieces (%2 % of the surface).</source>
+        <translation>Das größte von %1 Stücken behalten (%2 % der Oberfläche).</translation>
+    </message>
+    <message>
+        <source>%1 is a surface with one side only, on which outside cannot be told; repair the mesh in the program that made it.</source>
+        <translation>%1 ist eine Oberfläche mit nur einer Seite, bei der sich außen nicht bestimmen lässt; das Netz im Ursprungsprogramm reparieren.</translation>
+    </message>
+    <message>
+        <source>Turned 1 triangle that faced inward.</source>
+        <translation>1 nach innen weisendes Dreieck umgedreht.</translation>
+    </message>
+    <message>
+        <source>Turned %1 triangles that faced inward.</source>
+        <translation>%1 nach innen weisende Dreiecke umgedreht.</translation>
+    </message>
+    <message>
+        <source>Parted the skin at 1 point where it touched itself.</source>
+        <translation>Haut an 1 Punkt getrennt, wo sie sich nur in einem Punkt berührte.</translation>
+    </message>
+    <message>
+        <source>Parted the skin at %1 points where it touched itself.</source>
+        <translation>Haut an %1 Punkten getrennt, wo sie sich nur in einem Punkt berührte.</translation>
+    </message>
+    <message>
+        <source>its header has a property of no known type</source>
+        <translation>Der Header hat eine Eigenschaft von unbekanntem Typ</translation>
+    </message>
+    <message>
+        <source>its header gives corners or triangles twice</source>
+        <translation>Der Header gibt Ecken oder Dreiecke zweimal an</translation>
+    </message>
+    <message>
+        <source>its header names no format</source>
+        <translation>Der Header nennt kein Format</translation>
+    </message>
+    <message>
+        <source>its header has an element without a number</source>
+        <translation>Der Header hat ein Element ohne Anzahl</translation>
+    </message>
+    <message>
+        <source>its header has a property before any element</source>
+        <translation>Der Header hat eine Eigenschaft, die zu nichts gehört</translation>
+    </message>
+    <message>
+        <source>its header has no end</source>
+        <translation>Der Header hat kein Ende</translation>
+    </message>
+    <message>
+        <source>%1 in line %2</source>
+        <translation>%1 (Zeile %2)</translation>
+    </message>
+    <message>
+        <source>a value is missing</source>
+        <translation>Ein Wert fehlt</translation>
+    </message>
+    <message>
+        <source>a list&apos;s length is no number</source>
+        <translation>Die Länge einer Liste ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>a list is shorter than it says</source>
+        <translation>Eine Liste ist kürzer als angegeben</translation>
+    </message>
+    <message>
+        <source>a list&apos;s length is no whole number</source>
+        <translation>Die Länge einer Liste ist keine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>Closed a small hole, up to %1 mm around.</source>
+        <translation>Ein kleines Loch geschlossen, Umfang bis %1 mm.</translation>
+    </message>
+    <message>
+        <source>Closed %1 small holes, up to %2 mm around.</source>
+        <translation>%1 kleine Löcher geschlossen, Umfang bis %2 mm.</translation>
+    </message>
+    <message>
+        <source>%1 has %2 triangles and cannot be thinned (%3); thin it to 150 000 in the program that made it.</source>
+        <translation>%1 hat %2 Dreiecke und lässt sich nicht ausdünnen (%3); im Ursprungsprogramm auf 150 000 ausdünnen.</translation>
+    </message>
+    <message>
+        <source>its borders alone have too many corners</source>
+        <translation>schon die Ränder haben zu viele Ecken</translation>
+    </message>
+    <message>
+        <source>Thinned the skin from %1 to %2 triangles; no corner was moved by more than %3 mm.</source>
+        <translation>Haut von %1 auf %2 Dreiecke ausgedünnt; keine Ecke wurde um mehr als %3 mm verschoben.</translation>
+    </message>
+    <message>
+        <source>the skin would move by %1 mm</source>
+        <translation>die Haut würde sich um %1 mm verschieben</translation>
+    </message>
+    <message>
+        <source>Cut the shoulders off below the neck.</source>
+        <translation>Schultern unterhalb des Halses abgeschnitten.</translation>
+    </message>
+    <message>
+        <source>The skin is rough (%1 mm up and down within a centimetre), as hair is: marks lie on the hair, not on the scalp; compare the tapes with those of the head itself.</source>
+        <translation>Die Haut ist rau (%1 mm auf und ab innerhalb eines Zentimeters), wie Haar es ist: Marken liegen auf dem Haar, nicht auf der Kopfhaut; die Bandmaße mit denen des Kopfes selbst vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a mesh file read here; choose an .obj, .ply, .stl, .gltf or .glb file.</source>
+        <translation>%1 ist keine hier lesbare Netzdatei; eine .obj-, .ply-, .stl-, .gltf- oder .glb-Datei wählen.</translation>
+    </message>
+    <message>
+        <source>points at %1, which is not a .bin file beside it</source>
+        <translation>verweist auf %1, was keine .bin-Datei daneben ist</translation>
+    </message>
+    <message>
+        <source>points at %1, which cannot be read</source>
+        <translation>verweist auf %1, was sich nicht lesen lässt</translation>
+    </message>
+    <message>
+        <source>%1 has more than %2 triangles; thin it in the program that made it.</source>
+        <translation>%1 hat mehr als %2 Dreiecke; im Ursprungsprogramm ausdünnen.</translation>
+    </message>
+    <message>
+        <source>%1 has a coordinate that is not a usable number (vertex %2); export it again.</source>
+        <translation>%1 hat eine Koordinate, die keine brauchbare Zahl ist (Ecke %2); neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 has a triangle with a corner that does not exist; export it again.</source>
+        <translation>%1 hat ein Dreieck mit einer Ecke, die es nicht gibt; neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; choose a mesh file in it.</source>
+        <translation>%1 ist ein Ordner; eine Netzdatei darin wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is empty; export it again.</source>
+        <translation>%1 ist leer; neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 %2; export it as one .glb file.</source>
+        <translation>%1 %2; als eine einzige .glb-Datei exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read as a mesh; export it again.</source>
+        <translation>%1 ließ sich nicht als Netz lesen; neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read as a mesh (%2); export it again.</source>
+        <translation>%1 ließ sich nicht als Netz lesen (%2); neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 holds no triangles; choose a mesh of the head&apos;s skin.</source>
+        <translation>%1 enthält keine Dreiecke; ein Netz der Haut des Kopfes wählen.</translation>
+    </message>
+    <message>
+        <source>%1 shows no head that stands out from the air (%2); choose a scan of the whole head with air around it.</source>
+        <translation>%1 zeigt keinen Kopf, der sich von der Luft abhebt (%2); einen Scan des ganzen Kopfes mit Luft ringsum wählen.</translation>
+    </message>
+    <message>
+        <source>no air at the edges of the volume</source>
+        <translation>keine Luft an den Rändern des Volumens</translation>
+    </message>
+    <message>
+        <source>nothing is brighter than the air</source>
+        <translation>nichts ist heller als die Luft</translation>
+    </message>
+    <message>
+        <source>hardly any air around it</source>
+        <translation>kaum Luft ringsum</translation>
+    </message>
+    <message>
+        <source>what stands out is %1 x %2 x %3 mm</source>
+        <translation>was sich abhebt, misst %1 x %2 x %3 mm</translation>
+    </message>
+    <message>
+        <source>every voxel is alike</source>
+        <translation>alle Voxel sind gleich</translation>
+    </message>
+    <message>
+        <source>reading the volume</source>
+        <translation>Volumen wird gelesen</translation>
+    </message>
+    <message>
+        <source>%1 is too short or too damaged to be a NIfTI volume; export it again.</source>
+        <translation>%1 ist zu kurz oder zu beschädigt für ein NIfTI-Volumen; neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 is a NIfTI-2 file, which is not read here; convert it to NIfTI-1.</source>
+        <translation>%1 ist eine NIfTI-2-Datei, die hier nicht gelesen wird; in NIfTI-1 umwandeln.</translation>
+    </message>
+    <message>
+        <source>%1 is not a NIfTI volume; choose a .nii or .nii.gz file.</source>
+        <translation>%1 ist kein NIfTI-Volumen; eine .nii- oder .nii.gz-Datei wählen.</translation>
+    </message>
+    <message>
+        <source>%1 keeps header and image in two files; convert it to one .nii file.</source>
+        <translation>%1 hält Header und Bild in zwei Dateien; in eine einzige .nii-Datei umwandeln.</translation>
+    </message>
+    <message>
+        <source>%1 has a damaged header (number of dimensions); export it again.</source>
+        <translation>%1 hat einen beschädigten Header (Zahl der Dimensionen); neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 is a single picture, not a volume; choose a 3-D scan of the whole head.</source>
+        <translation>%1 ist ein einzelnes Bild, kein Volumen; einen 3-D-Scan des ganzen Kopfes wählen.</translation>
+    </message>
+    <message>
+        <source>%1 claims a side of %2 voxels; export it again.</source>
+        <translation>%1 gibt eine Seite von %2 Voxeln an; neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 voxels long on one side, more than 1024; resample it to 1 mm.</source>
+        <translation>%1 ist auf einer Seite %2 Voxel lang, mehr als 1024; auf 1 mm neu abtasten.</translation>
+    </message>
+    <message>
+        <source>%1 gives no usable voxel size (pixdim %2); export it again.</source>
+        <translation>%1 gibt keine brauchbare Voxelgröße an (pixdim %2); neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 holds colours, complex numbers or another kind of voxel (datatype %2) instead of intensities; export it as 16-bit numbers.</source>
+        <translation>%1 enthält Farben, komplexe Zahlen oder eine andere Art von Voxeln (datatype %2) statt Intensitäten; als 16-Bit-Zahlen exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than 512 MB; resample it to 1 mm.</source>
+        <translation>%1 ist größer als 512 MB; auf 1 mm neu abtasten.</translation>
+    </message>
+    <message>
+        <source>%1 has a damaged header (where the voxels start); export it again.</source>
+        <translation>%1 hat einen beschädigten Header (Beginn der Voxel); neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 ends before the last voxel its header promises; copy or export it again.</source>
+        <translation>%1 endet vor dem letzten Voxel, das der Header verspricht; neu kopieren oder exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 holds a kind of voxel that is not read here; export it as 16-bit numbers.</source>
+        <translation>%1 enthält eine Art von Voxeln, die hier nicht gelesen wird; als 16-Bit-Zahlen exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; choose a .nii or .nii.gz file.</source>
+        <translation>%1 ist ein Ordner; eine .nii- oder .nii.gz-Datei wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a plain file; choose a .nii or .nii.gz file.</source>
+        <translation>%1 ist keine gewöhnliche Datei; eine .nii- oder .nii.gz-Datei wählen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened; check who may read it.</source>
+        <translation>%1 kann nicht geöffnet werden; prüfen, wer die Datei lesen darf.</translation>
+    </message>
+    <message>
+        <source>Took the first of %1 volumes in the file.</source>
+        <translation>Das erste von %1 Volumen in der Datei genommen.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read as a NIfTI volume; export it again.</source>
+        <translation>%1 ließ sich nicht als NIfTI-Volumen lesen; neu exportieren.</translation>
+    </message>
+    <message>
+        <source>The file&apos;s sform cannot be used; its qform gave the world frame.</source>
+        <translation>Die sform der Datei ist unbrauchbar; das Weltkoordinatensystem stammt aus ihrer qform.</translation>
+    </message>
+    <message>
+        <source>%1 says nowhere usable where its voxels lie (no sform or qform); export it again with its position.</source>
+        <translation>%1 gibt nirgends brauchbar an, wo die Voxel liegen (weder sform noch qform); mit Lageangabe neu exportieren.</translation>
+    </message>
+    <message>
+        <source>%1 holds no intensity that is a number; export it again.</source>
+        <translation>%1 enthält keine Intensität, die eine Zahl ist; neu exportieren.</translation>
+    </message>
+    <message>
+        <source>Took %1 voxels without a number for air.</source>
+        <translation>%1 Voxel ohne Zahl als Luft genommen.</translation>
+    </message>
+    <message>
+        <source>finding the air around the head</source>
+        <translation>Luft um den Kopf wird gesucht</translation>
+    </message>
+    <message>
+        <source>drawing the surface</source>
+        <translation>Oberfläche wird gezeichnet</translation>
+    </message>
+    <message>
+        <source>%1 shows no skin; choose a scan of the whole head.</source>
+        <translation>%1 zeigt keine Haut; einen Scan des ganzen Kopfes wählen.</translation>
+    </message>
+    <message>
+        <source>%1 has too rough a surface to be drawn with %2 triangles; smooth or resample it to 1 mm.</source>
+        <translation>%1 hat eine zu raue Oberfläche, um mit %2 Dreiecken gezeichnet zu werden; glätten oder auf 1 mm neu abtasten.</translation>
+    </message>
+    <message>
+        <source>checking the surface</source>
+        <translation>Oberfläche wird geprüft</translation>
+    </message>
+    <message>
+        <source>%1 gave a skin with holes; choose another scan.</source>
+        <translation>%1 ergab eine Haut mit Löchern; einen anderen Scan wählen.</translation>
+    </message>
+    <message>
+        <source>%1 gave no usable skin (%2); choose another scan.</source>
+        <translation>%1 ergab keine brauchbare Haut (%2); einen anderen Scan wählen.</translation>
+    </message>
+    <message>
+        <source>The result could not be written to the standard output; check where it leads.</source>
+        <translation>Das Ergebnis ließ sich nicht auf die Standardausgabe schreiben; prüfen, wohin sie führt.</translation>
+    </message>
+    <message>
+        <source>Too many files are open to start a virtual display with; close other programs and try again.</source>
+        <translation>Das System stellt keine Pipe bereit, um eine virtuelle Anzeige zu starten; andere Programme schließen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>The system could not start a virtual display; close other programs and try again.</source>
+        <translation>Das System konnte keine virtuelle Anzeige starten; andere Programme schließen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>There is no display to draw on and the virtual one (Xvfb) did not start; install the Debian package xvfb.</source>
+        <translation>Es gibt keine Anzeige zum Zeichnen, und die virtuelle (Xvfb) ist nicht gestartet; das Debian-Paket xvfb installieren.</translation>
+    </message>
+    <message>
+        <source>The virtual display (Xvfb) started but does not answer; try again.</source>
+        <translation>Die virtuelle Anzeige (Xvfb) ist gestartet, antwortet aber nicht; erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>A picture of %1x%2 pixels cannot be drawn; choose a size from 640x480 to 4096x4096.</source>
+        <translation>Ein Bild mit %1x%2 Pixeln lässt sich nicht zeichnen; eine Größe von 640x480 bis 4096x4096 wählen.</translation>
+    </message>
+    <message>
+        <source>The display has no OpenGL 3.2, which pictures are drawn with; install the Debian package libgl1-mesa-dri.</source>
+        <translation>Die Anzeige hat kein OpenGL 3.2, mit dem Bilder gezeichnet werden; das Debian-Paket libgl1-mesa-dri installieren.</translation>
+    </message>
+    <message>
+        <source>The picture could not be read back from the graphics driver; choose a smaller --size.</source>
+        <translation>Das Bild ließ sich nicht vom Grafiktreiber zurücklesen; bei --size weniger wählen.</translation>
+    </message>
+    <message>
+        <source>The picture could not be packed as PNG; choose a smaller --size.</source>
+        <translation>Das Bild ließ sich nicht als PNG packen; bei --size weniger wählen.</translation>
+    </message>
+    <message>
+        <source>The sheet could not be drawn; there may be too little memory. Close other programs.</source>
+        <translation>Das Blatt ließ sich nicht zeichnen; vielleicht fehlt Speicher. Andere Programme schließen.</translation>
+    </message>
+    <message>
+        <source>The sheet could not be drawn; close other programs and try again.</source>
+        <translation>Das Blatt ließ sich nicht zeichnen; andere Programme schließen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>The search grid has no spot at row %1, column %2; rows and columns run from -1 to 1.</source>
+        <translation>Das Suchraster hat keinen Rasterpunkt in Reihe %1, Spalte %2; Reihen und Spalten gehen von -1 bis 1.</translation>
+    </message>
+    <message>
+        <source>There is no display to open the window on; set DISPLAY, or use scalpmark solve or scalpmark picture.</source>
+        <translation>Es gibt keine Anzeige, auf der sich das Fenster öffnen lässt; DISPLAY setzen oder scalpmark solve oder scalpmark picture verwenden.</translation>
+    </message>
+    <message>
+        <source>The printer %1 did not take the sheet; see whether it is switched on, or save the sheet as a PDF.</source>
+        <translation>Der Drucker %1 hat das Blatt nicht angenommen; nachsehen, ob er eingeschaltet ist, oder das Blatt als PDF speichern.</translation>
+    </message>
+    <message>
+        <source>The picture could not be turned into a PNG file; try again.</source>
+        <translation>Das Bild ließ sich nicht in eine PNG-Datei umwandeln; erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made, so nothing is kept in case of a crash; save the case yourself.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen, daher wird für den Fall eines Absturzes nichts aufgehoben; den Fall selbst speichern.</translation>
+    </message>
+    <message>
+        <source>the pulse lands %1 mm from the treatment site</source>
+        <translation>der Impuls liegt %1 mm vom Behandlungsort entfernt</translation>
+    </message>
+    <message>
+        <source>%1 mm backward</source>
+        <translation>%1 mm nach hinten</translation>
+    </message>
+    <message>
+        <source>%1 mm forward</source>
+        <translation>%1 mm nach vorn</translation>
+    </message>
+    <message>
+        <source>%1 mm toward the midline</source>
+        <translation>%1 mm zur Mittellinie hin</translation>
+    </message>
+    <message>
+        <source>%1 mm away from the midline</source>
+        <translation>%1 mm von der Mittellinie weg</translation>
+    </message>
+    <message>
+        <source>the coil stands at %1 degrees to the midline, %2 less than the %3 planned</source>
+        <translation>die Spule steht %1 Grad zur Mittellinie, %2 weniger als die geplanten %3</translation>
+    </message>
+    <message>
+        <source>the coil stands at %1 degrees to the midline, %2 more than the %3 planned</source>
+        <translation>die Spule steht %1 Grad zur Mittellinie, %2 mehr als die geplanten %3</translation>
+    </message>
+    <message>
+        <source>Good: %1, and %2.</source>
+        <translation>Gut – %1, und %2.</translation>
+    </message>
+    <message>
+        <source>Pulse off: %1 (%2), more than the %3 mm allowed; measure again and make both marks new.</source>
+        <translation>Impuls daneben – %1 (%2), mehr als die erlaubten %3 mm; neu messen und beide Marken neu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Angle off: %1, over the %2 degrees allowed; turn the front edge away from the midline and make the edge mark new.</source>
+        <translation>Winkel falsch – %1, Abweichung über den erlaubten %2 Grad; die Vorderkante von der Mittellinie weg drehen und die Kantenmarke neu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Angle off: %1, over the %2 degrees allowed; turn the front edge toward the midline and make the edge mark new.</source>
+        <translation>Winkel falsch – %1, Abweichung über den erlaubten %2 Grad; die Vorderkante zur Mittellinie hin drehen und die Kantenmarke neu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Pulse and angle off: %1 (%2), more than the %3 mm allowed, and %4, over the %5 degrees allowed; measure again and make both marks new.</source>
+        <translation>Impuls daneben und Winkel falsch – %1 (%2), mehr als die erlaubten %3 mm, und %4, Abweichung über den erlaubten %5 Grad; neu messen und beide Marken neu zeichnen.</translation>
+    </message>
+    <message>
+        <source>rolled by %1 degrees, its right side down</source>
+        <translation>um %1 Grad seitlich gekippt (rechte Seite unten)</translation>
+    </message>
+    <message>
+        <source>rolled by %1 degrees, its left side down</source>
+        <translation>um %1 Grad seitlich gekippt (linke Seite unten)</translation>
+    </message>
+    <message>
+        <source>pitched by %1 degrees, its front edge up</source>
+        <translation>um %1 Grad längs gekippt (Vorderkante oben)</translation>
+    </message>
+    <message>
+        <source>pitched by %1 degrees, its front edge down</source>
+        <translation>um %1 Grad längs gekippt (Vorderkante unten)</translation>
+    </message>
+    <message>
+        <source>%1, and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation>nach vorn</translation>
+    </message>
+    <message>
+        <source>backward</source>
+        <translation>nach hinten</translation>
+    </message>
+    <message>
+        <source>outward</source>
+        <translation>nach außen</translation>
+    </message>
+    <message>
+        <source>toward the midline</source>
+        <translation>zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 mm %2</source>
+        <translation>%1 mm %2</translation>
+    </message>
+    <message>
+        <source>%1 mm %2 and %3</source>
+        <translation>%1 mm %2 und %3</translation>
+    </message>
+    <message>
+        <source>With the coil %1, its axis meets the skin %2 from the pulse point.</source>
+        <translation>Ist die Spule %1, trifft ihre Achse die Haut %2 vom Impulspunkt entfernt.</translation>
+    </message>
+    <message>
+        <source>It meets the cortex %1 from where it would with the coil held flat (on the template; a person&apos;s own brain differs).</source>
+        <translation>Den Kortex trifft sie %1 von der Stelle entfernt, die sie bei flach gehaltener Spule träfe (auf der Vorlage; das eigene Gehirn eines Menschen weicht ab).</translation>
+    </message>
+    <message>
+        <source>The coil rests on both wings; its centre is %1 mm clear of the skin.</source>
+        <translation>Die Spule liegt auf beiden Flügeln auf; ihre Mitte ist %1 mm von der Haut entfernt.</translation>
+    </message>
+    <message>
+        <source>The coil rests on its centre.</source>
+        <translation>Die Spule liegt mit der Mitte auf.</translation>
+    </message>
+    <message>
+        <source>The coil rests on its wings, first on its %1; its centre is %2 mm clear of the skin.</source>
+        <translation>Die Spule liegt auf den Flügeln auf (zuerst: %1); ihre Mitte ist %2 mm von der Haut entfernt.</translation>
+    </message>
+    <message>
+        <source>The coil rests on its %1, away from its centre; its centre is %2 mm clear of the skin.</source>
+        <translation>Die Spule liegt nicht mit der Mitte auf (Auflage: %1); ihre Mitte ist %2 mm von der Haut entfernt.</translation>
+    </message>
+    <message>
+        <source>Rolled by %1 degrees, its right side down, it would rest on both wings.</source>
+        <translation>Um %1 Grad seitlich gekippt (rechte Seite unten) läge sie auf beiden Flügeln auf.</translation>
+    </message>
+    <message>
+        <source>Rolled by %1 degrees, its left side down, it would rest on both wings.</source>
+        <translation>Um %1 Grad seitlich gekippt (linke Seite unten) läge sie auf beiden Flügeln auf.</translation>
+    </message>
+    <message>
+        <source>The %1 hits %2; watch out there.</source>
+        <translation>Die Spule (%1) stößt an %2; darauf achten.</translation>
+    </message>
+    <message>
+        <source>The %1 hits %2, which holds the coil %3 mm further off; turn the coil or move the site.</source>
+        <translation>Die Spule (%1) stößt an %2 und liegt dadurch %3 mm weiter ab; die Spule drehen oder den Ort verschieben.</translation>
+    </message>
+    <message>
+        <source>Under the %1 the gap is %2 mm to %3 mm, %4 mm under its middle.</source>
+        <translation>Spalt zur Haut (%1): %2 mm bis %3 mm, unter der Mitte %4 mm.</translation>
+    </message>
+    <message>
+        <source>Under the %1 the gap is %2 mm to %3 mm.</source>
+        <translation>Spalt zur Haut (%1): %2 mm bis %3 mm.</translation>
+    </message>
+    <message>
+        <source>the scalp</source>
+        <translation>die Kopfhaut</translation>
+    </message>
+    <message>
+        <source>the left ear</source>
+        <translation>das linke Ohr</translation>
+    </message>
+    <message>
+        <source>the right ear</source>
+        <translation>das rechte Ohr</translation>
+    </message>
+    <message>
+        <source>the brow or face</source>
+        <translation>Stirn oder Gesicht</translation>
+    </message>
+    <message>
+        <source>left wing</source>
+        <translation>linker Flügel</translation>
+    </message>
+    <message>
+        <source>right wing</source>
+        <translation>rechter Flügel</translation>
+    </message>
+    <message>
+        <source>casing</source>
+        <translation>Gehäuse</translation>
+    </message>
+    <message>
+        <source>bridge</source>
+        <translation>Steg</translation>
+    </message>
+    <message>
+        <source>handle</source>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <source>A cap of %1 mm would be pressed in by %2 mm; enter its thickness as the lift for cap and hair.</source>
+        <translation>Eine Kappe von %1 mm würde um %2 mm eingedrückt; ihre Dicke als Zuschlag für Kappe und Haar eingeben.</translation>
+    </message>
+    <message>
+        <source>have a second person feel for the nasion, the inion and both tragi before the tape is laid</source>
+        <translation>Nasion, Inion und beide Tragi von einer zweiten Person ertasten lassen, bevor das Band angelegt wird</translation>
+    </message>
+    <message>
+        <source>read every tape twice, to the millimetre</source>
+        <translation>jedes Band zweimal ablesen, auf den Millimeter genau</translation>
+    </message>
+    <message>
+        <source>use a sharp pencil and lay the coil&apos;s edge on the middle of its mark</source>
+        <translation>einen spitzen Stift verwenden und die Kante der Spule auf die Mitte ihrer Marke legen</translation>
+    </message>
+    <message>
+        <source>draw the edge mark as a line along the coil&apos;s edge, and lay the whole edge on it, so that the angle is kept</source>
+        <translation>die Kantenmarke als Linie entlang der Spulenkante zeichnen und die ganze Kante darauf legen, damit der Winkel erhalten bleibt</translation>
+    </message>
+    <message>
+        <source>make the edge mark and lay the coil by the same rule (%1) at every visit</source>
+        <translation>bei jeder Sitzung nach derselben Regel (%1) die Kantenmarke zeichnen und die Spule anlegen</translation>
+    </message>
+    <message>
+        <source>check the cap&apos;s brim and arrow against the nasion each time it is put on</source>
+        <translation>Rand und Pfeil der Kappe bei jedem Aufsetzen am Nasion prüfen</translation>
+    </message>
+    <message>
+        <source>look at the coil from the front and from the side, and close the gap on both sides alike</source>
+        <translation>die Spule von vorn und von der Seite ansehen und den Spalt auf beiden Seiten gleich weit schließen</translation>
+    </message>
+    <message>
+        <source>Finding the four points</source>
+        <translation>Finden der vier Punkte</translation>
+    </message>
+    <message>
+        <source>Reading the tape</source>
+        <translation>Ablesen des Bandes</translation>
+    </message>
+    <message>
+        <source>Pencil marks</source>
+        <translation>Stiftmarken</translation>
+    </message>
+    <message>
+        <source>Coil&apos;s angle</source>
+        <translation>Winkel der Spule</translation>
+    </message>
+    <message>
+        <source>Another marking rule</source>
+        <translation>Andere Markierregel</translation>
+    </message>
+    <message>
+        <source>Cap put on again</source>
+        <translation>Kappe neu aufgesetzt</translation>
+    </message>
+    <message>
+        <source>Coil&apos;s tilt</source>
+        <translation>Kippung der Spule</translation>
+    </message>
+    <message>
+        <source>Half of the placements lie within %1 cm of the site, 95 of 100 within %2 cm.</source>
+        <translation>Die Hälfte der Platzierungen liegt höchstens %1 cm vom Ort entfernt, 95 von 100 höchstens %2 cm.</translation>
+    </message>
+    <message>
+        <source>No error is entered, so no habit would change anything.</source>
+        <translation>Es ist kein Fehler eingegeben, daher würde keine Gewohnheit etwas ändern.</translation>
+    </message>
+    <message>
+        <source>The habit that would shrink it most: %1 (half that error, and %2 cm on average become %3 cm).</source>
+        <translation>Die Gewohnheit, die am meisten hilft: %1 (dieser Fehler halbiert, und aus %2 cm im Mittel werden %3 cm).</translation>
+    </message>
+    <message>
+        <source>The site mark and the edge mark lie %1 cm apart, but this plan&apos;s lie %2 cm apart; check that both marks were made for this coil.</source>
+        <translation>Ortsmarke und Kantenmarke liegen %1 cm auseinander, die dieses Plans aber %2 cm; prüfen, ob beide Marken für diese Spule gezeichnet wurden.</translation>
+    </message>
+    <message>
+        <source>This edge mark lies on the face; move the mark.</source>
+        <translation>Diese Kantenmarke liegt im Gesicht; die Marke verschieben.</translation>
+    </message>
+    <message>
+        <source>The coil&apos;s edge lies past the head wherever it could reach this mark; move the mark or choose another marking rule.</source>
+        <translation>Die Kante der Spule liegt überall, wo sie diese Marke erreichen könnte, jenseits des Kopfes; die Marke verschieben oder eine andere Markierregel wählen.</translation>
+    </message>
+    <message>
+        <source>The template&apos;s brain is made anew each time, which takes some seconds, because this user has no folder to keep it in; set HOME, or leave the brain out.</source>
+        <translation>Das Gehirn der Vorlage wird jedes Mal neu erstellt, was einige Sekunden dauert, weil dieser Benutzer keinen Ordner hat, in dem es bleiben kann; HOME setzen oder das Gehirn weglassen.</translation>
+    </message>
+    <message>
+        <source>The template&apos;s brain is made anew each time, which takes some seconds, because it cannot be kept in %1; make that folder writable, or leave the brain out.</source>
+        <translation>Das Gehirn der Vorlage wird jedes Mal neu erstellt, was einige Sekunden dauert, weil es nicht in %1 bleiben kann; diesen Ordner beschreibbar machen oder das Gehirn weglassen.</translation>
+    </message>
+    <message>
+        <source>The case was written as version 1, with one marking rule (%1): it is taken for drawing the marks and for laying the coil alike.</source>
+        <translation>Der Fall wurde als Version 1 mit einer einzigen Markierregel (%1) geschrieben: Sie gilt für das Zeichnen der Marken ebenso wie für das Anlegen der Spule.</translation>
+    </message>
+    <message>
+        <source>the case</source>
+        <translation>der Fall</translation>
+    </message>
+    <message>
+        <source>the scan</source>
+        <translation>der Scan</translation>
+    </message>
+    <message>
+        <source>the MRI</source>
+        <translation>das MRT</translation>
+    </message>
+    <message>
+        <source>a file of the template</source>
+        <translation>eine Datei der Vorlage</translation>
+    </message>
+    <message>
+        <source>%1 is %2 that the result is made from, and would be replaced by it; choose another name.</source>
+        <translation>%1 (%2) ist Grundlage des Ergebnisses und würde von ihm ersetzt; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is a link to a file of another user, %2; write to that file by its own name, or choose another.</source>
+        <translation>%1 ist eine Verknüpfung zur Datei eines anderen Benutzers, %2; diese Datei unter ihrem eigenen Namen schreiben oder eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is a link that leads to no file; remove it, or choose another name.</source>
+        <translation>%1 ist eine Verknüpfung, die zu keiner Datei führt; entfernen oder einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1: version must be from 1 to %2, but is %3; use the program that wrote it, or a newer one.</source>
+        <translation>%1: version muss zwischen 1 und %2 liegen, ist aber %3; das Programm verwenden, das die Datei geschrieben hat, oder ein neueres.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read: this run may take %2 MB of memory, and reading a head up to %3 MB; give it more, or save the head thinner in the program that made it.</source>
+        <translation>%1 konnte nicht gelesen werden: Dieser Lauf darf %2 MB Speicher belegen, das Lesen eines Kopfes bis zu %3 MB; mehr zuteilen oder den Kopf im Ursprungsprogramm ausgedünnt speichern.</translation>
+    </message>
+    <message>
+        <source>The system lets this user start no more programs, and a head is read by one of its own; close some and try again.</source>
+        <translation>Das System lässt diesen Benutzer keine weiteren Programme starten, und ein Kopf wird von einem eigenen Programm gelesen; einige schließen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>A mark of the coil&apos;s edge falls off the head; choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap would slip to where this head has no skin; take a smaller slip, or a scan that reaches lower.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is too little skin above the cap&apos;s brim; set the brim lower over the nasion.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap&apos;s brim must lie above the nasion and below the vertex, but is set %1 mm above the nasion; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin ends before the cap&apos;s brim comes round the head; take a scan of the whole head, or set the brim higher over the nasion.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap has slipped so far that its brim lies over the vertex; put it on again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap would be turned so far that its arrow no longer runs down the nose; put it on again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The brim&apos;s height over the %1 must be from 0 to %2 mm; measure it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To say how the cap has slipped takes the brim&apos;s height over two or more of nasion, inion and the two tragi; measure another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap&apos;s arrow cannot pass more than %1 mm beside the nasion; put the cap on again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The brim&apos;s heights fit no slip of a cap on this head: the nearest misses one by %1 cm; read the tapes again, and see whether it is the same cap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treatment&apos;s edge mark falls off the head, so the cap carries none; choose another rule or site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape&apos;s reading error must be a length above 0; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap can be slid by at most %1 cm and turned by at most %2 degrees in this lesson; choose less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The eye can be off the coil&apos;s axis by at most %1 degrees; choose less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This case lays the coil by the %1 rule, not by looking past its edge; choose drop to see what a look from aside does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure both again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A %1 tape of about %2 would fit the other two: measure it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 tape (%2) and the %3 tape (%4) disagree: their proportion is more than 30 % off a head&apos;s. %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No scaling of the head gives these tapes together: the %1 (%2) and the %3 (%4) disagree. %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm long, shorter than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm long, longer than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm wide, narrower than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm wide, wider than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm high above the ears, lower than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head would be %1 cm high above the ears, higher than nearly all adults&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: measure all tapes again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: measure the %2 tape again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; a %2 tape of about %3 cm would fit the other: measure it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; a %2 tape of about %3 cm would fit the other two: measure it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A coil cannot be laid by so few marks; make an edge mark, and a site mark or a second edge mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is there already and holds something else; choose another name, or write --force to replace it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide the cap %1 back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide the cap %1 forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide the cap %1 to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide the cap %1 to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the cap&apos;s arrow %1 degrees to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the cap&apos;s arrow %1 degrees to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn its arrow %1 degrees to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn its arrow %1 degrees to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation type="unfinished">%1 nach vorn</translation>
+    </message>
+    <message>
+        <source>%1 backward</source>
+        <translation type="unfinished">%1 nach hinten</translation>
+    </message>
+    <message>
+        <source>%1 away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 toward the midline</source>
+        <translation type="unfinished">%1 zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>0 (it is under the brim)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brim %1 over the nasion, %2 over the left tragus, %3 over the right, %4 over the inion.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap sits as it should, as far as these tapes can tell: they leave the pulse uncertain by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; as it sits the pulse still goes where it is planned, give or take %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; as it sits the pulse goes %2, give or take %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These heights do not say whether the cap has slid forward or back; measure over nasion or inion.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These heights do not say whether the cap has slid to a side; measure over a tragus.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heights hardly say whether the cap is turned: measure how far beside the nasion its arrow passes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1. %2 %3 {1 %2?}</translation>
+    </message>
+    <message>
+        <source>Of %1 places that fit these tapes the one nearest to the plan was taken, as was asked for (%2); the tapes do not say that the mark is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of %1 places that fit these tapes, %2 was chosen; the tapes do not say that the mark is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes fit %1 places, up to %2 cm apart; choose the one where the mark is, or measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes meet at a flat angle, and the mark may be %1 cm off; measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark is within %1 cm of where these tapes meet, 95 times of 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tapes miss it by %1 cm at most; within %2 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at every mark past the coil with one eye, straight down the coil&apos;s axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each of the four points is felt for to %1 mm, chosen to fit what is published of positions found by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a tape is read to %1 mm, common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pencil mark is off by %1 mm, a guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the eye alone holds the coil&apos;s angle to %1 degrees, as was found with cap and marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in %1 of 100 placements another rule is used, a guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cap sits off by %1 mm, a guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil rolls and pitches by %1 degrees, as was found with cap and marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the eye is off the coil&apos;s axis by %1 degrees, a guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look past the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest share, %1 %: %2. That follows from the assumption that %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the cortex, taken %1 mm under the skin (%2), %3 cm on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the template&apos;s brain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site mark and one front mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front mark as a line along the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front mark and side mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mark at both front corners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Regions</name>
+    <message>
+        <source>precentral gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior frontal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior frontal gyrus, orbital part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle frontal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle frontal gyrus, orbital part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior frontal gyrus, opercular part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior frontal gyrus, triangular part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior frontal gyrus, orbital part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rolandic operculum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supplementary motor area</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>olfactory cortex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior frontal gyrus, medial part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior frontal gyrus, medial orbital part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gyrus rectus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>insula</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>anterior cingulate gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle cingulate gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>posterior cingulate gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hippocampus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parahippocampal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>amygdala</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calcarine cortex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cuneus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lingual gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior occipital gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle occipital gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior occipital gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fusiform gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>postcentral gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior parietal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior parietal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supramarginal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>angular gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>precuneus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paracentral lobule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caudate nucleus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>putamen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pallidum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thalamus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>transverse temporal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superior temporal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temporal pole, superior part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle temporal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temporal pole, middle part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inferior temporal gyrus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cerebellum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vermis of the cerebellum</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StatusLine</name>
+    <message>
+        <source>tape rule</source>
+        <translation>Bandregel</translation>
+    </message>
+    <message>
+        <source>drop rule</source>
+        <translation>Lotregel</translation>
+    </message>
+    <message>
+        <source>nearest rule</source>
+        <translation>Nahpunktregel</translation>
+    </message>
+    <message>
+        <source>edge mark: %1, %2 mm under the edge</source>
+        <translation>Kantenmarke: %1, %2 mm unter der Kante</translation>
+    </message>
+    <message>
+        <source>edge mark: %1, falls off the head</source>
+        <translation>Kantenmarke: %1, nicht auf dem Kopf</translation>
+    </message>
+    <message>
+        <source>pulse %1 mm from site  |  coil %2° to midline  |  %3</source>
+        <translation>Impuls %1 mm vom Ort  |  Spule %2° zur Mittellinie  |  %3</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictWords</name>
+    <message>
+        <source>No check yet</source>
+        <translation>Ungeprüft</translation>
+    </message>
+    <message>
+        <source>Click today&apos;s site mark and edge mark, or enter tape distances to them.</source>
+        <translation>Heutige Ortsmarke und Kantenmarke anklicken oder Bandabstände zu ihnen eingeben.</translation>
+    </message>
+    <message>
+        <source>✓ On the site</source>
+        <translation>✓ Am Ort</translation>
+    </message>
+    <message>
+        <source>✗ Move the coil</source>
+        <translation>✗ Spule verschieben</translation>
+    </message>
+    <message>
+        <source>✗ Turn the coil</source>
+        <translation>✗ Spule drehen</translation>
+    </message>
+    <message>
+        <source>✗ Move and turn the coil</source>
+        <translation>✗ Spule verschieben und drehen</translation>
+    </message>
+    <message>
+        <source>Pulse %1 mm from the site</source>
+        <translation>Impuls %1 mm vom Ort entfernt</translation>
+    </message>
+    <message>
+        <source>Coil %1° to the midline, as planned</source>
+        <translation>Spule %1° zur Mittellinie, wie geplant</translation>
+    </message>
+    <message>
+        <source>Coil %1° to the midline, %2° off</source>
+        <translation>Spule %1° zur Mittellinie, %2° Abweichung</translation>
+    </message>
+    <message>
+        <source>? Not sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WhatIf</name>
+    <message>
+        <source>from the vertex toward the ear</source>
+        <translation>vom Vertex zum Ohr</translation>
+    </message>
+    <message>
+        <source>forward to the search start</source>
+        <translation>nach vorn zum Suchstart</translation>
+    </message>
+    <message>
+        <source>forward from the hotspot</source>
+        <translation>vom Hotspot nach vorn</translation>
+    </message>
+    <message>
+        <source>from the site to the edge mark</source>
+        <translation>vom Ort zur Kantenmarke</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>to the patient&apos;s left</source>
+        <translation>zur linken Patientenseite hin</translation>
+    </message>
+    <message>
+        <source>to the patient&apos;s right</source>
+        <translation>zur rechten Patientenseite hin</translation>
+    </message>
+    <message>
+        <source>With the vertex marked %1 too far %2</source>
+        <translation>Ist der Vertex %1 zu weit %2 markiert</translation>
+    </message>
+    <message>
+        <source>With the tape %1 read %2 too short</source>
+        <translation>Wird das Band %1 um %2 zu kurz abgelesen</translation>
+    </message>
+    <message>
+        <source>With the tape %1 read %2 too long</source>
+        <translation>Wird das Band %1 um %2 zu lang abgelesen</translation>
+    </message>
+    <message>
+        <source>With the coil turned %1° away from the midline and its edge on the mark</source>
+        <translation>Ist die Spule um %1° von der Mittellinie weg gedreht und liegt ihre Kante auf der Marke</translation>
+    </message>
+    <message>
+        <source>With the coil turned %1° toward the midline and its edge on the mark</source>
+        <translation>Ist die Spule um %1° zur Mittellinie hin gedreht und liegt ihre Kante auf der Marke</translation>
+    </message>
+    <message>
+        <source>What if the vertex is off?</source>
+        <translation>Vertex falsch markiert?</translation>
+    </message>
+    <message>
+        <source>What if a tape is misread?</source>
+        <translation>Band falsch abgelesen?</translation>
+    </message>
+    <message>
+        <source>What if the coil is turned?</source>
+        <translation>Spule verdreht?</translation>
+    </message>
+    <message>
+        <source>What if the rules are mixed?</source>
+        <translation>Regeln gemischt?</translation>
+    </message>
+    <message>
+        <source>With the mark made by the %1 rule and the coil laid on it by the %2 rule</source>
+        <translation>Wird die Marke nach der %1regel gezeichnet und die Spule nach der %2regel darauf angelegt</translation>
+    </message>
+    <message>
+        <source>the search starts %1 off</source>
+        <translation>beginnt die Suche %1 daneben</translation>
+    </message>
+    <message>
+        <source>the pulse goes %1 off the treatment site</source>
+        <translation>geht der Impuls um %1 am Behandlungsort vorbei</translation>
+    </message>
+    <message>
+        <source>the coil lies at %1° to the midline, as meant</source>
+        <translation>die Spule liegt %1° zur Mittellinie, wie gewollt</translation>
+    </message>
+    <message>
+        <source>the coil lies at %1° to the midline instead of %2°</source>
+        <translation>die Spule liegt %1° zur Mittellinie statt %2°</translation>
+    </message>
+    <message>
+        <source>%1, %2, and %3.</source>
+        <translation>%1, %2, und %3.</translation>
+    </message>
+    <message>
+        <source>With the cap turned, its arrow %1° to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the cap turned, its arrow %1° to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the cap slid %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the coil&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the coil&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the handle&apos;s side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the coil&apos;s front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the edge looked at %1, %2° off the coil&apos;s axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if the cap has slipped?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if one looks from aside?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WhatIfPicture</name>
+    <message>
+        <source>wanted edge mark</source>
+        <translation>gewollte Kantenmarke</translation>
+    </message>
+    <message>
+        <source>wanted search start</source>
+        <translation>gewollter Suchstart</translation>
+    </message>
+    <message>
+        <source>wanted pulse point</source>
+        <translation>gewollter Impulspunkt</translation>
+    </message>
+    <message>
+        <source>vertex as marked</source>
+        <translation>Vertex, wie markiert</translation>
+    </message>
+    <message>
+        <source>edge mark, in its place</source>
+        <translation>Kantenmarke, an ihrer Stelle</translation>
+    </message>
+    <message>
+        <source>real edge mark</source>
+        <translation>wirkliche Kantenmarke</translation>
+    </message>
+    <message>
+        <source>pulse point, as wanted</source>
+        <translation>Impulspunkt, wie gewollt</translation>
+    </message>
+    <message>
+        <source>real pulse point</source>
+        <translation>wirklicher Impulspunkt</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Measure the head</source>
+        <translation>Kopf vermessen</translation>
+    </message>
+    <message>
+        <source>Run a tape over the top from nasion to inion: %1. Run another from the front of one ear canal over the top to the other: %2.</source>
+        <translation>Ein Maßband vom Nasion über den Scheitel zum Inion legen: %1. Ein zweites von Tragus zu Tragus über den Scheitel, jeweils vor dem Gehörgang: %2.</translation>
+    </message>
+    <message>
+        <source>Halve the first tape</source>
+        <translation>Erstes Band halbieren</translation>
+    </message>
+    <message>
+        <source>Half of %1 is %2. Make a short line across the midline there.</source>
+        <translation>Die Hälfte von %1 ist %2. Dort einen kurzen Strich quer zur Mittellinie ziehen.</translation>
+    </message>
+    <message>
+        <source>Cross at the vertex</source>
+        <translation>Kreuz am Vertex</translation>
+    </message>
+    <message>
+        <source>Half of %1 is %2. Where both halves cross is the vertex. If the two tapes do not agree, move the mark and measure again until they do.</source>
+        <translation>Die Hälfte von %1 ist %2. Wo sich beide Hälften kreuzen, liegt der Vertex. Stimmen die beiden Bänder nicht überein, die Marke verschieben und neu messen, bis sie es tun.</translation>
+    </message>
+    <message>
+        <source>Go toward the ear</source>
+        <translation>Zum Ohr hin gehen</translation>
+    </message>
+    <message>
+        <source>From the vertex go %1 along the tape toward the left ear.</source>
+        <translation>Vom Vertex %1 am Band entlang zum linken Ohr gehen.</translation>
+    </message>
+    <message>
+        <source>From the vertex go %1 along the tape toward the right ear.</source>
+        <translation>Vom Vertex %1 am Band entlang zum rechten Ohr gehen.</translation>
+    </message>
+    <message>
+        <source>Go forward, lay the coil</source>
+        <translation>Nach vorn, Spule anlegen</translation>
+    </message>
+    <message>
+        <source>Then go %1 backward, along the midline&apos;s direction. The search starts here. Lay the coil flat on it, its front edge turned %2 toward the midline.</source>
+        <translation>Dann %1 nach hinten gehen, in Richtung der Mittellinie. Hier beginnt die Suche. Die Spule flach darauf anlegen, die Vorderkante um %2 zur Mittellinie gedreht.</translation>
+    </message>
+    <message>
+        <source>Then go %1 forward, along the midline&apos;s direction. The search starts here. Lay the coil flat on it, its front edge turned %2 toward the midline.</source>
+        <translation>Dann %1 nach vorn gehen, in Richtung der Mittellinie. Hier beginnt die Suche. Die Spule flach darauf anlegen, die Vorderkante um %2 zur Mittellinie gedreht.</translation>
+    </message>
+    <message>
+        <source>Draw the search grid</source>
+        <translation>Suchraster zeichnen</translation>
+    </message>
+    <message>
+        <source>Mark the coil&apos;s edge, and around it eight more points, %1 apart: nine places to try, one after the other.</source>
+        <translation>Die Kante der Spule markieren und darum herum acht weitere Punkte im Abstand von %1: neun Stellen, die nacheinander probiert werden.</translation>
+    </message>
+    <message>
+        <source>Mark the pulse point, and around it eight more points, %1 apart: nine places to try, one after the other.</source>
+        <translation>Den Impulspunkt markieren und darum herum acht weitere Punkte im Abstand von %1: neun Stellen, die nacheinander probiert werden.</translation>
+    </message>
+    <message>
+        <source>Find the hotspot</source>
+        <translation>Hotspot finden</translation>
+    </message>
+    <message>
+        <source>One pulse at a time, the clinician watches the thumb and index finger of the relaxed right hand. The place that twitches steadily is the hotspot.</source>
+        <translation>Immer nur ein Impuls; dabei beobachtet die Fachkraft Daumen und Zeigefinger der entspannten rechten Hand. Die Stelle, bei der es stetig zuckt, ist der Hotspot.</translation>
+    </message>
+    <message>
+        <source>One pulse at a time, the clinician watches the thumb and index finger of the relaxed left hand. The place that twitches steadily is the hotspot.</source>
+        <translation>Immer nur ein Impuls; dabei beobachtet die Fachkraft Daumen und Zeigefinger der entspannten linken Hand. Die Stelle, bei der es stetig zuckt, ist der Hotspot.</translation>
+    </message>
+    <message>
+        <source>Go forward to the site</source>
+        <translation>Nach vorn zum Behandlungsort</translation>
+    </message>
+    <message>
+        <source>From the hotspot go %1 forward, side by side with the midline. This is the treatment site.</source>
+        <translation>Vom Hotspot %1 nach vorn gehen, parallel zur Mittellinie. Das ist der Behandlungsort.</translation>
+    </message>
+    <message>
+        <source>Find the site</source>
+        <translation>Behandlungsort finden</translation>
+    </message>
+    <message>
+        <source>The treatment site is the landmark %1, measured out with tapes.</source>
+        <translation>Der Behandlungsort ist die Landmarke %1, mit Maßbändern ausgemessen.</translation>
+    </message>
+    <message>
+        <source>Mark the coil&apos;s edge</source>
+        <translation>Spulenkante markieren</translation>
+    </message>
+    <message>
+        <source>From the site run a tape %1 along the skin, in the direction of the coil&apos;s front, and mark.</source>
+        <translation>Vom Behandlungsort ein Band %1 weit auf der Haut in Richtung der Spulenfront führen und markieren.</translation>
+    </message>
+    <message>
+        <source>The edge is %1 from the coil&apos;s centre. Look straight down past it and mark the skin.</source>
+        <translation>Die Kante ist %1 von der Mitte der Spule entfernt. Senkrecht an ihr vorbei nach unten blicken und die Haut markieren.</translation>
+    </message>
+    <message>
+        <source>The edge is %1 from the coil&apos;s centre. Mark the skin nearest to it.</source>
+        <translation>Die Kante ist %1 von der Mitte der Spule entfernt. Die ihr nächste Stelle der Haut markieren.</translation>
+    </message>
+    <message>
+        <source>The edge stands %1 off the skin there, so do it the same way at every visit.</source>
+        <translation>Die Kante steht dort %1 von der Haut ab, daher bei jeder Sitzung gleich vorgehen.</translation>
+    </message>
+    <message>
+        <source>at its centre</source>
+        <translation>in der Mitte</translation>
+    </message>
+    <message>
+        <source>%1 right of its centre</source>
+        <translation>%1 rechts der Mitte</translation>
+    </message>
+    <message>
+        <source>%1 left of its centre</source>
+        <translation>%1 links der Mitte</translation>
+    </message>
+    <message>
+        <source>%1 toward its front</source>
+        <translation>%1 zur Vorderkante hin</translation>
+    </message>
+    <message>
+        <source>%1 toward its handle</source>
+        <translation>%1 zum Griff hin</translation>
+    </message>
+    <message>
+        <source>touches here</source>
+        <translation>berührt hier</translation>
+    </message>
+    <message>
+        <source>touches the left ear</source>
+        <translation>berührt das linke Ohr</translation>
+    </message>
+    <message>
+        <source>touches the right ear</source>
+        <translation>berührt das rechte Ohr</translation>
+    </message>
+    <message>
+        <source>touches the brow or face</source>
+        <translation>berührt Stirn oder Gesicht</translation>
+    </message>
+    <message>
+        <source>hits the scalp</source>
+        <translation>stößt an die Kopfhaut</translation>
+    </message>
+    <message>
+        <source>hits the left ear</source>
+        <translation>stößt an das linke Ohr</translation>
+    </message>
+    <message>
+        <source>hits the right ear</source>
+        <translation>stößt an das rechte Ohr</translation>
+    </message>
+    <message>
+        <source>hits the brow or face</source>
+        <translation>stößt an Stirn oder Gesicht</translation>
+    </message>
+    <message>
+        <source>%1: a drawing, not the patient</source>
+        <translation>%1: eine Zeichnung, nicht der Patient</translation>
+    </message>
+    <message>
+        <source>run a tape %1 along the skin from the pulse point</source>
+        <translation>ein Band vom Impulspunkt %1 weit auf der Haut führen</translation>
+    </message>
+    <message>
+        <source>look straight down past the coil&apos;s edge</source>
+        <translation>senkrecht an der Kante der Spule vorbei nach unten blicken</translation>
+    </message>
+    <message>
+        <source>mark the skin nearest to the edge</source>
+        <translation>die der Kante nächste Stelle der Haut markieren</translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation>%1 nach vorn</translation>
+    </message>
+    <message>
+        <source>%1 backward</source>
+        <translation>%1 nach hinten</translation>
+    </message>
+    <message>
+        <source>%1 outward</source>
+        <translation>%1 nach außen</translation>
+    </message>
+    <message>
+        <source>%1 toward the midline</source>
+        <translation>%1 zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>the start itself</source>
+        <translation>der Suchstart selbst</translation>
+    </message>
+    <message>
+        <source>%1 forward of the hotspot</source>
+        <translation>%1 vor dem Hotspot</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>half way between %1 and %2</source>
+        <translation>Mitte zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <comment>what the tape measure gave</comment>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>this head</source>
+        <translation>dieser Kopf</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>Nasion to inion</source>
+        <translation>Nasion bis Inion</translation>
+    </message>
+    <message>
+        <source>Tragus to tragus</source>
+        <translation>Tragus bis Tragus</translation>
+    </message>
+    <message>
+        <source>Around the head</source>
+        <translation>Um den Kopf</translation>
+    </message>
+    <message>
+        <source>Find them again with a tape</source>
+        <translation>Mit dem Maßband wiederfinden</translation>
+    </message>
+    <message>
+        <source>cm along the skin from</source>
+        <translation>cm auf der Haut ab</translation>
+    </message>
+    <message>
+        <source>vertex</source>
+        <translation>Vertex</translation>
+    </message>
+    <message>
+        <source>nasion</source>
+        <translation>Nasion</translation>
+    </message>
+    <message>
+        <source>left tragus</source>
+        <translation>Tragus links</translation>
+    </message>
+    <message>
+        <source>right tragus</source>
+        <translation>Tragus rechts</translation>
+    </message>
+    <message>
+        <source>off the head</source>
+        <translation>nicht auf dem Kopf</translation>
+    </message>
+    <message>
+        <source>Hotspot, pulse point</source>
+        <translation>Hotspot, Impulspunkt</translation>
+    </message>
+    <message>
+        <source>Hotspot, edge mark</source>
+        <translation>Hotspot, Kantenmarke</translation>
+    </message>
+    <message>
+        <source>Treatment site, pulse point</source>
+        <translation>Behandlungsort, Impulspunkt</translation>
+    </message>
+    <message>
+        <source>Treatment site, edge mark</source>
+        <translation>Behandlungsort, Kantenmarke</translation>
+    </message>
+    <message>
+        <source>Under the coil, on the template&apos;s brain</source>
+        <translation>Unter der Spule, am Gehirn der Vorlage</translation>
+    </message>
+    <message>
+        <source>All this on the template; a person&apos;s own brain differs.</source>
+        <translation>All dies an der Vorlage; das eigene Gehirn eines Menschen weicht ab.</translation>
+    </message>
+    <message>
+        <source>%1 from skin to cortex; %2; %3</source>
+        <translation>%1 von der Haut zum Kortex; %2; %3</translation>
+    </message>
+    <message>
+        <source>no cortex straight below</source>
+        <translation>kein Kortex senkrecht darunter</translation>
+    </message>
+    <message>
+        <source>Treatment site</source>
+        <translation>Behandlungsort</translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation>Hotspot</translation>
+    </message>
+    <message>
+        <source>The three marking rules</source>
+        <translation>Die drei Markierregeln</translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>what staff do</source>
+        <translation>was zu tun ist</translation>
+    </message>
+    <message>
+        <source>hotspot: cm from the chosen mark</source>
+        <translation>Hotspot: cm ab gewählter Marke</translation>
+    </message>
+    <message>
+        <source>edge to skin</source>
+        <translation>Kante bis Haut</translation>
+    </message>
+    <message>
+        <source>treatment: cm from the chosen mark</source>
+        <translation>Behandlung: cm ab gewählter Marke</translation>
+    </message>
+    <message>
+        <source>A mark drawn by one rule and laid over by another moves the pulse by about as much. Keep to the chosen rule at every visit.</source>
+        <translation>Eine Marke, die nach einer Regel gezeichnet und nach einer anderen benutzt wird, verschiebt den Impuls um etwa ebenso viel. Bei jeder Sitzung bei der gewählten Regel bleiben.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>no edge mark</comment>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>Other treatment sites in use</source>
+        <translation>Andere übliche Orte</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>cm from the site</source>
+        <translation>cm ab Ort</translation>
+    </message>
+    <message>
+        <source>A licensed prescriber decides site, threshold and dose; the device&apos;s instructions and local codes come first.</source>
+        <translation>Über Ort, Schwelle und Dosis entscheidet die approbierte verordnende Fachkraft; die Gebrauchsanweisung des Geräts und örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>Before any pulse, ask about metal or implants in or near the head, pacemakers and stimulators.</source>
+        <translation>Vor jedem Impuls nach Metall oder Implantaten im Kopf oder in seiner Nähe, nach Herzschrittmachern und Stimulatoren fragen.</translation>
+    </message>
+    <message>
+        <source>Ask about seizures, drugs that lower the seizure threshold, and pregnancy.</source>
+        <translation>Nach Krampfanfällen, nach Medikamenten oder anderen Substanzen, die die Krampfschwelle senken, und nach Schwangerschaft fragen.</translation>
+    </message>
+    <message>
+        <source>Ear protection for patient and staff.</source>
+        <translation>Gehörschutz für Patient und Personal.</translation>
+    </message>
+    <message>
+        <source>Know what to do in a seizure.</source>
+        <translation>Wissen, was bei einem Krampfanfall zu tun ist.</translation>
+    </message>
+    <message>
+        <source>Unnamed case</source>
+        <translation>Unbenannter Fall</translation>
+    </message>
+    <message>
+        <source>A drawing, not the patient: where they differ, the tape decides.</source>
+        <translation>Eine Zeichnung, nicht der Patient: Wo sie voneinander abweichen, entscheidet das Maßband.</translation>
+    </message>
+    <message>
+        <source>The distances hold for this head alone, and as far as its four points were placed well.</source>
+        <translation>Die Abstände gelten nur für diesen Kopf, und nur so gut, wie seine vier Punkte gesetzt wurden.</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Suche</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>Vertex toward ear</source>
+        <translation>Vertex zum Ohr</translation>
+    </message>
+    <message>
+        <source>Then backward</source>
+        <translation>Dann nach hinten</translation>
+    </message>
+    <message>
+        <source>Then forward</source>
+        <translation>Dann nach vorn</translation>
+    </message>
+    <message>
+        <source>Grid step</source>
+        <translation>Rasterschritt</translation>
+    </message>
+    <message>
+        <source>%1, on edge marks</source>
+        <translation>%1, auf Kantenmarken</translation>
+    </message>
+    <message>
+        <source>%1, on pulse points</source>
+        <translation>%1, auf Impulspunkten</translation>
+    </message>
+    <message>
+        <source>the mark falls off the head</source>
+        <translation>die Marke liegt nicht auf dem Kopf</translation>
+    </message>
+    <message>
+        <source>Coil</source>
+        <translation>Spule</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>%1 to the midline</source>
+        <translation>%1 zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>Centre to front edge</source>
+        <translation>Mitte bis Vorderkante</translation>
+    </message>
+    <message>
+        <source>Lift for cap and hair</source>
+        <translation>Zuschlag für Kappe und Haar</translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation>Behandlung</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Gap, edge to mark</source>
+        <translation>Spalt, Kante bis Marke</translation>
+    </message>
+    <message>
+        <source>Gap at the hotspot</source>
+        <translation>Spalt am Hotspot</translation>
+    </message>
+    <message>
+        <source>January</source>
+        <translation>Januar</translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation>Februar</translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation>März</translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation>April</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation>Juni</translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation>Juli</translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation>August</translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation>September</translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation>Oktober</translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation>November</translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation>Dezember</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>a date: day, month, year</comment>
+        <translation>%1. %2 %3</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Page %1</source>
+        <translation>Seite %1</translation>
+    </message>
+    <message>
+        <source>Landmark</source>
+        <translation>Landmarke</translation>
+    </message>
+    <message>
+        <source>Pulse point</source>
+        <translation>Impulspunkt</translation>
+    </message>
+    <message>
+        <source>Edge mark</source>
+        <translation>Kantenmarke</translation>
+    </message>
+    <message>
+        <source>In the pictures</source>
+        <translation>In den Bildern</translation>
+    </message>
+    <message>
+        <source>Placement sheet</source>
+        <translation>Platzierungsblatt</translation>
+    </message>
+    <message>
+        <source>Set up by</source>
+        <translation>Erstellt</translation>
+    </message>
+    <message>
+        <source>Checked by</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>Verordnet</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Sitzungen</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Handzeichen</translation>
+    </message>
+    <message>
+        <source>Marks found again with</source>
+        <translation>Marken wiedergefunden mit</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Warnings of this plan</source>
+        <translation>Warnungen zu diesem Plan</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>The patient&apos;s left side</source>
+        <translation>Linke Patientenseite</translation>
+    </message>
+    <message>
+        <source>The patient&apos;s right side</source>
+        <translation>Rechte Patientenseite</translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation>Von oben</translation>
+    </message>
+    <message>
+        <source>From the front and the patient&apos;s left</source>
+        <translation>Von vorn und von links</translation>
+    </message>
+    <message>
+        <source>From the front and the patient&apos;s right</source>
+        <translation>Von vorn und von rechts</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>the front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>the back</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>the patient&apos;s right</source>
+        <translation>der rechten Patientenseite</translation>
+    </message>
+    <message>
+        <source>the patient&apos;s left</source>
+        <translation>der linken Patientenseite</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>from %1 and %2</source>
+        <translation>von %1 und %2</translation>
+    </message>
+    <message>
+        <source>from %1, %2 and %3</source>
+        <translation>von %1, %2 und %3</translation>
+    </message>
+    <message>
+        <source>Training and illustration only; not a navigation or treatment device. Follow the device&apos;s instructions, local codes and the licensed clinician.</source>
+        <translation>Nur zur Schulung und Veranschaulichung; kein Navigations- oder Behandlungsgerät. Der Gebrauchsanweisung des Geräts, örtlichen Vorschriften und der approbierten Fachkraft folgen.</translation>
+    </message>
+    <message>
+        <source>Left side stimulated</source>
+        <translation>Linke Seite stimuliert</translation>
+    </message>
+    <message>
+        <source>Right side stimulated</source>
+        <translation>Rechte Seite stimuliert</translation>
+    </message>
+    <message>
+        <source>%1, seen %2.</source>
+        <translation>%1, gesehen %2.</translation>
+    </message>
+    <message>
+        <source>Patient&apos;s left</source>
+        <translation>Patient links</translation>
+    </message>
+    <message>
+        <source>Patient&apos;s right</source>
+        <translation>Patient rechts</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Hinten</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Vorn</translation>
+    </message>
+    <message>
+        <source>Patient&apos;s right side</source>
+        <translation>Rechte Patientenseite</translation>
+    </message>
+    <message>
+        <source>Patient&apos;s left side</source>
+        <translation>Linke Patientenseite</translation>
+    </message>
+    <message>
+        <source>no named region</source>
+        <translation>keine benannte Region</translation>
+    </message>
+    <message>
+        <source>Under the skin</source>
+        <translation>Unter der Haut</translation>
+    </message>
+    <message>
+        <source>The brain as on the template; a person&apos;s own brain differs.</source>
+        <translation>Das Gehirn wie auf der Vorlage; das eigene Gehirn eines Menschen weicht ab.</translation>
+    </message>
+    <message>
+        <source>Under the coil</source>
+        <translation>Unter der Spule</translation>
+    </message>
+    <message>
+        <source>%1 from skin to cortex</source>
+        <translation>%1 von der Haut zum Kortex</translation>
+    </message>
+    <message>
+        <source>Edge mark, tape rule: %1 under the edge</source>
+        <translation>Kantenmarke, Bandregel: %1 unter der Kante</translation>
+    </message>
+    <message>
+        <source>tape rule: %1 under the edge</source>
+        <translation>Bandregel: %1 unter der Kante</translation>
+    </message>
+    <message>
+        <source>Edge mark, drop rule: %1 under the edge</source>
+        <translation>Kantenmarke, Lotregel: %1 unter der Kante</translation>
+    </message>
+    <message>
+        <source>drop rule: %1 under the edge</source>
+        <translation>Lotregel: %1 unter der Kante</translation>
+    </message>
+    <message>
+        <source>Edge mark, nearest rule: %1 under the edge</source>
+        <translation>Kantenmarke, Nahpunktregel: %1 unter der Kante</translation>
+    </message>
+    <message>
+        <source>nearest rule: %1 under the edge</source>
+        <translation>Nahpunktregel: %1 unter der Kante</translation>
+    </message>
+    <message>
+        <source>centre %1</source>
+        <translation>Mitte %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3</source>
+        <comment>a part of the coil and its gaps in mm</comment>
+        <translation>%1 %2 bis %3</translation>
+    </message>
+    <message>
+        <source>rests on its wings, centre clear</source>
+        <translation>liegt auf den Flügeln auf, Mitte frei</translation>
+    </message>
+    <message>
+        <source>Gap under the coil, mm</source>
+        <translation>Spalt unter der Spule, mm</translation>
+    </message>
+    <message>
+        <source>touches; a line every 10 mm</source>
+        <translation>berührt; eine Linie alle 10 mm</translation>
+    </message>
+    <message>
+        <source>inion</source>
+        <translation>Inion</translation>
+    </message>
+    <message>
+        <source>Cz (vertex)</source>
+        <translation>Cz (Vertex)</translation>
+    </message>
+    <message>
+        <source>Search start</source>
+        <translation>Suchstart</translation>
+    </message>
+    <message>
+        <source>Other sites in use</source>
+        <translation>Andere übliche Orte</translation>
+    </message>
+    <message>
+        <source>Placed by hand: half, and 95 of 100</source>
+        <translation>Von Hand: 50 und 95 von 100</translation>
+    </message>
+    <message>
+        <source>Edge mark, chosen rule</source>
+        <translation>Kantenmarke, gewählte Regel</translation>
+    </message>
+    <message>
+        <source>Edge mark, other rules</source>
+        <translation>Kantenmarke, andere Regeln</translation>
+    </message>
+    <message>
+        <source>Search grid: pulse points</source>
+        <translation>Suchraster: Impulspunkte</translation>
+    </message>
+    <message>
+        <source>Search grid: edge marks</source>
+        <translation>Suchraster: Kantenmarken</translation>
+    </message>
+    <message>
+        <source>Forward (midline direction)</source>
+        <translation>Nach vorn (Mittellinienrichtung)</translation>
+    </message>
+    <message>
+        <source>Front axis of the coil</source>
+        <translation>Frontachse der Spule</translation>
+    </message>
+    <message>
+        <source>Tape, a tick each cm</source>
+        <translation>Band, ein Strich je cm</translation>
+    </message>
+    <message>
+        <source>Coil&apos;s outline</source>
+        <translation>Umriss der Spule</translation>
+    </message>
+    <message>
+        <source>Coil and windings</source>
+        <translation>Spule und Wicklungen</translation>
+    </message>
+    <message>
+        <source>Cortex under the coil (template)</source>
+        <translation>Kortex unter der Spule (Vorlage)</translation>
+    </message>
+    <message>
+        <source>Coil %1</source>
+        <comment>where it lies</comment>
+        <translation>Spule %1</translation>
+    </message>
+    <message>
+        <source>%1 to the midline, edge at %2</source>
+        <translation>%1 zur Mittellinie, Kante bei %2</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>cm of tape from</source>
+        <translation>cm Band ab</translation>
+    </message>
+    <message>
+        <source>pulse</source>
+        <translation>Impuls</translation>
+    </message>
+    <message>
+        <source>edge mark</source>
+        <translation>Kantenmarke</translation>
+    </message>
+    <message>
+        <source>%1: %2 from the site</source>
+        <translation>%1: %2 vom Ort</translation>
+    </message>
+    <message>
+        <source>Treatment site, %1 forward of the hotspot</source>
+        <translation>Behandlungsort, %1 vor dem Hotspot</translation>
+    </message>
+    <message>
+        <source>Treatment site, at %1</source>
+        <translation>Behandlungsort, bei %1</translation>
+    </message>
+    <message>
+        <source>on the start</source>
+        <translation>am Suchstart</translation>
+    </message>
+    <message>
+        <source>on the hotspot</source>
+        <translation>am Hotspot</translation>
+    </message>
+    <message>
+        <source>on the treatment site</source>
+        <translation>am Behandlungsort</translation>
+    </message>
+    <message>
+        <source>on grid row %1, column %2</source>
+        <translation>in Rasterreihe %1, Spalte %2</translation>
+    </message>
+    <message>
+        <source>as laid</source>
+        <translation>wie angelegt</translation>
+    </message>
+    <message>
+        <source>95 of 100 placements by hand</source>
+        <translation>95 von 100 Platzierungen von Hand</translation>
+    </message>
+    <message>
+        <source>half of them</source>
+        <translation>die Hälfte davon</translation>
+    </message>
+    <message>
+        <source>.</source>
+        <comment>what stands before decimals: 5.0</comment>
+        <translation>,</translation>
+    </message>
+    <message>
+        <source>its centre where a tape from the mark ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look straight down past its edge at the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its edge as near to the mark as it goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap, its arrow down the nose: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>found within</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge marks by the %1 rule. In bold: the two or three tapes that find each mark best on this head, and how closely they do, 95 times of 100, where each is read within %2 cm (one standard deviation).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 *</source>
+        <comment>a length, with a footnote</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> * These tapes fit another place as well; measure all four.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All this on the template; a person&apos;s own brain differs. The first depth is to the nearest cortex, the second the middle of those over a patch of 1 cm around. Which muscle answers at the hotspot only the twitch can say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape for each search mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm along the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outward</source>
+        <translation type="unfinished">nach außen</translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>backward</source>
+        <translation type="unfinished">nach hinten</translation>
+    </message>
+    <message>
+        <source>%1 (%2 off)</source>
+        <comment>a tape to draw, and how far off without it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn at these lengths, the marks put the laid coil&apos;s pulse on the point measured. In brackets how far off it lands with marks drawn by the %1 rule at %2 and the coil laid by the %3 rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge marks drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid over a mark by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By hand: %1 %2 %3</source>
+        <translation type="unfinished">Von Hand: %1 %2 %3</translation>
+    </message>
+    <message>
+        <source>Where the pulse was wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap: brim, and arrow down the nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, drawn by %1, laid by %2: %3 under the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Places that fit today&apos;s tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line of sight past the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half way %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search on the right side, treatment on the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search on the left side, treatment on the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted here, %1 from the pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn by %1, laid by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks of the way chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <comment>a depth</comment>
+        <translation type="unfinished">%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 to %2 mm</source>
+        <comment>a depth</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mostly %1</source>
+        <comment>a region of the brain</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and others</source>
+        <comment>a region of the brain</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, some %2</source>
+        <comment>two regions of the brain</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brodmann area %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <comment>a gyrus</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right %1</source>
+        <comment>a gyrus</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid with a tape over this mark, the pulse lands %1 to the side of the point that was measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid by eye over this mark, the pulse lands %1 to the side of the point that was measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid with a tape over this mark, the pulse lands %1 behind the point that was measured, toward the coil&apos;s handle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid by eye over this mark, the pulse lands %1 behind the point that was measured, toward the coil&apos;s handle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid with a tape over this mark, the pulse lands %1 in front of the point that was measured, toward the coil&apos;s front edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laid by eye over this mark, the pulse lands %1 in front of the point that was measured, toward the coil&apos;s front edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark it with a tape of %1 along the skin instead, as the coil is laid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark it straight down past the coil&apos;s edge instead, as the coil is laid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the skin nearest to the coil&apos;s edge instead, as the coil is laid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tape makes up for it here: make the mark anew once the coil is on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the mark %1 along the skin instead of %2, or turn it into a drop mark once the coil is on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the mark %1 along the skin instead of %2, or make it anew, on the skin nearest to the edge, once the coil is on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::AngleField</name>
+    <message>
+        <source>From %1 to %2 whole degrees.</source>
+        <translation>Von %1 bis %2 ganze Grad.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CapFields</name>
+    <message>
+        <source>Cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By its brim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap: enter the heights of its brim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two or more heights say how the cap has slipped since the marks were made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim over the nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim over the left tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim over the right tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim over the inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arrow right of the nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">keine</translation>
+    </message>
+    <message>
+        <source>Heights by tape, straight up toward the vertex. The arrow where it passes the nasion, to the patient&apos;s right; to the left with a minus.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CaseFiles</name>
+    <message>
+        <source>Cases (*.json)</source>
+        <translation>Fälle (*.json)</translation>
+    </message>
+    <message>
+        <source>Heads (*.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;All files (*)</source>
+        <translation>Köpfe (*.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Cases and heads (*.json *.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;All files (*)</source>
+        <translation>Fälle und Köpfe (*.json *.obj *.ply *.stl *.gltf *.glb *.nii *.nii.gz);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Open a case or a head</source>
+        <translation>Fall oder Kopf öffnen</translation>
+    </message>
+    <message>
+        <source>Open a head</source>
+        <translation>Kopf öffnen</translation>
+    </message>
+    <message>
+        <source>Save the case</source>
+        <translation>Fall speichern</translation>
+    </message>
+    <message>
+        <source>The other version could not be put beside it, so nothing was saved; save under another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CheckStep</name>
+    <message>
+        <source>Check</source>
+        <translation>Prüfen</translation>
+    </message>
+    <message>
+        <source>Find today&apos;s two marks on the cap or the skin. Click each on the head here, or type two or more tape distances to it.</source>
+        <translation>Die beiden heutigen Marken auf Kappe oder Haut suchen. Jede hier am Kopf anklicken oder zwei oder mehr Bandabstände zu ihr eintippen.</translation>
+    </message>
+    <message>
+        <source>Site mark</source>
+        <translation>Ortsmarke</translation>
+    </message>
+    <message>
+        <source>Edge mark</source>
+        <translation>Kantenmarke</translation>
+    </message>
+    <message>
+        <source>Allowed distance from the site</source>
+        <translation>Gut bis, Abstand vom Ort</translation>
+    </message>
+    <message>
+        <source>Allowed angle error</source>
+        <translation>Gut bis, Winkel</translation>
+    </message>
+    <message>
+        <source>Start the check over</source>
+        <translation>Prüfung neu beginnen</translation>
+    </message>
+    <message>
+        <source>Click it</source>
+        <translation>Anklicken</translation>
+    </message>
+    <message>
+        <source>Then click the mark on the head</source>
+        <translation>Dann die Marke am Kopf anklicken</translation>
+    </message>
+    <message>
+        <source>%1: click it on the head</source>
+        <translation>%1: am Kopf anklicken</translation>
+    </message>
+    <message>
+        <source>By tape</source>
+        <translation>Per Band</translation>
+    </message>
+    <message>
+        <source>%1: enter tape distances</source>
+        <translation>%1: Bandabstände eingeben</translation>
+    </message>
+    <message>
+        <source>from the vertex</source>
+        <translation>vom Vertex</translation>
+    </message>
+    <message>
+        <source>from the nasion</source>
+        <translation>vom Nasion</translation>
+    </message>
+    <message>
+        <source>from the left tragus</source>
+        <translation>vom linken Tragus</translation>
+    </message>
+    <message>
+        <source>from the right tragus</source>
+        <translation>vom rechten Tragus</translation>
+    </message>
+    <message>
+        <source>Click anew</source>
+        <translation>Neu klicken</translation>
+    </message>
+    <message>
+        <source>Now click today&apos;s site mark on the head.</source>
+        <translation>Jetzt die heutige Ortsmarke am Kopf anklicken.</translation>
+    </message>
+    <message>
+        <source>Now click today&apos;s edge mark on the head.</source>
+        <translation>Jetzt die heutige Kantenmarke am Kopf anklicken.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>today&apos;s site mark</source>
+        <translation>heutige Ortsmarke</translation>
+    </message>
+    <message>
+        <source>today&apos;s edge mark</source>
+        <translation>heutige Kantenmarke</translation>
+    </message>
+    <message>
+        <source>As good as tape and pencil get on this head: 95 of 100 pairs of marks made by careful hands lie within.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These two are common practice; they have no source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own limits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The strict limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What tape and pencil can do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to those of common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sets the limits that careful hands meet on this head</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Choice</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::ExplainPanel</name>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Back to the worksheet (Esc)</source>
+        <translation>Zurück zum Arbeitsblatt (Esc)</translation>
+    </message>
+    <message>
+        <source>The flat coil rests gently on your head, and you hear it click.</source>
+        <translation>Die flache Spule liegt sanft auf Ihrem Kopf, und Sie hören sie klicken.</translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; this brain is a drawn example, not your own.</source>
+        <translation>Jeder Klick schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns, der unter der grünen Raute leuchtet, der Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat; dieses Gehirn ist ein gezeichnetes Beispiel, nicht Ihr eigenes.</translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
+        <translation>Jeder Klick schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns unter der grünen Raute; das ist die Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat.</translation>
+    </message>
+    <message>
+        <source>A drawing of a head, shaped by a tape measure</source>
+        <translation>Die Zeichnung eines Kopfes, nach dem Maßband geformt</translation>
+    </message>
+    <message>
+        <source>A picture of a head, made from a scan</source>
+        <translation>Das Bild eines Kopfes, aus einem Scan erstellt</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::GapPanel</name>
+    <message>
+        <source>the scalp</source>
+        <translation>die Kopfhaut</translation>
+    </message>
+    <message>
+        <source>the left ear</source>
+        <translation>das linke Ohr</translation>
+    </message>
+    <message>
+        <source>the right ear</source>
+        <translation>das rechte Ohr</translation>
+    </message>
+    <message>
+        <source>the brow or face</source>
+        <translation>Stirn oder Gesicht</translation>
+    </message>
+    <message>
+        <source>Rests on its wings, centre %1 mm clear.</source>
+        <translation>Liegt auf den Flügeln auf, Mitte %1 mm frei.</translation>
+    </message>
+    <message>
+        <source>Touches %1.</source>
+        <translation>Berührung %1.</translation>
+    </message>
+    <message>
+        <source>Centre %1 mm clear.</source>
+        <translation>Mitte %1 mm frei.</translation>
+    </message>
+    <message>
+        <source>Left wing</source>
+        <translation>Linker Flügel</translation>
+    </message>
+    <message>
+        <source>Right wing</source>
+        <translation>Rechter Flügel</translation>
+    </message>
+    <message>
+        <source>Gap</source>
+        <translation>Spalt</translation>
+    </message>
+    <message>
+        <source>, %1 under its middle</source>
+        <translation>, %1 unter der Mitte</translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3 mm%4.</source>
+        <translation>%1 %2 bis %3 mm%4.</translation>
+    </message>
+    <message>
+        <source>Clear of ears and brow.</source>
+        <translation>Frei von Ohren und Stirn.</translation>
+    </message>
+    <message>
+        <source>Hits %1.</source>
+        <translation>Stößt an %1.</translation>
+    </message>
+    <message>
+        <source>Gap under the coil</source>
+        <translation>Spalt unter der Spule</translation>
+    </message>
+    <message>
+        <source>Colours the skin under the coil by the gap, where the coil lies or is held (Ctrl+G)</source>
+        <translation>Färbt die Haut unter der Spule nach dem Spalt, wo die Spule liegt oder gehalten wird (Strg+G)</translation>
+    </message>
+    <message>
+        <source>How the coil rests</source>
+        <translation>Wie die Spule aufliegt</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <translation>…</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::HeadExtras</name>
+    <message>
+        <source>Working out tape distances</source>
+        <translation>Bandabstände werden berechnet</translation>
+    </message>
+    <message>
+        <source>Laying the brain under the skin</source>
+        <translation>Gehirn wird unter die Haut gelegt</translation>
+    </message>
+    <message>
+        <source>Laying tapes over the whole head</source>
+        <translation>Bänder werden über den ganzen Kopf gelegt</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::HeadJob</name>
+    <message>
+        <source>Working out tape distances</source>
+        <translation>Bandabstände werden berechnet</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Laying the tapes</source>
+        <translation>Bänder werden angelegt</translation>
+    </message>
+    <message>
+        <source>Laying the coil</source>
+        <translation>Spule wird angelegt</translation>
+    </message>
+    <message>
+        <source>Getting the head ready to be turned</source>
+        <translation>Kopf wird zum Drehen vorbereitet</translation>
+    </message>
+    <message>
+        <source>Laying tapes over the whole head</source>
+        <translation>Bänder werden über den ganzen Kopf gelegt</translation>
+    </message>
+    <message>
+        <source>Laying the brain under the skin</source>
+        <translation>Gehirn wird unter die Haut gelegt</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::KeepStep</name>
+    <message>
+        <source>Keep</source>
+        <translation>Sichern</translation>
+    </message>
+    <message>
+        <source>Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again.</source>
+        <translation>Die Zahlen auch auf Papier notieren: Eine Kappe geht verloren, und ein Maßband findet die Marken wieder.</translation>
+    </message>
+    <message>
+        <source>Label of the case</source>
+        <translation>Bezeichnung des Falls</translation>
+    </message>
+    <message>
+        <source>Printed on pictures and sheets. No names: use your own code for the person.</source>
+        <translation>Wird auf Bilder und Blätter gedruckt. Keine Namen: einen eigenen Code für die Person verwenden.</translation>
+    </message>
+    <message>
+        <source>Save case</source>
+        <translation>Fall speichern</translation>
+    </message>
+    <message>
+        <source>Picture…</source>
+        <translation>Bild…</translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation>Blatt…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Writes the case into its file, or asks for one (Ctrl+S)</source>
+        <translation>Schreibt den Fall in seine Datei oder fragt nach einer (Strg+S)</translation>
+    </message>
+    <message>
+        <source>Saves what the stage shows as a picture (Ctrl+Shift+P)</source>
+        <translation>Speichert, was die 3D-Ansicht zeigt, als Bild (Strg+Umschalt+P)</translation>
+    </message>
+    <message>
+        <source>Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)</source>
+        <translation>Speichert das Platzierungsblatt als PDF, A4 oder Letter (Strg+E)</translation>
+    </message>
+    <message>
+        <source>Prints the placement sheet (Ctrl+P)</source>
+        <translation>Druckt das Platzierungsblatt (Strg+P)</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Bezeichnung</translation>
+    </message>
+    <message>
+        <source>Not saved yet.</source>
+        <translation>Noch nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>Saved in %1.</source>
+        <translation>Gespeichert in %1.</translation>
+    </message>
+    <message>
+        <source>Changed since it was saved in %1.</source>
+        <translation>Geändert, seit in %1 gespeichert wurde.</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>saved</source>
+        <translation>gespeichert</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::LandmarksStep</name>
+    <message>
+        <source>Click the nasion: the hollow where nose meets forehead.</source>
+        <translation>Das Nasion anklicken: die Mulde, wo die Nase auf die Stirn trifft.</translation>
+    </message>
+    <message>
+        <source>Click the inion: the bony bump at the back, above the neck.</source>
+        <translation>Das Inion anklicken: der Knochenhöcker am Hinterkopf, über dem Nacken.</translation>
+    </message>
+    <message>
+        <source>Click the patient&apos;s left tragus: just in front of the left ear canal.</source>
+        <translation>Den linken Tragus des Patienten anklicken: direkt vor dem linken Gehörgang.</translation>
+    </message>
+    <message>
+        <source>Click the patient&apos;s right tragus: just in front of the right ear canal.</source>
+        <translation>Den rechten Tragus des Patienten anklicken: direkt vor dem rechten Gehörgang.</translation>
+    </message>
+    <message>
+        <source>Landmarks</source>
+        <translation>Landmarken</translation>
+    </message>
+    <message>
+        <source>Shown on the head</source>
+        <translation>Am Kopf gezeigt</translation>
+    </message>
+    <message>
+        <source>10-20</source>
+        <translation>10-20</translation>
+    </message>
+    <message>
+        <source>The 21 positions of the 10-20 system</source>
+        <translation>Die 21 Positionen des 10-20-Systems</translation>
+    </message>
+    <message>
+        <source>10-10</source>
+        <translation>10-10</translation>
+    </message>
+    <message>
+        <source>The positions of the 10-10 system</source>
+        <translation>Die Positionen des 10-10-Systems</translation>
+    </message>
+    <message>
+        <source>10-5</source>
+        <translation>10-5</translation>
+    </message>
+    <message>
+        <source>All 345 positions of the 10-5 system</source>
+        <translation>Alle 345 Positionen des 10-5-Systems</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Finden</translation>
+    </message>
+    <message>
+        <source>a label, such as F3</source>
+        <translation>ein Kürzel, etwa F3</translation>
+    </message>
+    <message>
+        <source>Find a landmark by its label</source>
+        <translation>Eine Landmarke nach ihrem Kürzel finden</translation>
+    </message>
+    <message>
+        <source>Place nasion, inion and tragi anew…</source>
+        <translation>Nasion, Inion und Tragi neu setzen…</translation>
+    </message>
+    <message>
+        <source>Use these four points</source>
+        <translation>Diese vier Punkte verwenden</translation>
+    </message>
+    <message>
+        <source>Turn upside down</source>
+        <translation>Andersherum</translation>
+    </message>
+    <message>
+        <source>Files do not say which way is up; press until the head stands upright and faces you.</source>
+        <translation>Dateien sagen nicht, wo oben ist; drücken, bis der Kopf aufrecht steht und nach vorn blickt.</translation>
+    </message>
+    <message>
+        <source>Discard this head</source>
+        <translation>Kopf verwerfen</translation>
+    </message>
+    <message>
+        <source>There is no landmark “%1” in the 10-5 system; type a label such as F3 or CPz.</source>
+        <translation>Im 10-5-System gibt es keine Landmarke „%1“; ein Kürzel wie F3 oder CPz eintippen.</translation>
+    </message>
+    <message>
+        <source>%1 is ringed on the stage.</source>
+        <translation>%1 ist in der 3D-Ansicht hervorgehoben.</translation>
+    </message>
+    <message>
+        <source>%1 is the older label of %2, ringed on the stage.</source>
+        <translation>%1 ist das ältere Kürzel von %2, in der 3D-Ansicht hervorgehoben.</translation>
+    </message>
+    <message>
+        <source>%1, placed</source>
+        <translation>%1, gesetzt</translation>
+    </message>
+    <message>
+        <source>%1, not placed</source>
+        <translation>%1, nicht gesetzt</translation>
+    </message>
+    <message>
+        <source>All four are placed. Drag one to move it, or use them.</source>
+        <translation>Alle vier sind gesetzt. Einen ziehen, um ihn zu verschieben, oder sie verwenden.</translation>
+    </message>
+    <message>
+        <source>Turn the head by dragging beside it; drag a placed point to move it.</source>
+        <translation>Den Kopf drehen: daneben ziehen; einen gesetzten Punkt ziehen, um ihn zu verschieben.</translation>
+    </message>
+    <message>
+        <source>Pencil a short line half way along each long tape; where the two lines cross is the vertex, Cz.</source>
+        <translation>Auf halber Länge jedes langen Bandes mit dem Stift einen kurzen Strich ziehen; wo sich die beiden Striche kreuzen, liegt der Vertex, Cz.</translation>
+    </message>
+    <message>
+        <source>A label of the 10-5 system, such as F3; Enter rings it on the stage</source>
+        <translation>Ein Kürzel des 10-5-Systems, etwa F3; Eingabe hebt es in der 3D-Ansicht hervor</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::LengthField</name>
+    <message>
+        <source>From %1 to %2 %3.</source>
+        <translation>Von %1 bis %2 %3.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::LessonBar</name>
+    <message>
+        <source>Previous</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Previous step</source>
+        <translation>Voriger Schritt</translation>
+    </message>
+    <message>
+        <source>Previous step (Page Up)</source>
+        <translation>Voriger Schritt (Bild auf)</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Play the lesson</source>
+        <translation>Lektion abspielen</translation>
+    </message>
+    <message>
+        <source>Play or pause (Space)</source>
+        <translation>Abspielen oder anhalten (Leertaste)</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Nächster Schritt</translation>
+    </message>
+    <message>
+        <source>Next step (Page Down)</source>
+        <translation>Nächster Schritt (Bild ab)</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Play again</source>
+        <translation>Noch einmal</translation>
+    </message>
+    <message>
+        <source>Pause the lesson</source>
+        <translation>Lektion anhalten</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::LessonPanel</name>
+    <message>
+        <source>Lesson</source>
+        <translation>Lektion</translation>
+    </message>
+    <message>
+        <source>Steps of the lesson</source>
+        <translation>Schritte der Lektion</translation>
+    </message>
+    <message>
+        <source>Page Down and Page Up go to the next and the previous step, Space plays.</source>
+        <translation>Bild ab und Bild auf führen zum nächsten und zum vorigen Schritt, die Leertaste spielt ab.</translation>
+    </message>
+    <message>
+        <source>What if one thing goes wrong?</source>
+        <translation>Was, wenn etwas misslingt?</translation>
+    </message>
+    <message>
+        <source>Step %1, %2</source>
+        <translation>Schritt %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::MainWindow</name>
+    <message>
+        <source>Where the coil is</source>
+        <translation>Wo die Spule ist</translation>
+    </message>
+    <message>
+        <source>Unnamed case</source>
+        <translation>Unbenannter Fall</translation>
+    </message>
+    <message>
+        <source>%1[*] - Scalpmark</source>
+        <translation>%1[*] - Scalpmark</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::MeasureStep</name>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
+    </message>
+    <message>
+        <source>Tape from nasion over the top to inion, from tragus over the top to tragus, and around the head above the brows. Write the three lengths down.</source>
+        <translation>Mit dem Maßband vom Nasion über den Scheitel zum Inion, von Tragus zu Tragus über den Scheitel und um den Kopf oberhalb der Brauen messen. Die drei Längen aufschreiben.</translation>
+    </message>
+    <message>
+        <source>Open a scan or MRI…</source>
+        <translation>Scan oder MRT öffnen…</translation>
+    </message>
+    <message>
+        <source>A head surface (OBJ, PLY, STL, glTF, GLB) or an MRI volume (.nii, .nii.gz)</source>
+        <translation>Eine Kopfoberfläche (OBJ, PLY, STL, glTF, GLB) oder ein MRT-Volumen (.nii, .nii.gz)</translation>
+    </message>
+    <message>
+        <source>Use the generic head</source>
+        <translation>Standardkopf verwenden</translation>
+    </message>
+    <message>
+        <source>Nasion to inion</source>
+        <translation>Nasion bis Inion</translation>
+    </message>
+    <message>
+        <source>Tragus to tragus</source>
+        <translation>Tragus bis Tragus</translation>
+    </message>
+    <message>
+        <source>Around the head</source>
+        <translation>Um den Kopf</translation>
+    </message>
+    <message>
+        <source>Work out tape distances</source>
+        <translation>Bandabstände berechnen</translation>
+    </message>
+    <message>
+        <source>They were left out when loading this head was cancelled.</source>
+        <translation>Sie wurden weggelassen, als das Laden dieses Kopfes abgebrochen wurde.</translation>
+    </message>
+    <message>
+        <source>Generic head</source>
+        <translation>Standardkopf</translation>
+    </message>
+    <message>
+        <source>Head: %1</source>
+        <translation>Kopf: %1</translation>
+    </message>
+    <message>
+        <source>The head on the stage: %1, %2, %3 %4.</source>
+        <translation>Der Kopf in der 3D-Ansicht: %1, %2, %3 %4.</translation>
+    </message>
+    <message>
+        <source>%1 | %2 | %3 %4</source>
+        <translation>%1 | %2 | %3 %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 measured, but %3 on this head.</source>
+        <translation>%1: %2 gemessen, aber %3 an diesem Kopf.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Cap&apos;s brim over the nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the cap on, its arrow down the nose, check by tape toward the vertex: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Menus</name>
+    <message>
+        <source>From the front</source>
+        <translation>Von vorn</translation>
+    </message>
+    <message>
+        <source>From the patient&apos;s left</source>
+        <translation>Von der linken Patientenseite</translation>
+    </message>
+    <message>
+        <source>From the patient&apos;s right</source>
+        <translation>Von der rechten Patientenseite</translation>
+    </message>
+    <message>
+        <source>From the back</source>
+        <translation>Von hinten</translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation>Von oben</translation>
+    </message>
+    <message>
+        <source>Square on the coil</source>
+        <translation>Senkrecht auf die Spule</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;New case</source>
+        <translation>&amp;Neuer Fall</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;Recent</source>
+        <translation>&amp;Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Save a &amp;picture…</source>
+        <translation>B&amp;ild speichern…</translation>
+    </message>
+    <message>
+        <source>Save a s&amp;heet…</source>
+        <translation>Bl&amp;att speichern…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint the sheet…</source>
+        <translation>Blatt &amp;drucken…</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederholen</translation>
+    </message>
+    <message>
+        <source>&amp;Copy picture</source>
+        <translation>Bild &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>Lay the coil &amp;on</source>
+        <translation>Spule anlegen &amp;am</translation>
+    </message>
+    <message>
+        <source>the treatment site</source>
+        <translation>Behandlungsort</translation>
+    </message>
+    <message>
+        <source>the hotspot</source>
+        <translation>Hotspot</translation>
+    </message>
+    <message>
+        <source>the search start</source>
+        <translation>Suchstart</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation>Haut</translation>
+    </message>
+    <message>
+        <source>Skin opacity in percent</source>
+        <translation>Deckkraft der Haut in Prozent</translation>
+    </message>
+    <message>
+        <source>&amp;Brain under the skin</source>
+        <translation>&amp;Gehirn unter der Haut</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Legend</source>
+        <translation>&amp;Legende</translation>
+    </message>
+    <message>
+        <source>&amp;Numbers on the stage</source>
+        <translation>&amp;Zahlen in der 3D-Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Gap under the coil</source>
+        <translation>&amp;Spalt unter der Spule</translation>
+    </message>
+    <message>
+        <source>Case&apos;s &amp;label in Explain</source>
+        <translation>&amp;Bezeichnung in „Erklären“</translation>
+    </message>
+    <message>
+        <source>Lengths in &amp;inches</source>
+        <translation>Längen in Z&amp;oll</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>Glid&amp;e between views</source>
+        <translation>Blick&amp;wechsel gleitend</translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation>&amp;Vollbild</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>Cautions and &amp;about</source>
+        <translation>Warnhinweise und &amp;Info</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Wiederholen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::NodePad</name>
+    <message>
+        <source>the start</source>
+        <translation>Suchstart</translation>
+    </message>
+    <message>
+        <source>one step forward</source>
+        <translation>ein Schritt nach vorn</translation>
+    </message>
+    <message>
+        <source>one step back</source>
+        <translation>ein Schritt nach hinten</translation>
+    </message>
+    <message>
+        <source>one step outward</source>
+        <translation>ein Schritt nach außen</translation>
+    </message>
+    <message>
+        <source>one step toward the midline</source>
+        <translation>ein Schritt zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>nose</source>
+        <translation>Nase</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::NoticeBar</name>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Close this message</source>
+        <translation>Diese Meldung schließen</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::NumberField</name>
+    <message>
+        <source>%1, in %2</source>
+        <translation>%1, in %2</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Output</name>
+    <message>
+        <source>No printer is set up on this computer; save the sheet as a PDF and print that elsewhere.</source>
+        <translation>Auf diesem Rechner ist kein Drucker eingerichtet; das Blatt als PDF speichern und anderswo drucken.</translation>
+    </message>
+    <message>
+        <source>Placement sheet</source>
+        <translation>Platzierungsblatt</translation>
+    </message>
+    <message>
+        <source>Print the sheet</source>
+        <translation>Blatt drucken</translation>
+    </message>
+    <message>
+        <source>A sheet or picture is still being written; wait until it is done.</source>
+        <translation>Ein Blatt oder Bild wird noch geschrieben; warten, bis es fertig ist.</translation>
+    </message>
+    <message>
+        <source>Sheet on A4 (*.pdf)</source>
+        <translation>Blatt auf A4 (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Sheet on Letter (*.pdf)</source>
+        <translation>Blatt auf Letter (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save a sheet</source>
+        <translation>Blatt speichern</translation>
+    </message>
+    <message>
+        <source>The sheet is saved in %1.</source>
+        <translation>Das Blatt ist in %1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>The sheet is on its way to the printer.</source>
+        <translation>Das Blatt ist unterwegs zum Drucker.</translation>
+    </message>
+    <message>
+        <source>Save a picture</source>
+        <translation>Bild speichern</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Bilder (*.png)</translation>
+    </message>
+    <message>
+        <source>The picture is saved in %1.</source>
+        <translation>Das Bild ist in %1 gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::OutputJob</name>
+    <message>
+        <source>Writing the sheet</source>
+        <translation>Blatt wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Making the sheet</source>
+        <translation>Blatt wird erstellt</translation>
+    </message>
+    <message>
+        <source>Drawing the sheet&apos;s views</source>
+        <translation>Ansichten des Blatts werden gezeichnet</translation>
+    </message>
+    <message>
+        <source>Writing the picture</source>
+        <translation>Bild wird geschrieben</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PlaceChoice</name>
+    <message>
+        <source>Nearest to the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tapes do not say that the mark is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: take the place nearest to the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: place %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Placing</name>
+    <message>
+        <source>nasion</source>
+        <translation>Nasion</translation>
+    </message>
+    <message>
+        <source>inion</source>
+        <translation>Inion</translation>
+    </message>
+    <message>
+        <source>left tragus</source>
+        <translation>Tragus links</translation>
+    </message>
+    <message>
+        <source>right tragus</source>
+        <translation>Tragus rechts</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PlainField</name>
+    <message>
+        <source>From %1 to %2 %3.</source>
+        <translation>Von %1 bis %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1: type a number from %2 to %3 %4, such as %5; “%6” cannot be used.</source>
+        <translation>%1: eine Zahl von %2 bis %3 %4 eintippen, etwa %5; „%6“ ist nicht brauchbar.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::SearchStep</name>
+    <message>
+        <source>Search</source>
+        <translation>Suche</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>The patient&apos;s left</source>
+        <translation>Linke Patientenseite</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>The patient&apos;s right</source>
+        <translation>Rechte Patientenseite</translation>
+    </message>
+    <message>
+        <source>From the vertex toward the ear</source>
+        <translation>Vom Vertex zum Ohr</translation>
+    </message>
+    <message>
+        <source>Then forward</source>
+        <translation>Dann nach vorn</translation>
+    </message>
+    <message>
+        <source>Between spots</source>
+        <translation>Rasterschritt</translation>
+    </message>
+    <message>
+        <source>The grid is drawn on</source>
+        <translation>Das Raster liegt auf</translation>
+    </message>
+    <message>
+        <source>edge marks</source>
+        <translation>Kantenmarken</translation>
+    </message>
+    <message>
+        <source>What staff draw: the nine marks are evenly spaced</source>
+        <translation>Was man zeichnet: Die neun Marken haben gleiche Abstände</translation>
+    </message>
+    <message>
+        <source>pulse points</source>
+        <translation>Impulspunkten</translation>
+    </message>
+    <message>
+        <source>The nine pulse points are evenly spaced</source>
+        <translation>Die neun Impulspunkte haben gleiche Abstände</translation>
+    </message>
+    <message>
+        <source>Coil</source>
+        <translation>Spule</translation>
+    </message>
+    <message>
+        <source>Angle to the midline</source>
+        <translation>Winkel zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>Coil angle</source>
+        <translation>Winkel der Spule</translation>
+    </message>
+    <message>
+        <source>Centre to front edge</source>
+        <translation>Mitte bis Vorderkante</translation>
+    </message>
+    <message>
+        <source>Cap and hair</source>
+        <translation>Kappe und Haar</translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>A tape of the centre-to-edge length along the skin from the pulse point</source>
+        <translation>Ein Band der Länge Mitte bis Kante, vom Impulspunkt auf der Haut</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation>Nahpunkt</translation>
+    </message>
+    <message>
+        <source>Lay the coil on a spot</source>
+        <translation>Spule am Rasterpunkt anlegen</translation>
+    </message>
+    <message>
+        <source>Lay the coil on</source>
+        <translation>Spule anlegen</translation>
+    </message>
+    <message>
+        <source>Grid</source>
+        <translation>Raster</translation>
+    </message>
+    <message>
+        <source>From the vertex tape %1 toward the %2 ear, then %3 %4: the start. Pencil a bar along the coil&apos;s front edge at each of the nine spots.</source>
+        <translation>Vom Vertex %1 zum Ohr (%2) messen, dann %3 nach %4: der Suchstart. An jedem der neun Rasterpunkte mit dem Stift einen Strich an der Vorderkante der Spule ziehen.</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>%1, %2 + %3</source>
+        <translation>%1, %2 + %3</translation>
+    </message>
+    <message>
+        <source>Coils to choose from</source>
+        <translation>Auswählbare Spulen</translation>
+    </message>
+    <message>
+        <source>The length from its centre to its front edge becomes the coil&apos;s own.</source>
+        <translation>Die Länge von der Mitte bis zur Vorderkante wird die der gewählten Spule.</translation>
+    </message>
+    <message>
+        <source>The grid&apos;s edge marks are drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking straight down past the edge of the coil held there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin nearest to the edge of the coil held there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil is laid over a mark by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape run from under the coil&apos;s centre to the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking straight down past the coil&apos;s edge at the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing the coil&apos;s edge as near to the mark as it goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule for drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule for laying</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Session</name>
+    <message>
+        <source>Loading the head</source>
+        <translation>Kopf wird geladen</translation>
+    </message>
+    <message>
+        <source>There is no file %1; choose another.</source>
+        <translation>Es gibt keine Datei %1; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
+    </message>
+    <message>
+        <source>Place all four points first.</source>
+        <translation>Zuerst alle vier Punkte setzen.</translation>
+    </message>
+    <message>
+        <source>Head from %1</source>
+        <translation>Kopf aus %1</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::StageView</name>
+    <message>
+        <source>Stage</source>
+        <translation>3D-Ansicht</translation>
+    </message>
+    <message>
+        <source>The head with tapes, marks and coil. Arrow keys turn the coil, with Ctrl they move it; 1 to 6 choose a view. While points are placed, Enter sets one in the middle of the picture and Ctrl with arrow keys moves it.</source>
+        <translation>Der Kopf mit Bändern, Marken und Spule. Pfeiltasten drehen die Spule, mit Strg verschieben sie sie; 1 bis 6 wählen einen Blick. Beim Setzen der Punkte setzt Eingabe einen Punkt in die Bildmitte, und Strg mit Pfeiltasten verschiebt ihn.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Step</name>
+    <message>
+        <source>Step %1, %2, %3</source>
+        <translation>Schritt %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Teach</name>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>Schritt %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::TolerancePanel</name>
+    <message>
+        <source>By hand, how far off?</source>
+        <translation>Abweichung von Hand?</translation>
+    </message>
+    <message>
+        <source>How far off the pulse could be when this case is measured, marked and laid by hand</source>
+        <translation>Wie weit der Impuls daneben liegen könnte, wenn dieser Fall von Hand gemessen, markiert und angelegt wird</translation>
+    </message>
+    <message>
+        <source>How far off by hand</source>
+        <translation>Abweichung von Hand</translation>
+    </message>
+    <message>
+        <source>Placements tried, in percent</source>
+        <translation>Probierte Platzierungen, in Prozent</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Stop trying placements</source>
+        <translation>Probieren der Platzierungen beenden</translation>
+    </message>
+    <message>
+        <source>Show where they land</source>
+        <translation>Zeigen, wo sie landen</translation>
+    </message>
+    <message>
+        <source>Draws around the treatment site where half, and 95 of 100, of the pulses land</source>
+        <translation>Zeichnet um den Behandlungsort, wo die Hälfte und wo 95 von 100 der Impulse landen</translation>
+    </message>
+    <message>
+        <source>How far off hands are, one standard deviation</source>
+        <translation>Fehler von Hand, eine Standardabweichung</translation>
+    </message>
+    <message>
+        <source>Each of the four points</source>
+        <translation>Jeder der vier Punkte</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>One reading of a tape</source>
+        <translation>Ein Ablesen des Bandes</translation>
+    </message>
+    <message>
+        <source>A pencil mark</source>
+        <translation>Eine Stiftmarke</translation>
+    </message>
+    <message>
+        <source>The coil&apos;s angle</source>
+        <translation>Winkel der Spule</translation>
+    </message>
+    <message>
+        <source>°</source>
+        <translation>°</translation>
+    </message>
+    <message>
+        <source>The coil&apos;s roll and pitch</source>
+        <translation>Kippung, seitlich und längs</translation>
+    </message>
+    <message>
+        <source>The cap put on again</source>
+        <translation>Kappe neu aufgesetzt</translation>
+    </message>
+    <message>
+        <source>Laid by another rule</source>
+        <translation>Nach anderer Regel angelegt</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>Default errors</source>
+        <translation>Übliche Fehler</translation>
+    </message>
+    <message>
+        <source>Work it out</source>
+        <translation>Berechnen</translation>
+    </message>
+    <message>
+        <source>Try placements by hand</source>
+        <translation>Platzierungen von Hand probieren</translation>
+    </message>
+    <message>
+        <source>Trying placements by hand…</source>
+        <translation>Platzierungen von Hand werden probiert…</translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation>Abgebrochen.</translation>
+    </message>
+    <message>
+        <source>Ways to mark, worst to best: pulse and angle off on average</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To first order. The site mark is used in each. The marks of the one chosen are drawn on the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, %3°</source>
+        <comment>a way to mark: pulse off, angle off</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The look past the coil (a guess)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts all eight back to what they are without an entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the placements lie within %2 of the site, 95 of 100 within %3. %4&lt;br&gt;%5&lt;br&gt;%6</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::TopBar</name>
+    <message>
+        <source>Worksheet</source>
+        <translation>Arbeitsblatt</translation>
+    </message>
+    <message>
+        <source>Enter a case, step by step</source>
+        <translation>Einen Fall eingeben, Schritt für Schritt</translation>
+    </message>
+    <message>
+        <source>Teach</source>
+        <translation>Lehren</translation>
+    </message>
+    <message>
+        <source>Walk a class through the procedure</source>
+        <translation>Eine Klasse durch das Vorgehen führen</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfen</translation>
+    </message>
+    <message>
+        <source>Check today&apos;s marks, in large type</source>
+        <translation>Die heutigen Marken prüfen, in großer Schrift</translation>
+    </message>
+    <message>
+        <source>Explain</source>
+        <translation>Erklären</translation>
+    </message>
+    <message>
+        <source>Show a patient what happens</source>
+        <translation>Dem Patienten zeigen, was geschieht</translation>
+    </message>
+    <message>
+        <source>Picture…</source>
+        <translation>Bild…</translation>
+    </message>
+    <message>
+        <source>Save what the stage shows as a picture</source>
+        <translation>Speichern, was die 3D-Ansicht zeigt, als Bild</translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation>Blatt…</translation>
+    </message>
+    <message>
+        <source>Save the placement sheet as PDF, A4 or Letter</source>
+        <translation>Das gedruckte Platzierungsblatt als PDF speichern, A4 oder Letter</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::TreatStep</name>
+    <message>
+        <source>Treat</source>
+        <translation>Behandlung</translation>
+    </message>
+    <message>
+        <source>The spot that answered (the hotspot)</source>
+        <translation>Rasterpunkt mit Antwort (der Hotspot)</translation>
+    </message>
+    <message>
+        <source>The hotspot is</source>
+        <translation>Der Hotspot ist</translation>
+    </message>
+    <message>
+        <source>The treatment site is</source>
+        <translation>Der Behandlungsort ist</translation>
+    </message>
+    <message>
+        <source>forward of it</source>
+        <translation>vor dem Hotspot</translation>
+    </message>
+    <message>
+        <source>A tape forward from the hotspot, parallel to the midline</source>
+        <translation>Ein Band vom Hotspot nach vorn, parallel zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>a landmark</source>
+        <translation>eine Landmarke</translation>
+    </message>
+    <message>
+        <source>A position of the 10-20, 10-10 or 10-5 system</source>
+        <translation>Eine Position des 10-20-, 10-10- oder 10-5-Systems</translation>
+    </message>
+    <message>
+        <source>Forward from the hotspot</source>
+        <translation>Vom Hotspot nach vorn</translation>
+    </message>
+    <message>
+        <source>Treatment distance</source>
+        <translation>Behandlungsabstand</translation>
+    </message>
+    <message>
+        <source>Landmark</source>
+        <translation>Landmarke</translation>
+    </message>
+    <message>
+        <source>Landmark of the treatment site</source>
+        <translation>Landmarke des Behandlungsorts</translation>
+    </message>
+    <message>
+        <source>A label of the 10-5 system, such as F3</source>
+        <translation>Ein Kürzel des 10-5-Systems, etwa F3</translation>
+    </message>
+    <message>
+        <source>Other sites, and how far they lie from this one</source>
+        <translation>Andere Orte und wie weit sie von diesem entfernt sind</translation>
+    </message>
+    <message>
+        <source>Other sites; Enter chooses one</source>
+        <translation>Andere Orte; Eingabe wählt einen</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Double-click, or Enter, makes it the treatment site.</source>
+        <translation>Doppelklick oder Eingabe macht ihn zum Behandlungsort.</translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation>Hotspot</translation>
+    </message>
+    <message>
+        <source>Treatment rule</source>
+        <translation>Behandlungsregel</translation>
+    </message>
+    <message>
+        <source>Treatment site</source>
+        <translation>Behandlungsort</translation>
+    </message>
+    <message>
+        <source>Type the landmark&apos;s label, such as F3.</source>
+        <translation>Das Kürzel der Landmarke eintippen, etwa F3.</translation>
+    </message>
+    <message>
+        <source>There is no landmark “%1” in the 10-5 system; type a label such as F3.</source>
+        <translation>Im 10-5-System gibt es keine Landmarke „%1“; ein Kürzel wie F3 eintippen.</translation>
+    </message>
+    <message>
+        <source>Treatment landmark</source>
+        <translation>Landmarke der Behandlung</translation>
+    </message>
+    <message>
+        <source>Circle the spot that gives a steady twitch of the hand. From its pulse point tape %1 forward, parallel to the midline: the treatment site.</source>
+        <translation>Den Rasterpunkt einkreisen, bei dem die Hand stetig zuckt. Von seinem Impulspunkt %1 nach vorn messen, parallel zur Mittellinie: der Behandlungsort.</translation>
+    </message>
+    <message>
+        <source>Circle the spot that gives a steady twitch of the hand. The treatment site is the landmark %1.</source>
+        <translation>Den Rasterpunkt einkreisen, bei dem die Hand stetig zuckt. Der Behandlungsort ist die Landmarke %1.</translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation>%1 nach vorn</translation>
+    </message>
+    <message>
+        <source>half way %1</source>
+        <translation>Mitte zwischen %1</translation>
+    </message>
+    <message>
+        <source> to </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source>this one</source>
+        <translation>dieser</translation>
+    </message>
+    <message>
+        <source>For comparison; it has no label of its own.</source>
+        <translation>Zum Vergleich; er hat kein eigenes Kürzel.</translation>
+    </message>
+    <message>
+        <source>Its edge mark is drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation type="unfinished">Band</translation>
+    </message>
+    <message>
+        <source>A tape of the centre-to-edge length along the skin from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation type="unfinished">Lot</translation>
+    </message>
+    <message>
+        <source>Looking straight down past the edge of the coil on the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation type="unfinished">Nahpunkt</translation>
+    </message>
+    <message>
+        <source>The skin nearest to the edge of the coil on the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule for drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies on the patient&apos;s right, but the search is on the left. For the right side press Enter again; on the left it is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies on the patient&apos;s left, but the search is on the right. For the left side press Enter again; on the right it is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat on the right, at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat on the left, at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Visit</name>
+    <message>
+        <source>Working out tape distances was cut short; enter the distances again.</source>
+        <translation>Das Berechnen der Bandabstände wurde abgebrochen; die Abstände neu eingeben.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::WhatIfControls</name>
+    <message>
+        <source>What if: %1</source>
+        <translation>Was, wenn: %1</translation>
+    </message>
+    <message>
+        <source>Off by</source>
+        <translation>Daneben um</translation>
+    </message>
+    <message>
+        <source>The vertex is marked too far</source>
+        <translation>Der Vertex ist zu weit markiert nach</translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>Toward the nose</source>
+        <translation>Zur Nase hin</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>Toward the back of the head</source>
+        <translation>Zum Hinterkopf hin</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>Toward the patient&apos;s left ear</source>
+        <translation>Zum linken Ohr des Patienten hin</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>Toward the patient&apos;s right ear</source>
+        <translation>Zum rechten Ohr des Patienten hin</translation>
+    </message>
+    <message>
+        <source>The tape</source>
+        <translation>Das Band</translation>
+    </message>
+    <message>
+        <source>from the vertex toward the ear</source>
+        <translation>vom Vertex zum Ohr</translation>
+    </message>
+    <message>
+        <source>The first length to the search start</source>
+        <translation>Die erste Länge zum Suchstart</translation>
+    </message>
+    <message>
+        <source>then forward to the start</source>
+        <translation>dann nach vorn zum Suchstart</translation>
+    </message>
+    <message>
+        <source>The second length to the search start</source>
+        <translation>Die zweite Länge zum Suchstart</translation>
+    </message>
+    <message>
+        <source>forward from the hotspot</source>
+        <translation>vom Hotspot nach vorn</translation>
+    </message>
+    <message>
+        <source>The length to the treatment site</source>
+        <translation>Die Länge zum Behandlungsort</translation>
+    </message>
+    <message>
+        <source>from the site to the edge mark</source>
+        <translation>vom Ort zur Kantenmarke</translation>
+    </message>
+    <message>
+        <source>The length along the coil&apos;s front</source>
+        <translation>Die Länge in Richtung der Spulenfront</translation>
+    </message>
+    <message>
+        <source>is read wrong by</source>
+        <translation>wird falsch abgelesen um</translation>
+    </message>
+    <message>
+        <source>It is read too</source>
+        <translation>Es wird abgelesen, zu</translation>
+    </message>
+    <message>
+        <source>long</source>
+        <translation>lang</translation>
+    </message>
+    <message>
+        <source>The mark comes too far out</source>
+        <translation>Die Marke gerät zu weit hinaus</translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation>kurz</translation>
+    </message>
+    <message>
+        <source>The mark comes too near</source>
+        <translation>Die Marke gerät zu nah</translation>
+    </message>
+    <message>
+        <source>Turned by</source>
+        <translation>Gedreht um</translation>
+    </message>
+    <message>
+        <source>The coil&apos;s front is turned</source>
+        <translation>Die Spulenfront ist gedreht</translation>
+    </message>
+    <message>
+        <source>toward the midline</source>
+        <translation>zur Mittellinie hin</translation>
+    </message>
+    <message>
+        <source>The edge stays on its mark</source>
+        <translation>Die Kante bleibt auf ihrer Marke</translation>
+    </message>
+    <message>
+        <source>away from it</source>
+        <translation>von ihr weg</translation>
+    </message>
+    <message>
+        <source>The coil is laid on the mark by the rule</source>
+        <translation>Die Spule wird auf der Marke angelegt nach der Regel</translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>The mark lies the centre-to-edge length away, by tape along the skin</source>
+        <translation>Die Marke liegt um die Länge der Spule entfernt, mit dem Band auf der Haut</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>The mark lies where one sees it looking straight down past the edge</source>
+        <translation>Die Marke liegt, wo man sie senkrecht an der Kante vorbei sieht</translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation>Nahpunkt</translation>
+    </message>
+    <message>
+        <source>The mark lies on the skin nearest to the edge</source>
+        <translation>Die Marke liegt an der Stelle der Haut, die der Kante am nächsten ist</translation>
+    </message>
+    <message>
+        <source>Nothing goes wrong</source>
+        <translation>Nichts misslungen</translation>
+    </message>
+    <message>
+        <source>Back to the lesson</source>
+        <translation>Zurück zur Lektion</translation>
+    </message>
+    <message>
+        <source>The vertex is off</source>
+        <translation>Der Vertex liegt falsch</translation>
+    </message>
+    <message>
+        <source>The vertex is marked in the wrong place</source>
+        <translation>Der Vertex ist an der falschen Stelle markiert</translation>
+    </message>
+    <message>
+        <source>A tape is misread</source>
+        <translation>Ein Band falsch abgelesen</translation>
+    </message>
+    <message>
+        <source>One length is read too long or too short</source>
+        <translation>Eine Länge wird zu lang oder zu kurz abgelesen</translation>
+    </message>
+    <message>
+        <source>The coil is turned</source>
+        <translation>Die Spule ist verdreht</translation>
+    </message>
+    <message>
+        <source>The edge lies on its mark, the angle is wrong</source>
+        <translation>Die Kante liegt auf ihrer Marke, der Winkel ist falsch</translation>
+    </message>
+    <message>
+        <source>Another marking rule</source>
+        <translation>Andere Markierregel</translation>
+    </message>
+    <message>
+        <source>Marked by one rule, laid by another</source>
+        <translation>Nach einer Regel gezeichnet, nach einer anderen angelegt</translation>
+    </message>
+    <message>
+        <source>The cap has slipped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marks are on the cap, and it sits in another place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A look from aside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The eye looks past the coil&apos;s edge at the mark, off the axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slid by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slid forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its brim comes down over the forehead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slid back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its brim goes up the forehead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slid to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its brim comes down over the left ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slid to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its brim comes down over the right ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned to the patient&apos;s left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its arrow passes left of the nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned to the patient&apos;s right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its arrow passes right of the nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off the coil&apos;s axis by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The eye looks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands before the coil&apos;s front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands on the handle&apos;s side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the coil, seen from its handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::WorkBar</name>
+    <message>
+        <source>Progress of the work</source>
+        <translation>Fortschritt der Arbeit</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Worksheet</name>
+    <message>
+        <source>Worksheet</source>
+        <translation>Arbeitsblatt</translation>
+    </message>
+</context>
+</TS>
