@@ -24,6 +24,7 @@
 #include "viewer/picture/display.h"
 #include "viewer/sheet/content.h"
 #include "viewer/sheet/views.h"
+#include "viewer/words/numbers.h"
 
 namespace fs = std::filesystem;
 using namespace scalpmark;
@@ -281,8 +282,8 @@ TEST_CASE("the sheet says how high the cap's brim is to be over the four points 
   const auto heights = geometry::brim_heights(other.loaded.head, geometry::cap_on(other.loaded.head, 25));
   const std::string note = content_of(other).measures.note;
   CHECK_THAT(note, Catch::Contains("Brim 2.5 cm over the nasion") &&
-                       Catch::Contains(in_cm(*heights.left_tragus_mm) + " over the left tragus") &&
-                       Catch::Contains(in_cm(*heights.inion_mm) + " over the inion"));
+                       Catch::Contains(viewer::in_cm(*heights.left_tragus_mm) + " over the left tragus") &&
+                       Catch::Contains(viewer::in_cm(*heights.inion_mm) + " over the inion"));
 }
 
 TEST_CASE("the sheet says what lies under treatment site and hotspot, where the head has a cortex") {

@@ -10,7 +10,6 @@
 #include "tests/support/heads.h"
 #include "viewer/stage/things/things.h"
 #include "viewer/teach/lesson.h"
-#include "viewer/words/words.h"
 
 using namespace scalpmark;
 using namespace scalpmark::viewer;

@@ -1,7 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "geometry/hands/cap_today.h"
-#include "tests/viewer/window/bench.h"
+#include "tests/viewer/window/opened_window.h"
 #include "viewer/words/cap_words.h"
 
 using namespace scalpmark;

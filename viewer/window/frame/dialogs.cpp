@@ -117,7 +117,8 @@ void show_keys(QWidget* parent) {
        Dialogs::tr("lay the coil on the treatment site, the hotspot, the search start")},
       {Dialogs::tr("Ctrl+G"), Dialogs::tr("shows the gap under the coil, or leaves it out")},
       {Dialogs::tr("Ctrl+Shift+B"), Dialogs::tr("looks through the skin at the template's brain, and back")},
-      {Dialogs::tr("Alt+A, Alt+B"), Dialogs::tr("takes that one of the places that fit a mark's tapes")},
+      {Dialogs::tr("Ctrl+Alt+A, Ctrl+Alt+B"),
+       Dialogs::tr("chooses one of several places that fit a mark's tapes")},
       {Dialogs::tr("Ctrl+Z, Ctrl+Shift+Z"), Dialogs::tr("undo, redo")}};
   QString text = QStringLiteral("<table cellpadding=4>");
   for (const auto& [keys, what] : rows)

@@ -85,7 +85,7 @@ void CheckStep::add_keys() {
   constexpr std::size_t most_keys = 6;
   for (std::size_t i = 0; i < most_keys; ++i) {
     auto* key = new QShortcut(
-        QKeySequence(QStringLiteral("Alt+%1").arg(QString::fromStdString(viewer::place_tag(i)))), this);
+        QKeySequence(QStringLiteral("Ctrl+Alt+%1").arg(QString::fromStdString(viewer::place_tag(i)))), this);
     connect(key, &QShortcut::activated, this, [this, i] {
       if (const auto asked = visit_.asked()) visit_.choose(*asked, i);
     });

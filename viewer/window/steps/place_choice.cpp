@@ -48,7 +48,7 @@ void PlaceChoice::show_found(const geometry::FoundMark& found, const QString& se
   make_buttons(several ? found.places.size() : 0);
   for (std::size_t i = 0; i < places_.size(); ++i) {
     places_[i]->setToolTip(viewer::translated(viewer::place_sentence(found.places[i])) +
-                           QStringLiteral(" (Alt+%1)").arg(places_[i]->text()));
+                           QStringLiteral(" (Ctrl+Alt+%1)").arg(places_[i]->text()));
     places_[i]->setChecked(found.taken == i && !found.nearest_to_plan);
   }
   nearest_->setVisible(several);

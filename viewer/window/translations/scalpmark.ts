@@ -270,11 +270,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Alt+A, Alt+B</source>
+        <source>Ctrl+Alt+A, Ctrl+Alt+B</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>takes that one of the places that fit a mark&apos;s tapes</source>
+        <source>chooses one of several places that fit a mark&apos;s tapes</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -16,27 +16,27 @@
     <name>Coils</name>
     <message>
         <source>Angled two-wing coil, 150 degrees between the wings</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinkelte Zweiflügelspule, 150 Grad zwischen den Flügeln</translation>
     </message>
     <message>
         <source>An angled coil may rest on its wings with its centre clear of the skin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine gewinkelte Spule kann auf ihren Flügeln aufliegen, während ihre Mitte von der Haut frei ist.</translation>
     </message>
     <message>
         <source>Figure-of-eight coil, 70 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Achterspule, 70 mm</translation>
     </message>
     <message>
         <source>Figure-of-eight coil, 90 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Achterspule, 90 mm</translation>
     </message>
     <message>
         <source>Round coil, 100 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Rundspule, 100 mm</translation>
     </message>
     <message>
         <source>Under a round coil the field is strongest in a ring under its windings, not under its centre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter einer Rundspule ist das Feld in einem Ring unter ihren Wicklungen am stärksten, nicht unter ihrer Mitte.</translation>
     </message>
 </context>
 <context>
@@ -239,43 +239,43 @@
     </message>
     <message>
         <source>Changed on disk</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Datenträger geändert</translation>
     </message>
     <message>
         <source>%1 was changed by somebody else, or in another window, since it was read here. Both versions can stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde von jemand anderem oder in einem anderen Fenster geändert, seit die Datei hier gelesen wurde. Beide Fassungen können bleiben.</translation>
     </message>
     <message>
         <source>Save mine under another name</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine unter anderem Namen speichern</translation>
     </message>
     <message>
         <source>Save mine here, put the other beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine hier speichern, die andere daneben</translation>
     </message>
     <message>
         <source>Replace a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei ersetzen</translation>
     </message>
     <message>
         <source>%1 is there already and holds something else. Replace it?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gibt es schon, mit anderem Inhalt. Ersetzen?</translation>
     </message>
     <message>
         <source>Replace it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersetzen</translation>
     </message>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten</translation>
     </message>
     <message>
-        <source>Alt+A, Alt+B</source>
-        <translation type="unfinished"></translation>
+        <source>Ctrl+Alt+A, Ctrl+Alt+B</source>
+        <translation>Strg+Alt+A, Strg+Alt+B</translation>
     </message>
     <message>
-        <source>takes that one of the places that fit a mark&apos;s tapes</source>
-        <translation type="unfinished"></translation>
+        <source>chooses one of several places that fit a mark&apos;s tapes</source>
+        <translation>nimmt diese der Stellen, die zu den Bändern einer Marke passen</translation>
     </message>
 </context>
 <context>
@@ -306,7 +306,7 @@
     </message>
     <message>
         <source>inches</source>
-        <translation type="unfinished">Zoll</translation>
+        <translation>Zoll</translation>
     </message>
 </context>
 <context>
@@ -1901,514 +1901,514 @@
     </message>
     <message>
         <source>A mark of the coil&apos;s edge falls off the head; choose another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Marke der Spulenkante liegt nicht mehr auf dem Kopf; eine andere wählen.</translation>
     </message>
     <message>
         <source>The cap would slip to where this head has no skin; take a smaller slip, or a scan that reaches lower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe würde dorthin verrutschen, wo dieser Kopf keine Haut hat; ein kleineres Verrutschen wählen oder einen Scan, der tiefer reicht.</translation>
     </message>
     <message>
         <source>There is too little skin above the cap&apos;s brim; set the brim lower over the nasion.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dem Rand der Kappe ist zu wenig Haut; den Rand niedriger über dem Nasion ansetzen.</translation>
     </message>
     <message>
         <source>The cap&apos;s brim must lie above the nasion and below the vertex, but is set %1 mm above the nasion; correct it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rand der Kappe muss über dem Nasion und unter dem Vertex liegen, ist aber %1 mm über dem Nasion angesetzt; korrigieren.</translation>
     </message>
     <message>
         <source>The skin ends before the cap&apos;s brim comes round the head; take a scan of the whole head, or set the brim higher over the nasion.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Haut endet, bevor der Rand der Kappe um den Kopf herumkommt; einen Scan des ganzen Kopfes wählen oder den Rand höher über dem Nasion ansetzen.</translation>
     </message>
     <message>
         <source>The cap has slipped so far that its brim lies over the vertex; put it on again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe ist so weit verrutscht, dass ihr Rand über dem Vertex liegt; neu aufsetzen.</translation>
     </message>
     <message>
         <source>The cap would be turned so far that its arrow no longer runs down the nose; put it on again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe wäre so weit gedreht, dass ihr Pfeil nicht mehr die Nase hinab verläuft; neu aufsetzen.</translation>
     </message>
     <message>
         <source>The brim&apos;s height over the %1 must be from 0 to %2 mm; measure it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe des Randes über dem %1 muss 0 bis %2 mm betragen; neu messen.</translation>
     </message>
     <message>
         <source>To say how the cap has slipped takes the brim&apos;s height over two or more of nasion, inion and the two tragi; measure another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um zu sagen, wie die Kappe verrutscht ist, braucht es die Höhe des Randes über mindestens zwei der Punkte Nasion, Inion und der beiden Tragi; eine weitere messen.</translation>
     </message>
     <message>
         <source>The cap&apos;s arrow cannot pass more than %1 mm beside the nasion; put the cap on again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Pfeil der Kappe kann höchstens %1 mm neben dem Nasion verlaufen; die Kappe neu aufsetzen.</translation>
     </message>
     <message>
         <source>The brim&apos;s heights fit no slip of a cap on this head: the nearest misses one by %1 cm; read the tapes again, and see whether it is the same cap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhen des Randes passen zu keinem Verrutschen einer Kappe auf diesem Kopf: Das nächstliegende verfehlt eine um %1 cm; die Bänder neu ablesen und prüfen, ob es dieselbe Kappe ist.</translation>
     </message>
     <message>
         <source>The treatment&apos;s edge mark falls off the head, so the cap carries none; choose another rule or site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kantenmarke der Behandlung liegt nicht mehr auf dem Kopf, daher trägt die Kappe keine; eine andere Regel oder einen anderen Ort wählen.</translation>
     </message>
     <message>
         <source>A tape&apos;s reading error must be a length above 0; correct it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ablesefehler eines Bandes muss eine Länge über 0 sein; korrigieren.</translation>
     </message>
     <message>
         <source>The cap can be slid by at most %1 cm and turned by at most %2 degrees in this lesson; choose less.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Lektion lässt sich die Kappe um höchstens %1 cm verschieben und um höchstens %2 Grad drehen; weniger wählen.</translation>
     </message>
     <message>
         <source>The eye can be off the coil&apos;s axis by at most %1 degrees; choose less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Auge kann um höchstens %1 Grad neben der Achse der Spule liegen; weniger wählen.</translation>
     </message>
     <message>
         <source>This case lays the coil by the %1 rule, not by looking past its edge; choose drop to see what a look from aside does.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Fall wird die Spule nach der %1regel angelegt, nicht mit einem Blick an ihrer Kante vorbei; Lot wählen, um zu sehen, was ein schräger Blick bewirkt.</translation>
     </message>
     <message>
         <source>Measure both again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide neu messen.</translation>
     </message>
     <message>
         <source>A %1 tape of about %2 would fit the other two: measure it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu den beiden anderen würde %1 mit etwa %2 passen; neu messen.</translation>
     </message>
     <message>
         <source>The %1 tape (%2) and the %3 tape (%4) disagree: their proportion is more than 30 % off a head&apos;s. %5</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maße %1 (%2) und %3 (%4) widersprechen sich: Ihr Verhältnis weicht um mehr als 30 % von dem eines Kopfes ab. %5</translation>
     </message>
     <message>
         <source>No scaling of the head gives these tapes together: the %1 (%2) and the %3 (%4) disagree. %5</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf lässt sich nicht an alle diese Maße anpassen: %1 (%2) und %3 (%4) widersprechen sich. %5</translation>
     </message>
     <message>
         <source>The head would be %1 cm long, shorter than nearly all adults&apos;</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf wäre %1 cm lang, kürzer als bei fast allen Erwachsenen</translation>
     </message>
     <message>
         <source>The head would be %1 cm long, longer than nearly all adults&apos;</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf wäre %1 cm lang, länger als bei fast allen Erwachsenen</translation>
     </message>
     <message>
         <source>The head would be %1 cm wide, narrower than nearly all adults&apos;</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf wäre %1 cm breit, schmaler als bei fast allen Erwachsenen</translation>
     </message>
     <message>
         <source>The head would be %1 cm wide, wider than nearly all adults&apos;</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf wäre %1 cm breit, breiter als bei fast allen Erwachsenen</translation>
     </message>
     <message>
         <source>The head would be %1 cm high above the ears, lower than nearly all adults&apos;</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf wäre über den Ohren %1 cm hoch, niedriger als bei fast allen Erwachsenen</translation>
     </message>
     <message>
         <source>The head would be %1 cm high above the ears, higher than nearly all adults&apos;</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf wäre über den Ohren %1 cm hoch, höher als bei fast allen Erwachsenen</translation>
     </message>
     <message>
         <source>%1: measure all tapes again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; alle Maße neu messen.</translation>
     </message>
     <message>
         <source>%1: measure the %2 tape again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; das Maß %2 neu messen.</translation>
     </message>
     <message>
         <source>%1; a %2 tape of about %3 cm would fit the other: measure it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; zum anderen würde %2 mit etwa %3 cm passen: neu messen.</translation>
     </message>
     <message>
         <source>%1; a %2 tape of about %3 cm would fit the other two: measure it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; zu den beiden anderen würde %2 mit etwa %3 cm passen: neu messen.</translation>
     </message>
     <message>
         <source>A coil cannot be laid by so few marks; make an edge mark, and a site mark or a second edge mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach so wenigen Marken lässt sich keine Spule anlegen; eine Kantenmarke zeichnen und dazu eine Ortsmarke oder eine zweite Kantenmarke.</translation>
     </message>
     <message>
         <source>%1 is there already and holds something else; choose another name, or write --force to replace it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gibt es schon, mit anderem Inhalt; einen anderen Namen wählen oder zum Ersetzen --force schreiben.</translation>
     </message>
     <message>
         <source>Slide the cap %1 back</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe %1 nach hinten schieben</translation>
     </message>
     <message>
         <source>Slide the cap %1 forward</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe %1 nach vorn schieben</translation>
     </message>
     <message>
         <source>Slide the cap %1 to the patient&apos;s left</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe %1 zur linken Patientenseite schieben</translation>
     </message>
     <message>
         <source>Slide the cap %1 to the patient&apos;s right</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe %1 zur rechten Patientenseite schieben</translation>
     </message>
     <message>
         <source>%1 to the patient&apos;s left</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zur linken Patientenseite</translation>
     </message>
     <message>
         <source>%1 to the patient&apos;s right</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zur rechten Patientenseite</translation>
     </message>
     <message>
         <source>Turn the cap&apos;s arrow %1 degrees to the patient&apos;s left</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Pfeil der Kappe %1 Grad zur linken Patientenseite drehen</translation>
     </message>
     <message>
         <source>Turn the cap&apos;s arrow %1 degrees to the patient&apos;s right</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Pfeil der Kappe %1 Grad zur rechten Patientenseite drehen</translation>
     </message>
     <message>
         <source>turn its arrow %1 degrees to the patient&apos;s left</source>
-        <translation type="unfinished"></translation>
+        <translation>ihren Pfeil %1 Grad zur linken Patientenseite drehen</translation>
     </message>
     <message>
         <source>turn its arrow %1 degrees to the patient&apos;s right</source>
-        <translation type="unfinished"></translation>
+        <translation>ihren Pfeil %1 Grad zur rechten Patientenseite drehen</translation>
     </message>
     <message>
         <source>%1 forward</source>
-        <translation type="unfinished">%1 nach vorn</translation>
+        <translation>%1 nach vorn</translation>
     </message>
     <message>
         <source>%1 backward</source>
-        <translation type="unfinished">%1 nach hinten</translation>
+        <translation>%1 nach hinten</translation>
     </message>
     <message>
         <source>%1 away from the midline</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von der Mittellinie weg</translation>
     </message>
     <message>
         <source>%1 toward the midline</source>
-        <translation type="unfinished">%1 zur Mittellinie</translation>
+        <translation>%1 zur Mittellinie hin</translation>
     </message>
     <message>
         <source>0 (it is under the brim)</source>
-        <translation type="unfinished"></translation>
+        <translation>0 (liegt unter dem Rand)</translation>
     </message>
     <message>
         <source>Brim %1 over the nasion, %2 over the left tragus, %3 over the right, %4 over the inion.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand %1 über dem Nasion, %2 über dem linken Tragus, %3 über dem rechten, %4 über dem Inion.</translation>
     </message>
     <message>
         <source>The cap sits as it should, as far as these tapes can tell: they leave the pulse uncertain by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe sitzt richtig, soweit diese Bänder es zeigen: Sie lassen den Impuls um %1 ungewiss.</translation>
     </message>
     <message>
         <source>%1; as it sits the pulse still goes where it is planned, give or take %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; so, wie sie sitzt, geht der Impuls trotzdem dorthin, wo er geplant ist, auf %2 genau.</translation>
     </message>
     <message>
         <source>%1; as it sits the pulse goes %2, give or take %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; so, wie sie sitzt, verschiebt sich der Impuls um %2, auf %3 genau.</translation>
     </message>
     <message>
         <source>These heights do not say whether the cap has slid forward or back; measure over nasion or inion.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Höhen sagen nicht, ob die Kappe nach vorn oder nach hinten gerutscht ist; über Nasion oder Inion messen.</translation>
     </message>
     <message>
         <source>These heights do not say whether the cap has slid to a side; measure over a tragus.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Höhen sagen nicht, ob die Kappe zu einer Seite gerutscht ist; über einem Tragus messen.</translation>
     </message>
     <message>
         <source>Heights hardly say whether the cap is turned: measure how far beside the nasion its arrow passes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen sagen kaum, ob die Kappe gedreht ist; messen, wie weit neben dem Nasion ihr Pfeil verläuft.</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished">%1. %2 %3 {1 %2?}</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Of %1 places that fit these tapes the one nearest to the plan was taken, as was asked for (%2); the tapes do not say that the mark is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 Stellen, die zu diesen Bändern passen, wurde wie verlangt die dem Plan nächste genommen (%2); die Bänder sagen nicht, dass die Marke dort ist.</translation>
     </message>
     <message>
         <source>Of %1 places that fit these tapes, %2 was chosen; the tapes do not say that the mark is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 Stellen, die zu diesen Bändern passen, wurde %2 gewählt; die Bänder sagen nicht, dass die Marke dort ist.</translation>
     </message>
     <message>
         <source>These tapes fit %1 places, up to %2 cm apart; choose the one where the mark is, or measure one more tape.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu diesen Bändern passen %1 Stellen, bis zu %2 cm auseinander; die wählen, an der die Marke ist, oder ein weiteres Band messen.</translation>
     </message>
     <message>
         <source>These tapes meet at a flat angle, and the mark may be %1 cm off; measure one more tape.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Bänder treffen sich in flachem Winkel, und die Marke kann %1 cm daneben liegen; ein weiteres Band messen.</translation>
     </message>
     <message>
         <source>The mark is within %1 cm of where these tapes meet, 95 times of 100.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Marke liegt in 95 von 100 Fällen höchstens %1 cm von dort, wo sich diese Bänder treffen.</translation>
     </message>
     <message>
         <source>the tapes miss it by %1 cm at most; within %2 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>die Bänder verfehlen sie um höchstens %1 cm; auf %2 cm genau</translation>
     </message>
     <message>
         <source>look at every mark past the coil with one eye, straight down the coil&apos;s axis</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Marke mit einem Auge an der Spule vorbei anblicken, gerade an der Achse der Spule entlang</translation>
     </message>
     <message>
         <source>each of the four points is felt for to %1 mm, chosen to fit what is published of positions found by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder der vier Punkte auf %1 mm genau ertastet wird, passend gewählt zu dem, was über von Hand gefundene Positionen veröffentlicht ist</translation>
     </message>
     <message>
         <source>a tape is read to %1 mm, common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Band auf %1 mm genau abgelesen wird, übliche Praxis</translation>
     </message>
     <message>
         <source>a pencil mark is off by %1 mm, a guess</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Stiftmarke um %1 mm daneben liegt, geschätzt</translation>
     </message>
     <message>
         <source>the eye alone holds the coil&apos;s angle to %1 degrees, as was found with cap and marks</source>
-        <translation type="unfinished"></translation>
+        <translation>der Winkel der Spule nach Augenmaß auf %1 Grad genau gehalten wird, wie mit Kappe und Marken gefunden</translation>
     </message>
     <message>
         <source>in %1 of 100 placements another rule is used, a guess</source>
-        <translation type="unfinished"></translation>
+        <translation>bei %1 von 100 Platzierungen eine andere Regel verwendet wird, geschätzt</translation>
     </message>
     <message>
         <source>the cap sits off by %1 mm, a guess</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kappe um %1 mm daneben sitzt, geschätzt</translation>
     </message>
     <message>
         <source>the coil rolls and pitches by %1 degrees, as was found with cap and marks</source>
-        <translation type="unfinished"></translation>
+        <translation>die Spule um %1 Grad seitlich und längs kippt, wie mit Kappe und Marken gefunden</translation>
     </message>
     <message>
         <source>the eye is off the coil&apos;s axis by %1 degrees, a guess</source>
-        <translation type="unfinished"></translation>
+        <translation>das Auge um %1 Grad neben der Achse der Spule liegt, geschätzt</translation>
     </message>
     <message>
         <source>Look past the coil</source>
-        <translation type="unfinished"></translation>
+        <translation>Blick an der Spule vorbei</translation>
     </message>
     <message>
         <source>Largest share, %1 %: %2. That follows from the assumption that %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Anteil, %1 %: %2. Das folgt aus der Annahme, dass %3.</translation>
     </message>
     <message>
         <source>At the cortex, taken %1 mm under the skin (%2), %3 cm on average.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Kortex, %1 mm unter der Haut angesetzt (%2), im Mittel %3 cm.</translation>
     </message>
     <message>
         <source>on the template&apos;s brain</source>
-        <translation type="unfinished"></translation>
+        <translation>am Gehirn der Vorlage</translation>
     </message>
     <message>
         <source>assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>angenommen</translation>
     </message>
     <message>
         <source>Site mark and one front mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Ortsmarke und eine Marke vorn</translation>
     </message>
     <message>
         <source>Front mark as a line along the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Marke vorn als Strich entlang der Kante</translation>
     </message>
     <message>
         <source>Front mark and side mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Marke vorn und Marke an der Seite</translation>
     </message>
     <message>
         <source>A mark at both front corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Je eine Marke an beiden vorderen Ecken</translation>
     </message>
     <message>
         <source>Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).</source>
-        <translation type="unfinished"></translation>
+        <translation>An diesem Kopf, bei diesen Fehlern, am besten markiert: %1 (im Mittel %2 cm und %3 Grad daneben).</translation>
     </message>
 </context>
 <context>
     <name>Regions</name>
     <message>
         <source>precentral gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus praecentralis</translation>
     </message>
     <message>
         <source>superior frontal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus frontalis superior</translation>
     </message>
     <message>
         <source>superior frontal gyrus, orbital part</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus frontalis superior, Pars orbitalis</translation>
     </message>
     <message>
         <source>middle frontal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus frontalis medius</translation>
     </message>
     <message>
         <source>middle frontal gyrus, orbital part</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus frontalis medius, Pars orbitalis</translation>
     </message>
     <message>
         <source>inferior frontal gyrus, opercular part</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus frontalis inferior, Pars opercularis</translation>
     </message>
     <message>
         <source>inferior frontal gyrus, triangular part</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus frontalis inferior, Pars triangularis</translation>
     </message>
     <message>
         <source>inferior frontal gyrus, orbital part</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus frontalis inferior, Pars orbitalis</translation>
     </message>
     <message>
         <source>Rolandic operculum</source>
-        <translation type="unfinished"></translation>
+        <translation>Operculum rolandicum</translation>
     </message>
     <message>
         <source>supplementary motor area</source>
-        <translation type="unfinished"></translation>
+        <translation>supplementär-motorisches Areal</translation>
     </message>
     <message>
         <source>olfactory cortex</source>
-        <translation type="unfinished"></translation>
+        <translation>olfaktorischer Kortex</translation>
     </message>
     <message>
         <source>superior frontal gyrus, medial part</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus frontalis superior, Pars medialis</translation>
     </message>
     <message>
         <source>superior frontal gyrus, medial orbital part</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus frontalis superior, Pars orbitalis medialis</translation>
     </message>
     <message>
         <source>gyrus rectus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus rectus</translation>
     </message>
     <message>
         <source>insula</source>
-        <translation type="unfinished"></translation>
+        <translation>Insula</translation>
     </message>
     <message>
         <source>anterior cingulate gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus cinguli anterior</translation>
     </message>
     <message>
         <source>middle cingulate gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus cinguli medius</translation>
     </message>
     <message>
         <source>posterior cingulate gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus cinguli posterior</translation>
     </message>
     <message>
         <source>hippocampus</source>
-        <translation type="unfinished"></translation>
+        <translation>Hippocampus</translation>
     </message>
     <message>
         <source>parahippocampal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus parahippocampalis</translation>
     </message>
     <message>
         <source>amygdala</source>
-        <translation type="unfinished"></translation>
+        <translation>Amygdala</translation>
     </message>
     <message>
         <source>calcarine cortex</source>
-        <translation type="unfinished"></translation>
+        <translation>Kortex am Sulcus calcarinus</translation>
     </message>
     <message>
         <source>cuneus</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuneus</translation>
     </message>
     <message>
         <source>lingual gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus lingualis</translation>
     </message>
     <message>
         <source>superior occipital gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus occipitalis superior</translation>
     </message>
     <message>
         <source>middle occipital gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus occipitalis medius</translation>
     </message>
     <message>
         <source>inferior occipital gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus occipitalis inferior</translation>
     </message>
     <message>
         <source>fusiform gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus fusiformis</translation>
     </message>
     <message>
         <source>postcentral gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus postcentralis</translation>
     </message>
     <message>
         <source>superior parietal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus parietalis superior</translation>
     </message>
     <message>
         <source>inferior parietal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus parietalis inferior</translation>
     </message>
     <message>
         <source>supramarginal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus supramarginalis</translation>
     </message>
     <message>
         <source>angular gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus angularis</translation>
     </message>
     <message>
         <source>precuneus</source>
-        <translation type="unfinished"></translation>
+        <translation>Praecuneus</translation>
     </message>
     <message>
         <source>paracentral lobule</source>
-        <translation type="unfinished"></translation>
+        <translation>Lobulus paracentralis</translation>
     </message>
     <message>
         <source>caudate nucleus</source>
-        <translation type="unfinished"></translation>
+        <translation>Nucleus caudatus</translation>
     </message>
     <message>
         <source>putamen</source>
-        <translation type="unfinished"></translation>
+        <translation>Putamen</translation>
     </message>
     <message>
         <source>pallidum</source>
-        <translation type="unfinished"></translation>
+        <translation>Pallidum</translation>
     </message>
     <message>
         <source>thalamus</source>
-        <translation type="unfinished"></translation>
+        <translation>Thalamus</translation>
     </message>
     <message>
         <source>transverse temporal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus temporalis transversus</translation>
     </message>
     <message>
         <source>superior temporal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus temporalis superior</translation>
     </message>
     <message>
         <source>temporal pole, superior part</source>
-        <translation type="unfinished"></translation>
+        <translation>Temporalpol, oberer Teil</translation>
     </message>
     <message>
         <source>middle temporal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus temporalis medius</translation>
     </message>
     <message>
         <source>temporal pole, middle part</source>
-        <translation type="unfinished"></translation>
+        <translation>Temporalpol, mittlerer Teil</translation>
     </message>
     <message>
         <source>inferior temporal gyrus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gyrus temporalis inferior</translation>
     </message>
     <message>
         <source>cerebellum</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinhirn</translation>
     </message>
     <message>
         <source>vermis of the cerebellum</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinhirnwurm</translation>
     </message>
 </context>
 <context>
@@ -2478,7 +2478,7 @@
     </message>
     <message>
         <source>? Not sure</source>
-        <translation type="unfinished"></translation>
+        <translation>? Unsicher</translation>
     </message>
 </context>
 <context>
@@ -2577,43 +2577,43 @@
     </message>
     <message>
         <source>With the cap turned, its arrow %1° to the patient&apos;s left</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist die Kappe um %1° gedreht, ihr Pfeil zur linken Patientenseite hin</translation>
     </message>
     <message>
         <source>With the cap turned, its arrow %1° to the patient&apos;s right</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist die Kappe um %1° gedreht, ihr Pfeil zur rechten Patientenseite hin</translation>
     </message>
     <message>
         <source>With the cap slid %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzt die Kappe %1 zu weit %2</translation>
     </message>
     <message>
         <source>from the coil&apos;s right</source>
-        <translation type="unfinished"></translation>
+        <translation>von der rechten Seite der Spule</translation>
     </message>
     <message>
         <source>from the coil&apos;s left</source>
-        <translation type="unfinished"></translation>
+        <translation>von der linken Seite der Spule</translation>
     </message>
     <message>
         <source>from the handle&apos;s side</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Seite des Griffs</translation>
     </message>
     <message>
         <source>from the coil&apos;s front</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Spulenfront her</translation>
     </message>
     <message>
         <source>With the edge looked at %1, %2° off the coil&apos;s axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Blickt man %1 auf die Kante, %2° neben der Achse der Spule</translation>
     </message>
     <message>
         <source>What if the cap has slipped?</source>
-        <translation type="unfinished"></translation>
+        <translation>Kappe verrutscht?</translation>
     </message>
     <message>
         <source>What if one looks from aside?</source>
-        <translation type="unfinished"></translation>
+        <translation>Schräg geblickt?</translation>
     </message>
 </context>
 <context>
@@ -3549,228 +3549,228 @@
     </message>
     <message>
         <source>its centre where a tape from the mark ends</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mitte dort, wo ein Band von der Marke endet</translation>
     </message>
     <message>
         <source>look straight down past its edge at the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>senkrecht an der Kante vorbei auf die Marke blicken</translation>
     </message>
     <message>
         <source>its edge as near to the mark as it goes</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kante so nah wie möglich an die Marke</translation>
     </message>
     <message>
         <source>Cap, its arrow down the nose: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kappe, ihr Pfeil die Nase hinab: %1</translation>
     </message>
     <message>
         <source>found within</source>
-        <translation type="unfinished"></translation>
+        <translation>gefunden auf</translation>
     </message>
     <message>
         <source>Edge marks by the %1 rule. In bold: the two or three tapes that find each mark best on this head, and how closely they do, 95 times of 100, where each is read within %2 cm (one standard deviation).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenmarken nach der %1regel. Fett: die zwei oder drei Bänder, mit denen sich jede Marke an diesem Kopf am besten finden lässt, und wie genau in 95 von 100 Fällen, wenn jedes auf %2 cm genau abgelesen wird (eine Standardabweichung).</translation>
     </message>
     <message>
         <source>%1 *</source>
         <comment>a length, with a footnote</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 *</translation>
     </message>
     <message>
         <source> * These tapes fit another place as well; measure all four.</source>
-        <translation type="unfinished"></translation>
+        <translation> * Diese Bänder passen auch zu einer anderen Stelle; alle vier messen.</translation>
     </message>
     <message>
         <source>All this on the template; a person&apos;s own brain differs. The first depth is to the nearest cortex, the second the middle of those over a patch of 1 cm around. Which muscle answers at the hotspot only the twitch can say.</source>
-        <translation type="unfinished"></translation>
+        <translation>All dies an der Vorlage; das eigene Gehirn eines Menschen weicht ab. Die erste Tiefe gilt dem nächsten Kortex, die zweite ist die mittlere auf einem Fleck von 1 cm ringsum. Welcher Muskel am Hotspot antwortet, zeigt nur das Zucken.</translation>
     </message>
     <message>
         <source>Tape for each search mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Band für jede Suchmarke</translation>
     </message>
     <message>
         <source>cm along the skin</source>
-        <translation type="unfinished"></translation>
+        <translation>cm auf der Haut</translation>
     </message>
     <message>
         <source>toward the midline</source>
-        <translation type="unfinished"></translation>
+        <translation>zur Mittellinie</translation>
     </message>
     <message>
         <source>middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte</translation>
     </message>
     <message>
         <source>outward</source>
-        <translation type="unfinished">nach außen</translation>
+        <translation>nach außen</translation>
     </message>
     <message>
         <source>forward</source>
-        <translation type="unfinished"></translation>
+        <translation>nach vorn</translation>
     </message>
     <message>
         <source>backward</source>
-        <translation type="unfinished">nach hinten</translation>
+        <translation>nach hinten</translation>
     </message>
     <message>
         <source>%1 (%2 off)</source>
         <comment>a tape to draw, and how far off without it</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 daneben)</translation>
     </message>
     <message>
         <source>Drawn at these lengths, the marks put the laid coil&apos;s pulse on the point measured. In brackets how far off it lands with marks drawn by the %1 rule at %2 and the coil laid by the %3 rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesen Längen gezeichnet, bringen die Marken den Impuls der angelegten Spule auf den gemessenen Punkt. In Klammern, wie weit er daneben liegt, wenn die Marken nach der %1regel bei %2 gezeichnet sind und die Spule nach der %3regel angelegt ist.</translation>
     </message>
     <message>
         <source>Edge marks drawn by</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenmarken gezeichnet nach</translation>
     </message>
     <message>
         <source>Laid over a mark by</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Marke angelegt nach</translation>
     </message>
     <message>
         <source>Edge mark drawn by</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenmarke gezeichnet nach</translation>
     </message>
     <message>
         <source>By hand: %1 %2 %3</source>
-        <translation type="unfinished">Von Hand: %1 %2 %3</translation>
+        <translation>Von Hand: %1 %2 %3</translation>
     </message>
     <message>
         <source>Where the pulse was wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Impuls gewollt war</translation>
     </message>
     <message>
         <source>Cap: brim, and arrow down the nose</source>
-        <translation type="unfinished"></translation>
+        <translation>Kappe: Rand und Pfeil die Nase hinab</translation>
     </message>
     <message>
         <source>Edge mark, drawn by %1, laid by %2: %3 under the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenmarke, gezeichnet nach %1-, angelegt nach %2regel: %3 unter der Kante</translation>
     </message>
     <message>
         <source>Places that fit today&apos;s tapes</source>
-        <translation type="unfinished"></translation>
+        <translation>Stellen nach den heutigen Bändern</translation>
     </message>
     <message>
         <source>eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Auge</translation>
     </message>
     <message>
         <source>Line of sight past the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Blicklinie an der Kante vorbei</translation>
     </message>
     <message>
         <source>half way %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte zwischen %1 und %2</translation>
     </message>
     <message>
         <source>Search on the right side, treatment on the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Suche rechts, Behandlung links</translation>
     </message>
     <message>
         <source>Search on the left side, treatment on the right</source>
-        <translation type="unfinished"></translation>
+        <translation>Suche links, Behandlung rechts</translation>
     </message>
     <message>
         <source>Wanted here, %1 from the pulse</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier gewollt, %1 vom Impuls</translation>
     </message>
     <message>
         <source>Drawn by %1, laid by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichnet nach %1-, angelegt nach %2regel</translation>
     </message>
     <message>
         <source>Marks of the way chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Marken der gewählten Markierweise</translation>
     </message>
     <message>
         <source>%1 mm</source>
         <comment>a depth</comment>
-        <translation type="unfinished">%1 mm</translation>
+        <translation>%1 mm</translation>
     </message>
     <message>
         <source>%1 to %2 mm</source>
         <comment>a depth</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2 mm</translation>
     </message>
     <message>
         <source>mostly %1</source>
         <comment>a region of the brain</comment>
-        <translation type="unfinished"></translation>
+        <translation>überwiegend %1</translation>
     </message>
     <message>
         <source>%1 and others</source>
         <comment>a region of the brain</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 und andere</translation>
     </message>
     <message>
         <source>%1, some %2</source>
         <comment>two regions of the brain</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, teils %2</translation>
     </message>
     <message>
         <source>Brodmann area %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Brodmann-Areal %1</translation>
     </message>
     <message>
         <source>left %1</source>
         <comment>a gyrus</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 links</translation>
     </message>
     <message>
         <source>right %1</source>
         <comment>a gyrus</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 rechts</translation>
     </message>
     <message>
         <source>Laid with a tape over this mark, the pulse lands %1 to the side of the point that was measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird die Spule mit einem Band an dieser Marke angelegt, liegt der Impuls %1 seitlich vom gemessenen Punkt.</translation>
     </message>
     <message>
         <source>Laid by eye over this mark, the pulse lands %1 to the side of the point that was measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird die Spule nach Augenmaß an dieser Marke angelegt, liegt der Impuls %1 seitlich vom gemessenen Punkt.</translation>
     </message>
     <message>
         <source>Laid with a tape over this mark, the pulse lands %1 behind the point that was measured, toward the coil&apos;s handle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird die Spule mit einem Band an dieser Marke angelegt, liegt der Impuls %1 hinter dem gemessenen Punkt, zum Griff der Spule hin.</translation>
     </message>
     <message>
         <source>Laid by eye over this mark, the pulse lands %1 behind the point that was measured, toward the coil&apos;s handle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird die Spule nach Augenmaß an dieser Marke angelegt, liegt der Impuls %1 hinter dem gemessenen Punkt, zum Griff der Spule hin.</translation>
     </message>
     <message>
         <source>Laid with a tape over this mark, the pulse lands %1 in front of the point that was measured, toward the coil&apos;s front edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird die Spule mit einem Band an dieser Marke angelegt, liegt der Impuls %1 vor dem gemessenen Punkt, zur Vorderkante der Spule hin.</translation>
     </message>
     <message>
         <source>Laid by eye over this mark, the pulse lands %1 in front of the point that was measured, toward the coil&apos;s front edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird die Spule nach Augenmaß an dieser Marke angelegt, liegt der Impuls %1 vor dem gemessenen Punkt, zur Vorderkante der Spule hin.</translation>
     </message>
     <message>
         <source>Mark it with a tape of %1 along the skin instead, as the coil is laid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen mit einem Band von %1 auf der Haut markieren, so wie die Spule angelegt wird.</translation>
     </message>
     <message>
         <source>Mark it straight down past the coil&apos;s edge instead, as the coil is laid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen senkrecht an der Kante der Spule vorbei markieren, so wie die Spule angelegt wird.</translation>
     </message>
     <message>
         <source>Mark the skin nearest to the coil&apos;s edge instead, as the coil is laid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen die der Kante der Spule nächste Stelle der Haut markieren, so wie die Spule angelegt wird.</translation>
     </message>
     <message>
         <source>No tape makes up for it here: make the mark anew once the coil is on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Band gleicht das hier aus; die Marke neu zeichnen, sobald die Spule angelegt ist.</translation>
     </message>
     <message>
         <source>Draw the mark %1 along the skin instead of %2, or turn it into a drop mark once the coil is on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Marke %1 weit auf der Haut zeichnen statt %2, oder sie durch eine Lotmarke ersetzen, sobald die Spule angelegt ist.</translation>
     </message>
     <message>
         <source>Draw the mark %1 along the skin instead of %2, or make it anew, on the skin nearest to the edge, once the coil is on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Marke %1 weit auf der Haut zeichnen statt %2, oder sie an der der Kante nächsten Stelle der Haut neu zeichnen, sobald die Spule angelegt ist.</translation>
     </message>
 </context>
 <context>
@@ -3784,47 +3784,47 @@
     <name>scalpmark::window::CapFields</name>
     <message>
         <source>Cap</source>
-        <translation type="unfinished"></translation>
+        <translation>Kappe</translation>
     </message>
     <message>
         <source>By its brim</source>
-        <translation type="unfinished"></translation>
+        <translation>Per Rand</translation>
     </message>
     <message>
         <source>Cap: enter the heights of its brim</source>
-        <translation type="unfinished"></translation>
+        <translation>Kappe: Höhen ihres Randes eingeben</translation>
     </message>
     <message>
         <source>Two or more heights say how the cap has slipped since the marks were made</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei oder mehr Höhen sagen, wie die Kappe verrutscht ist, seit die Marken gezeichnet wurden</translation>
     </message>
     <message>
         <source>brim over the nasion</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand über dem Nasion</translation>
     </message>
     <message>
         <source>brim over the left tragus</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand über dem Tragus links</translation>
     </message>
     <message>
         <source>brim over the right tragus</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand über dem Tragus rechts</translation>
     </message>
     <message>
         <source>brim over the inion</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand über dem Inion</translation>
     </message>
     <message>
         <source>arrow right of the nasion</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeil rechts vom Nasion</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">keine</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>Heights by tape, straight up toward the vertex. The arrow where it passes the nasion, to the patient&apos;s right; to the left with a minus.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen mit dem Band, gerade hinauf zum Vertex. Der Pfeil dort, wo er am Nasion vorbeigeht, zur rechten Patientenseite; zur linken mit Minus.</translation>
     </message>
 </context>
 <context>
@@ -3855,7 +3855,7 @@
     </message>
     <message>
         <source>The other version could not be put beside it, so nothing was saved; save under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die andere Fassung ließ sich nicht daneben ablegen, daher wurde nichts gespeichert; unter anderem Namen speichern.</translation>
     </message>
 </context>
 <context>
@@ -3950,31 +3950,31 @@
     </message>
     <message>
         <source>As good as tape and pencil get on this head: 95 of 100 pairs of marks made by careful hands lie within.</source>
-        <translation type="unfinished"></translation>
+        <translation>So gut, wie es mit Band und Stift an diesem Kopf geht: 95 von 100 Markenpaaren sorgfältiger Hände liegen darin.</translation>
     </message>
     <message>
         <source>These two are common practice; they have no source.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese beiden sind übliche Praxis; sie haben keine Quelle.</translation>
     </message>
     <message>
         <source>Your own limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Grenzen.</translation>
     </message>
     <message>
         <source>The strict limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Die strengen Grenzen</translation>
     </message>
     <message>
         <source>What tape and pencil can do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Band und Stift können</translation>
     </message>
     <message>
         <source>Back to those of common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu denen der üblichen Praxis</translation>
     </message>
     <message>
         <source>Sets the limits that careful hands meet on this head</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzt die Grenzen, die sorgfältige Hände an diesem Kopf einhalten</translation>
     </message>
 </context>
 <context>
@@ -4498,15 +4498,15 @@
     </message>
     <message>
         <source>Cap&apos;s brim over the nasion</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand der Kappe über dem Nasion</translation>
     </message>
     <message>
         <source>Cap</source>
-        <translation type="unfinished"></translation>
+        <translation>Kappe</translation>
     </message>
     <message>
         <source>With the cap on, its arrow down the nose, check by tape toward the vertex: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei aufgesetzter Kappe, ihr Pfeil die Nase hinab, mit dem Band zum Vertex hin prüfen: %1</translation>
     </message>
 </context>
 <context>
@@ -4537,7 +4537,7 @@
     </message>
     <message>
         <source>&amp;File</source>
-        <translation>&amp;Datei</translation>
+        <translation>Da&amp;tei</translation>
     </message>
     <message>
         <source>&amp;New case</source>
@@ -4577,7 +4577,7 @@
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation>&amp;Bearbeiten</translation>
+        <translation>Bea&amp;rbeiten</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -4621,7 +4621,7 @@
     </message>
     <message>
         <source>&amp;View</source>
-        <translation>&amp;Ansicht</translation>
+        <translation>Ans&amp;icht</translation>
     </message>
     <message>
         <source>&amp;Legend</source>
@@ -4803,19 +4803,19 @@
     <name>scalpmark::window::PlaceChoice</name>
     <message>
         <source>Nearest to the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Plan am nächsten</translation>
     </message>
     <message>
         <source>The tapes do not say that the mark is there</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bänder sagen nicht, dass die Marke dort ist</translation>
     </message>
     <message>
         <source>%1: take the place nearest to the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: die dem Plan nächste Stelle nehmen</translation>
     </message>
     <message>
         <source>%1: place %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Stelle %2</translation>
     </message>
 </context>
 <context>
@@ -4988,39 +4988,39 @@
     </message>
     <message>
         <source>The grid&apos;s edge marks are drawn by</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenmarken des Rasters gezeichnet nach</translation>
     </message>
     <message>
         <source>Looking straight down past the edge of the coil held there</source>
-        <translation type="unfinished"></translation>
+        <translation>Senkrecht an der Kante der dort gehaltenen Spule vorbei blicken</translation>
     </message>
     <message>
         <source>The skin nearest to the edge of the coil held there</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stelle der Haut, die der Kante der dort gehaltenen Spule am nächsten ist</translation>
     </message>
     <message>
         <source>The coil is laid over a mark by</source>
-        <translation type="unfinished"></translation>
+        <translation>Spule an einer Marke angelegt nach</translation>
     </message>
     <message>
         <source>A tape run from under the coil&apos;s centre to the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Band vom Punkt unter der Mitte der Spule bis zur Marke</translation>
     </message>
     <message>
         <source>Looking straight down past the coil&apos;s edge at the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Senkrecht an der Kante der Spule vorbei auf die Marke blicken</translation>
     </message>
     <message>
         <source>Bringing the coil&apos;s edge as near to the mark as it goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kante der Spule so nah wie möglich an die Marke bringen</translation>
     </message>
     <message>
         <source>Rule for drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel zum Zeichnen</translation>
     </message>
     <message>
         <source>Rule for laying</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel zum Anlegen</translation>
     </message>
 </context>
 <context>
@@ -5179,28 +5179,28 @@
     </message>
     <message>
         <source>Ways to mark, worst to best: pulse and angle off on average</source>
-        <translation type="unfinished"></translation>
+        <translation>Markierweisen, die schlechteste zuerst: Impuls und Winkel, mittlere Abweichung</translation>
     </message>
     <message>
         <source>To first order. The site mark is used in each. The marks of the one chosen are drawn on the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>In erster Ordnung. Die Ortsmarke wird bei jeder verwendet. Die Marken der gewählten sind am Kopf gezeichnet.</translation>
     </message>
     <message>
         <source>%1: %2, %3°</source>
         <comment>a way to mark: pulse off, angle off</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, %3°</translation>
     </message>
     <message>
         <source>The look past the coil (a guess)</source>
-        <translation type="unfinished"></translation>
+        <translation>Blick an der Spule vorbei (geschätzt)</translation>
     </message>
     <message>
         <source>Puts all eight back to what they are without an entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzt alle acht auf das zurück, was ohne Eingabe gilt</translation>
     </message>
     <message>
         <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the placements lie within %2 of the site, 95 of 100 within %3. %4&lt;br&gt;%5&lt;br&gt;%6</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;b&gt;Im Mittel %1 daneben&lt;/b&gt;; die Hälfte der Platzierungen liegt höchstens %2 vom Ort entfernt, 95 von 100 höchstens %3. %4&lt;br&gt;%5&lt;br&gt;%6</translation>
     </message>
 </context>
 <context>
@@ -5382,51 +5382,51 @@
     </message>
     <message>
         <source>Its edge mark is drawn by</source>
-        <translation type="unfinished"></translation>
+        <translation>Kantenmarke gezeichnet nach</translation>
     </message>
     <message>
         <source>tape</source>
-        <translation type="unfinished">Band</translation>
+        <translation>Band</translation>
     </message>
     <message>
         <source>A tape of the centre-to-edge length along the skin from the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Band der Länge Mitte bis Kante, vom Behandlungsort auf der Haut</translation>
     </message>
     <message>
         <source>drop</source>
-        <translation type="unfinished">Lot</translation>
+        <translation>Lot</translation>
     </message>
     <message>
         <source>Looking straight down past the edge of the coil on the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Senkrecht an der Kante der Spule am Behandlungsort vorbei blicken</translation>
     </message>
     <message>
         <source>nearest</source>
-        <translation type="unfinished">Nahpunkt</translation>
+        <translation>Nahpunkt</translation>
     </message>
     <message>
         <source>The skin nearest to the edge of the coil on the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stelle der Haut, die der Kante der Spule am Behandlungsort am nächsten ist</translation>
     </message>
     <message>
         <source>Rule for drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel zum Zeichnen</translation>
     </message>
     <message>
         <source>%1 lies on the patient&apos;s right, but the search is on the left. For the right side press Enter again; on the left it is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt auf der rechten Patientenseite, die Suche aber auf der linken. Für die rechte Seite nochmals Eingabe drücken; links ist es %2.</translation>
     </message>
     <message>
         <source>%1 lies on the patient&apos;s left, but the search is on the right. For the left side press Enter again; on the right it is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt auf der linken Patientenseite, die Suche aber auf der rechten. Für die linke Seite nochmals Eingabe drücken; rechts ist es %2.</translation>
     </message>
     <message>
         <source>Treat on the right, at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechts behandeln, bei %1</translation>
     </message>
     <message>
         <source>Treat on the left, at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Links behandeln, bei %1</translation>
     </message>
 </context>
 <context>
@@ -5632,111 +5632,111 @@
     </message>
     <message>
         <source>The cap has slipped</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe ist verrutscht</translation>
     </message>
     <message>
         <source>The marks are on the cap, and it sits in another place</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Marken sind auf der Kappe, und diese sitzt an einer anderen Stelle</translation>
     </message>
     <message>
         <source>A look from aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein schräger Blick</translation>
     </message>
     <message>
         <source>The eye looks past the coil&apos;s edge at the mark, off the axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Auge blickt an der Kante der Spule vorbei auf die Marke, neben der Achse</translation>
     </message>
     <message>
         <source>Slid by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerutscht um</translation>
     </message>
     <message>
         <source>The cap is</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kappe ist</translation>
     </message>
     <message>
         <source>slid forward</source>
-        <translation type="unfinished"></translation>
+        <translation>nach vorn gerutscht</translation>
     </message>
     <message>
         <source>Its brim comes down over the forehead</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Rand kommt über die Stirn herunter</translation>
     </message>
     <message>
         <source>slid back</source>
-        <translation type="unfinished"></translation>
+        <translation>nach hinten gerutscht</translation>
     </message>
     <message>
         <source>Its brim goes up the forehead</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Rand wandert die Stirn hinauf</translation>
     </message>
     <message>
         <source>slid to the patient&apos;s left</source>
-        <translation type="unfinished"></translation>
+        <translation>zur linken Patientenseite gerutscht</translation>
     </message>
     <message>
         <source>Its brim comes down over the left ear</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Rand kommt über das linke Ohr herunter</translation>
     </message>
     <message>
         <source>slid to the patient&apos;s right</source>
-        <translation type="unfinished"></translation>
+        <translation>zur rechten Patientenseite gerutscht</translation>
     </message>
     <message>
         <source>Its brim comes down over the right ear</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Rand kommt über das rechte Ohr herunter</translation>
     </message>
     <message>
         <source>turned to the patient&apos;s left</source>
-        <translation type="unfinished"></translation>
+        <translation>zur linken Patientenseite gedreht</translation>
     </message>
     <message>
         <source>Its arrow passes left of the nose</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Pfeil verläuft links an der Nase vorbei</translation>
     </message>
     <message>
         <source>turned to the patient&apos;s right</source>
-        <translation type="unfinished"></translation>
+        <translation>zur rechten Patientenseite gedreht</translation>
     </message>
     <message>
         <source>Its arrow passes right of the nose</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Pfeil verläuft rechts an der Nase vorbei</translation>
     </message>
     <message>
         <source>Off the coil&apos;s axis by</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben der Achse der Spule um</translation>
     </message>
     <message>
         <source>The eye looks</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Auge blickt</translation>
     </message>
     <message>
         <source>from the front</source>
-        <translation type="unfinished"></translation>
+        <translation>von vorn</translation>
     </message>
     <message>
         <source>It stands before the coil&apos;s front</source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht vor der Spulenfront</translation>
     </message>
     <message>
         <source>from the handle</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Griff her</translation>
     </message>
     <message>
         <source>It stands on the handle&apos;s side</source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht auf der Seite des Griffs</translation>
     </message>
     <message>
         <source>from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>von links</translation>
     </message>
     <message>
         <source>Of the coil, seen from its handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite der Spule, vom Griff aus gesehen</translation>
     </message>
     <message>
         <source>from the right</source>
-        <translation type="unfinished"></translation>
+        <translation>von rechts</translation>
     </message>
 </context>
 <context>
