@@ -145,6 +145,29 @@ std::optional<Message> unusual(const Vector3d& size) {
   }
 }
 
+/// The tapes without each of which the head is as usual as nearly all; the one that makes it most usual
+/// first.
+std::vector<TapeAgain> any_of_these(const Head& head, const MeasuredTapes& entered) {
+  const Given given = given_of(entered);
+  const Vector3d of_ellipse = tapes_to_ellipses(head);
+  std::vector<std::pair<double, TapeAgain>> all;
+  for (size_t i = 0; i < 3; ++i) {
+    if (!given[i]) continue;
+    Given others = given;
+    others[i].reset();
+    const auto without = most_usual(others, of_ellipse);
+    if (!without || unusual(*without)) continue;
+    TapeAgain again{static_cast<TapeKind>(i), {}};
+    if (count_of(given) > 1)
+      again.about_mm = of_ellipse.cwiseProduct(ellipse_tapes(*without))[static_cast<Eigen::Index>(i)];
+    all.emplace_back(oddness(*without), again);
+  }
+  std::sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  std::vector<TapeAgain> sorted;
+  for (const auto& [unused, again] : all) sorted.push_back(again);
+  return sorted;
+}
+
 }  // namespace
 
 HeadSize size_of(const Head& head) {
@@ -170,25 +193,8 @@ HeadSize size_of(const Head& head) {
 }
 
 std::optional<TapeAgain> tape_to_take_again(const Head& head, const MeasuredTapes& entered) {
-  const Given given = given_of(entered);
-  const Vector3d of_ellipse = tapes_to_ellipses(head);
-  std::optional<size_t> again;
-  Vector3d without_it = Vector3d::Zero();
-  for (size_t i = 0; i < 3; ++i) {
-    if (!given[i]) continue;
-    Given others = given;
-    others[i].reset();
-    const auto without = most_usual(others, of_ellipse);
-    if (without && !unusual(*without) && (!again || oddness(*without) < oddness(without_it))) {
-      again = i;
-      without_it = *without;
-    }
-  }
-  if (!again) return std::nullopt;
-  TapeAgain found{static_cast<TapeKind>(*again), {}};
-  if (count_of(given) > 1)
-    found.about_mm = of_ellipse.cwiseProduct(ellipse_tapes(without_it))[static_cast<Eigen::Index>(*again)];
-  return found;
+  const auto all = any_of_these(head, entered);
+  return all.empty() ? std::nullopt : std::optional(all.front());
 }
 
 std::optional<SizeCaution> size_caution(const Head& head, const MeasuredTapes& entered) {
@@ -199,17 +205,28 @@ std::optional<SizeCaution> size_caution(const Head& head, const MeasuredTapes& e
   if (!size) return std::nullopt;
   const auto what = unusual(*size);
   if (!what) return std::nullopt;
-  const auto again = tape_to_take_again(head, entered);
-  if (!again) return SizeCaution{Message::of("%1: measure all tapes again.", *what), {}};
-  const Message name = in_words(again->tape);
-  if (!again->about_mm) return SizeCaution{Message::of("%1: measure the %2 tape again.", *what, name), again};
-  const Number about_cm = number(*again->about_mm / 10);
+  const auto again = any_of_these(head, entered);
+  const auto name = [&](size_t i) { return in_words(again[i].tape); };
+  const auto cm = [&](size_t i) { return number(*again[i].about_mm / 10); };
+  if (again.empty() || static_cast<std::ptrdiff_t>(again.size()) == count)
+    return SizeCaution{count == 1 ? Message::of("%1: measure the %2 tape again.", *what,
+                                                in_words(static_cast<TapeKind>(given[0]   ? 0
+                                                                               : given[1] ? 1
+                                                                                          : 2)))
+                                  : Message::of("%1: measure all tapes again.", *what),
+                       {}};
+  if (again.size() == 2)
+    return SizeCaution{
+        Message::of("%1; a %2 tape of about %3 cm or a %4 tape of about %5 cm would fit the others: "
+                    "measure both again.",
+                    *what, name(0), cm(0), name(1), cm(1)),
+        again.front()};
   return SizeCaution{
       count == 2 ? Message::of("%1; a %2 tape of about %3 cm would fit the other: measure it again.", *what,
-                               name, about_cm)
+                               name(0), cm(0))
                  : Message::of("%1; a %2 tape of about %3 cm would fit the other two: measure it again.",
-                               *what, name, about_cm),
-      again};
+                               *what, name(0), cm(0)),
+      again.front()};
 }
 
 Message in_words(TapeKind tape) {

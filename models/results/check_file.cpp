@@ -3,6 +3,7 @@
 #include "models/files/json_numbers.h"
 #include "models/files/safe_file.h"
 #include "models/files/strict_json.h"
+#include "models/results/cap_json.h"
 
 namespace scalpmark::models {
 
@@ -52,6 +53,7 @@ std::string check_json(const geometry::Head& head, const CheckFound& found) {
   out["angle_off_deg"] = of_check(&geometry::Check::angle_error_deg);
   out["limits"] = {{"pulse_mm", number(found.limits.pulse_mm)},
                    {"angle_deg", number(found.limits.angle_deg)}};
+  if (found.cap) out["cap"] = cap_json(*found.cap);
   out["verdict"] = verdict_of(found);
   return pretty_json(out);
 }

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "geometry/hands/cap_today.h"
 #include "geometry/hands/check.h"
 #include "geometry/hands/find_by_tapes.h"
 #include "geometry/head/head.h"
@@ -14,7 +15,8 @@ namespace scalpmark::models {
 struct CheckFound {
   std::optional<geometry::FoundMark> site, edge;  ///< empty for a mark that was not measured
   geometry::CheckLimits limits;
-  std::optional<geometry::Check> check;  ///< empty where a mark was not taken
+  std::optional<geometry::Check> check;   ///< empty where a mark was not taken
+  std::optional<geometry::CapToday> cap;  ///< empty where no brim heights were given
 };
 
 /// Whether both marks are known well enough for a verdict (FoundMark::is_sure).

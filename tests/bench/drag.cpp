@@ -51,7 +51,6 @@ void drag(OpenedWindow& opened, QSize stage_size) {
   w.resize(w.size() + stage_size - stage.size());
   w.worksheet().go_to(Worksheet::treat_index);
   QTest::qWait(200);
-  w.lay_coil({});
   stage.look(viewer::View::square_on);
   QTest::qWait(200);
   const geometry::Placement planned = w.session().plan().treatment;
@@ -102,7 +101,7 @@ void drag(OpenedWindow& opened, QSize stage_size) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  const Bench bench(argc, argv);
+  const TestSession bench(argc, argv);
   const models::CaseFile case_file =
       models::read_case(std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/template-mri.json");
   const double begun = now_ms();

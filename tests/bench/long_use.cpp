@@ -117,7 +117,7 @@ int main(int argc, char** argv) {
     std::fputs("usage: bench_long_use [EDITS, 100 or more] [FILES, 10 or more]\n", stderr);
     return 2;
   }
-  const Bench bench(1, argv);
+  const TestSession bench(1, argv);
   OpenedWindow opened;
   opened.window.resize(opened.window.minimumSize());
   Files to_open(opened);

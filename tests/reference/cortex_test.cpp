@@ -123,7 +123,8 @@ TEST_CASE("depths agree with VTK's measured the papers' two ways, and do not jum
       CHECK(hit.nearest_mm < mean + 0.5);
       // The same 3 mm aside, eight ways.
       for (int i = 0; i < 8; ++i) {
-        const Eigen::Vector3d aside = 3 * Eigen::AngleAxisd(i * 0.785398, inward) * inward.unitOrthogonal();
+        const Eigen::Vector3d aside =
+            3.0 * (Eigen::AngleAxisd(i * 0.785398, inward) * inward.unitOrthogonal());
         const auto near = subject.cortex.under(
             subject.head.skin().position(subject.head.skin().closest(at->at + aside)), inward);
         REQUIRE(near);

@@ -11,11 +11,13 @@
 #include "geometry/base/message.h"
 #include "geometry/hands/find_by_tapes.h"
 #include "models/results/check_file.h"
+#include "viewer/commands/brim_option.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
 #include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
+#include "viewer/words/cap_text.h"
 #include "viewer/words/check_text.h"
 
 namespace scalpmark::viewer {
@@ -28,6 +30,7 @@ struct CheckCommand {
   std::string in;
   Output out;
   std::optional<TapeReadings> site, edge;
+  std::optional<geometry::BrimReadings> brim;
   bool nearest = false;
   geometry::CheckLimits limits;
 };
@@ -85,14 +88,15 @@ models::CheckFound check_today(const CheckCommand& o, const SolvedCase& solved) 
   if (found.site && found.site->taken && found.edge && found.edge->taken)
     found.check = geometry::check_marks(head, solved.file.the_case, solved.plan, point(*found.site),
                                         point(*found.edge), o.limits);
+  if (o.brim) found.cap = geometry::cap_today(head, solved.file.the_case, solved.plan, *o.brim, o.limits);
   return found;
 }
 
 void run_check(const CheckCommand& o) {
-  if (!o.site && !o.edge)
+  if (!o.site && !o.edge && !o.brim)
     throw UsageError(
         "check needs today's marks: give --site and --edge, each with two or more tape distances, as --site "
-        "vertex=83.1,nasion=113.");
+        "vertex=83.1,nasion=113; or today's cap with --brim nasion=25,inion=15.");
   check_output(o.out, "scalpmark-check", o.in);
   const models::Progress progress = SlowProgress();
   const SolvedCase solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
@@ -103,7 +107,8 @@ void run_check(const CheckCommand& o) {
     return;
   }
   if (o.out.to_file()) models::write_check(o.out.file, solved.loaded.head, today);
-  write_to_stdout(check_text(today, solved.loaded.head));
+  if (o.site || o.edge) write_to_stdout(check_text(today, solved.loaded.head));
+  if (today.cap) write_to_stdout(cap_text(*today.cap));
 }
 
 }  // namespace
@@ -124,6 +129,12 @@ void add_check(CLI::App& program) {
           "--edge", [o](const std::string& text) { o->edge = tapes_from("--edge", text); },
           "The same to today's edge mark")
       ->type_name("TAPES");
+  command
+      ->add_option_function<std::string>(
+          "--brim", [o](const std::string& text) { o->brim = brim_from("--brim", text); },
+          "Today's cap: its brim's height in mm over two or more of nasion, left_tragus, right_tragus and inion, and "
+          "where its arrow passes the nasion: nasion=25,left_tragus=31,arrow=-6")
+      ->type_name("HEIGHTS");
   command->add_flag(
       "--nearest", o->nearest,
       "Where tapes fit several places, take the one nearest to the plan, and say so; without it, "

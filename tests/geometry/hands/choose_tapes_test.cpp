@@ -50,8 +50,8 @@ TEST_CASE("the tapes chosen on a sphere are those whose great circles cross best
   // In front of the ears, where nasion and a tragus also meet on the face, which does not count; tapes from
   // the top and one or both sides meet in front and behind, from top and front left and right.
   const std::array once{"nl", "nr", "vnl", "vnr", "nlr"};
-  for (const Vector3d& at :
-       {Vector3d(-0.5, 0.3, 0.8), Vector3d(-0.2, 0.6, 0.77), Vector3d(0.7, 0.35, 0.62)}) {
+  for (const Vector3d& at : {Vector3d(-0.5, 0.3, 0.8), Vector3d(-0.2, 0.6, 0.77), Vector3d(0.7, 0.35, 0.62),
+                             Vector3d(-70, 5, 56), Vector3d(-5, 40, 80)}) {
     const Vector3d n = at.normalized();
     double pair = 1e9, triple = 1e9;
     for (const std::string tapes : once)
@@ -64,11 +64,7 @@ TEST_CASE("the tapes chosen on a sphere are those whose great circles cross best
   }
 }
 
-TEST_CASE("a third tape is only asked for where it is worth it, and a tape without length never") {
-  // Straight above the ear nasion and tragus cross at a right angle, and no third tape helps much.
-  CHECK(name(chosen(ball(), {-70, 5, 56})).size() == 2);
-  // Near the midline they meet at a flat angle.
-  CHECK(name(chosen(ball(), {-5, 40, 80})).size() == 3);
+TEST_CASE("a tape without length is never asked for") {
   const ChosenTapes at_vertex = chosen(ball(), {0, 0, 90});
   CHECK_FALSE(at_vertex.vertex);
   CHECK(at_vertex.places == 1);

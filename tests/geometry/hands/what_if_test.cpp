@@ -145,7 +145,8 @@ TEST_CASE("an eye in front of the coil's axis lays the coil too far forward, one
     };
     for (const double deg : {-15.0, 10.0}) {
       const WhatIf w = if_looked_aside(ball(), c, plan, deg, 0);
-      CHECK(w.off_mm == Approx(std::abs(arc(0) - arc(deg))).epsilon(0.05));
+      // Forward turns a little with the place, which adds a few tenths of a millimetre to the side.
+      CHECK(w.off_mm == Approx(std::abs(arc(0) - arc(deg))).epsilon(0.07));
       CHECK((w.really.pulse - w.meant).dot(plan.treatment.front) * deg > 0);
       REQUIRE(w.sight);
       CHECK((w.sight->skin - *plan.treatment.mark).norm() < 1e-9);

@@ -113,7 +113,7 @@ TEST_CASE(
   w.visit().set(TodaysMark::site,
                 geometry::TapeReadings{site.vertex_mm, {}, site.left_tragus_mm, site.right_tragus_mm});
   REQUIRE(w.visit().asked());
-  QTest::keyClick(&w, Qt::Key_B, Qt::AltModifier);
+  QTest::keyClick(&w, Qt::Key_B, Qt::ControlModifier | Qt::AltModifier);
   CHECK(w.visit().found(TodaysMark::site).taken == 1U);
 }
 
