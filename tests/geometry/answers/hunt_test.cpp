@@ -34,8 +34,8 @@ TEST_CASE("counting finds a threshold with some forty-five pulses, within two pe
   const auto tally = tallied(1500, usual_spreads, [](const auto& muscle, auto& random) {
     return hunted_by_counting(muscle, five_of_ten, random);
   });
-  // About 75 pulses by counting in steps down to fewer than 5 of 10, as told by a textbook (memory); outcomes
-  // settled early save the rest of a ten here. 35 to 60 were expected before this was run.
+  // About 75 pulses by counting in steps down to fewer than 5 of 10, as told by a textbook (memory). An
+  // output whose outcome is settled is left at once here: 35 to 60 were expected before this was run.
   CHECK(tally.pulses() > 35);
   CHECK(tally.pulses() < 60);
   CHECK(tally.found_share() > 0.99);
@@ -46,7 +46,7 @@ TEST_CASE("counting finds a threshold with some forty-five pulses, within two pe
   CHECK(std::abs(tally.bias_percent()) < 0.3);
 }
 
-TEST_CASE("the estimate needs a third of the pulses for the same, and its interval holds") {
+TEST_CASE("the estimate needs a third of the pulses for nearly the same, and its interval holds") {
   const auto tally = tallied(300, usual_spreads, [](const auto& muscle, auto& random) {
     return hunted_by_estimate(muscle, coarse(), {60, 2}, random);
   });

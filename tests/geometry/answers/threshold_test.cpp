@@ -140,6 +140,7 @@ TEST_CASE("the next output is the mean of what is believed, and never far above 
   // A miss at 50 leaves some 50 to 100 with a mean of about 75: up by no more than the step.
   CHECK(believed({{50, false}}).next_output_percent() == 55);
   CHECK(believed({{50, false}}).next_output_percent(3) == 53);
+  CHECK(believed({{60, false}, {50, false}}).next_output_percent() == 55);  // above the last, not the first
   // An answer at 50 leaves 10 to 50: down to about 30 at once.
   CHECK(believed({{50, true}}).next_output_percent() == Approx(30).margin(2));
   CHECK(believed(hunted()).next_output_percent() == std::lround(believed(hunted()).estimate()->mean_percent));
