@@ -34,6 +34,10 @@ endif()
 add_executable(bench_process bench/process.cpp)
 target_link_libraries(bench_process PRIVATE scalpmark_flags)
 
+# No matter of time: how well thresholds are found in simulated people.
+add_executable(bench_threshold bench/threshold.cpp)
+target_link_libraries(bench_threshold PRIVATE scalpmark_flags scalpmark::geometry)
+
 if(TARGET scalpmark_window_support)
   foreach(name drag long_use)
     add_executable(bench_${name} bench/${name}.cpp)
