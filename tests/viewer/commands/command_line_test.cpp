@@ -296,8 +296,8 @@ TEST_CASE("check says where today's marks put the pulse, and asks where tapes fi
   const std::string out = folder.file("check.json");
   // The bench head's own distances of its treatment site and edge mark, as its sheet says them.
   const Ran good = run(folder, "check '" + bench +
-                                   "' --site nasion=113,left_tragus=127,right_tragus=228 "
-                                   "--edge nasion=70,left_tragus=162,right_tragus=169 --out '" +
+                                   "' --site nasion=113,left_tragus=120.7,right_tragus=225.6 "
+                                   "--edge nasion=64.5,left_tragus=159.6,right_tragus=161.3 --out '" +
                                    out + "'");
   CHECK(good.exit == 0);
   CHECK(good.out.find("Site mark: The mark is within 0.") != std::string::npos);
@@ -309,8 +309,8 @@ TEST_CASE("check says where today's marks put the pulse, and asks where tapes fi
   CHECK(written.find("\"verdict\": \"agrees\"") != std::string::npos);
 
   // Vertex and both tragi lie nearly in one plane: in front of it and behind.
-  const std::string two = "check '" + bench + "' --site vertex=83,left_tragus=127,right_tragus=228 " +
-                          "--edge nasion=70,left_tragus=162,right_tragus=169";
+  const std::string two = "check '" + bench + "' --site vertex=85.5,left_tragus=120.7,right_tragus=225.6 " +
+                          "--edge nasion=64.5,left_tragus=159.6,right_tragus=161.3";
   const Ran unsure = run(folder, two + " --out -");
   CHECK(unsure.exit == 0);
   CHECK(scalpmark::tests::JsonSchema("check.schema.json").objection(unsure.out).empty());

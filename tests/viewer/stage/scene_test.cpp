@@ -404,7 +404,7 @@ TEST_CASE("a line of sight runs from the eye past the edge to the skin") {
   const geometry::Case c = case_of(geometry::Side::left, MarkRule::drop, "figure-8-70");
   const geometry::Plan plan = plan_of(c);
   Shown shown;
-  shown.things = {Thing::sight};
+  shown.things = {Thing::sight, Thing::labels};
   shown.sight = geometry::if_looked_aside(head(), c, plan, 10, 0).sight;
   const Scene scene = show(head(), c, plan, shown);
   const Part& part = part_of(scene, Thing::sight);

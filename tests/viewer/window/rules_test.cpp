@@ -85,7 +85,7 @@ TEST_CASE("a landmark across the head is said before it holds, and taken only wh
     if (left)
       QTest::keyClick(treat.label(), Qt::Key_Return);
     else
-      QTest::mouseClick(treat.other_side(), Qt::LeftButton);
+      treat.other_side()->click();
     CHECK(label() == across.toStdString());
     CHECK(treat.other_side()->isHidden());
     CHECK(treat.problem().isEmpty());

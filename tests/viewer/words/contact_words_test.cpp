@@ -54,7 +54,7 @@ TEST_CASE("a coil on its wings, one that rocks, and one held off by an ear") {
       said(held) ==
       std::vector<std::string>{
           "The casing hits the left ear, which holds the coil 7.5 mm further off; turn the coil or move the site.",
-          "The nose piece hits the brow or face; mind it.",
+          "The nose piece hits the brow or face; watch out there.",
           "A cap of 4 mm would be pressed in by 1.5 mm; enter its thickness as the lift for cap and hair."});
 }
 

@@ -33,12 +33,12 @@ TEST_CASE("where a coil laid by eye has its pulse, and how to draw the mark inst
   CHECK(
       shift_sentence(shifted(-5.4), MarkRule::tape, laid_by(MarkRule::drop)) ==
       "Laid by eye over this mark, the pulse lands 0.5 cm behind the point that was measured, toward the coil's "
-      "handle. Draw the mark 6.5 cm along the skin instead of 6.0, or turn it into a drop mark once the coil is "
+      "handle. Draw the mark 6.5 cm along the skin instead of 6.0 cm, or turn it into a drop mark once the coil is "
       "on.");
   CHECK(
       shift_sentence(shifted(7), MarkRule::tape, laid_by(MarkRule::nearest)) ==
       "Laid by eye over this mark, the pulse lands 0.7 cm in front of the point that was measured, toward the "
-      "coil's front edge. Draw the mark 6.5 cm along the skin instead of 6.0, or make it anew, on the skin nearest "
+      "coil's front edge. Draw the mark 6.5 cm along the skin instead of 6.0 cm, or make it anew, on the skin nearest "
       "to the edge, once the coil is on.");
 }
 

@@ -189,10 +189,19 @@ QString AngleField::text_of(double value) const {
   return QString::number(std::lround(value));
 }
 
+namespace {
+
+/// "0", "7.5": no more decimals than it has, with the language's mark.
+QString range_end(double value) {
+  return QString::number(value).replace(QLatin1Char('.'), QString::fromStdString(viewer::decimal_mark()));
+}
+
+}  // namespace
+
 PlainField::PlainField(const QString& name, const geometry::Range& allowed, const QString& unit, double step,
                        QWidget* parent)
     : NumberField(name, allowed, parent), unit_name_(unit), step_(step) {
-  describe(unit, tr("From %1 to %2 %3.").arg(text_of(allowed.low), text_of(allowed.high), unit));
+  describe(unit, tr("From %1 to %2 %3.").arg(range_end(allowed.low), range_end(allowed.high), unit));
 }
 
 NumberField::Reading PlainField::read(const QString& typed) const {
@@ -204,7 +213,7 @@ NumberField::Reading PlainField::read(const QString& typed) const {
   if (is_number && allowed_.holds(value)) return {value, {}};
   return {{},
           tr("%1: type a number from %2 to %3 %4, such as %5; \u201c%6\u201d cannot be used.")
-              .arg(name_, text_of(allowed_.low), text_of(allowed_.high), unit_name_,
+              .arg(name_, range_end(allowed_.low), range_end(allowed_.high), unit_name_,
                    text_of(allowed_.low + 2 * step_), typed.simplified())};
 }
 

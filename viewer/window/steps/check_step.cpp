@@ -63,7 +63,7 @@ CheckStep::CheckStep(Session& session, Visit& visit, QWidget* parent)
   limits_from_->setObjectName("quiet");
   limits_from_->setWordWrap(true);
   fields()->addWidget(limits_from_);
-  careful_ = new QPushButton;
+  careful_ = new QPushButton(tr("What tape and pencil can do"));
   fields()->addWidget(careful_, 0, Qt::AlignLeft);
   connect(careful_, &QPushButton::clicked, this, &CheckStep::switch_limits);
   forget_ = new QPushButton(tr("Start the check over"));

@@ -84,7 +84,7 @@ void TreatStep::add_label() {
   row->addWidget(name, 1);
   row->addWidget(label_);
   fields()->addWidget(label_row_);
-  other_side_ = new QPushButton;
+  other_side_ = new QPushButton(tr("Treat on the other side"));
   other_side_->hide();
   fields()->addWidget(other_side_);
   connect(other_side_, &QPushButton::clicked, this, [this] {

@@ -2219,6 +2219,66 @@
         <source>Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The chance of an answer is %1; it must be from 0 to 1; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of pulses is %1; it must be from 0 to %2; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A threshold&apos;s rule of %1 of %2 cannot be counted; take 5 of 10, 4 of 8 or another of up to %3 pulses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits from %1 of %2 visits cannot be drawn; take two visits or more of those there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The measurement of visit %1 is no number; leave the visit out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps of %1 % and, near the threshold, %2 % cannot be taken; they are from 1 to %3 %, the second no larger than the first; correct them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are %1 visits, more than %2; leave some out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The place of visit %1 is no number; leave the visit out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The output of pulse %1 is %2 %; it must be from %3 to %4 %; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are %1 spots, more than %2; leave some out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spot %1 has %2 answers to %3 pulses; there are at most %4 pulses and no more answers; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The place of spot %1 is no number; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The spread of the threshold is %1; it must be from %2 to %3; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The grid of the threshold is %1 %; it must be from %2 to %3 %; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; a %2 tape of about %3 cm or a %4 tape of about %5 cm would fit the others: measure both again.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Regions</name>
@@ -5426,6 +5486,10 @@
     </message>
     <message>
         <source>Treat on the left, at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat on the other side</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

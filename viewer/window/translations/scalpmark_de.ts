@@ -2219,6 +2219,66 @@
         <source>Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).</source>
         <translation>An diesem Kopf, bei diesen Fehlern, am besten markiert: %1 (im Mittel %2 cm und %3 Grad daneben).</translation>
     </message>
+    <message>
+        <source>The chance of an answer is %1; it must be from 0 to 1; correct it.</source>
+        <translation>Die Wahrscheinlichkeit einer Antwort ist %1; sie muss von 0 bis 1 sein; bitte berichtigen.</translation>
+    </message>
+    <message>
+        <source>The number of pulses is %1; it must be from 0 to %2; correct it.</source>
+        <translation>Die Zahl der Impulse ist %1; sie muss von 0 bis %2 sein; bitte berichtigen.</translation>
+    </message>
+    <message>
+        <source>A threshold&apos;s rule of %1 of %2 cannot be counted; take 5 of 10, 4 of 8 or another of up to %3 pulses.</source>
+        <translation>Eine Schwellenregel von %1 aus %2 lässt sich nicht auszählen; 5 aus 10, 4 aus 8 oder eine andere mit bis zu %3 Impulsen nehmen.</translation>
+    </message>
+    <message>
+        <source>Limits from %1 of %2 visits cannot be drawn; take two visits or more of those there are.</source>
+        <translation>Grenzen aus %1 von %2 Besuchen lassen sich nicht ziehen; zwei oder mehr der vorhandenen Besuche nehmen.</translation>
+    </message>
+    <message>
+        <source>The measurement of visit %1 is no number; leave the visit out.</source>
+        <translation>Die Messung von Besuch %1 ist keine Zahl; den Besuch weglassen.</translation>
+    </message>
+    <message>
+        <source>Steps of %1 % and, near the threshold, %2 % cannot be taken; they are from 1 to %3 %, the second no larger than the first; correct them.</source>
+        <translation>Schritte von %1 % und, nahe der Schwelle, %2 % gehen nicht; sie liegen von 1 bis %3 %, der zweite nicht größer als der erste; bitte berichtigen.</translation>
+    </message>
+    <message>
+        <source>There are %1 visits, more than %2; leave some out.</source>
+        <translation>Es sind %1 Besuche, mehr als %2; einige weglassen.</translation>
+    </message>
+    <message>
+        <source>The place of visit %1 is no number; leave the visit out.</source>
+        <translation>Der Ort von Besuch %1 ist keine Zahl; den Besuch weglassen.</translation>
+    </message>
+    <message>
+        <source>The output of pulse %1 is %2 %; it must be from %3 to %4 %; correct it.</source>
+        <translation>Die Leistung von Impuls %1 ist %2 %; sie muss von %3 bis %4 % sein; bitte berichtigen.</translation>
+    </message>
+    <message>
+        <source>There are %1 spots, more than %2; leave some out.</source>
+        <translation>Es sind %1 Rasterpunkte, mehr als %2; einige weglassen.</translation>
+    </message>
+    <message>
+        <source>Spot %1 has %2 answers to %3 pulses; there are at most %4 pulses and no more answers; correct it.</source>
+        <translation>Rasterpunkt %1 hat %2 Antworten auf %3 Impulse; es gibt höchstens %4 Impulse und nicht mehr Antworten als diese; bitte berichtigen.</translation>
+    </message>
+    <message>
+        <source>The place of spot %1 is no number; correct it.</source>
+        <translation>Der Ort von Rasterpunkt %1 ist keine Zahl; bitte berichtigen.</translation>
+    </message>
+    <message>
+        <source>The spread of the threshold is %1; it must be from %2 to %3; correct it.</source>
+        <translation>Die Streuung der Schwelle ist %1; sie muss von %2 bis %3 sein; bitte berichtigen.</translation>
+    </message>
+    <message>
+        <source>The grid of the threshold is %1 %; it must be from %2 to %3 %; correct it.</source>
+        <translation>Das Raster der Schwelle ist %1 %; es muss von %2 bis %3 % sein; bitte berichtigen.</translation>
+    </message>
+    <message>
+        <source>%1; a %2 tape of about %3 cm or a %4 tape of about %5 cm would fit the others: measure both again.</source>
+        <translation>%1; ein Band %2 von etwa %3 cm oder ein Band %4 von etwa %5 cm würde zu den anderen passen: beide neu messen.</translation>
+    </message>
 </context>
 <context>
     <name>Regions</name>
@@ -5427,6 +5487,10 @@
     <message>
         <source>Treat on the left, at %1</source>
         <translation>Links behandeln, bei %1</translation>
+    </message>
+    <message>
+        <source>Treat on the other side</source>
+        <translation>Auf der anderen Seite behandeln</translation>
     </message>
 </context>
 <context>
