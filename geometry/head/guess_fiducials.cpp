@@ -64,9 +64,9 @@ struct Pair {
   double mm = 0;
 };
 
-class Fit {
+class HeadFit {
 public:
-  Fit(const Head& model, const Surface& skin) : model_(model), skin_(skin) {}
+  HeadFit(const Head& model, const Surface& skin) : model_(model), skin_(skin) {}
 
   [[nodiscard]] bool counts(const Vector3d& p) const {
     return (p - model_.axes().origin).dot(model_.axes().up) > -below_tragi_mm;
@@ -310,7 +310,7 @@ FiducialGuess guess_fiducials(const Head& model, const Surface& skin) {
     if (all.size() > count) all.resize(count);
   };
   std::vector<Candidate> candidates;
-  Fit fit(model, skin);
+  HeadFit fit(model, skin);
   fit.sample(coarse, kept_at_first);
   for (const Matrix3d& turn : quarter_turns()) {
     Affine3d start = Affine3d::Identity();
