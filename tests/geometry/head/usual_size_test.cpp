@@ -45,7 +45,4 @@ TEST_CASE("one tape 4 cm off is a caution that names it, with what it should rea
   INFO(english(caution->sentence));
   CHECK(says(caution, "tragus-tragus tape of about"));
   CHECK((says(caution, "narrower than nearly all") || says(caution, "lower than nearly all")));
-  wrong = right;
-  *wrong.nasion_inion_mm += 55;
-  CHECK(says(caution_of(wrong), "nasion-inion tape of about"));
 }

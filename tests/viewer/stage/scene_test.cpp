@@ -285,7 +285,8 @@ TEST_CASE(
   CHECK(body->filled);
   // The underside of the first part, as high over the pulse point as the plan lifts it.
   const double low = c.coil.model.parts[0].bottom_mm + plan.treatment.lift_mm;
-  for (const auto& p : rims(*body).front())
+  const auto edges = rims(*body);
+  for (const auto& p : edges.front())
     CHECK((p - plan.treatment.pulse).dot(plan.treatment.normal) == Approx(low).margin(1e-9));
   shown.things.insert(Thing::gaps);
   shown.gaps = gaps_under(head(), c, plan.treatment);

@@ -200,7 +200,8 @@ void TreatStep::ask_about_side(const std::string& label) {
   other_side_->show();
 }
 
-void TreatStep::choose_label(const std::string& label) {
+// By value: what is waiting is forgotten before the label is used.
+void TreatStep::choose_label(std::string label) {
   label_->setModified(false);
   waiting_.clear();
   other_side_->hide();

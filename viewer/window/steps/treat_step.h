@@ -41,7 +41,7 @@ private:
   void connect_fields();
   void take_label(bool by_key);
   void ask_about_side(const std::string& label);
-  void choose_label(const std::string& label);
+  void choose_label(std::string label);
 
   Session& session_;
   LengthUnit unit_ = LengthUnit::centimetre;
