@@ -229,7 +229,6 @@ public:
     snap("54-what-if-bad-entry");
     QTest::keyClick(what_if.turned_by()->edit(), Qt::Key_Escape);
     spoil(WhatIfControls::rule, "55-what-if-rule");
-    spoil(WhatIfControls::cap, "55b-what-if-cap");
     opened_.window.session().change(
         "Side", [](models::CaseFile& case_file) { case_file.the_case.side = geometry::Side::right; });
     snap("56-what-if-right-side");
@@ -275,6 +274,13 @@ public:
       snap(left ? "82-cap-check" : "85-cap-check-right");
       sheet.check()->cap()->by_brim()->click();
       w.visit().forget();
+      w.set_mode(Mode::teach);
+      opened_.teach.panel().what_if()->button(WhatIfControls::cap)->click();
+      snap(left ? "86-cap-what-if" : "87-cap-what-if-right");
+      opened_.teach.panel().what_if()->cap_way()->button(5)->click();
+      snap(left ? "88-cap-what-if-turned" : "89-cap-what-if-turned-right");
+      opened_.teach.panel().what_if()->clear();
+      w.set_mode(Mode::worksheet);
     }
     sheet.set_unit(LengthUnit::centimetre);
     while (w.session().history().can_undo()) w.session().undo();
@@ -366,6 +372,7 @@ int main(int argc, char** argv) {
     }
     if (alone == QLatin1String("cap")) {
       tour.cap();
+      if (size.width() == 1280) Tour(folder, QSize(960, 620)).cap();
       continue;
     }
     if (alone == QLatin1String("brain")) {
