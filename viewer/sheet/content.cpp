@@ -199,8 +199,7 @@ SheetTable under_the_coil(bool with_brain, const geometry::Plan& plan) {
   return t;
 }
 
-/// Along the skin from the chosen rule's mark to those of all rules, in their order; empty for one off the
-/// head.
+/// Along the skin from the chosen rule's mark to each rule's, in their order; empty for one off the head.
 std::array<std::optional<double>, 3> from_chosen(const geometry::Head& head, MarkRule chosen,
                                                  const Placement& p) {
   std::array<std::optional<double>, 3> away;
