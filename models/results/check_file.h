@@ -24,7 +24,8 @@ struct CheckFound {
 
 /// A check of today's marks as JSON (format scalpmark-check, version 1; models/schema/check.schema.json).
 /// Lengths are written to 0.001 mm, directions from the planned pulse: forward, and toward the midline. The
-/// verdict is `agrees` or `move` where the marks are sure, else `unsure`.
+/// verdict, which is that of the marks whatever the cap says, is `agrees` or `move` where the marks are sure,
+/// else `unsure`.
 [[nodiscard]] std::string check_json(const geometry::Head& head, const CheckFound& found);
 /// Whole or not at all.
 void write_check(const std::filesystem::path& file, const geometry::Head& head, const CheckFound& found);

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "geometry/base/message.h"
+#include "geometry/hands/cap_today.h"
 #include "geometry/hands/find_by_tapes.h"
 #include "models/results/check_file.h"
 #include "viewer/commands/brim_option.h"
@@ -17,7 +18,6 @@
 #include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
-#include "viewer/words/cap_text.h"
 #include "viewer/words/check_text.h"
 
 namespace scalpmark::viewer {
@@ -79,16 +79,17 @@ geometry::FoundMark found_mark(const geometry::TapeFinder& finder, const geometr
 models::CheckFound check_today(const CheckCommand& o, const SolvedCase& solved) {
   const geometry::Head& head = solved.loaded.head;
   const geometry::Placement& planned = solved.plan.treatment;
-  const geometry::TapeFinder finder(head);
   const auto point = [&](const geometry::FoundMark& mark) { return mark.places[*mark.taken].point; };
   models::CheckFound found;
   found.limits = o.limits;
+  if (o.brim) found.cap = geometry::cap_today(head, solved.file.the_case, solved.plan, *o.brim, o.limits);
+  if (!o.site && !o.edge) return found;
+  const geometry::TapeFinder finder(head);
   if (o.site) found.site = found_mark(finder, head, *o.site, planned.wanted, o.nearest);
   if (o.edge) found.edge = found_mark(finder, head, *o.edge, planned.mark.value_or(planned.edge), o.nearest);
   if (found.site && found.site->taken && found.edge && found.edge->taken)
     found.check = geometry::check_marks(head, solved.file.the_case, solved.plan, point(*found.site),
                                         point(*found.edge), o.limits);
-  if (o.brim) found.cap = geometry::cap_today(head, solved.file.the_case, solved.plan, *o.brim, o.limits);
   return found;
 }
 
@@ -100,15 +101,14 @@ void run_check(const CheckCommand& o) {
   check_output(o.out, "scalpmark-check", o.in);
   const models::Progress progress = SlowProgress();
   const SolvedCase solved = solve_case(o.in, progress, Brain::left_out, geometry::TapeDistances::left_out);
-  progress(geometry::Message::verbatim("Working out tape distances"), 0);
+  if (o.site || o.edge) progress(geometry::Message::verbatim("Working out tape distances"), 0);
   const models::CheckFound today = check_today(o, solved);
   if (o.out.to_stdout()) {
     write_to_stdout(models::check_json(solved.loaded.head, today));
     return;
   }
   if (o.out.to_file()) models::write_check(o.out.file, solved.loaded.head, today);
-  if (o.site || o.edge) write_to_stdout(check_text(today, solved.loaded.head));
-  if (today.cap) write_to_stdout(cap_text(*today.cap));
+  write_to_stdout(check_text(today, solved.loaded.head));
 }
 
 }  // namespace
@@ -132,8 +132,9 @@ void add_check(CLI::App& program) {
   command
       ->add_option_function<std::string>(
           "--brim", [o](const std::string& text) { o->brim = brim_from("--brim", text); },
-          "Today's cap: its brim's height in mm over two or more of nasion, left_tragus, right_tragus and inion, and "
-          "where its arrow passes the nasion: nasion=25,left_tragus=31,arrow=-6")
+          "How today's cap sits: heights of its brim in mm over two or more of nasion, left_tragus, "
+          "right_tragus and inion, and arrow with how far to the right of the nasion it passes: "
+          "nasion=25,left_tragus=31,arrow=-6")
       ->type_name("HEIGHTS");
   command->add_flag(
       "--nearest", o->nearest,

@@ -7,14 +7,13 @@
 #include <optional>
 
 #include "geometry/base/error.h"
-#include "geometry/hands/cap.h"
 #include "geometry/hands/choose_tapes.h"
 #include "geometry/hands/tolerance.h"
 #include "geometry/head/landmarks.h"
 #include "geometry/paths/shortest_path.h"
 #include "geometry/plan/pulse_shift.h"
+#include "viewer/sheet/cap_note.h"
 #include "viewer/stage/things/surroundings.h"
-#include "viewer/words/cap_words.h"
 #include "viewer/words/cortex_words.h"
 #include "viewer/words/data_words.h"
 #include "viewer/words/numbers.h"
@@ -110,23 +109,13 @@ SheetTable pairs(std::string title, std::vector<std::vector<std::string>> rows) 
   return {std::move(title), {{"", 0.44, false}, {"", 0.56, false}}, std::move(rows), ""};
 }
 
-/// What to check when the cap is on; nothing where this head does not take a cap (its skin ends too soon).
-std::string cap_note(const geometry::Head& head, const geometry::CapSettings& cap) {
-  try {
-    const auto heights = geometry::brim_heights(head, geometry::cap_on(head, cap.brim_over_nasion_mm));
-    return words(Words::tr("Cap, its arrow down the nose: %1"), {words(brim_sentence(heights))});
-  } catch (const geometry::GeometryError&) {
-    return "";
-  }
-}
-
-SheetTable measures(const geometry::Case& c, const geometry::Plan& plan) {
+SheetTable measures(const geometry::Case& c, const geometry::Plan& plan, const std::string& note) {
   SheetTable t{words(Words::tr("Measures")),
                {{words(Words::tr("cm")), 0.5, false},
                 {words(Words::tr("tape", "what the tape measure gave")), 0.25, true},
                 {words(Words::tr("this head")), 0.25, true}},
                {},
-               ""};
+               note};
   const auto row = [&](const QString& name, const std::optional<double>& tape, double head) {
     t.rows.push_back({words(name), tape ? cm(*tape) : words(Words::tr("not given")), cm(head)});
   };
@@ -210,8 +199,7 @@ SheetTable under_the_coil(bool with_brain, const geometry::Plan& plan) {
   return t;
 }
 
-/// Along the skin from the chosen rule's mark to those of all rules, in their order; empty for one off the
-/// head.
+/// Along the skin from the chosen rule's mark to each rule's, in their order; empty for one off the head.
 std::array<std::optional<double>, 3> from_chosen(const geometry::Head& head, MarkRule chosen,
                                                  const Placement& p) {
   std::array<std::optional<double>, 3> away;
@@ -334,8 +322,7 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
           ? words(Words::tr("A drawing, not the patient: where they differ, the tape decides."))
           : words(Words::tr(
                 "The distances hold for this head alone, and as far as its four points were placed well."));
-  s.measures = measures(c, plan);
-  s.measures.note = cap_note(head, c.cap);
+  s.measures = measures(c, plan, cap_note(head, c.cap));
   s.search =
       pairs(words(Words::tr("Search")),
             {{words(Words::tr("Side")), side_in_words(c.side)},

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "geometry/base/text.h"
+#include "viewer/words/cap_text.h"
 #include "viewer/words/check_words.h"
 #include "viewer/words/found_words.h"
 #include "viewer/words/numbers.h"
@@ -40,7 +41,10 @@ std::string mark_text(const std::string& name, const std::optional<geometry::Fou
 }  // namespace
 
 std::string check_text(const models::CheckFound& found, const geometry::Head& head) {
-  std::string out = mark_text("Site mark", found.site, head) + mark_text("Edge mark", found.edge, head);
+  const std::string cap = found.cap ? cap_text(*found.cap) + "\n" : "";
+  const std::string training = wrapped_text("Training and illustration only.");
+  if (found.cap && !found.site && !found.edge) return cap + training;
+  std::string out = cap + mark_text("Site mark", found.site, head) + mark_text("Edge mark", found.edge, head);
   const bool several =
       (found.site && found.site->places.size() > 1) || (found.edge && found.edge->places.size() > 1);
   if (several) out += wrapped_text("Places are told from the middle between the tragi.");
@@ -55,7 +59,7 @@ std::string check_text(const models::CheckFound& found, const geometry::Head& he
                         words(check_sentence(*found.check)));
   else
     out += wrapped_text(words(check_sentence(*found.check)));
-  return out + "\n" + wrapped_text("Training and illustration only.");
+  return out + "\n" + training;
 }
 
 }  // namespace scalpmark::viewer

@@ -349,6 +349,7 @@ TEST_CASE("the cloth of a cap ends at its brim, wherever that has slipped") {
     CHECK(veil.cloth.borders().size() == 1);
     // Each corner of the rim lies on the brim, but for how far the cloth is off the skin and the triangles'
     // sag; none lies outside.
+    double worst = 0;
     for (const int v : veil.cloth.borders().front()) {
       double away = 1e9;
       for (size_t i = 1; i < veil.brim.size(); ++i) {
@@ -356,8 +357,9 @@ TEST_CASE("the cloth of a cap ends at its brim, wherever that has slipped") {
         const double t = std::clamp(to.dot(along) / std::max(1e-12, along.squaredNorm()), 0.0, 1.0);
         away = std::min(away, (to - t * along).norm());
       }
-      CHECK(away < 1);
+      worst = std::max(worst, away);
     }
+    CHECK(worst < 0.6);
     CHECK((veil.arrow.front() - lop().skin().position(slipped(lop(), cap.sphere, cap.front, slip))).norm() <
           0.01);
     CHECK((veil.arrow.back() -

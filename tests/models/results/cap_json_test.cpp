@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "geometry/plan/solve.h"
+#include "models/results/check_file.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
 #include "tests/support/json_schema.h"
@@ -21,8 +22,12 @@ TEST_CASE("how a cap sits is written as its schema says, and what the readings d
   for (const bool with_arrow : {false, true}) {
     if (with_arrow) read.arrow_mm = geometry::arrow_beside_nasion_mm(head, cap, {5, -4, 6});
     const auto today = geometry::cap_today(head, the_case, plan, read);
-    const auto json = models::cap_json(today);
-    CHECK(tests::JsonSchema("cap.schema.json").objection(json.dump()).empty());
+    models::CheckFound found;
+    found.cap = today;
+    const std::string text = models::check_json(head, found);
+    CHECK(tests::JsonSchema("check.schema.json").objection(text).empty());
+    CHECK(nlohmann::json::parse(text)["verdict"] == "unsure");  // of marks that nobody looked for
+    const auto json = nlohmann::json::parse(text)["cap"];
     CHECK(json["sits"] == false);
     CHECK(json["slip"]["forward_deg"].get<double>() == Approx(5).margin(0.3));
     CHECK(json["slip"]["side_deg"].get<double>() == Approx(-4).margin(0.3));

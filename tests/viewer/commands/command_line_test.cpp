@@ -323,6 +323,32 @@ TEST_CASE("check says where today's marks put the pulse, and asks where tapes fi
   CHECK(unbroken(run(folder, two + " --nearest").out).find("as was asked for") != std::string::npos);
 }
 
+TEST_CASE("check says how the cap sits by its brim, without the marks or with them") {
+  const Folder folder;
+  const Ran cap = run(folder, "check '" + bench + "' --brim nasion=14,left_tragus=37,inion=25,arrow=8");
+  CHECK(cap.exit == 0);
+  // A brim 6 mm too low in front and 5 too high behind (20 and 20 on this head) has slid forward by that.
+  CHECK_THAT(unbroken(cap.out), Catch::Contains("Slide the cap 0.5 cm back") &&
+                                    Catch::Contains("degrees to the patient's left") &&
+                                    Catch::Contains("Training and illustration only."));
+  const Ran json = run(folder, "check '" + bench + "' --brim nasion=14,inion=25 --out -");
+  CHECK(json.exit == 0);
+  CHECK(scalpmark::tests::JsonSchema("check.schema.json").objection(json.out).empty());
+  CHECK_THAT(json.out, Catch::Contains("\"turn_deg\": null"));
+  const Ran both =
+      run(folder, "check '" + bench +
+                      "' --brim nasion=20,inion=19 --site vertex=83,left_tragus=127,right_tragus=228");
+  CHECK(both.exit == 0);
+  CHECK_THAT(unbroken(both.out),
+             Catch::Contains("The cap sits as it should") && Catch::Contains("Site mark"));
+  const Ran bad = run(folder, "check '" + bench + "' --brim nasion=20");
+  CHECK(bad.exit == 2);
+  check_one_sentence(bad.err);
+  const Ran none = run(folder, "check '" + bench + "' --brim nasion=60,inion=60");
+  CHECK(none.exit == 1);
+  check_one_sentence(none.err);
+}
+
 TEST_CASE("check's tapes that cannot be understood are called by name; tapes of no mark are refused") {
   const Folder folder;
   for (const char* marks :

@@ -3,15 +3,16 @@
 #include <QScrollBar>
 #include <cstdio>
 
+#include "geometry/hands/cap_today.h"
 #include "models/coils/coil_library.h"
 #include "models/meshes/mesh_file.h"
 #include "tests/viewer/window/opened_window.h"
 #include "viewer/window/frame/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson|contact|brain]]; with "lesson" the lesson's screens alone, with
+// usage: window_tour [FOLDER [lesson|contact|brain|cap]]; with "lesson" the lesson's screens alone, with
 // "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
-// brain under the skin.
+// brain under the skin, with "cap" those of the cap.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -66,8 +67,8 @@ public:
     w.visit().set(TodaysMark::site, skin.closest(treatment.pulse + Eigen::Vector3d(2, 1, 0)));
     w.visit().set(TodaysMark::edge, skin.closest(*treatment.mark + Eigen::Vector3d(2, 1, 0)));
     snap("14-check-good");
-    for (const auto& [which, at] : {std::pair(TodaysMark::site, treatment.pulse),
-                                    std::pair(TodaysMark::edge, *treatment.mark)})
+    for (const auto& [which, at] :
+         {std::pair(TodaysMark::site, treatment.pulse), std::pair(TodaysMark::edge, *treatment.mark)})
       w.visit().set(which, skin.closest(at - 15 * treatment.forward));
     snap("15-check-off");
     w.set_mode(Mode::check);
@@ -81,6 +82,7 @@ public:
     another_head();
     in_the_dark();
     looked_into();
+    cap();
     lesson();
   }
 
@@ -227,7 +229,6 @@ public:
     snap("54-what-if-bad-entry");
     QTest::keyClick(what_if.turned_by()->edit(), Qt::Key_Escape);
     spoil(WhatIfControls::rule, "55-what-if-rule");
-    spoil(WhatIfControls::cap, "55b-what-if-cap");
     opened_.window.session().change(
         "Side", [](models::CaseFile& case_file) { case_file.the_case.side = geometry::Side::right; });
     snap("56-what-if-right-side");
@@ -238,6 +239,52 @@ public:
     lesson_steps("60-lesson-right");
     opened_.window.session().undo();
     opened_.window.set_mode(Mode::worksheet);
+  }
+
+  /// The cap as it is to be worn, and as it sits today after a slip, on both sides and in both units.
+  void cap() {
+    MainWindow& w = opened_.window;
+    Worksheet& sheet = w.worksheet();
+    for (const geometry::Side side : {geometry::Side::left, geometry::Side::right}) {
+      const bool left = side == geometry::Side::left;
+      w.session().change("Cap", [&](models::CaseFile& case_file) {
+        case_file.the_case.side = side;
+        case_file.the_case.cap.brim_over_nasion_mm = left ? 20 : 25;
+      });
+      opened_.settle();
+      sheet.set_unit(left ? LengthUnit::centimetre : LengthUnit::inch);
+      sheet.go_to(Worksheet::measure_index);
+      sheet.ensureWidgetVisible(sheet.measure()->brim());
+      snap(left ? "80-cap-measure" : "83-cap-measure-right");
+      w.stage().look(viewer::View::front);
+      snap(left ? "81-cap-front" : "84-cap-front-right");
+      const geometry::Head& head = w.session().head().head;
+      const geometry::Cap worn =
+          geometry::cap_on(head, w.session().case_file().the_case.cap.brim_over_nasion_mm);
+      const geometry::CapSlip slip{3.5, 0, left ? 5.0 : -5.0};
+      geometry::BrimReadings read;
+      read.heights = geometry::brim_heights(head, worn, slip);
+      read.arrow_mm = geometry::arrow_beside_nasion_mm(head, worn, slip);
+      sheet.go_to(Worksheet::check_index);
+      w.visit().set(read);
+      sheet.check()->cap()->by_brim()->click();
+      QTest::qWait(50);
+      sheet.ensureWidgetVisible(sheet.check()->cap());
+      w.stage().look(left ? viewer::View::front_left : viewer::View::front_right);
+      snap(left ? "82-cap-check" : "85-cap-check-right");
+      sheet.check()->cap()->by_brim()->click();
+      w.visit().forget();
+      w.set_mode(Mode::teach);
+      opened_.teach.panel().what_if()->button(WhatIfControls::cap)->click();
+      snap(left ? "86-cap-what-if" : "87-cap-what-if-right");
+      opened_.teach.panel().what_if()->cap_way()->button(5)->click();
+      snap(left ? "88-cap-what-if-turned" : "89-cap-what-if-turned-right");
+      opened_.teach.panel().what_if()->clear();
+      w.set_mode(Mode::worksheet);
+    }
+    sheet.set_unit(LengthUnit::centimetre);
+    while (w.session().history().can_undo()) w.session().undo();
+    opened_.settle();
   }
 
   /// The demo on an MRI, and its sheet; only where the template head is installed.
@@ -321,6 +368,11 @@ int main(int argc, char** argv) {
     }
     if (alone == QLatin1String("contact")) {
       tour.looked_into();
+      continue;
+    }
+    if (alone == QLatin1String("cap")) {
+      tour.cap();
+      if (size.width() == 1280) Tour(folder, QSize(960, 620)).cap();
       continue;
     }
     if (alone == QLatin1String("brain")) {

@@ -18,7 +18,7 @@ constexpr double cap_opacity = 0.34;
 constexpr double brim_px = 2.6, arrow_px = 3;
 constexpr double cap_over_skin_mm = 1.5;  ///< as the tape lines
 /// The arrow's barbs reach this far back and to either side, mm.
-constexpr double barb_back_mm = 6, barb_aside_mm = 4;
+constexpr double barb_back_mm = 7, barb_aside_mm = 5;
 
 }  // namespace
 

@@ -174,7 +174,7 @@ StageContent MeasureStep::stage_content(const HeldCoil& coil) const {
     }
   }
   content.look.view =
-      session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::right;
+      session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::front_right;
   return content;
 }
 
