@@ -93,7 +93,7 @@ void TolerancePanel::add_ways(QVBoxLayout& into) {
   into.addWidget(ways_heading_);
   ways_ = new QButtonGroup(this);
   for (int i = 0; i < static_cast<int>(geometry::all_marking_ways.size()); ++i) {
-    auto* button = new QRadioButton;
+    auto* button = new QRadioButton(tr("A way to mark"));
     ways_->addButton(button, i);
     into.addWidget(button);
   }

@@ -5262,6 +5262,10 @@
         <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the placements lie within %2 of the site, 95 of 100 within %3. %4&lt;br&gt;%5&lt;br&gt;%6</source>
         <translation>&lt;b&gt;Im Mittel %1 daneben&lt;/b&gt;; die Hälfte der Platzierungen liegt höchstens %2 vom Ort entfernt, 95 von 100 höchstens %3. %4&lt;br&gt;%5&lt;br&gt;%6</translation>
     </message>
+    <message>
+        <source>A way to mark</source>
+        <translation>Eine Art zu markieren</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::TopBar</name>
