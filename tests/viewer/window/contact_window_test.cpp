@@ -143,6 +143,8 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   REQUIRE(ways.size() > 1);
   CHECK(panel.way() == ways.back().way);
   CHECK(panel.way_button(static_cast<int>(ways.size()) - 1)->isChecked());
+  QTest::qWait(50);
+  CHECK(w.worksheet().widget()->width() <= w.worksheet().viewport()->width());  // no way is cut off
   click_box(panel.way_button(0));
   CHECK(panel.way() == ways.front().way);
   const auto regions = [&] {

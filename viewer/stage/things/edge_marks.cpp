@@ -32,11 +32,10 @@ std::string label_of(MarkRule rule, bool chosen, const std::string& gap) {
   return "";
 }
 
-/// Of a mark that one rule drew and over which the coil is laid by another.
-std::string label_of_both(const geometry::Case& c, CoilOn on, const std::string& gap) {
-  const MarkRule drawn_by = on == CoilOn::treatment ? c.treatment.drawn_by : c.search.drawn_by;
-  return words(Words::tr("Edge mark, drawn by %1, laid by %2: %3 under the edge"),
-               {words(in_words(drawn_by)), words(in_words(c.coil.laid_by)), gap});
+/// Of a mark that one rule drew and over which the coil is laid by another: which, a heading beside the head
+/// says (things/wanted), so that the label is short enough to find room.
+std::string label_of_both(const std::string& gap) {
+  return words(Words::tr("Edge mark, %1 under the edge"), {gap});
 }
 
 void add_mark(const Showing& now, MarkRule rule, Part& part) {
@@ -49,8 +48,7 @@ void add_mark(const Showing& now, MarkRule rule, Part& part) {
                        placement.normal.cross(placement.front));
   Label label;
   const std::string gap = in_mm((*at - placement.edge).norm());
-  label.text = chosen && geometry::is_shifted(placement) ? label_of_both(now.the_case, now.shown.coil_on, gap)
-                                                         : label_of(rule, chosen, gap);
+  label.text = chosen && geometry::is_shifted(placement) ? label_of_both(gap) : label_of(rule, chosen, gap);
   label.clear_px = 7;
   label.may_go_far = true;
   label.priority = chosen ? 98 : 70;

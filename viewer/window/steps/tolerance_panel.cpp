@@ -122,7 +122,7 @@ void TolerancePanel::show_ways() {
     button->setVisible(i < count);
     if (i >= count) continue;
     const geometry::WayTried& w = shown_->ways[static_cast<std::size_t>(i)];
-    button->setText(tr("%1: %2, %3\u00b0", "a way to mark: pulse off, angle off")
+    button->setText(tr("%1:\n%2, %3\u00b0", "a way to mark, and below it: pulse off, angle off")
                         .arg(viewer::translated(viewer::way_name(w.way)), length_with_unit(w.mean_mm, unit_))
                         .arg(std::lround(w.angle_mean_deg)));
   }

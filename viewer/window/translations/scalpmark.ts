@@ -3706,7 +3706,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Edge mark, drawn by %1, laid by %2: %3 under the edge</source>
+        <source>Edge mark, %1 under the edge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5246,11 +5246,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: %2, %3°</source>
-        <comment>a way to mark: pulse off, angle off</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The look past the coil (a guess)</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5264,6 +5259,12 @@
     </message>
     <message>
         <source>A way to mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1:
+%2, %3°</source>
+        <comment>a way to mark, and below it: pulse off, angle off</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -3706,8 +3706,8 @@
         <translation>Kappe: Rand und Pfeil die Nase hinab</translation>
     </message>
     <message>
-        <source>Edge mark, drawn by %1, laid by %2: %3 under the edge</source>
-        <translation>Kantenmarke, gezeichnet nach %1-, angelegt nach %2regel: %3 unter der Kante</translation>
+        <source>Edge mark, %1 under the edge</source>
+        <translation>Kantenmarke, %1 unter der Kante</translation>
     </message>
     <message>
         <source>Places that fit today&apos;s tapes</source>
@@ -5246,11 +5246,6 @@
         <translation>In erster Ordnung. Die Ortsmarke wird bei jeder verwendet. Die Marken der gewählten sind am Kopf gezeichnet.</translation>
     </message>
     <message>
-        <source>%1: %2, %3°</source>
-        <comment>a way to mark: pulse off, angle off</comment>
-        <translation>%1: %2, %3°</translation>
-    </message>
-    <message>
         <source>The look past the coil (a guess)</source>
         <translation>Blick an der Spule vorbei (geschätzt)</translation>
     </message>
@@ -5265,6 +5260,13 @@
     <message>
         <source>A way to mark</source>
         <translation>Eine Art zu markieren</translation>
+    </message>
+    <message>
+        <source>%1:
+%2, %3°</source>
+        <comment>a way to mark, and below it: pulse off, angle off</comment>
+        <translation>%1:
+%2, %3°</translation>
     </message>
 </context>
 <context>
