@@ -232,10 +232,10 @@ Head ByHand::felt_head(const ErrorsMade& m, double exact_mm) const {
 SurfacePoint ByHand::site_with(const Head& felt, const ErrorsMade& m) const {
   if (case_.treatment.rule == TreatmentRule::landmark) return landmark_with(felt, m);
   const SurfacePoint start = nudged(felt, start_with(felt, m), m.start_mark);
-  // The step from start to node goes with the skin's directions at the start.
+  // The step from start to spot goes with the skin's directions at the start.
   SurfacePoint hotspot = start;
   if (!step_.isZero(1e-9)) {
-    const Vector3d error(m.node_read[0] + m.node_mark[0], m.node_read[1] + m.node_mark[1], 0);
+    const Vector3d error(m.spot_read[0] + m.spot_mark[0], m.spot_read[1] + m.spot_mark[1], 0);
     hotspot =
         felt.skin().closest(felt.skin().position(start) + frame_at(felt, side_, start) * (step_ + error));
   }

@@ -69,11 +69,11 @@ void add_steps_from_vertex(Sources& s, const Case& c) {
   if (c.search.anterior_mm != 0) s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.anterior_read; });
   s.pencil([](ErrorsMade& m, size_t) -> double& { return m.start_mark[0]; });
   s.pencil([](ErrorsMade& m, size_t) -> double& { return m.start_mark[1]; });
-  if (c.hotspot.row != 0) s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.node_read[0]; });
-  if (c.hotspot.column != 0) s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.node_read[1]; });
+  if (c.hotspot.row != 0) s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.spot_read[0]; });
+  if (c.hotspot.column != 0) s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.spot_read[1]; });
   if (c.hotspot.row != 0 || c.hotspot.column != 0) {
-    s.pencil([](ErrorsMade& m, size_t) -> double& { return m.node_mark[0]; });
-    s.pencil([](ErrorsMade& m, size_t) -> double& { return m.node_mark[1]; });
+    s.pencil([](ErrorsMade& m, size_t) -> double& { return m.spot_mark[0]; });
+    s.pencil([](ErrorsMade& m, size_t) -> double& { return m.spot_mark[1]; });
   }
   s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.distance_read; });
 }

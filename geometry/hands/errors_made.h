@@ -43,8 +43,8 @@ struct ErrorsMade {
   Eigen::Vector2d nasion{0, 0}, inion{0, 0}, left_tragus{0, 0}, right_tragus{0, 0};
   Eigen::Vector2d vertex_read{0, 0};  ///< where the two tapes are halved
   double lateral_read = 0, anterior_read = 0, distance_read = 0;
-  Eigen::Vector2d node_read{0, 0};
-  Eigen::Vector2d vertex_mark{0, 0}, start_mark{0, 0}, node_mark{0, 0}, site_mark{0, 0};
+  Eigen::Vector2d spot_read{0, 0};
+  Eigen::Vector2d vertex_mark{0, 0}, start_mark{0, 0}, spot_mark{0, 0}, site_mark{0, 0};
   std::array<LandmarkError, most_landmarks_on_way> landmarks{};
   std::array<CoilMarkError, most_coil_marks> coil_marks{};
   std::array<LookError, most_coil_marks> looks{};

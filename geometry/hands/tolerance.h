@@ -89,7 +89,7 @@ struct ToleranceOptions {
 
 /// How far off the pulse of the plan's treatment could be when people measure, mark and lay the coil by hand.
 /// What is imitated, in order: the four points are felt for; the two tapes are halved and the vertex marked;
-/// the start is measured from it, the hotspot's node from the start, the site from the hotspot (or the
+/// the start is measured from it, the spot that answers from the start, the site from the hotspot (or the
 /// landmark from the tapes through all the landmarks that it takes), each with the reading of a tape and a
 /// pencil mark; the edge mark is made there by the rule it is drawn by at the case's angle; the cap is taken
 /// off and put on again; the coil is laid by the site mark, the edge mark and the angle as the eye holds it,
@@ -97,7 +97,7 @@ struct ToleranceOptions {
 /// Eyes that look past the coil, at its edge (as the mark is drawn by eye, and again as the coil is laid) and
 /// at its centre line over the hidden site mark, look aside. The pulse is where the coil's axis then meets
 /// the skin, and at depth a point of that axis: as far down as the plan's brain says that the cortex is under
-/// the treatment site, else `assumed_depth_mm`. The case's node is kept: no new search for the twitch makes
+/// the treatment site, else `assumed_depth_mm`. The case's spot is kept: no new search for the twitch makes
 /// up for what came before, so this is the spread of placements made from the case's numbers alone. For a
 /// coil laid again on marks that are right, set the first two errors to 0.
 ///

@@ -22,11 +22,11 @@ struct SearchSettings {
   friend bool operator==(const SearchSettings&, const SearchSettings&) = default;
 };
 
-struct HotspotNode {
+struct GridPosition {
   int row = 0;     ///< -1, 0, 1; +1 is forward
   int column = 0;  ///< -1, 0, 1; +1 is outward, away from the midline
 
-  friend bool operator==(const HotspotNode&, const HotspotNode&) = default;
+  friend bool operator==(const GridPosition&, const GridPosition&) = default;
 };
 
 struct TreatmentSettings {
@@ -52,7 +52,7 @@ struct Case {
   Side side = Side::left;
   SearchSettings search;
   CoilSetup coil;
-  HotspotNode hotspot;
+  GridPosition hotspot;
   TreatmentSettings treatment;
   CapSettings cap;    ///< as errors: the plan does not depend on it
   HandErrors errors;  ///< for tolerance() alone; the plan does not depend on them

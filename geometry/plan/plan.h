@@ -70,7 +70,7 @@ struct Placement {
 /// The side a placement was laid on, read off its directions.
 [[nodiscard]] Side side_of(const Placement& placement);
 
-struct GridNode {
+struct GridSpot {
   int row = 0, column = 0;
   Placement placement;
 };
@@ -97,7 +97,7 @@ struct Plan {
   HeadAxes axes;
   std::vector<Landmark> landmarks;  ///< 10-10, Nz and Iz included
   Placement start;
-  std::vector<GridNode> grid;  ///< nine, rows -1..1, columns -1..1 within a row
+  std::vector<GridSpot> grid;  ///< nine, rows -1..1, columns -1..1 within a row
   Placement hotspot, treatment;
   std::vector<TreatmentAlternative> treatment_alternatives;
   std::vector<PlanLine> lines;

@@ -10,7 +10,7 @@ Placement with_cortex(Placement placement, const Cortex* cortex) {
 Plan with_cortex(Plan plan, const Cortex* cortex) {
   const auto look_under = [&](Placement& p) { p = with_cortex(std::move(p), cortex); };
   look_under(plan.start);
-  for (GridNode& node : plan.grid) look_under(node.placement);
+  for (GridSpot& spot : plan.grid) look_under(spot.placement);
   look_under(plan.hotspot);
   look_under(plan.treatment);
   return plan;

@@ -28,7 +28,7 @@ struct StartTapes {
 struct LaidSearch {
   StartTapes tapes;
   LaidCoil start;
-  std::vector<GridNode> spots;  ///< without their placements, which are those of `coils`
+  std::vector<GridSpot> spots;  ///< without their placements, which are those of `coils`
   std::vector<LaidCoil> coils;
   size_t hotspot = 4;  ///< the spot that the case says answers, an index into both
 };

@@ -94,10 +94,10 @@ fs::path folder_of(const fs::path& file) {
 
 CaseFile default_case() {
   for (const EmbeddedFile& file : embedded_files()) {
-    if (file.name != "data/protocols/default.json") continue;
-    const JsonSource source{std::string(file.name), Message::of("protocol")};
+    if (file.name != "data/starting_values/default.json") continue;
+    const JsonSource source{std::string(file.name), Message::of("file of starting values")};
     const nlohmann::json parsed = parse_strict(file.text, source);
-    const int version = require_format(parsed, source, "scalpmark-protocol", 2);
+    const int version = require_format(parsed, source, "scalpmark-starting-values", 2);
     const JsonGroup top(
         parsed, source,
         {"format", "version", "title", "source", "side", "search", "coil", "hotspot", "treatment"});
@@ -106,7 +106,7 @@ CaseFile default_case() {
     read_settings(top, version, case_file.the_case);
     return case_file;
   }
-  throw ModelError(Message::of("The default protocol is missing from this program; install it again."));
+  throw ModelError(Message::of("The starting values are missing from this program; install it again."));
 }
 
 CaseFile read_case(const fs::path& file) {

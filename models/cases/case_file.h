@@ -20,7 +20,7 @@ struct CaseFile {
   friend bool operator==(const CaseFile&, const CaseFile&) = default;
 };
 
-/// The case everyone starts from: generic head, default protocol (models/data/protocols/default.json,
+/// The case everyone starts from: generic head, starting values (models/data/starting_values/default.json,
 /// compiled in).
 [[nodiscard]] CaseFile default_case();
 

@@ -13,7 +13,7 @@ namespace scalpmark::models {
 
 /// What a contact was worked out from, and how it is put into words, for its file.
 struct ContactAsked {
-  std::string on;  ///< "start", "hotspot", "treatment", or a grid node as "ROW,COLUMN"
+  std::string on;  ///< "start", "hotspot", "treatment", or a spot of the grid as "ROW,COLUMN"
   geometry::Placement placement;
   geometry::ContactOptions options;
   std::vector<geometry::Message> sentences;  ///< the contact in words, for people who read the file

@@ -71,9 +71,9 @@ std::string plan_json(const geometry::Plan& plan) {
     out["landmarks"][landmark.name] = point(landmark.at);
   out["search"]["start"] = placement_json(plan.start);
   out["search"]["grid"] = ordered_json::array();
-  for (const geometry::GridNode& node : plan.grid)
+  for (const geometry::GridSpot& spot : plan.grid)
     out["search"]["grid"].push_back(
-        {{"row", node.row}, {"column", node.column}, {"placement", placement_json(node.placement)}});
+        {{"row", spot.row}, {"column", spot.column}, {"placement", placement_json(spot.placement)}});
   out["hotspot"] = placement_json(plan.hotspot);
   out["treatment"] = placement_json(plan.treatment);
   out["treatment_alternatives"] = ordered_json::array();

@@ -49,7 +49,7 @@ void drag(OpenedWindow& opened, QSize stage_size) {
   MainWindow& w = opened.window;
   StageView& stage = w.stage();
   w.resize(w.size() + stage_size - stage.size());
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(200);
   stage.look(viewer::View::square_on);
   QTest::qWait(200);

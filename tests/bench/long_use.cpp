@@ -64,8 +64,8 @@ void edit(OpenedWindow& opened, int i) {
   const auto change = [&](auto&& what) { (void)w.session().change("Edit", what); };
   switch (i % 12) {
     case 0:
-      w.worksheet().go_to(Worksheet::treat_index);
-      opened.type(w.worksheet().treat()->distance()->edit(), i % 24 == 0 ? "5.5" : "5");
+      w.worksheet().go_to(Worksheet::site_index);
+      opened.type(w.worksheet().site()->distance()->edit(), i % 24 == 0 ? "5.5" : "5");
       break;
     case 1:
       change([&](models::CaseFile& case_file) {

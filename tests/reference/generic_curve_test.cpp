@@ -78,7 +78,7 @@ std::map<std::string, UnderCoil> both_sides(const Head& head, const std::vector<
     const Case c = case_of(side, angle_deg);
     const Plan plan = solve(head, c, TapeDistances::left_out);
     add(all["start"], under(plan.start), 0.5);
-    for (const GridNode& spot : plan.grid) add(all["hotspot"], under(spot.placement), 0.5 / 9);
+    for (const GridSpot& spot : plan.grid) add(all["hotspot"], under(spot.placement), 0.5 / 9);
     add(all["treatment"], under(plan.treatment), 0.5);
     for (const std::string& label : labels)
       for (const Landmark& mark : plan.landmarks)

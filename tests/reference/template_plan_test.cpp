@@ -22,7 +22,7 @@ Case template_case() {
 
 }  // namespace
 
-TEST_CASE("on the template head the inverse returns for every rule, at every node, within 0.05 mm") {
+TEST_CASE("on the template head the inverse returns for every rule, at every spot, within 0.05 mm") {
   const Head& head = tests::template_head();
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest})
     for (const double angle : {45.0, 0.0, 90.0})
@@ -33,14 +33,14 @@ TEST_CASE("on the template head the inverse returns for every rule, at every nod
         c.side = side;
         c.search.grid_on = GridOn::pulse_points;
         const Plan plan = solve(head, c, TapeDistances::left_out);
-        for (const auto& node : plan.grid) {
-          const auto& mark = node.placement.edge_mark.by(rule);
+        for (const auto& spot : plan.grid) {
+          const auto& mark = spot.placement.edge_mark.by(rule);
           REQUIRE(mark);
           const Placement back =
               place_by_mark(head, c.coil, side, head.skin().closest(*mark), TapeDistances::left_out);
           REQUIRE(back.edge_mark.by(rule));
-          INFO("rule " << static_cast<int>(rule) << " angle " << angle << " node " << node.row << ","
-                       << node.column);
+          INFO("rule " << static_cast<int>(rule) << " angle " << angle << " spot " << spot.row << ","
+                       << spot.column);
           CHECK((*back.edge_mark.by(rule) - *mark).norm() < 0.05);
         }
       }

@@ -62,7 +62,7 @@ void add_contact(CLI::App& program) {
   command
       ->add_option_function<std::string>(
           "--on", [o](const std::string& text) { o->place = coil_place("--on", text); },
-          "Where the coil lies: treatment, hotspot, start, or a grid node as ROW,COLUMN; without it, treatment")
+          "Where the coil lies: treatment, hotspot, start, or a spot of the grid as ROW,COLUMN; without it, treatment")
       ->type_name("PLACE");
   command
       ->add_option("--roll", o->options.tilt.roll_deg,

@@ -34,13 +34,14 @@ CoilPlace coil_place(const std::string& option, const std::string& text) {
   if (text == "start") return {text, CoilOn::start};
   if (text == "hotspot") return {text, CoilOn::hotspot};
   if (text == "treatment") return {text, CoilOn::treatment};
-  if (const auto node = split(text, ','); node.size() == 2) {
-    const auto row = whole(node[0]), column = whole(node[1]);
+  if (const auto spot = split(text, ','); spot.size() == 2) {
+    const auto row = whole(spot[0]), column = whole(spot[1]);
     if (row && column && std::abs(*row) <= 1 && std::abs(*column) <= 1)
-      return {text, CoilOn::node, *row, *column};
+      return {text, CoilOn::spot, *row, *column};
   }
-  throw UsageError(option + " is \"" + text +
-                   "\"; choose start, hotspot, treatment, or a grid node as ROW,COLUMN, each from -1 to 1.");
+  throw UsageError(
+      option + " is \"" + text +
+      "\"; choose start, hotspot, treatment, or a spot of the grid as ROW,COLUMN, each from -1 to 1.");
 }
 
 models::Unit unit_named(const std::string& text) {

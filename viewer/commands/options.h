@@ -35,7 +35,7 @@ public:
 void add_case(CLI::App& command, std::string& file,
               const std::string& help = "The case file (JSON): what was measured and chosen");
 
-/// Where the coil lies: start, hotspot, treatment, or a node of the grid.
+/// Where the coil lies: start, hotspot, treatment, or a spot of the grid.
 struct CoilPlace {
   std::string name = "treatment";
   CoilOn on = CoilOn::treatment;

@@ -167,7 +167,7 @@ void add_picture(CLI::App& program) {
             o->shown.row = place.row;
             o->shown.column = place.column;
           },
-          "Where the coil lies: start, hotspot, treatment, or a grid node as ROW,COLUMN; without it, treatment")
+          "Where the coil lies: start, hotspot, treatment, or a spot of the grid as ROW,COLUMN; without it, treatment")
       ->type_name("PLACE");
   command->callback([o] { draw(*o); });
 }

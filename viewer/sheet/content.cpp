@@ -81,7 +81,7 @@ std::string steps(int count, double pitch_mm, const QString& positive, const QSt
   return words(count > 0 ? positive : negative, {in_cm(std::abs(count) * pitch_mm)});
 }
 
-std::string node_in_words(const geometry::Case& c) {
+std::string spot_in_words(const geometry::Case& c) {
   const std::string row =
       steps(c.hotspot.row, c.search.pitch_mm, Words::tr("%1 forward"), Words::tr("%1 backward"));
   const std::string column =
@@ -259,19 +259,19 @@ SheetTable tapes_to_draw(const geometry::Case& c, const geometry::Plan& plan) {
                {},
                ""};
   if (std::none_of(plan.grid.begin(), plan.grid.end(),
-                   [](const auto& node) { return geometry::is_shifted(node.placement); }))
+                   [](const auto& spot) { return geometry::is_shifted(spot.placement); }))
     return t;
   for (const int row : {1, 0, -1}) {
     std::vector<std::string> cells{words(row > 0   ? Words::tr("forward")
                                          : row < 0 ? Words::tr("backward")
                                                    : Words::tr("middle"))};
     for (const int column : {-1, 0, 1})
-      for (const auto& node : plan.grid) {
-        if (node.row != row || node.column != column) continue;
-        const auto& tape = node.placement.tape_to_draw_mm;
+      for (const auto& spot : plan.grid) {
+        if (spot.row != row || spot.column != column) continue;
+        const auto& tape = spot.placement.tape_to_draw_mm;
         cells.push_back(words(Words::tr("%1 (%2 off)", "a tape to draw, and how far off without it"),
                               {tape ? cm(*tape) : words(Words::tr("none", "no edge mark")),
-                               cm(node.placement.wanted_to_pulse_mm)}));
+                               cm(spot.placement.wanted_to_pulse_mm)}));
       }
     t.rows.push_back(std::move(cells));
   }
@@ -335,7 +335,7 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
                     {in_cm(c.search.pitch_mm)})},
              {words(Words::tr("Edge marks drawn by")),
               rule_in_words(c.search.drawn_by) + ": " + how(c.search.drawn_by, c.coil.centre_to_edge_mm)},
-             {words(Words::tr("Hotspot")), node_in_words(c)}});
+             {words(Words::tr("Hotspot")), spot_in_words(c)}});
   s.search.note = shift_sentence(plan.hotspot, c.search.drawn_by, c.coil);
   const auto gap = [&](const Placement& p) {
     const auto mm = gap_mm(p, c.coil.laid_by);

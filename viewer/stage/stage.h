@@ -33,7 +33,7 @@ public:
   Stage(const Stage&) = delete;
   Stage& operator=(const Stage&) = delete;
 
-  /// Refuses (ViewerError) a coil on a node the plan does not have.
+  /// Refuses (ViewerError) a coil on a spot the plan does not have.
   void show(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
             const Shown& shown);
   void show(Scene scene);

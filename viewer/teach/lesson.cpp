@@ -161,9 +161,9 @@ LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
   return s;
 }
 
-LessonStep treat(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
+LessonStep site(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
   LessonStep s;
-  s.topic = LessonTopic::treat;
+  s.topic = LessonTopic::site;
   s.view = View::square_on;
   // Without the coil, which would hide the way.
   s.shown.things = {Thing::skin,    Thing::landmarks, Thing::tapes,
@@ -233,7 +233,7 @@ std::vector<LessonStep> lesson(const geometry::Case& the_case, const geometry::P
           forward(the_case, plan),
           grid(the_case, plan),
           twitch(the_case, plan),
-          treat(the_case, plan, treated),
+          site(the_case, plan, treated),
           mark_edge(the_case, plan, treated)};
 }
 

@@ -418,7 +418,7 @@ TEST_CASE("the cause to halve is the error that grew") {
   CHECK(alone(cap, Cause::tape) == 0);
 }
 
-TEST_CASE("a node off the start and a landmark as site are followed too") {
+TEST_CASE("a spot off the start and a landmark as site are followed too") {
   Case c = plain_case();
   c.hotspot = {1, -1};
   const Head lop = lopsided_head(5);

@@ -97,9 +97,9 @@ TEST_CASE(
       c.search.grid_on = on;
       const Plan plan = solve(ball(), c, TapeDistances::left_out);
       const double behind = reach_mm(MarkRule::drop, 60) - 60;  // 5.7 mm
-      for (const GridNode& node : plan.grid) {
-        CHECK(node.placement.wanted_to_pulse_mm == Approx(behind).margin(0.4));
-        CHECK((node.placement.pulse - node.placement.wanted).dot(node.placement.forward) < 0);
+      for (const GridSpot& spot : plan.grid) {
+        CHECK(spot.placement.wanted_to_pulse_mm == Approx(behind).margin(0.4));
+        CHECK((spot.placement.pulse - spot.placement.wanted).dot(spot.placement.forward) < 0);
       }
       CHECK(plan.start.wanted_to_pulse_mm == Approx(behind).margin(0.4));
       // The hotspot is where the pulse that answered went, and the site is measured from there.

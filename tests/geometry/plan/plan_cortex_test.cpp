@@ -17,7 +17,7 @@ TEST_CASE("a plan says what lies under every placement of a head with a cortex, 
   const Plan plain = solve(head, c, TapeDistances::left_out), plan = with_cortex(plain, &cortex);
   CHECK_FALSE(plain.treatment.cortex);
   std::vector<const Placement*> all{&plan.start, &plan.hotspot, &plan.treatment};
-  for (const auto& node : plan.grid) all.push_back(&node.placement);
+  for (const auto& spot : plan.grid) all.push_back(&spot.placement);
   for (const Placement* p : all) {
     REQUIRE(p->cortex);
     CHECK(p->cortex->depth_mm == Approx(15).margin(0.15));

@@ -37,10 +37,10 @@ Vector3d mirrored(const Vector3d& v) {
   return {-v.x(), v.y(), v.z()};
 }
 
-const GridNode& node(const Plan& plan, int row, int column) {
+const GridSpot& spot(const Plan& plan, int row, int column) {
   for (const auto& n : plan.grid)
     if (n.row == row && n.column == column) return n;
-  throw std::runtime_error("no such node");
+  throw std::runtime_error("no such spot");
 }
 
 void check_same(const Placement& a, const Placement& b, const Eigen::Affine3d& motion, double within_mm) {
@@ -79,7 +79,7 @@ TEST_CASE("the start lies its offsets from the vertex: along the coronal tape, t
   CHECK(plan.start.pulse.y() > anterior->points.front().y() + 9);
 }
 
-TEST_CASE("the grid is drawn on edge marks a pitch apart, and the hotspot and site follow the node") {
+TEST_CASE("the grid is drawn on edge marks a pitch apart, and the hotspot and site follow the spot") {
   const Head head = egg(6);
   Case c = plain_case();
   c.hotspot = {1, -1};
@@ -87,29 +87,29 @@ TEST_CASE("the grid is drawn on edge marks a pitch apart, and the hotspot and si
   REQUIRE(plan.grid.size() == 9);
   for (int row = -1; row <= 1; ++row)
     for (int column = -1; column <= 1; ++column) {
-      const auto& n = node(plan, row, column);
+      const auto& n = spot(plan, row, column);
       REQUIRE(n.placement.edge_mark.tape);
       // Marks a pitch apart along the skin; over 1 cm the chord is shorter by under 0.01 mm.
       if (row < 1)
-        CHECK((*node(plan, row + 1, column).placement.edge_mark.tape - *n.placement.edge_mark.tape).norm() ==
+        CHECK((*spot(plan, row + 1, column).placement.edge_mark.tape - *n.placement.edge_mark.tape).norm() ==
               Approx(10).margin(0.08));
       if (column < 1)
-        CHECK((*node(plan, row, column + 1).placement.edge_mark.tape - *n.placement.edge_mark.tape).norm() ==
+        CHECK((*spot(plan, row, column + 1).placement.edge_mark.tape - *n.placement.edge_mark.tape).norm() ==
               Approx(10).margin(0.15));
     }
-  CHECK((plan.hotspot.pulse - node(plan, 1, -1).placement.pulse).norm() == 0);
-  CHECK(node(plan, 1, 0).placement.pulse.y() > node(plan, -1, 0).placement.pulse.y() + 15);
-  CHECK(node(plan, 0, 1).placement.pulse.x() <
-        node(plan, 0, -1).placement.pulse.x() - 10);  // outward is left here
+  CHECK((plan.hotspot.pulse - spot(plan, 1, -1).placement.pulse).norm() == 0);
+  CHECK(spot(plan, 1, 0).placement.pulse.y() > spot(plan, -1, 0).placement.pulse.y() + 15);
+  CHECK(spot(plan, 0, 1).placement.pulse.x() <
+        spot(plan, 0, -1).placement.pulse.x() - 10);  // outward is left here
   // The treatment site is in the same parasagittal plane, forward.
   CHECK(plan.treatment.pulse.x() == Approx(plan.hotspot.pulse.x()).margin(1e-6));
   CHECK(plan.treatment.pulse.y() > plan.hotspot.pulse.y() + 35);
 
   c.search.grid_on = GridOn::pulse_points;
   const Plan on_pulses = quick(head, c);
-  CHECK((node(on_pulses, 1, 0).placement.pulse - node(on_pulses, 0, 0).placement.pulse).norm() ==
+  CHECK((spot(on_pulses, 1, 0).placement.pulse - spot(on_pulses, 0, 0).placement.pulse).norm() ==
         Approx(10).margin(0.08));
-  CHECK((node(on_pulses, 0, 0).placement.pulse - plan.start.pulse).norm() < 1e-9);
+  CHECK((spot(on_pulses, 0, 0).placement.pulse - plan.start.pulse).norm() < 1e-9);
 }
 
 TEST_CASE("the right side mirrors the left, mark for mark", "[slow]") {

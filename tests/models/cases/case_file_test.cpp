@@ -151,8 +151,8 @@ const std::vector<RangedKey> ranged_keys{
     {"coil", "angle_deg", ranges::angle_deg},
     {"coil", "centre_to_edge_mm", ranges::centre_to_edge_mm},
     {"coil", "lift_mm", ranges::lift_mm},
-    {"hotspot", "row", ranges::node},
-    {"hotspot", "column", ranges::node},
+    {"hotspot", "row", ranges::spot},
+    {"hotspot", "column", ranges::spot},
     {"treatment", "distance_mm", ranges::distance_mm},
     {"cap", "brim_over_nasion_mm", ranges::brim_over_nasion_mm},
 };
@@ -447,9 +447,9 @@ TEST_CASE("a case file that is missing, a folder or over 1 MB is refused") {
   CHECK(refused(folder / "deep.json").find("deep.json is nested deeper") != std::string::npos);
 }
 
-TEST_CASE("the demo cases and the protocols that ship are valid by their schemas and read") {
+TEST_CASE("the demo cases and the starting values that ship are valid by their schemas and read") {
   const fs::path root = fs::path(SCALPMARK_SOURCE_DIR) / "models";
-  const JsonSchema case_schema("case.schema.json"), protocol_schema("protocol.schema.json");
+  const JsonSchema case_schema("case.schema.json"), starting_schema("starting-values.schema.json");
   int count = 0;
   for (const auto& entry : fs::directory_iterator(root / "demo")) {
     if (entry.path().extension() != ".json") continue;
@@ -460,8 +460,8 @@ TEST_CASE("the demo cases and the protocols that ship are valid by their schemas
     ++count;
   }
   CHECK(count >= 2);
-  for (const auto& entry : fs::directory_iterator(root / "data/protocols"))
-    CHECK(protocol_schema.objection(read_bytes(entry.path())).empty());
+  for (const auto& entry : fs::directory_iterator(root / "data/starting_values"))
+    CHECK(starting_schema.objection(read_bytes(entry.path())).empty());
   CHECK(same(models::default_case(),
              models::parse_case(R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}})",
                                 "", "default")));

@@ -37,9 +37,9 @@ Demo demo(const std::string& file) {
     if (p.wanted_to_pulse_mm > 1) made.marks.emplace_back(name + ", wanted", skin.closest(p.wanted));
     if (p.mark) made.marks.emplace_back(name + ", edge mark", skin.closest(*p.mark));
   };
-  // Start and hotspot of the demo cases are the grid's middle node.
-  for (const GridNode& node : plan.grid)
-    add("node " + std::to_string(node.row) + "," + std::to_string(node.column), node.placement);
+  // Start and hotspot of the demo cases are the grid's middle spot.
+  for (const GridSpot& spot : plan.grid)
+    add("spot " + std::to_string(spot.row) + "," + std::to_string(spot.column), spot.placement);
   add("treatment", plan.treatment);
   return made;
 }

@@ -236,7 +236,7 @@ TEST_CASE("a plan says what lies under the coil, always as the template's") {
   const Ran r = run(folder, "solve '" + bench + "' --out '" + folder.file("plan.json") + "'");
   REQUIRE(r.exit == 0);
   const std::string plan = slurp(folder.file("plan.json"));
-  // Start, nine nodes, hotspot, treatment site.
+  // Start, nine spots, hotspot, treatment site.
   size_t found = 0, noted = 0;
   for (size_t at = 0; (at = plan.find("\"cortex\"", at)) != std::string::npos; ++at) ++found;
   for (size_t at = 0;

@@ -334,10 +334,10 @@ TEST_CASE("what is remembered of one head is not taken for another's") {
   CHECK(normals.at(other.skin(), above) == calm_normal(other.skin(), above));
 }
 
-TEST_CASE("a coil on a node that the grid does not have is refused") {
+TEST_CASE("a coil on a spot that the grid does not have is refused") {
   const geometry::Case c = case_of(geometry::Side::left, MarkRule::tape, "figure-8-70");
   Shown shown;
-  shown.coil_on = CoilOn::node;
+  shown.coil_on = CoilOn::spot;
   shown.row = 2;
   CHECK_THROWS_AS(show(head(), c, plan_of(c), shown), ViewerError);
 }

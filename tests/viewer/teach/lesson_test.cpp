@@ -34,7 +34,7 @@ TEST_CASE("the lesson walks the procedure in the order in which staff do it") {
   for (const auto& s : steps) topics.push_back(s.topic);
   using enum LessonTopic;
   CHECK(topics ==
-        std::vector<LessonTopic>{measure, halve, cross, offset, forward, grid, twitch, treat, mark_edge});
+        std::vector<LessonTopic>{measure, halve, cross, offset, forward, grid, twitch, site, mark_edge});
   for (const auto& s : steps) {
     CHECK_FALSE(s.title.empty());
     CHECK(s.caption.back() == '.');
@@ -64,7 +64,7 @@ TEST_CASE("captions say the case's own numbers, in centimetres and whole degrees
              Catch::Contains("1.0 cm backward") && Catch::Contains("40\u00b0 toward the midline"));
   CHECK_THAT(caption(LessonTopic::grid), Catch::Contains("0.8 cm apart"));
   CHECK_THAT(caption(LessonTopic::twitch), Catch::Contains("left hand"));  // the other side's hand answers
-  CHECK_THAT(caption(LessonTopic::treat), Catch::Contains("5.5 cm forward"));
+  CHECK_THAT(caption(LessonTopic::site), Catch::Contains("5.5 cm forward"));
   CHECK_THAT(caption(LessonTopic::mark_edge), Catch::Contains("6.0 cm along the skin"));
 }
 

@@ -32,7 +32,7 @@ QPoint grip(StageView& stage, const geometry::Placement& placement) {
 TEST_CASE("the coil dragged by its casing lies where place_coil puts it, and the read-outs say so") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(50);
   StageView& stage = w.stage();
   const QPoint from = grip(stage, w.session().plan().treatment);
@@ -69,7 +69,7 @@ TEST_CASE("the coil dragged by its casing lies where place_coil puts it, and the
 TEST_CASE("the coil turns by arrow keys and by Ctrl and the wheel, and stays over its point") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   StageView& stage = w.stage();
   stage.setFocus();
   for (int i = 0; i < 3; ++i) QTest::keyClick(&stage, Qt::Key_Right);
@@ -89,24 +89,24 @@ TEST_CASE("the coil turns by arrow keys and by Ctrl and the wheel, and stays ove
   CHECK(w.coil().placement->angle_deg == Approx(44));
 }
 
-TEST_CASE("a click on a node lays the coil on it") {
+TEST_CASE("a click on a spot lays the coil on it") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   w.worksheet().go_to(Worksheet::search_index);
   QTest::qWait(50);
-  const geometry::GridNode* corner = nullptr;
-  for (const auto& node : w.session().plan().grid)
-    if (node.row == -1 && node.column == 1) corner = &node;
+  const geometry::GridSpot* corner = nullptr;
+  for (const auto& spot : w.session().plan().grid)
+    if (spot.row == -1 && spot.column == 1) corner = &spot;
   REQUIRE(corner);
   QTest::mouseClick(&w.stage(), Qt::LeftButton, Qt::NoModifier,
                     w.stage().position_of(corner->placement.pulse).toPoint());
-  CHECK(w.coil().on == viewer::CoilOn::node);
+  CHECK(w.coil().on == viewer::CoilOn::spot);
   CHECK(w.coil().row == -1);
   CHECK(w.coil().column == 1);
-  CHECK(w.worksheet().search()->nodes()->button(-1, 1)->isChecked());
+  CHECK(w.worksheet().search()->spots()->button(-1, 1)->isChecked());
   // The same from the worksheet, by keyboard.
-  w.worksheet().search()->nodes()->button(1, 0)->setFocus();
-  QTest::keyClick(w.worksheet().search()->nodes()->button(1, 0), Qt::Key_Space);
+  w.worksheet().search()->spots()->button(1, 0)->setFocus();
+  QTest::keyClick(w.worksheet().search()->spots()->button(1, 0), Qt::Key_Space);
   CHECK(w.coil().row == 1);
   CHECK(w.coil().column == 0);
 }
@@ -135,7 +135,7 @@ TEST_CASE(
   OpenedWindow opened;
   MainWindow& w = opened.window;
   StageView& stage = w.stage();
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   opened.settle();
   REQUIRE(w.session().thin_skin());
   const auto at_rest = [&] { return !stage.stage().draws_thin_skin(); };

@@ -30,9 +30,9 @@ QString joined(const geometry::Contact& c) {
 TEST_CASE("the gap under the coil is shown where the coil lies, in the hand too, and never while it moves") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(50);
-  GapPanel& panel = *w.worksheet().treat()->gaps();
+  GapPanel& panel = *w.worksheet().site()->gaps();
   CHECK_FALSE(has_scale(w));
   w.worksheet().ensureWidgetVisible(&panel);
   click_box(panel.box());

@@ -51,7 +51,7 @@ const QString caution = QStringLiteral("on the template; a person's own brain di
 TEST_CASE("a skin that is looked through reveals the template's brain, and says what lies under the coil") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   w.stage().look(viewer::View::left);
   CHECK_FALSE(w.session().has_cortex());  // nobody asked for it
   const double without = reddish(w);
@@ -67,7 +67,7 @@ TEST_CASE("a skin that is looked through reveals the template's brain, and says 
   // Frontal cortex lies one to three centimetres under the skin of adults (memory).
   CHECK(plan.treatment.cortex->depth_mm > 10);
   CHECK(plan.treatment.cortex->depth_mm < 30);
-  for (const auto& node : plan.grid) CHECK(node.placement.cortex);
+  for (const auto& spot : plan.grid) CHECK(spot.placement.cortex);
   CHECK(w.session().has_tapes());
   // A step without a coil shows the brain and its caution, and nothing under a coil.
   w.worksheet().go_to(Worksheet::landmarks_index);
@@ -76,7 +76,7 @@ TEST_CASE("a skin that is looked through reveals the template's brain, and says 
   CHECK_FALSE(said_on_stage(w, "Under the coil"));
   // And back.
   for (int i = 0; i < 6; ++i) QTest::keyClick(&skin_slider(w), Qt::Key_PageUp);
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   w.stage().look(viewer::View::left);
   CHECK_FALSE(said_on_stage(w, "cortex"));
   CHECK(reddish(w) == Approx(without).margin(0.005));
@@ -139,7 +139,7 @@ TEST_CASE("without the package one sentence says what to install, and everything
   CHECK(w.notice_text().contains("install the Debian package mricron-data"));
   CHECK(w.notice_text().count('.') - w.notice_text().count(".nii.gz") * 2 == 1);  // one sentence
 
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   look_through(opened);
   opened.settle();
   CHECK_FALSE(w.session().has_cortex());

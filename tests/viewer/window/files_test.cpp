@@ -19,7 +19,7 @@ TEST_CASE("a case saved and opened again is the same case with the same plan") {
   MainWindow& w = opened.window;
   w.worksheet().go_to(Worksheet::search_index);
   opened.type(w.worksheet().search()->anterior()->edit(), "1.5");
-  opened.type(w.worksheet().keep()->label(), "Class of the morning");
+  opened.type(w.worksheet().save()->label(), "Class of the morning");
   CHECK_FALSE(w.session().is_saved());
   CHECK(w.isWindowModified());
   const QString file = opened.folder.filePath("kept.json");
@@ -73,7 +73,7 @@ TEST_CASE("leaving with unsaved changes asks; keeping at it keeps everything") {
     ++asked;
     return answer;
   };
-  opened.type(w.worksheet().keep()->label(), "Unsaved");
+  opened.type(w.worksheet().save()->label(), "Unsaved");
   CHECK_FALSE(w.close());
   CHECK(asked == 1);
   CHECK(w.isVisible());
@@ -120,7 +120,7 @@ TEST_CASE("edits are kept for a crash, and no longer once they are saved") {
   const QDir folder(Recovery::usual_folder());
   const auto copies = [&] { return folder.entryList({"*.json"}, QDir::Files).size(); };
   const int before = copies();
-  opened.type(w.worksheet().keep()->label(), "Keep me");
+  opened.type(w.worksheet().save()->label(), "Keep me");
   REQUIRE(QTest::qWaitFor([&] { return copies() == before + 1; }, 20'000));
   REQUIRE(w.files().save_to(opened.folder.filePath("kept.json")));
   CHECK(copies() == before);
@@ -186,7 +186,7 @@ TEST_CASE("a scan becomes the head once its four points are clicked on the skin"
   CHECK(w.session().head().head.vertex().face >= 0);
   CHECK(w.worksheet().measure()->problem().isEmpty());  // what was refused was about another head
   for (const auto step : {Worksheet::measure_index, Worksheet::landmarks_index, Worksheet::search_index,
-                          Worksheet::treat_index, Worksheet::check_index, Worksheet::keep_index}) {
+                          Worksheet::site_index, Worksheet::check_index, Worksheet::save_index}) {
     w.worksheet().go_to(step);
     QTest::qWait(20);
     INFO("step " << static_cast<int>(step) + 1);

@@ -46,8 +46,8 @@ TEST_CASE("tape distances given up are left out until they are asked for; the pl
   CHECK_FALSE(w.session().has_tapes());
   CHECK(*w.session().case_file().the_case.tape_mm.nasion_inion_mm == 370);
   // Edits go on without waiting for them.
-  w.worksheet().go_to(Worksheet::treat_index);
-  opened.type(w.worksheet().treat()->distance()->edit(), "5.5");
+  w.worksheet().go_to(Worksheet::site_index);
+  opened.type(w.worksheet().site()->distance()->edit(), "5.5");
   CHECK_FALSE(w.session().is_working());
   CHECK(w.session().plan().treatment.pulse.allFinite());
 
@@ -65,8 +65,8 @@ TEST_CASE("every edit gets its tape distances, the same as looked up once the co
   OpenedWindow opened;
   MainWindow& w = opened.window;
   CHECK_FALSE(w.session().has_fields());
-  w.worksheet().go_to(Worksheet::treat_index);
-  opened.type(w.worksheet().treat()->distance()->edit(), "5.5");
+  w.worksheet().go_to(Worksheet::site_index);
+  opened.type(w.worksheet().site()->distance()->edit(), "5.5");
   opened.settle();
   REQUIRE(w.session().has_tapes());
   const geometry::TapeFrom each = *w.session().plan().treatment.pulse_tape;
@@ -88,9 +88,9 @@ TEST_CASE("every edit gets its tape distances, the same as looked up once the co
   QTest::keyClick(&w.stage(), Qt::Key_Down, Qt::ControlModifier);
   CHECK(w.coil().placement->pulse_tape->vertex_mm == Approx(each.vertex_mm).margin(0.3));
 
-  opened.type(w.worksheet().treat()->distance()->edit(), "6");
+  opened.type(w.worksheet().site()->distance()->edit(), "6");
   CHECK(w.session().has_tapes());
-  opened.type(w.worksheet().treat()->distance()->edit(), "5.5");
+  opened.type(w.worksheet().site()->distance()->edit(), "5.5");
   const geometry::TapeFrom looked_up = *w.session().plan().treatment.pulse_tape;
   CHECK(looked_up.vertex_mm == Approx(each.vertex_mm).margin(0.05));
   CHECK(looked_up.nasion_mm == Approx(each.nasion_mm).margin(0.05));

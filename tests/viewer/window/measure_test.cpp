@@ -68,10 +68,10 @@ TEST_CASE("undo goes back to the start over edits of head, search and treatment,
   opened.type(sheet.search()->angle()->edit(), "40");
   QRadioButton* right = sheet.search()->side()->button(1);
   QTest::mouseClick(right, Qt::LeftButton);
-  sheet.go_to(Worksheet::treat_index);
+  sheet.go_to(Worksheet::site_index);
   QTest::qWait(50);
-  QTest::mouseClick(sheet.treat()->hotspot()->button(1, 0), Qt::LeftButton);
-  opened.type(sheet.treat()->distance()->edit(), "5.5");
+  QTest::mouseClick(sheet.site()->hotspot()->button(1, 0), Qt::LeftButton);
+  opened.type(sheet.site()->distance()->edit(), "5.5");
   opened.settle();
   const std::string last = opened.case_text();
   CHECK(last != first);
@@ -132,16 +132,16 @@ TEST_CASE("every field of the search refuses what is out of its range and keeps 
   refuses(search->lift(), "3.1");
   refuses(search->angle(), "181");
   refuses(search->angle(), "45.5");
-  refuses(opened.window.worksheet().treat()->distance(), "11");
-  TreatStep* treat = opened.window.worksheet().treat();
-  opened.window.worksheet().go_to(Worksheet::treat_index);
+  refuses(opened.window.worksheet().site()->distance(), "11");
+  SiteStep* site = opened.window.worksheet().site();
+  opened.window.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(50);
-  QTest::mouseClick(treat->rule()->button(1), Qt::LeftButton);
+  QTest::mouseClick(site->rule()->button(1), Qt::LeftButton);
   const std::string with_landmark = opened.case_text();
-  opened.type(treat->label(), "Q9");
-  CHECK(treat->problem().contains("Q9"));
+  opened.type(site->label(), "Q9");
+  CHECK(site->problem().contains("Q9"));
   CHECK(opened.case_text() == with_landmark);
-  opened.type(treat->label(), "f5");
+  opened.type(site->label(), "f5");
   CHECK(opened.window.session().case_file().the_case.treatment.label == "F5");
 }
 

@@ -39,7 +39,7 @@ void check_names(QWidget& of) {
 TEST_CASE("every control that can be reached has a name for those who do not see it") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  for (int i = 0; i <= Worksheet::keep_index; ++i)
+  for (int i = 0; i <= Worksheet::save_index; ++i)
     w.worksheet().go_to(static_cast<Worksheet::StepIndex>(i), false);
   QTest::qWait(50);
   check_names(w);

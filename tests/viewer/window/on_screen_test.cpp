@@ -26,11 +26,11 @@ std::vector<Screen> screens() {
           {"landmarks", step(Worksheet::landmarks_index)},
           {"10-5 landmarks", [](MainWindow& w) { w.worksheet().landmarks()->systems()->button(2)->click(); }},
           {"search", step(Worksheet::search_index)},
-          {"treat", step(Worksheet::treat_index)},
+          {"site", step(Worksheet::site_index)},
           {"check", step(Worksheet::check_index)},
           {"check with marks", [](MainWindow& w) { mark_today(w, 15); }},
           {"check mode", [](MainWindow& w) { w.set_mode(Mode::check); }},
-          {"keep", step(Worksheet::keep_index)},
+          {"save", step(Worksheet::save_index)},
           {"explain", [](MainWindow& w) { w.set_mode(Mode::explain); }}};
 }
 
@@ -138,7 +138,7 @@ TEST_CASE("the patient's left and right stand beside the head, not on it") {
 TEST_CASE("text is drawn as large as the place it was given, however dense the screen") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(50);
   w.stage().look(viewer::View::right);
   const QImage picture = w.stage().picture();
@@ -171,7 +171,7 @@ TEST_CASE("text is drawn as large as the place it was given, however dense the s
 TEST_CASE("the legend is written on its ground, also after a bare head was on the stage") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   const auto dark_in_legend = [&] {
     QTest::qWait(50);
     w.stage().look(viewer::View::right);
@@ -196,6 +196,6 @@ TEST_CASE("the legend is written on its ground, also after a bare head was on th
   w.session().place(Fiducial::nasion, w.session().head().head.fiducials().at.nasion);
   QTest::qWait(100);
   w.session().drop_unplaced();
-  w.worksheet().go_to(Worksheet::treat_index);
+  w.worksheet().go_to(Worksheet::site_index);
   CHECK(dark_in_legend() > 0.9 * before);
 }

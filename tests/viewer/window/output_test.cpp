@@ -39,8 +39,8 @@ TEST_CASE("a sheet is written while the window goes on answering") {
   QObject::connect(&ticking, &QTimer::timeout, [&] { ++ticks; });
   ticking.start(1);
   // An edit meanwhile changes the case, not the sheet that was asked for.
-  w.worksheet().go_to(Worksheet::keep_index);
-  opened.type(w.worksheet().keep()->label(), "Later");
+  w.worksheet().go_to(Worksheet::save_index);
+  opened.type(w.worksheet().save()->label(), "Later");
   wait_until_written(w);
   CHECK(ticks > 3);
   CHECK(w.notice_text().contains("sheet.pdf"));

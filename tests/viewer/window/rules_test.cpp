@@ -22,8 +22,8 @@ TEST_CASE("each rule is entered on its own, and undone on its own") {
   w.worksheet().search()->drawn_by()->button(1)->click();
   CHECK(c().search.drawn_by == MarkRule::drop);
   CHECK(c().coil.laid_by == MarkRule::nearest);
-  w.worksheet().go_to(Worksheet::treat_index);
-  w.worksheet().treat()->drawn_by()->button(0)->click();
+  w.worksheet().go_to(Worksheet::site_index);
+  w.worksheet().site()->drawn_by()->button(0)->click();
   CHECK(c().treatment.drawn_by == MarkRule::tape);
   CHECK(c().search.drawn_by == MarkRule::drop);
   for (int i = 0; i < 3; ++i) w.session().undo();
@@ -33,17 +33,17 @@ TEST_CASE("each rule is entered on its own, and undone on its own") {
   CHECK(w.worksheet().search()->laid_by()->chosen() == static_cast<int>(MarkRule::drop));
 }
 
-TEST_CASE("the search step says what to do at each node, and nothing where one rule draws and lays") {
+TEST_CASE("the search step says what to do at each spot, and nothing where one rule draws and lays") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   w.worksheet().go_to(Worksheet::search_index);
   SearchStep& step = *w.worksheet().search();
   std::set<QString> notes;
-  for (const auto& node : w.session().plan().grid) {
-    step.nodes()->button(node.row, node.column)->click();
+  for (const auto& spot : w.session().plan().grid) {
+    step.spots()->button(spot.row, spot.column)->click();
     const QString note = step.shift_note();
-    CAPTURE(node.row, node.column, note.toStdString());
-    const geometry::Placement& p = node.placement;
+    CAPTURE(spot.row, spot.column, note.toStdString());
+    const geometry::Placement& p = spot.placement;
     REQUIRE(geometry::is_shifted(p));
     REQUIRE(p.tape_to_draw_mm);
     CHECK(note.contains(QString("the pulse lands %1 cm behind").arg(p.wanted_to_pulse_mm / 10, 0, 'f', 1)));
@@ -63,39 +63,39 @@ TEST_CASE("a landmark across the head is said before it holds, and taken only wh
     MainWindow& w = opened.window;
     if (!left) w.worksheet().search()->side()->button(1)->click();
     const QString across = left ? "F4" : "F3", same = left ? "F3" : "F4";
-    w.worksheet().go_to(Worksheet::treat_index);
-    TreatStep& treat = *w.worksheet().treat();
-    treat.rule()->button(1)->click();
+    w.worksheet().go_to(Worksheet::site_index);
+    SiteStep& site = *w.worksheet().site();
+    site.rule()->button(1)->click();
     const auto label = [&] { return w.session().case_file().the_case.treatment.label; };
     REQUIRE(label() == same.toStdString());
-    opened.type(treat.label(), across);
+    opened.type(site.label(), across);
     CHECK(label() == same.toStdString());  // not yet
-    CHECK(treat.problem().startsWith(across + " lies on the patient's " + (left ? "right" : "left")));
-    CHECK_FALSE(treat.other_side()->isHidden());
-    CHECK(treat.other_side()->text().contains(left ? "right" : "left"));
+    CHECK(site.problem().startsWith(across + " lies on the patient's " + (left ? "right" : "left")));
+    CHECK_FALSE(site.other_side()->isHidden());
+    CHECK(site.other_side()->text().contains(left ? "right" : "left"));
     // Leaving the field confirms nothing.
-    emit treat.label()->editingFinished();
+    emit site.label()->editingFinished();
     CHECK(label() == same.toStdString());
     // Another entry takes it back.
-    opened.type(treat.label(), same);
-    CHECK(treat.other_side()->isHidden());
-    CHECK(treat.problem().isEmpty());
+    opened.type(site.label(), same);
+    CHECK(site.other_side()->isHidden());
+    CHECK(site.problem().isEmpty());
     // Enter twice, or the button.
-    opened.type(treat.label(), across);
+    opened.type(site.label(), across);
     if (left)
-      QTest::keyClick(treat.label(), Qt::Key_Return);
+      QTest::keyClick(site.label(), Qt::Key_Return);
     else
-      treat.other_side()->click();
+      site.other_side()->click();
     CHECK(label() == across.toStdString());
-    CHECK(treat.other_side()->isHidden());
-    CHECK(treat.problem().isEmpty());
+    CHECK(site.other_side()->isHidden());
+    CHECK(site.problem().isEmpty());
     opened.settle();
     CHECK(geometry::side_of(w.session().plan().treatment) ==
           (left ? geometry::Side::right : geometry::Side::left));
-    CHECK(treat.alternatives()->rowCount() == 2);  // no step forward from a hotspot across the head
+    CHECK(site.alternatives()->rowCount() == 2);  // no step forward from a hotspot across the head
     // The worksheet's last step looks from where the coil is.
-    w.worksheet().go_to(Worksheet::keep_index);
-    CHECK(w.worksheet().keep()->stage_content({}).look.view ==
+    w.worksheet().go_to(Worksheet::save_index);
+    CHECK(w.worksheet().save()->stage_content({}).look.view ==
           (left ? viewer::View::right : viewer::View::left));
   }
 }

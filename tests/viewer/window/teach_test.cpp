@@ -371,7 +371,7 @@ TEST_CASE("an amount that cannot be is answered beside it and changes nothing") 
 TEST_CASE("leaving Teach gives the worksheet's stage back as it was") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  for (const auto step : {Worksheet::measure_index, Worksheet::search_index, Worksheet::treat_index}) {
+  for (const auto step : {Worksheet::measure_index, Worksheet::search_index, Worksheet::site_index}) {
     w.worksheet().go_to(step);
     QTest::qWait(30);
     const QImage before = w.stage().picture();
@@ -381,10 +381,10 @@ TEST_CASE("leaving Teach gives the worksheet's stage back as it was") {
     const std::string case_file = opened.case_text();
     QTest::mouseClick(w.mode_button(Mode::teach), Qt::LeftButton);
     opened.teach.player().go_to(5);
-    // Nothing on the lesson's stage moves the worksheet's coil: neither a node clicked nor keys.
-    for (const auto& node : w.session().plan().grid)
+    // Nothing on the lesson's stage moves the worksheet's coil: neither a spot clicked nor keys.
+    for (const auto& spot : w.session().plan().grid)
       QTest::mouseClick(&w.stage(), Qt::LeftButton, Qt::NoModifier,
-                        w.stage().position_of(node.placement.pulse).toPoint());
+                        w.stage().position_of(spot.placement.pulse).toPoint());
     w.stage().setFocus();
     QTest::keyClick(&w.stage(), Qt::Key_Right, Qt::ControlModifier);
     opened.teach.panel().what_if()->button(WhatIfControls::turned)->click();

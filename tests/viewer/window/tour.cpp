@@ -51,16 +51,16 @@ public:
     snap("06-landmarks-10-5");
     sheet.landmarks()->systems()->button(1)->click();
     step(Worksheet::search_index, "07-search");
-    sheet.search()->nodes()->button(1, 1)->click();
-    snap("08-search-node");
+    sheet.search()->spots()->button(1, 1)->click();
+    snap("08-search-spot");
     w.stage().look(viewer::View::left);
     snap("09-search-left");
-    step(Worksheet::treat_index, "10-treat");
-    sheet.treat()->rule()->button(1)->click();
-    snap("11-treat-landmark");
+    step(Worksheet::site_index, "10-site");
+    sheet.site()->rule()->button(1)->click();
+    snap("11-site-landmark");
     w.session().undo();
     w.stage().look(viewer::View::front_left);
-    snap("12-treat-front-left");
+    snap("12-site-front-left");
     step(Worksheet::check_index, "13-check-empty");
     const auto& skin = w.session().head().head.skin();
     const geometry::Placement treatment = w.session().plan().treatment;  // another plan may come meanwhile
@@ -74,7 +74,7 @@ public:
     w.set_mode(Mode::check);
     snap("16-check-mode");
     w.set_mode(Mode::worksheet);
-    step(Worksheet::keep_index, "17-keep");
+    step(Worksheet::save_index, "17-save");
     w.stage().look(viewer::View::above);
     snap("18-above");
     brain();
@@ -111,7 +111,7 @@ public:
     w.worksheet().landmarks()->want(Fiducial::left_tragus);
     snap("23-no-head");
     w.session().drop_unplaced();
-    w.worksheet().go_to(Worksheet::keep_index);
+    w.worksheet().go_to(Worksheet::save_index);
     w.output().save_picture_to(opened_.folder.filePath("stage.png"));
     OpenedWindow::wait_until([&] { return !w.output().is_writing(); });
     snap("24-saved");
@@ -125,8 +125,8 @@ public:
     apply_theme(*qApp, true);
     w.worksheet().go_to(Worksheet::search_index);
     snap("26-dark-search");
-    w.worksheet().go_to(Worksheet::treat_index);
-    snap("27-dark-treat");
+    w.worksheet().go_to(Worksheet::site_index);
+    snap("27-dark-site");
     w.set_mode(Mode::check);
     snap("28-dark-check");
     w.set_mode(Mode::worksheet);
@@ -150,7 +150,7 @@ public:
           case_file.the_case.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
         });
         opened_.settle();
-        w.worksheet().go_to(Worksheet::treat_index);
+        w.worksheet().go_to(Worksheet::site_index);
         w.stage().look(viewer::View::square_on);
         found();
         snap(QStringLiteral("%1-gaps-%2").arg(number++).arg(QString::fromStdString(coil.model)).toLatin1());
@@ -176,7 +176,7 @@ public:
     snap("99-by-hand-end");
     apply_theme(*qApp, true);
     snap("99-by-hand-dark");
-    w.worksheet().go_to(Worksheet::treat_index);
+    w.worksheet().go_to(Worksheet::site_index);
     w.set_gaps(true);
     found();
     snap("99-gaps-dark");
@@ -201,8 +201,8 @@ public:
     for (const auto& [step, name] : {std::pair(Worksheet::measure_index, "70-brain-measure"),
                                      {Worksheet::landmarks_index, "71-brain-landmarks"},
                                      {Worksheet::search_index, "72-brain-search"},
-                                     {Worksheet::treat_index, "73-brain-treat"},
-                                     {Worksheet::keep_index, "74-brain-keep"}}) {
+                                     {Worksheet::site_index, "73-brain-site"},
+                                     {Worksheet::save_index, "74-brain-save"}}) {
       w.worksheet().go_to(step);
       snap(name);
     }
@@ -301,7 +301,7 @@ public:
     for (const auto& [index, name] : {std::pair(Worksheet::measure_index, "32-mri-measure"),
                                       {Worksheet::landmarks_index, "33-mri-landmarks"},
                                       {Worksheet::search_index, "34-mri-search"},
-                                      {Worksheet::treat_index, "35-mri-treat"}}) {
+                                      {Worksheet::site_index, "35-mri-site"}}) {
       w.worksheet().go_to(index);
       snap(name);
     }

@@ -9,11 +9,11 @@ namespace scalpmark::viewer {
 enum class Shape {
   dot,                ///< landmark
   disc,               ///< pulse point
-  small_disc,         ///< pulse point of a grid node
+  small_disc,         ///< pulse point of a spot of the grid
   hollow_disc,        ///< where a pulse was wanted
-  small_hollow_disc,  ///< where a grid node's pulse was wanted
+  small_hollow_disc,  ///< where the pulse of such a spot was wanted
   bar,                ///< edge mark; its length lies along x
-  small_bar,          ///< edge mark of a grid node
+  small_bar,          ///< edge mark of a spot of the grid
   ring,               ///< hotspot
   diamond,            ///< treatment site
   small_diamond,      ///< where the treatment site might have been

@@ -60,9 +60,9 @@ const geometry::Placement& placement_shown(const geometry::Plan& plan, const Sho
     case CoilOn::elsewhere:
       if (shown.placement) return *shown.placement;
       break;
-    case CoilOn::node:
-      for (const auto& node : plan.grid)
-        if (node.row == shown.row && node.column == shown.column) return node.placement;
+    case CoilOn::spot:
+      for (const auto& spot : plan.grid)
+        if (spot.row == shown.row && spot.column == shown.column) return spot.placement;
       break;
   }
   throw ViewerError(geometry::Message::of(
@@ -78,7 +78,7 @@ std::string where_shown(const Shown& shown) {
       return words(Words::tr("on the hotspot"));
     case CoilOn::treatment:
       return words(Words::tr("on the treatment site"));
-    case CoilOn::node:
+    case CoilOn::spot:
       return words(Words::tr("on grid row %1, column %2"),
                    {std::to_string(shown.row), std::to_string(shown.column)});
     case CoilOn::elsewhere:

@@ -49,7 +49,7 @@ enum class Thing {
 [[nodiscard]] const std::vector<Thing>& all_things();
 
 /// Where the coil lies.
-enum class CoilOn { start, node, hotspot, treatment, elsewhere };
+enum class CoilOn { start, spot, hotspot, treatment, elsewhere };
 
 /// What Thing::cortex shows of the place under the coil.
 enum class UnderCoil {
@@ -86,7 +86,7 @@ struct Shown {
   std::shared_ptr<const std::vector<geometry::Landmark>> other_landmarks;
 
   CoilOn coil_on = CoilOn::treatment;
-  int row = 0, column = 0;                               ///< for CoilOn::node
+  int row = 0, column = 0;                               ///< for CoilOn::spot
   std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
   std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
   std::shared_ptr<const geometry::CapVeil> cap;          ///< for Thing::cap
@@ -110,7 +110,7 @@ struct Shown {
   [[nodiscard]] bool has_mark(geometry::MarkRule rule) const { return !only_rule || *only_rule == rule; }
 };
 
-/// The placement the coil lies on. Refuses (ViewerError) a node the plan does not have.
+/// The placement the coil lies on. Refuses (ViewerError) a spot the plan does not have.
 [[nodiscard]] const geometry::Placement& placement_shown(const geometry::Plan& plan, const Shown& shown);
 
 /// "on the treatment site", for captions.

@@ -1,4 +1,4 @@
-// The nine search nodes: where each pulse goes (discs), where its edge mark lies (bars), and a line that
+// The nine search spots: where each pulse goes (discs), where its edge mark lies (bars), and a line that
 // links the two.
 #include "viewer/stage/things/things.h"
 #include "viewer/words/words.h"
@@ -12,9 +12,9 @@ namespace {
 /// The link follows the skin: so many corners.
 constexpr int link_corners = 16;
 
-std::string node_name(const geometry::GridNode& node, const char* what) {
+std::string spot_name(const geometry::GridSpot& spot, const char* what) {
   const auto with_sign = [](int n) { return (n > 0 ? "+" : "") + std::to_string(n); };
-  return "grid " + with_sign(node.row) + " " + with_sign(node.column) + " " + what;
+  return "grid " + with_sign(spot.row) + " " + with_sign(spot.column) + " " + what;
 }
 
 }  // namespace
@@ -24,13 +24,13 @@ Part show_grid(const Showing& now, Surroundings& around) {
   part.thing = Thing::grid;
   if (!now.shown.has(Thing::grid)) return part;
   const geometry::Surface& skin = now.head.skin();
-  for (const auto& node : now.plan.grid) {
-    const auto& p = node.placement;
+  for (const auto& spot : now.plan.grid) {
+    const auto& p = spot.placement;
     part.marks.push_back(
-        now.mark(Thing::grid, node_name(node, "pulse"), Shape::small_disc, Role::pulse, p.pulse, p.front));
+        now.mark(Thing::grid, spot_name(spot, "pulse"), Shape::small_disc, Role::pulse, p.pulse, p.front));
     const auto& mark = p.edge_mark.by(now.the_case.coil.laid_by);
     if (!mark) continue;
-    part.marks.push_back(now.mark(Thing::grid, node_name(node, "edge mark"), Shape::small_bar,
+    part.marks.push_back(now.mark(Thing::grid, spot_name(spot, "edge mark"), Shape::small_bar,
                                   Role::edge_mark, *mark, p.normal.cross(p.front)));
     std::vector<Eigen::Vector3d> link;
     for (int i = 0; i <= link_corners; ++i) {

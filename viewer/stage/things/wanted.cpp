@@ -30,10 +30,10 @@ Part show_wanted(const Showing& now, Surroundings& around) {
     part.lines.push_back({{p.wanted, p.pulse}, small ? 1.2 : 1.8, Role::pulse, 1.4});
   };
   if (shown.has(Thing::grid))
-    for (const auto& node : now.plan.grid)
-      if (geometry::is_shifted(node.placement))
-        add("grid " + std::to_string(node.row) + " " + std::to_string(node.column) + " wanted",
-            node.placement, true);
+    for (const auto& spot : now.plan.grid)
+      if (geometry::is_shifted(spot.placement))
+        add("grid " + std::to_string(spot.row) + " " + std::to_string(spot.column) + " wanted",
+            spot.placement, true);
   const geometry::Placement& p = now.placement;
   if (geometry::is_shifted(p) && (shown.has(Thing::coil) || shown.has(Thing::edge_marks))) {
     add("wanted", p, false);

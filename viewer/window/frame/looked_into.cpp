@@ -39,12 +39,12 @@ void LookedInto::connect_tolerance() {
 }
 
 std::array<GapPanel*, 2> LookedInto::gap_panels() const {
-  return {worksheet_.treat()->gaps(), worksheet_.check()->gaps()};
+  return {worksheet_.site()->gaps(), worksheet_.check()->gaps()};
 }
 
 void LookedInto::bring_line_into_sight() {
   if (!std::exchange(gaps_asked_, false)) return;
-  GapPanel* asked = worksheet_.current() == Worksheet::treat_index   ? worksheet_.treat()->gaps()
+  GapPanel* asked = worksheet_.current() == Worksheet::site_index    ? worksheet_.site()->gaps()
                     : worksheet_.current() == Worksheet::check_index ? worksheet_.check()->gaps()
                                                                      : nullptr;
   QTimer::singleShot(0, this, [this, asked] {

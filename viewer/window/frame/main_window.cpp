@@ -130,7 +130,7 @@ void MainWindow::connect_session() {
   });
   connect(&session_, &Session::unplaced_changed, this, &MainWindow::show_unplaced);
   connect(&session_, &Session::saved_changed, this, [this] {
-    worksheet_->keep()->show_case();
+    worksheet_->save()->show_case();
     show_title();
   });
   connect(&session_, &Session::refused, this, [this](const QString& sentence) {
@@ -163,20 +163,20 @@ void MainWindow::connect_worksheet() {
     refresh_stage();
   });
   connect(worksheet_->landmarks(), &LandmarksStep::landmark_found, this, &MainWindow::show_found_landmark);
-  connect(worksheet_->search(), &SearchStep::node_wanted, &coil_, &CoilOnStage::lay_on_node);
+  connect(worksheet_->search(), &SearchStep::spot_wanted, &coil_, &CoilOnStage::lay_on_spot);
   connect(worksheet_->check(), &CheckStep::point_wanted, this,
           [this] { stage_->set_pointing(worksheet_->check()->wanted().has_value()); });
-  connect(worksheet_->keep(), &KeepStep::save_wanted, &files_, &CaseFiles::save);
-  connect(worksheet_->keep(), &KeepStep::sheet_wanted, &output_, &Output::save_sheet);
-  connect(worksheet_->keep(), &KeepStep::print_wanted, &output_, &Output::print_sheet);
-  connect(worksheet_->keep(), &KeepStep::picture_wanted, &output_, &Output::save_picture);
+  connect(worksheet_->save(), &SaveStep::save_wanted, &files_, &CaseFiles::save);
+  connect(worksheet_->save(), &SaveStep::sheet_wanted, &output_, &Output::save_sheet);
+  connect(worksheet_->save(), &SaveStep::print_wanted, &output_, &Output::print_sheet);
+  connect(worksheet_->save(), &SaveStep::picture_wanted, &output_, &Output::save_picture);
 }
 
 void MainWindow::connect_stage() {
   connect(stage_, &StageView::coil_moved, &coil_, &CoilOnStage::move_to);
   connect(stage_, &StageView::coil_turned, &coil_, &CoilOnStage::turn);
   connect(stage_, &StageView::coil_nudged, &coil_, &CoilOnStage::nudge);
-  connect(stage_, &StageView::node_clicked, &coil_, &CoilOnStage::lay_on_node);
+  connect(stage_, &StageView::spot_clicked, &coil_, &CoilOnStage::lay_on_spot);
   connect(stage_, &StageView::skin_pointed, this, &MainWindow::point_on_skin);
   connect(&coil_, &CoilOnStage::refused, this, &MainWindow::show_notice);
   connect(looked_into_.get(), &LookedInto::gaps_switched, menus_, &Menus::show_gaps);

@@ -44,7 +44,7 @@ constexpr char style_sheet[] = R"(
     QPushButton:pressed, QPushButton:checked { background: ACCENT; color: ONACC; border-color: ACCENT; }
     QPushButton:checked:focus { border: 2px solid TEXT; }
     QPushButton:disabled { color: QUIET; background: PAGE; }
-    QPushButton#node { padding: 0; border-radius: 17px; }
+    QPushButton#spot { padding: 0; border-radius: 17px; }
     QPushButton#main { background: ACCENT; color: ONACC; border-color: ACCENT; font-weight: 600; }
     QPushButton#main:disabled { background: PAGE; color: QUIET; border-color: LINE; }
     QPushButton#mode { font-size: 15px; padding: 6px 16px; }

@@ -35,9 +35,9 @@ void CoilOnStage::lay_on(viewer::CoilOn place) {
   lay(coil);
 }
 
-void CoilOnStage::lay_on_node(int row, int column) {
+void CoilOnStage::lay_on_spot(int row, int column) {
   HeldCoil coil;
-  coil.on = viewer::CoilOn::node;
+  coil.on = viewer::CoilOn::spot;
   coil.row = row;
   coil.column = column;
   lay(coil);

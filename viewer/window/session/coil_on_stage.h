@@ -18,7 +18,7 @@ public:
   [[nodiscard]] const HeldCoil& coil() const { return coil_; }
   void lay(const HeldCoil& coil);
   void lay_on(viewer::CoilOn place);
-  void lay_on_node(int row, int column);
+  void lay_on_spot(int row, int column);
   // By hand; where the coil cannot be laid it stays:
   void move_to(const geometry::SurfacePoint& at);
   void turn(double by_deg);

@@ -13,7 +13,7 @@ namespace scalpmark::window {
 /// at will. Looking around with the coil is no edit; the case stays as it is.
 struct HeldCoil {
   viewer::CoilOn on = viewer::CoilOn::treatment;
-  int row = 0, column = 0;                       ///< on a node
+  int row = 0, column = 0;                       ///< on a spot
   geometry::SurfacePoint at;                     ///< in the hand: the pulse point
   std::optional<double> angle_deg;               ///< in the hand, turned: instead of the case's angle
   std::optional<geometry::Placement> placement;  ///< in the hand: as laid by geometry::place_coil

@@ -50,10 +50,10 @@ public:
   [[nodiscard]] const std::optional<geometry::Surface>& thin_skin() const { return in_force_.on.thin; }
 
   // --- edits
-  /// Changes the case by `edit`. Where only the coil or the protocol changed, the new plan is there when this
-  /// returns; where the head changed, it is loaded in the background and `changed` comes later. Returns the
-  /// sentence of a refusal, empty when there is none so far. `what` names the step for undo; see CaseHistory
-  /// for `burst`.
+  /// Changes the case by `edit`. Where only the coil, or lengths on the head, changed, the new plan is there
+  /// when this returns; where the head changed, it is loaded in the background and `changed` comes later.
+  /// Returns the sentence of a refusal, empty when there is none so far. `what` names the step for undo; see
+  /// CaseHistory for `burst`.
   QString change(const QString& what, const std::function<void(models::CaseFile&)>& edit,
                  const QString& burst = {});
   void end_burst() { history_.end_burst(); }

@@ -14,7 +14,7 @@ using viewer::Pixel;
 namespace {
 
 constexpr double turn_deg_per_px = 0.4, turn_step_deg = 3;
-constexpr double node_reach_px = 16;   // of a click from a node's mark
+constexpr double spot_reach_px = 16;   // of a click from a spot's mark
 constexpr double point_reach_px = 14;  // of a grip from a placed point
 constexpr double wheel_notch = 120;
 constexpr double much = 5;  // times as much with Shift
@@ -155,19 +155,19 @@ void StageHand::click(const Pixel& at, Hand hand) {
 }
 
 void StageHand::click_node(const Pixel& at) {
-  const auto mark = subject_.stage().mark_near(at, node_reach_px * over_.devicePixelRatioF());
+  const auto mark = subject_.stage().mark_near(at, spot_reach_px * over_.devicePixelRatioF());
   if (!mark || mark->thing != viewer::Thing::grid) return;
-  const geometry::GridNode* best = nullptr;
+  const geometry::GridSpot* best = nullptr;
   double best_mm = std::numeric_limits<double>::infinity();
-  for (const auto& node : subject_.plan()->plan.grid) {
-    const auto& edge_mark = node.placement.edge_mark.by(subject_.plan()->the_case.coil.laid_by);
-    for (const Vector3d& place : {node.placement.pulse, edge_mark.value_or(node.placement.pulse)})
+  for (const auto& spot : subject_.plan()->plan.grid) {
+    const auto& edge_mark = spot.placement.edge_mark.by(subject_.plan()->the_case.coil.laid_by);
+    for (const Vector3d& place : {spot.placement.pulse, edge_mark.value_or(spot.placement.pulse)})
       if (const double mm = (place - mark->at).norm(); mm < best_mm) {
         best_mm = mm;
-        best = &node;
+        best = &spot;
       }
   }
-  if (best) emit node_clicked(best->row, best->column);
+  if (best) emit spot_clicked(best->row, best->column);
 }
 
 void StageHand::leave() {

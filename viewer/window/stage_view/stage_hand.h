@@ -49,7 +49,7 @@ signals:
   void coil_turned(double by_deg);
   void coil_nudged(double forward_mm, double outward_mm);
   void coil_put_down();
-  void node_clicked(int row, int column);
+  void spot_clicked(int row, int column);
   void skin_pointed(const Eigen::Vector3d& at);
   void fiducial_dragged(Fiducial which, const Eigen::Vector3d& to);
   /// Goes on dragging.

@@ -68,7 +68,7 @@ void StageView::connect_parts() {
   connect(hand_.get(), &StageHand::coil_turned, this, &StageView::coil_turned);
   connect(hand_.get(), &StageHand::coil_nudged, this, &StageView::coil_nudged);
   connect(hand_.get(), &StageHand::coil_put_down, this, &StageView::coil_put_down);
-  connect(hand_.get(), &StageHand::node_clicked, this, &StageView::node_clicked);
+  connect(hand_.get(), &StageHand::spot_clicked, this, &StageView::spot_clicked);
   connect(hand_.get(), &StageHand::skin_pointed, this, &StageView::skin_pointed);
   connect(hand_.get(), &StageHand::fiducial_dragged, this, &StageView::fiducial_dragged);
   connect(hand_.get(), &StageHand::drags, this, &StageView::choose_quality);

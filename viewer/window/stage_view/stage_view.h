@@ -26,7 +26,7 @@ namespace scalpmark::window {
 ///   Ctrl and wheel, arrows   turn the coil (Left, Right; one degree, with Shift five)
 ///   Ctrl and arrows          move the coil by a millimetre (with Shift five)
 ///   drag elsewhere           turns the head; wheel zooms; right or middle drag, or Shift and drag, shifts
-///   click a node             lays the coil on it
+///   click a spot             lays the coil on it
 /// While the four points are placed on a skin, a loupe shows it magnified under the pointer or around the
 /// point that is set; Enter sets the wanted point in the middle of the picture, Ctrl and arrows move it by a
 /// millimetre. What is computed is asked of geometry/ by whoever listens; this widget only says what the hand
@@ -96,7 +96,7 @@ signals:
   /// Along the skin, mm: forward (toward the nose) and outward.
   void coil_nudged(double forward_mm, double outward_mm);
   void coil_put_down();
-  void node_clicked(int row, int column);
+  void spot_clicked(int row, int column);
   void skin_pointed(const Eigen::Vector3d& at);
   void fiducial_dragged(Fiducial which, const Eigen::Vector3d& to);
 

@@ -48,8 +48,8 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
 
   auto* on = new QLabel(tr("Lay the coil on a spot"));
   fields()->addWidget(on);
-  nodes_ = new NodePad(tr("Lay the coil on"));
-  fields()->addWidget(nodes_);
+  spots_ = new SpotPad(tr("Lay the coil on"));
+  fields()->addWidget(spots_);
   shift_note_ = new QLabel;
   shift_note_->setWordWrap(true);
   fields()->addWidget(shift_note_);
@@ -133,7 +133,7 @@ void SearchStep::connect_fields() {
       case_file.the_case.coil.laid_by = geometry::all_mark_rules[static_cast<size_t>(index)];
     });
   });
-  connect(nodes_, &NodePad::chosen, this, &SearchStep::node_wanted);
+  connect(spots_, &SpotPad::chosen, this, &SearchStep::spot_wanted);
 }
 
 LengthField* SearchStep::add_length(const QString& name, const geometry::Range& allowed,
@@ -184,7 +184,7 @@ void SearchStep::show_case() {
   lift_->set_value(c.coil.lift_mm);
   drawn_by_->choose(static_cast<int>(c.search.drawn_by));
   laid_by_->choose(static_cast<int>(c.coil.laid_by));
-  nodes_->set_side(c.side);
+  spots_->set_side(c.side);
 
   const QString lateral = length_with_unit(c.search.lateral_mm, unit_);
   const QString anterior = length_with_unit(std::abs(c.search.anterior_mm), unit_);
@@ -199,12 +199,12 @@ void SearchStep::show_case() {
 }
 
 void SearchStep::show_coil(const HeldCoil& coil) {
-  using geometry::HotspotNode;
-  nodes_->choose(coil.on == viewer::CoilOn::node    ? std::optional(HotspotNode{coil.row, coil.column})
-                 : coil.on == viewer::CoilOn::start ? std::optional(HotspotNode{0, 0})
+  using geometry::GridPosition;
+  spots_->choose(coil.on == viewer::CoilOn::spot    ? std::optional(GridPosition{coil.row, coil.column})
+                 : coil.on == viewer::CoilOn::start ? std::optional(GridPosition{0, 0})
                                                     : std::nullopt);
   std::string note;
-  if (session_.is_ready() && (coil.on == viewer::CoilOn::node || coil.on == viewer::CoilOn::start)) {
+  if (session_.is_ready() && (coil.on == viewer::CoilOn::spot || coil.on == viewer::CoilOn::start)) {
     const geometry::Case& c = session_.case_file().the_case;
     note = viewer::shift_sentence(placement_of(session_.plan(), coil), c.search.drawn_by, c.coil);
   }

@@ -4,14 +4,14 @@
 #include <QLabel>
 
 #include "viewer/window/fields/choice.h"
-#include "viewer/window/fields/node_pad.h"
 #include "viewer/window/fields/number_field.h"
+#include "viewer/window/fields/spot_pad.h"
 #include "viewer/window/session/session.h"
 #include "viewer/window/steps/step.h"
 
 namespace scalpmark::window {
 
-/// Step 3: side, offsets, grid, coil; and the coil laid on any node.
+/// Step 3: side, offsets, grid, coil; and the coil laid on any spot.
 class SearchStep : public Step {
   Q_OBJECT
 public:
@@ -20,7 +20,7 @@ public:
   void show_case();
   [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   void set_unit(LengthUnit unit);
-  /// The node the coil is on, if any.
+  /// The spot the coil is on, if any.
   void show_coil(const HeldCoil& coil);
 
   [[nodiscard]] Choice* side() const { return side_; }
@@ -36,10 +36,10 @@ public:
   [[nodiscard]] Choice* laid_by() const { return laid_by_; }
   /// What to do where the coil has its pulse away from the point measured; empty elsewhere.
   [[nodiscard]] QString shift_note() const;
-  [[nodiscard]] NodePad* nodes() const { return nodes_; }
+  [[nodiscard]] SpotPad* spots() const { return spots_; }
 
 signals:
-  void node_wanted(int row, int column);
+  void spot_wanted(int row, int column);
 
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -59,7 +59,7 @@ private:
   QComboBox* coil_;
   QLabel *coil_note_, *shift_note_;
   AngleField* angle_;
-  NodePad* nodes_;
+  SpotPad* spots_;
 };
 
 }  // namespace scalpmark::window

@@ -24,10 +24,10 @@ Worksheet::Worksheet(Session& session, Visit& visit, QWidget* parent) : QScrollA
   measure_ = new MeasureStep(session);
   landmarks_ = new LandmarksStep(session);
   search_ = new SearchStep(session);
-  treat_ = new TreatStep(session);
+  site_ = new SiteStep(session);
   check_ = new CheckStep(session, visit);
-  keep_ = new KeepStep(session);
-  steps_ = {measure_, landmarks_, search_, treat_, check_, keep_};
+  save_ = new SaveStep(session);
+  steps_ = {measure_, landmarks_, search_, site_, check_, save_};
 
   auto* page = new QWidget;
   page->setObjectName("page");
@@ -77,15 +77,15 @@ void Worksheet::show_case() {
   measure_->show_case();
   landmarks_->show_case();
   search_->show_case();
-  treat_->show_case();
+  site_->show_case();
   check_->show_case();
-  keep_->show_case();
+  save_->show_case();
 }
 
 void Worksheet::set_unit(LengthUnit unit) {
   measure_->set_unit(unit);
   search_->set_unit(unit);
-  treat_->set_unit(unit);
+  site_->set_unit(unit);
   check_->set_unit(unit);
 }
 

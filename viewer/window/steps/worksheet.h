@@ -4,11 +4,11 @@
 #include <array>
 
 #include "viewer/window/steps/check_step.h"
-#include "viewer/window/steps/keep_step.h"
 #include "viewer/window/steps/landmarks_step.h"
 #include "viewer/window/steps/measure_step.h"
+#include "viewer/window/steps/save_step.h"
 #include "viewer/window/steps/search_step.h"
-#include "viewer/window/steps/treat_step.h"
+#include "viewer/window/steps/site_step.h"
 
 namespace scalpmark::window {
 
@@ -16,7 +16,7 @@ namespace scalpmark::window {
 class Worksheet : public QScrollArea {
   Q_OBJECT
 public:
-  enum StepIndex { measure_index, landmarks_index, search_index, treat_index, check_index, keep_index };
+  enum StepIndex { measure_index, landmarks_index, search_index, site_index, check_index, save_index };
 
   Worksheet(Session& session, Visit& visit, QWidget* parent = nullptr);
 
@@ -31,9 +31,9 @@ public:
   [[nodiscard]] MeasureStep* measure() const { return measure_; }
   [[nodiscard]] LandmarksStep* landmarks() const { return landmarks_; }
   [[nodiscard]] SearchStep* search() const { return search_; }
-  [[nodiscard]] TreatStep* treat() const { return treat_; }
+  [[nodiscard]] SiteStep* site() const { return site_; }
   [[nodiscard]] CheckStep* check() const { return check_; }
-  [[nodiscard]] KeepStep* keep() const { return keep_; }
+  [[nodiscard]] SaveStep* save() const { return save_; }
 
 signals:
   void step_changed();
@@ -44,9 +44,9 @@ private:
   MeasureStep* measure_;
   LandmarksStep* landmarks_;
   SearchStep* search_;
-  TreatStep* treat_;
+  SiteStep* site_;
   CheckStep* check_;
-  KeepStep* keep_;
+  SaveStep* save_;
   std::array<Step*, 6> steps_{};
   StepIndex current_ = measure_index;
 };

@@ -9,17 +9,17 @@
 
 namespace scalpmark::window {
 
-/// The nine nodes as buttons, laid out as one looks down on the head with the nose up. Arrow keys go from
-/// node to node.
-class NodePad : public QWidget {
+/// The nine spots as buttons, laid out as one looks down on the head with the nose up. Arrow keys go from
+/// spot to spot.
+class SpotPad : public QWidget {
   Q_OBJECT
 public:
-  explicit NodePad(const QString& purpose, QWidget* parent = nullptr);
+  explicit SpotPad(const QString& purpose, QWidget* parent = nullptr);
 
   /// Which way is outward.
   void set_side(geometry::Side side);
-  /// The node that is chosen, if any.
-  void choose(std::optional<geometry::HotspotNode> node);
+  /// The spot that is chosen, if any.
+  void choose(std::optional<geometry::GridPosition> spot);
   [[nodiscard]] QPushButton* button(int row, int column) const;
 
 signals:
@@ -29,7 +29,7 @@ protected:
   void keyPressEvent(QKeyEvent* event) override;
 
 private:
-  struct Node {
+  struct Spot {
     QPushButton* button = nullptr;
     int row = 0, column = 0;
   };
@@ -37,10 +37,10 @@ private:
 
   QString purpose_;
   geometry::Side side_ = geometry::Side::left;
-  std::array<Node, 9> nodes_;  // as seen, top row first
+  std::array<Spot, 9> spots_;  // as seen, top row first
 };
 
 /// "the start", "1 forward, 1 outward" (in steps of the grid).
-[[nodiscard]] QString node_name(int row, int column);
+[[nodiscard]] QString spot_name(int row, int column);
 
 }  // namespace scalpmark::window

@@ -7,25 +7,25 @@
 #include <string>
 
 #include "viewer/window/fields/choice.h"
-#include "viewer/window/fields/node_pad.h"
 #include "viewer/window/fields/number_field.h"
+#include "viewer/window/fields/spot_pad.h"
 #include "viewer/window/session/session.h"
 #include "viewer/window/steps/gap_panel.h"
 #include "viewer/window/steps/step.h"
 
 namespace scalpmark::window {
 
-/// Step 4: the node that answered, and where from there the treatment goes; other sites with their distances.
-class TreatStep : public Step {
+/// Step 4: the spot that answered, and where from there the treatment goes; other sites with their distances.
+class SiteStep : public Step {
   Q_OBJECT
 public:
-  explicit TreatStep(Session& session, QWidget* parent = nullptr);
+  explicit SiteStep(Session& session, QWidget* parent = nullptr);
 
   void show_case();
   [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   void set_unit(LengthUnit unit);
 
-  [[nodiscard]] NodePad* hotspot() const { return hotspot_; }
+  [[nodiscard]] SpotPad* hotspot() const { return hotspot_; }
   [[nodiscard]] Choice* rule() const { return rule_; }
   [[nodiscard]] Choice* drawn_by() const { return drawn_by_; }
   /// Shown while a landmark of the other side waits to be confirmed.
@@ -45,7 +45,7 @@ private:
 
   Session& session_;
   LengthUnit unit_ = LengthUnit::centimetre;
-  NodePad* hotspot_;
+  SpotPad* hotspot_;
   Choice *rule_, *drawn_by_;
   QLabel* shift_note_;
   LengthField* distance_;

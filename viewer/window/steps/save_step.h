@@ -9,10 +9,10 @@
 namespace scalpmark::window {
 
 /// Step 6: the case's label, and what can be kept of it.
-class KeepStep : public Step {
+class SaveStep : public Step {
   Q_OBJECT
 public:
-  explicit KeepStep(Session& session, QWidget* parent = nullptr);
+  explicit SaveStep(Session& session, QWidget* parent = nullptr);
   void show_case();
   [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   [[nodiscard]] QLineEdit* label() const { return label_; }

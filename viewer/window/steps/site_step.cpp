@@ -1,4 +1,4 @@
-#include "viewer/window/steps/treat_step.h"
+#include "viewer/window/steps/site_step.h"
 
 #include <QCompleter>
 #include <QHBoxLayout>
@@ -31,9 +31,9 @@ void choose(models::CaseFile& case_file, const geometry::TreatmentAlternative& s
 
 }  // namespace
 
-TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), parent), session_(session) {
+SiteStep::SiteStep(Session& session, QWidget* parent) : Step(4, tr("Site"), parent), session_(session) {
   fields()->addWidget(new QLabel(tr("The spot that answered (the hotspot)")));
-  hotspot_ = new NodePad(tr("The hotspot is"));
+  hotspot_ = new SpotPad(tr("The hotspot is"));
   fields()->addWidget(hotspot_);
   rule_ = new Choice(tr("The treatment site is"),
                      {{tr("forward of it"), tr("A tape forward from the hotspot, parallel to the midline")},
@@ -65,7 +65,7 @@ TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), p
   connect_fields();
 }
 
-void TreatStep::add_label() {
+void SiteStep::add_label() {
   label_row_ = new QWidget;
   auto* row = new QHBoxLayout(label_row_);
   row->setContentsMargins(0, 0, 0, 0);
@@ -106,7 +106,7 @@ void TreatStep::add_label() {
   });
 }
 
-void TreatStep::add_alternatives() {
+void SiteStep::add_alternatives() {
   auto* others = new QLabel(tr("Other sites, and how far they lie from this one"));
   others->setWordWrap(true);
   fields()->addWidget(others);
@@ -127,8 +127,8 @@ void TreatStep::add_alternatives() {
   fields()->addWidget(alternatives_);
 }
 
-void TreatStep::connect_fields() {
-  connect(hotspot_, &NodePad::chosen, this, [this](int row_, int column) {
+void SiteStep::connect_fields() {
+  connect(hotspot_, &SpotPad::chosen, this, [this](int row_, int column) {
     set_problem(session_.change(tr("Hotspot"), [&](models::CaseFile& case_file) {
       case_file.the_case.hotspot = {row_, column};
     }));
@@ -162,7 +162,7 @@ void TreatStep::connect_fields() {
   });
 }
 
-void TreatStep::take_label(bool by_key) {
+void SiteStep::take_label(bool by_key) {
   if (!label_->isModified()) return;
   const QString typed = label_->text().trimmed();
   const auto name = geometry::canonical_label(typed.toStdString());
@@ -184,7 +184,7 @@ void TreatStep::take_label(bool by_key) {
 }
 
 // A landmark across the head is said before it holds: the coil would lie where nobody looks.
-void TreatStep::ask_about_side(const std::string& label) {
+void SiteStep::ask_about_side(const std::string& label) {
   waiting_ = label;
   const bool left = session_.case_file().the_case.side == geometry::Side::left;
   const QString name = QString::fromStdString(label), same = QString::fromStdString(geometry::label_on_side(
@@ -201,7 +201,7 @@ void TreatStep::ask_about_side(const std::string& label) {
 }
 
 // By value: what is waiting is forgotten before the label is used.
-void TreatStep::choose_label(std::string label) {
+void SiteStep::choose_label(std::string label) {
   label_->setModified(false);
   waiting_.clear();
   other_side_->hide();
@@ -213,13 +213,13 @@ void TreatStep::choose_label(std::string label) {
   if (!problem.isEmpty()) label_->setModified(true);
 }
 
-void TreatStep::set_unit(LengthUnit unit) {
+void SiteStep::set_unit(LengthUnit unit) {
   unit_ = unit;
   distance_->set_unit(unit);
   show_case();
 }
 
-void TreatStep::show_case() {
+void SiteStep::show_case() {
   const geometry::Case& c = session_.case_file().the_case;
   const bool forward = c.treatment.rule == geometry::TreatmentRule::forward;
   hotspot_->set_side(c.side);
@@ -276,7 +276,7 @@ void TreatStep::show_case() {
   alternatives_->setFixedHeight(static_cast<int>(sites.size()) * (fontMetrics().height() + 6) + 4);
 }
 
-StageContent TreatStep::stage_content(const HeldCoil& coil) const {
+StageContent SiteStep::stage_content(const HeldCoil& coil) const {
   return content_with({Thing::hotspot, Thing::treatment, Thing::alternatives, Thing::coil, Thing::angle,
                        Thing::edge_marks, Thing::wanted},
                       coil);

@@ -1,4 +1,4 @@
-#include "viewer/window/steps/keep_step.h"
+#include "viewer/window/steps/save_step.h"
 
 #include <QDir>
 #include <QGridLayout>
@@ -14,7 +14,7 @@ constexpr int longest_label = 200;  // letters; more does not fit on a sheet
 
 }  // namespace
 
-KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), parent), session_(session) {
+SaveStep::SaveStep(Session& session, QWidget* parent) : Step(6, tr("Save"), parent), session_(session) {
   set_hint(tr("Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again."));
   auto* name = new QLabel(tr("Label of the case"));
   label_ = new QLineEdit;
@@ -38,8 +38,8 @@ KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), pare
   picture->setToolTip(tr("Saves what the stage shows as a picture (Ctrl+Shift+P)"));
   sheet->setToolTip(tr("Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)"));
   print->setToolTip(tr("Prints the placement sheet (Ctrl+P)"));
-  connect(print, &QPushButton::clicked, this, &KeepStep::print_wanted);
-  connect(sheet, &QPushButton::clicked, this, &KeepStep::sheet_wanted);
+  connect(print, &QPushButton::clicked, this, &SaveStep::print_wanted);
+  connect(sheet, &QPushButton::clicked, this, &SaveStep::sheet_wanted);
   fields()->addLayout(grid);
   where_ = new QLabel;
   where_->setObjectName("quiet");
@@ -53,11 +53,11 @@ KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), pare
       case_file.the_case.label = label_->text().trimmed().toStdString();
     }));
   });
-  connect(save_, &QPushButton::clicked, this, &KeepStep::save_wanted);
-  connect(picture, &QPushButton::clicked, this, &KeepStep::picture_wanted);
+  connect(save_, &QPushButton::clicked, this, &SaveStep::save_wanted);
+  connect(picture, &QPushButton::clicked, this, &SaveStep::picture_wanted);
 }
 
-void KeepStep::show_case() {
+void SaveStep::show_case() {
   if (!label_->isModified()) label_->setText(QString::fromStdString(session_.case_file().the_case.label));
   where_->setText(
       session_.file().isEmpty() ? tr("Not saved yet.")
@@ -69,7 +69,7 @@ void KeepStep::show_case() {
                                         : tr("changed"));
 }
 
-StageContent KeepStep::stage_content(const HeldCoil& coil) const {
+StageContent SaveStep::stage_content(const HeldCoil& coil) const {
   StageContent content =
       content_with({Thing::landmarks, Thing::grid, Thing::start, Thing::hotspot, Thing::treatment,
                     Thing::coil, Thing::angle, Thing::edge_marks, Thing::wanted},
