@@ -4,13 +4,13 @@
 #include <exception>
 #include <filesystem>
 #include <iostream>
-#include <new>
 #include <string>
 #include <string_view>
 
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
 #include "viewer/commands/solved_case.h"
+#include "viewer/words/trouble_words.h"
 
 namespace scalpmark::viewer {
 
@@ -77,10 +77,8 @@ int run_command_line(int argc, const char* const* argv, OpenWindow open_window) 
     return run(argc, argv, open_window);
   } catch (const UsageError& e) {
     return report(e.what(), misunderstood);
-  } catch (const std::bad_alloc&) {
-    return report("There is not enough memory for this; close other programs or use a smaller file.", failed);
   } catch (const std::exception& e) {
-    return report(e.what(), failed);
+    return report(geometry::english(message_of(e)).c_str(), failed);
   } catch (...) {
     return report("Something went wrong that the program has no words for; try again.", failed);
   }

@@ -2,7 +2,7 @@
 
 #include <variant>
 
-#include "geometry/base/error.h"
+#include "viewer/words/trouble_words.h"
 
 namespace scalpmark::viewer {
 
@@ -29,8 +29,7 @@ QString translated(const Message& message) {
 }
 
 QString translated(const std::exception& error) {
-  const auto* refusal = dynamic_cast<const geometry::Refusal*>(&error);
-  return refusal != nullptr ? translated(refusal->message()) : QString::fromUtf8(error.what());
+  return translated(message_of(error));
 }
 
 std::string decimal_mark() {

@@ -25,7 +25,7 @@ class Words {
 [[nodiscard]] std::string words(const geometry::Message& message);
 /// The same for a widget.
 [[nodiscard]] QString translated(const geometry::Message& message);
-/// What a caught exception says: its message, if it is one of ours.
+/// What a caught exception says (trouble_words.h).
 [[nodiscard]] QString translated(const std::exception& error);
 
 /// What stands before decimals in the language of the desktop: a point, until a translator says a comma.
