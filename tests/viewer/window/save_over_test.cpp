@@ -35,9 +35,9 @@ TEST_CASE("of two windows on one case the second saver is asked, and both versio
   REQUIRE(first.window.files().save_to(file));
   second.window.files().open_path(file);
   second.settle();
-  first.type(first.window.worksheet().keep()->label(), "First");
+  first.type(first.window.worksheet().save()->label(), "First");
   REQUIRE(first.window.files().save());
-  second.type(second.window.worksheet().keep()->label(), "Second");
+  second.type(second.window.worksheet().save()->label(), "Second");
 
   int asked = 0;
   auto answer = ChangedAnswer::cancel;
@@ -60,7 +60,7 @@ TEST_CASE("of two windows on one case the second saver is asked, and both versio
   const QString other = all[0] == "case.json" ? all[1] : all[0];
   CHECK(label_in(first.folder.filePath(other)) == "First");
   // Its own version is no stranger's.
-  second.type(second.window.worksheet().keep()->label(), "Third");
+  second.type(second.window.worksheet().save()->label(), "Third");
   CHECK(second.window.files().save());
   CHECK(asked == 2);
   CHECK(label_in(file) == "Third");
