@@ -1,5 +1,6 @@
 # The viewer: commands, stage and pictures. The tests start their own virtual display.
-scalpmark_test(viewer scalpmark::viewer nlohmann_json::nlohmann_json)
+find_package(Qt5 REQUIRED COMPONENTS Gui)
+scalpmark_test(viewer scalpmark::viewer nlohmann_json::nlohmann_json Qt5::Gui)
 if(TARGET test_viewer)
   add_dependencies(test_viewer scalpmark)
 endif()

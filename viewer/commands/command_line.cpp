@@ -38,6 +38,7 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   add_solve(app);
   add_picture(app);
   add_sheet(app);
+  add_strips(app);
   add_check(app);
   add_tolerance(app);
   add_contact(app);

@@ -15,6 +15,7 @@ namespace scalpmark::viewer {
 void add_solve(CLI::App& program);
 void add_picture(CLI::App& program);
 void add_sheet(CLI::App& program);
+void add_strips(CLI::App& program);
 void add_tolerance(CLI::App& program);
 void add_contact(CLI::App& program);
 void add_check(CLI::App& program);

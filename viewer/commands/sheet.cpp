@@ -7,6 +7,7 @@
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
 #include "viewer/commands/output.h"
+#include "viewer/commands/paper_option.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
 #include "viewer/picture/bounded_memory.h"
@@ -21,11 +22,6 @@ struct SheetAsked {
   Brain brain = Brain::wanted;
   Paper paper = Paper::a4;
 };
-
-Paper paper_from(const std::string& text) {
-  if (const auto paper = paper_named(text)) return *paper;
-  throw UsageError("--paper is \"" + text + "\"; choose a4 or letter.");
-}
 
 void write(const SheetAsked& o) {
   check_output(o.out, "scalpmark-pdf", o.in);
@@ -44,11 +40,7 @@ void add_sheet(CLI::App& program) {
   const auto o = std::make_shared<SheetAsked>();
   add_case(*command, o->in);
   add_output(*command, o->out, "Where the sheet goes")->required()->type_name("FILE.pdf");
-  command
-      ->add_option_function<std::string>(
-          "--paper", [o](const std::string& text) { o->paper = paper_from(text); },
-          "a4 or letter; without it, a4")
-      ->type_name("PAPER");
+  add_paper(*command, o->paper);
   add_no_brain(*command, o->brain);
   command->callback([o] { write(*o); });
 }

@@ -2,7 +2,6 @@
 
 #include <QBuffer>
 #include <QByteArray>
-#include <QGuiApplication>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainterPath>
@@ -10,13 +9,13 @@
 #include <QPolygonF>
 #include <algorithm>
 #include <array>
-#include <clocale>
 #include <memory>
 
 #include "geometry/base/message.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/sheet/page.h"
+#include "viewer/sheet/text_without_display.h"
 #include "viewer/stage/scene/palette.h"
 #include "viewer/stage/scene/shapes.h"
 #include "viewer/words/error.h"
@@ -28,34 +27,6 @@ namespace {
 
 constexpr double margin_mm = 15, column_gap_mm = 6, block_gap_mm = 4.5;
 constexpr int sheet_dots_per_inch = 600;
-
-/// Qt draws text only with an application; where there is none, one that needs no display.
-class Application {
-public:
-  Application() {
-    if (QCoreApplication::instance() != nullptr) return;
-    // What goes wrong is said in our own sentences.
-    former_ = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
-    own_ = std::make_unique<QGuiApplication>(count_, arguments_.data());
-    // Qt has switched to the user's language; numbers keep their point.
-    std::setlocale(LC_NUMERIC, "C");
-  }
-  ~Application() {
-    if (!own_) return;
-    own_.reset();
-    qInstallMessageHandler(former_);
-  }
-  Application(const Application&) = delete;
-  Application& operator=(const Application&) = delete;
-
-private:
-  // Qt keeps pointers to these.
-  std::array<char, 10> name_{"scalpmark"}, option_{"-platform"}, platform_{"offscreen"};
-  std::array<char*, 4> arguments_{name_.data(), option_.data(), platform_.data(), nullptr};
-  int count_ = 3;
-  QtMessageHandler former_ = nullptr;
-  std::unique_ptr<QGuiApplication> own_;
-};
 
 QImage image_of(const SheetView& view) {
   return QImage(reinterpret_cast<const uchar*>(view.rgb.data()), view.width, view.height, 3 * view.width,
@@ -262,7 +233,7 @@ std::optional<Paper> paper_named(std::string_view name) {
 }
 
 std::string sheet_pdf(const SheetContent& content, const std::vector<SheetView>& views, Paper paper) {
-  const Application application;
+  const TextWithoutDisplay text;
   // Once to count the pages, once to keep.
   int pages = 0;
   QByteArray bytes;
