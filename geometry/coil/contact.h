@@ -64,6 +64,9 @@ struct EightWays {
   int outward = 0;  ///< 1, or -1 for toward the midline
 };
 
+/// Which way `by` goes as seen on the coil's face; a part that hardly counts is left out.
+[[nodiscard]] EightWays eight_ways(const Eigen::Vector3d& by, const LaidPose& laid);
+
 /// Where the axis of a coil held askew goes.
 struct AskewAxis {
   Eigen::Vector3d skin{0, 0, 0};    ///< where it meets the skin
