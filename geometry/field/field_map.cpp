@@ -137,7 +137,7 @@ FieldPatch part_above(const SphereField& field, const FieldSheet& sheet, double 
 
 FieldMap field_map(const SphereField& field, const FieldSheet& sheet, const CoilPose& pose) {
   FieldMap map;
-  const Strengths strengths = strengths_on(field, sheet);
+  Strengths strengths = strengths_on(field, sheet);
   map.strongest = strongest_near(field, sheet, strengths.strongest);
   const Vector3d away = map.strongest.point - pose.pulse;
   map.from_pulse_mm = away.norm();
@@ -151,6 +151,7 @@ FieldMap field_map(const SphereField& field, const FieldSheet& sheet, const Coil
     if ((at - field.centre()).norm() < field.reach_mm())
       map.under_centre.push_back({depth, field.at(at).norm()});
   }
+  map.strengths = std::move(strengths.at);
   return map;
 }
 

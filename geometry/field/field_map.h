@@ -43,6 +43,7 @@ struct FieldMap {
   /// -90 to 90, since it is a line with two ends: which end is the way of the current is the device's.
   double from_front_deg = 0;
   FieldPatch half, seven_tenths;
+  std::vector<double> strengths;  ///< at the sheet's corners; less than 0 out of the field's reach
   std::vector<FieldAtDepth> under_centre;
 };
 

@@ -62,6 +62,7 @@ FieldSheet sheet_on_cortex(const Cortex& cortex, const Vector3d& pulse, double r
     if (index < 0) {
       index = static_cast<int>(sheet.at.size());
       sheet.at.push_back(brain.vertex(v));
+      sheet.corners.push_back(v);
     }
     return index;
   };

@@ -18,7 +18,8 @@ inline constexpr double sheet_depth_mm = 20;
 struct FieldSheet {
   std::vector<Eigen::Vector3d> at;
   std::vector<Triangle> triangles;
-  bool of_brain = false;  ///< of the brain under the head; else of a sphere within the round model head
+  std::vector<int> corners;  ///< of a brain's surface: the number there of each; empty for a sphere
+  bool of_brain = false;     ///< of the brain under the head; else of a sphere within the round model head
 };
 
 /// The sphere of that radius about the round head's centre, as far as `reach_mm` along it from where the

@@ -14,7 +14,7 @@ constexpr double lever_step_deg = 5;
 /// A strongest place further off the axis than this, mm, is one of a ring: it jumps, and no lever moves it.
 constexpr double of_a_ring_mm = 15;
 /// Looked for so near to the axis, mm, on a coarse grid first.
-constexpr double look_within_mm = 40, look_every_mm = 5;
+constexpr double lever_reach_mm = 40, lever_grid_mm = 5;
 
 }  // namespace
 
@@ -41,7 +41,7 @@ CoilFrame MeantField::resting(const CoilPose& pose) const {
 
 Vector3d MeantField::strongest_from_axis(const CoilPose& pose) const {
   const SphereField field(round_.centre, turns_of(setup_.model, resting(pose)));
-  const FieldSheet sheet = sheet_on_sphere(round_, pose, radius_mm_, look_every_mm, look_within_mm);
+  const FieldSheet sheet = sheet_on_sphere(round_, pose, radius_mm_, lever_grid_mm, lever_reach_mm);
   return strongest_on(field, sheet).point - (pose.pulse - depth_mm_ * pose.normal);
 }
 

@@ -150,7 +150,7 @@ Vector3d integral_close_by(const Turn& turn, const Vector3d& centre, const Vecto
   return integral_over(Nodes(turn, centre, around.data(), around.size()), count, r);
 }
 
-const Choice* nodes_for(double width) {
+const Choice* row_for(double width) {
   for (const Choice& c : choices())
     if (width >= c.enough_from) return &c;
   return nullptr;
@@ -202,7 +202,7 @@ Vector3d SphereField::at(const Vector3d& point) const {
   Vector3d sum = Vector3d::Zero();
   for (const Wire& wire : *wires_) {
     const double width = width_seen_from(wire.turn, point);
-    const Choice* choice = nodes_for(width);
+    const Choice* choice = row_for(width);
     sum += choice != nullptr ? integral_over(wire.nodes[choice->row], choice->nodes, r)
                              : integral_close_by(wire.turn, centre_, r, width);
   }
@@ -215,7 +215,7 @@ Vector3d field_at(const Vector3d& centre, const std::vector<Turn>& turns, const 
   for (const Turn& turn : turns) {
     refuse_beyond(r, nearest_mm(turn, centre));
     const double width = width_seen_from(turn, point);
-    const Choice* choice = nodes_for(width);
+    const Choice* choice = row_for(width);
     sum += choice != nullptr ? integral_over(Nodes(turn, centre, nodes_of_row(choice->row).data(),
                                                    static_cast<std::size_t>(choice->nodes)),
                                              choice->nodes, r)

@@ -49,6 +49,24 @@ Message patch_sentence(const CoilField& field) {
       std::lround(map.half.area_cm2));
 }
 
+Message field_remark(const CoilField& field) {
+  return Message::of(
+      "Strongest %1 cm from the pulse point; over 71 % of that on %2 cm\u00b2, over half on %3 cm\u00b2.",
+      rounded_cm(field.map.from_pulse_mm), std::lround(field.map.seven_tenths.area_cm2),
+      std::lround(field.map.half.area_cm2));
+}
+
+Message size_of_patch(double cm2) {
+  // What is seen of each, measured or taken as usual by us: a coin of 2.6 cm, a walnut of 3.5 cm, a hen's egg
+  // of 5.7 by 4.4 cm, a playing card of 8.8 by 6.3 cm, a palm of 9 by 9 cm. Half way between two, in
+  // proportion, the larger begins.
+  if (cm2 < 7.2) return Message::of("a large coin");
+  if (cm2 < 13.8) return Message::of("a walnut");
+  if (cm2 < 33) return Message::of("a hen's egg");
+  if (cm2 < 67) return Message::of("a playing card");
+  return Message::of("the palm of a hand");
+}
+
 bool is_ring(const geometry::FieldMap& map) {
   return map.from_axis_mm > off_axis_mm;
 }

@@ -13,6 +13,10 @@ namespace scalpmark::viewer {
 [[nodiscard]] geometry::Message round_head_sentence(const geometry::CoilField& field);
 /// Where it is strongest, and how large the patches are.
 [[nodiscard]] geometry::Message patch_sentence(const geometry::CoilField& field);
+/// The same in few words, for the stage.
+[[nodiscard]] geometry::Message field_remark(const geometry::CoilField& field);
+/// How large that is, as things of every day are: "a walnut".
+[[nodiscard]] geometry::Message size_of_patch(double cm2);
 /// Whether it is strongest in a ring around the coil's axis, as under a round coil.
 [[nodiscard]] bool is_ring(const geometry::FieldMap& map);
 /// Along which line it runs.

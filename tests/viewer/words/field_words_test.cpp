@@ -53,6 +53,13 @@ TEST_CASE("a field is told as the model's, rounded, with its gap beside what was
         std::string::npos);
 }
 
+TEST_CASE("a patch is as large as a thing of every day, each larger than the one before") {
+  std::vector<std::string> sizes;
+  for (const double cm2 : {3.0, 9.0, 20.0, 50.0, 100.0}) sizes.push_back(english(viewer::size_of_patch(cm2)));
+  CHECK(sizes == std::vector<std::string>{"a large coin", "a walnut", "a hen's egg", "a playing card",
+                                          "the palm of a hand"});
+}
+
 // What must never be said: volts in this patient, which gyrus fires, a depth reached, a dose, an effect.
 TEST_CASE("no sentence of the field promises anything of the patient") {
   const geometry::CoilField f = made();
