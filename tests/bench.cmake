@@ -12,7 +12,7 @@ foreach(name kernel memory)
   add_executable(bench_${name} bench/${name}.cpp)
   target_link_libraries(bench_${name} PRIVATE scalpmark_flags scalpmark_template_head)
 endforeach()
-target_sources(bench_kernel PRIVATE bench/vtk_landmarks.cpp)
+target_sources(bench_kernel PRIVATE bench/vtk_landmarks.cpp bench/field.cpp)
 target_link_libraries(bench_kernel PRIVATE benchmark::benchmark ${VTK_LIBRARIES})
 
 # Against CGAL's exact geodesics and VTK's Dijkstra. CGAL's templates work in double here and need no GMP.

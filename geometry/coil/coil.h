@@ -24,13 +24,15 @@ struct CoilPart {
   friend bool operator==(const CoilPart&, const CoilPart&) = default;
 };
 
-/// One ring of windings, for drawing.
+/// One ring of windings.
 struct Winding {
   Eigen::Vector2d centre = Eigen::Vector2d::Zero();  ///< mm
   double inner_mm = 0;                               ///< inside diameter
   double outer_mm = 0;                               ///< outside diameter
   int turns = 0;
-  double bend_deg = 0;  ///< as its casing's
+  double bend_deg = 0;     ///< as its casing's
+  double height_mm = 0;    ///< of its wires' middle over the coil's flat face
+  bool clockwise = false;  ///< its current, when the other winding's is not; seen from above the coil
 
   friend bool operator==(const Winding&, const Winding&) = default;
 };

@@ -174,16 +174,6 @@ std::vector<WingGap> wing_gaps(const Surface& skin, const Coil& coil, const std:
   return wings;
 }
 
-/// Which way `by` goes; a component that hardly counts is left out.
-EightWays way_of(const Vector3d& by, const LaidPose& laid) {
-  const double ahead = by.dot(laid.forward), out = -by.dot(laid.inward);
-  const double all = std::hypot(ahead, out);
-  if (all < touching_mm) return {};
-  const double counts = 0.38 * all;  // the eight ways a compass card names
-  const auto sign = [&](double value) { return std::abs(value) < counts ? 0 : value > 0 ? 1 : -1; };
-  return {sign(ahead), sign(out)};
-}
-
 /// Turns the pose, so that the coil clears the head with its centre over the pulse point.
 void hold_askew(Contact& c, const Head& head, const Coil& coil, const LaidPose& laid, const Cortex* cortex) {
   const CoilPose meant = c.pose;
@@ -194,13 +184,13 @@ void hold_askew(Contact& c, const Head& head, const Coil& coil, const LaidPose& 
   AskewAxis axis;
   axis.skin = head.skin().position(*t.meets);
   axis.skin_moved_mm = t.moved_mm;
-  axis.skin_way = way_of(axis.skin - meant.pulse, laid);
+  axis.skin_way = eight_ways(axis.skin - meant.pulse, laid);
   if (cortex != nullptr) {
     axis.cortex = cortex->under(axis.skin, t.axis);
     const auto under = cortex->under(meant.pulse, -meant.normal);
     if (axis.cortex && under) {
       axis.cortex_moved_mm = (axis.cortex->point - under->point).norm();
-      axis.cortex_way = way_of(axis.cortex->point - under->point, laid);
+      axis.cortex_way = eight_ways(axis.cortex->point - under->point, laid);
     }
   }
   c.pose = {axis.skin, t.pose.normal, t.pose.front};
@@ -208,6 +198,15 @@ void hold_askew(Contact& c, const Head& head, const Coil& coil, const LaidPose& 
 }
 
 }  // namespace
+
+EightWays eight_ways(const Vector3d& by, const LaidPose& laid) {
+  const double ahead = by.dot(laid.forward), out = -by.dot(laid.inward);
+  const double all = std::hypot(ahead, out);
+  if (all < touching_mm) return {};
+  const double counts = 0.38 * all;  // the eight ways a compass card names
+  const auto sign = [&](double value) { return std::abs(value) < counts ? 0 : value > 0 ? 1 : -1; };
+  return {sign(ahead), sign(out)};
+}
 
 Region region_of(const Head& head, const Vector3d& at) {
   const Fiducials& f = head.fiducials().at;

@@ -64,6 +64,9 @@ struct EightWays {
   int outward = 0;  ///< 1, or -1 for toward the midline
 };
 
+/// Which way `by` goes as seen on the coil's face; a part that hardly counts is left out.
+[[nodiscard]] EightWays eight_ways(const Eigen::Vector3d& by, const LaidPose& laid);
+
 /// Where the axis of a coil held askew goes.
 struct AskewAxis {
   Eigen::Vector3d skin{0, 0, 0};    ///< where it meets the skin
@@ -122,14 +125,15 @@ inline constexpr double touching_mm = 0.1;
 struct TiltedCoil {
   CoilPose pose;                      ///< turned; its pulse point is the one meant
   Eigen::Vector3d centre{0, 0, 0};    ///< of the coil's face
-  Eigen::Vector3d axis{0, 0, -1};     ///< the way the pulse goes, unit
+  Eigen::Vector3d axis{0, 0, -1};     ///< of the coil, toward the head, unit
   std::optional<SurfacePoint> meets;  ///< where the axis meets the skin instead
   double moved_mm = 0;                ///< from the point meant to there, straight
 };
 
 /// The coil with its centre over the pulse point, tilted about its centre and moved out straight, along the
-/// pose's normal, until no part is inside the head. From `centre` along `axis` goes what lies deeper: 20 mm
-/// under the skin a tilt of 10 degrees moves it by 3 to 4 mm, on the skin by a fraction of one.
+/// pose's normal, until no part is inside the head. 20 mm under the skin a tilt
+/// of 10 degrees moves the axis by 3 to 4 mm, on the skin by a fraction of one; the field's strongest place
+/// goes the other way, toward the lowered side (field/moved_coil.h).
 [[nodiscard]] TiltedCoil tilt_coil(const Surface& skin, const Coil& coil, const CoilPose& pose,
                                    const Tilt& tilt);
 

@@ -54,13 +54,13 @@ bool none(const ErrorsMade& m) {
 }  // namespace
 
 ByHand::ByHand(const Head& head, const Case& the_case, const Plan& plan, const HandErrors& errors,
-               std::vector<CoilPlace> places, double depth_mm, HeldByEye by_eye)
+               std::vector<CoilPlace> places, const AtDepth& depth, HeldByEye by_eye)
     : head_(head),
       case_(the_case),
       side_(side_of(plan.treatment)),
       aim_(plan.treatment),
       places_(std::move(places)),
-      depth_mm_(depth_mm),
+      depth_(depth),
       by_eye_(by_eye == HeldByEye::yes) {
   const Surface& skin = head.skin();
   if (!aim_.mark)
@@ -146,7 +146,7 @@ std::optional<ByHand::Made> ByHand::make(const ErrorsMade& m, double exact_mm,
     search.wanted_mm = exact_mm;
     search.tilt = m.tilt;
     const LaidOnMarks laid = lay_on_marks(felt, setup, side_, by, search);
-    return Made{laid.pulse, off_of(laid)};
+    return Made{laid.pulse, laid.pose.pose, off_of(laid, m.tilt)};
   } catch (const GeometryError&) {
     return {};  // off the skin, or marks that nothing fits
   }
@@ -170,11 +170,14 @@ bool ByHand::draw(const Head& felt, const SurfacePoint& site, const ErrorsMade& 
   return true;
 }
 
-OffByHand ByHand::off_of(const LaidOnMarks& laid) const {
+OffByHand ByHand::off_of(const LaidOnMarks& laid, const Tilt& tilt) const {
   const Vector3d pulse = skin().position(laid.pulse);
   OffByHand off;
   off.head<2>() = flat(pulse - aim_.pulse);
-  off.segment<2>(2) = flat(pulse - aim_.pulse - depth_mm_ * (laid.pose.pose.normal - aim_.normal));
+  const CoilPose& pose = laid.pose.pose;
+  const Vector3d beside_axis = depth_.lever.right_per_roll * tilt.roll_deg * pose.right() +
+                               depth_.lever.front_per_pitch * tilt.pitch_deg * pose.front;
+  off.segment<2>(2) = flat(pulse - aim_.pulse - depth_.depth_mm * (pose.normal - aim_.normal) + beside_axis);
   // Against the head as it is, not as its four points were felt.
   const Vector3d& normal = laid.pose.pose.normal;
   const Vector3d forward = forward_along(head_.axes(), normal);

@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "geometry/field/meant_field.h"
 #include "geometry/hands/errors_made.h"
 #include "geometry/hands/marking_ways.h"
 #include "geometry/head/head.h"
@@ -26,16 +27,24 @@ using OffByHand = Eigen::Matrix<double, 5, 1>;
 /// Whether the eye has a say in the coil's angle, beside the marks.
 enum class HeldByEye { no, yes };
 
+/// What is looked at under the skin: so deep, and how far beside the coil's axis for each degree of tilt
+/// (none: on the axis).
+struct AtDepth {
+  double depth_mm = 0;
+  TiltLever lever;
+};
+
 /// Makes a plan's treatment by hand, errors and all: what tolerance() tries again and again.
 class ByHand {
 public:
-  /// `places`: where on the coil its edge marks are met; all are drawn by the treatment's rule. `depth_mm`:
+  /// `places`: where on the coil its edge marks are met; all are drawn by the treatment's rule. `depth`:
   /// under the skin along the coil's axis. Refuses (GeometryError) a mark that falls off the head.
   ByHand(const Head& head, const Case& the_case, const Plan& plan, const HandErrors& errors,
-         std::vector<CoilPlace> places, double depth_mm, HeldByEye by_eye = HeldByEye::yes);
+         std::vector<CoilPlace> places, const AtDepth& depth, HeldByEye by_eye = HeldByEye::yes);
 
   struct Made {
     SurfacePoint pulse;
+    CoilPose pose;  ///< as laid, tilt and all; not lifted
     OffByHand off = OffByHand::Zero();
   };
   /// Nothing when it falls off the head. `exact_mm`: how closely the vertex halves its tapes and the marks
@@ -70,14 +79,14 @@ private:
   /// Draws the marks around the site; false where one falls off the head.
   [[nodiscard]] bool draw(const Head& felt, const SurfacePoint& site, const ErrorsMade& made,
                           LaidBy& by) const;
-  [[nodiscard]] OffByHand off_of(const LaidOnMarks& laid) const;
+  [[nodiscard]] OffByHand off_of(const LaidOnMarks& laid, const Tilt& tilt) const;
 
   Head head_;
   Case case_;
   Side side_;
   Placement aim_;
   std::vector<CoilPlace> places_;
-  double depth_mm_;
+  AtDepth depth_;
   bool by_eye_;
   ErrorScope scope_;
   LaidBy sure_;  ///< how sure each mark is; without its places

@@ -16,7 +16,7 @@ CheckLimits careful_limits(const Head& head, const Case& the_case, const Plan& p
   careful.tilt_deg = careful.cap_shift_mm = careful.other_rule_percent = careful.sight_deg = 0;
   // A check asks where the marks would have the coil, not the eye.
   careful.angle_deg = 0;
-  const ByHand hand(head, the_case, plan, careful, coil_places(the_case.coil, MarkingWay::front), 0,
+  const ByHand hand(head, the_case, plan, careful, coil_places(the_case.coil, MarkingWay::front), AtDepth{},
                     HeldByEye::no);
   const FirstOrder first = first_order(hand, error_sources(the_case, careful, hand.scope()),
                                        the_case.coil.laid_by, careful, 0, {});

@@ -130,10 +130,10 @@ std::vector<CauseShare> shares_of(const FirstOrder& first) {
 
 /// Nothing where a mark of it falls off the head.
 std::optional<WayTried> tried(const Head& head, const Case& the_case, const Plan& plan,
-                              const HandErrors& errors, MarkingWay way, bool right_side, double depth_mm,
+                              const HandErrors& errors, MarkingWay way, bool right_side, const AtDepth& depth,
                               const ToleranceOptions& options) {
   try {
-    const ByHand hand(head, the_case, plan, errors, coil_places(the_case.coil, way, right_side), depth_mm);
+    const ByHand hand(head, the_case, plan, errors, coil_places(the_case.coil, way, right_side), depth);
     const auto sources = error_sources(the_case, errors, hand.scope());
     const FirstOrder f =
         first_order(hand, sources, the_case.coil.laid_by, errors, options.threads, options.between);
@@ -156,12 +156,13 @@ bool is_better(const WayTried& a, const WayTried& b) {
 }
 
 std::vector<WayTried> ways_tried(const Head& head, const Case& the_case, const Plan& plan,
-                                 const HandErrors& errors, double depth_mm, const ToleranceOptions& options) {
+                                 const HandErrors& errors, const AtDepth& depth,
+                                 const ToleranceOptions& options) {
   std::vector<WayTried> all;
   for (const MarkingWay way : all_marking_ways) {
-    auto best = tried(head, the_case, plan, errors, way, true, depth_mm, options);
+    auto best = tried(head, the_case, plan, errors, way, true, depth, options);
     if (way == MarkingWay::front_and_side) {
-      const auto left = tried(head, the_case, plan, errors, way, false, depth_mm, options);
+      const auto left = tried(head, the_case, plan, errors, way, false, depth, options);
       if (left && (!best || is_better(*left, *best))) best = left;
     }
     if (best) all.push_back(std::move(*best));
@@ -175,13 +176,34 @@ std::vector<WayTried> ways_tried(const Head& head, const Case& the_case, const P
 
 // Trying it.
 
+/// Of the coil as planned; nothing of a coil without windings and where no sphere is like the head.
+std::optional<MeantField> field_meant(const Head& head, const Case& the_case, const Plan& plan,
+                                      double depth_mm) {
+  try {
+    return MeantField(head.skin(), the_case.coil, plan.treatment, depth_mm);
+  } catch (const GeometryError&) {
+    return {};
+  }
+}
+
+/// Nothing where a wire would run through the place.
+std::optional<double> share_left(const std::optional<MeantField>& field, const CoilPose& pose) {
+  try {
+    return field ? std::optional(field->left(pose)) : std::nullopt;
+  } catch (const GeometryError&) {
+    return {};
+  }
+}
+
 void sample(Tolerance& t, const ByHand& hand, const std::vector<ErrorSource>& sources,
-            const FirstOrder& first, MarkRule rule, const ToleranceOptions& options) {
+            const FirstOrder& first, MarkRule rule, const std::optional<MeantField>& field,
+            const ToleranceOptions& options) {
   // Marks are met closely enough that what remains is nothing beside the errors.
   constexpr double exact_mm = 0.1;
   const std::array<MarkRule, 2> others = other_rules(rule);
   constexpr int rule_stream = 1000;  // past those of the sources
   std::vector<std::optional<ByHand::Made>> made(static_cast<size_t>(options.placements));
+  std::vector<std::optional<double>> share(made.size());
   on_all_cores(
       made.size(),
       [&](size_t i) {
@@ -201,6 +223,7 @@ void sample(Tolerance& t, const ByHand& hand, const std::vector<ErrorSource>& so
           expected += first.by_rule[which];
         }
         made[i] = hand.make(errors, exact_mm, expected);
+        if (made[i]) share[i] = share_left(field, made[i]->pose);
       },
       options.threads);
   t.placements = options.placements;
@@ -223,6 +246,10 @@ void sample(Tolerance& t, const ByHand& hand, const std::vector<ErrorSource>& so
   t.at_depth.half_mm = below.half_mm;
   t.at_depth.most_mm = below.most_mm;
   for (SkinEllipse* e : {&t.sampled.half, &t.sampled.most}) lay_on_skin(*e, hand);
+  std::vector<double> left;
+  for (const auto& s : share)
+    if (s) left.push_back(*s);
+  if (!left.empty()) t.field_left = {quantile(left, half_share), quantile(left, 1 - most_share)};
 }
 
 }  // namespace
@@ -237,8 +264,10 @@ Tolerance tolerance(const Head& head, const Case& the_case, const Plan& plan, co
   t.rule = the_case.coil.laid_by;
   t.at_depth.of_brain = plan.treatment.cortex.has_value();
   t.at_depth.depth_mm = t.at_depth.of_brain ? plan.treatment.cortex->median_mm : assumed_depth_mm;
-  const ByHand hand(head, the_case, plan, errors, coil_places(the_case.coil, MarkingWay::front),
-                    t.at_depth.depth_mm);
+  const auto field = field_meant(head, the_case, plan, t.at_depth.depth_mm);
+  t.at_depth.of_field = field && field->has_lever();
+  const AtDepth depth{t.at_depth.depth_mm, field ? field->lever() : TiltLever{}};
+  const ByHand hand(head, the_case, plan, errors, coil_places(the_case.coil, MarkingWay::front), depth);
   const std::vector<ErrorSource> sources = error_sources(the_case, errors, hand.scope());
   head.skin().prepare();
 
@@ -253,8 +282,8 @@ Tolerance tolerance(const Head& head, const Case& the_case, const Plan& plan, co
     t.to_halve =
         *std::min_element(t.causes.begin(), t.causes.end(),
                           [](const CauseShare& a, const CauseShare& b) { return a.halved_mm < b.halved_mm; });
-  if (options.compare_ways) t.ways = ways_tried(head, the_case, plan, errors, t.at_depth.depth_mm, options);
-  if (options.placements > 0) sample(t, hand, sources, first, the_case.coil.laid_by, options);
+  if (options.compare_ways) t.ways = ways_tried(head, the_case, plan, errors, depth, options);
+  if (options.placements > 0) sample(t, hand, sources, first, the_case.coil.laid_by, field, options);
   return t;
 }
 

@@ -42,12 +42,20 @@ struct CauseShare {
   double depth_share = 0, depth_alone_mm = 0;  ///< share and alone of the pulse at depth
 };
 
-/// The pulse as far under the skin as the cortex lies, along the coil's axis. Tilt counts there.
+/// The pulse as far under the skin as the cortex lies. Tilt counts there.
 struct DepthSpread {
   double depth_mm = 0;
-  bool of_brain = false;            ///< the plan's brain lies so deep; else it is assumed
-  Spread first_order, sampled;      ///< in the same two directions; no outlines
+  bool of_brain = false;        ///< the plan's brain lies so deep; else it is assumed
+  bool of_field = false;        ///< where the field is strongest in a round model head; else the coil's axis
+  Spread first_order, sampled;  ///< in the same two directions; no outlines
   double half_mm = 0, most_mm = 0;  ///< 50 and 95 % of the tried placements lie no further off
+};
+
+/// How much of the field, in a round model head, is left at the place where it was to be strongest, as deep
+/// as the cortex lies (field/meant_field.h). 1: all.
+struct FieldLeft {
+  double median = 1;
+  double worst = 1;  ///< 5 of 100 placements leave no more
 };
 
 /// What a way to mark the coil's place makes of the same errors, to first order.
@@ -64,6 +72,7 @@ struct Tolerance {
   Spread sampled;                       ///< from all placements that were tried
   double half_mm = 0, most_mm = 0;      ///< 50 and 95 % of the tried placements lie no further off
   DepthSpread at_depth;                 ///< the same at the cortex
+  std::optional<FieldLeft> field_left;  ///< of the tried placements; empty where no field is known
   double angle_mean_deg = 0;            ///< how far the coil's angle is off on average, to first order
   int placements = 0;                   ///< tried
   int lost = 0;                         ///< of them fell off the head or could not be laid, and are left out
@@ -96,10 +105,12 @@ struct ToleranceOptions {
 /// by the case's rule (or another), each for as much as it is sure (lay_on_marks.h), at a tilt that is off.
 /// Eyes that look past the coil, at its edge (as the mark is drawn by eye, and again as the coil is laid) and
 /// at its centre line over the hidden site mark, look aside. The pulse is where the coil's axis then meets
-/// the skin, and at depth a point of that axis: as far down as the plan's brain says that the cortex is under
-/// the treatment site, else `assumed_depth_mm`. The case's spot is kept: no new search for the twitch makes
-/// up for what came before, so this is the spread of placements made from the case's numbers alone. For a
-/// coil laid again on marks that are right, set the first two errors to 0.
+/// the skin. At depth it is where the field is strongest in a round model head, which under tilt goes toward
+/// the lowered side while the axis goes to the other (by its lever, meant_field.h); of a coil of which no
+/// field is known, or whose field is a ring, the axis. So deep as the plan's brain says that the cortex is
+/// under the treatment site, else `assumed_depth_mm`. The case's spot is kept: no new search for the twitch
+/// makes up for what came before, so this is the spread of placements made from the case's numbers alone. For
+/// a coil laid again on marks that are right, set the first two errors to 0.
 ///
 /// First order: derivatives of the pulse by each error, by central differences of one standard deviation (the
 /// law of propagation of uncertainty: JCGM 100:2008, 5.1); the rule's is a mixture of the pulses of three

@@ -1,9 +1,12 @@
 #include "geometry/hands/what_if.h"
 
+#include <Eigen/Geometry>
+#include <algorithm>
 #include <cmath>
 
 #include "geometry/base/angles.h"
 #include "geometry/base/error.h"
+#include "geometry/coil/contact.h"
 #include "geometry/head/face_region.h"
 #include "geometry/head/vertex.h"
 #include "geometry/paths/shortest_path.h"
@@ -12,6 +15,7 @@
 #include "geometry/plan/search.h"
 #include "geometry/plan/settings.h"
 #include "geometry/plan/solve.h"
+#include "geometry/surface/directions.h"
 #include "geometry/tapes/tape.h"
 
 namespace scalpmark::geometry {
@@ -124,6 +128,51 @@ WhatIf if_coil_turned(const Head& head, const Case& the_case, const Plan& plan, 
         Message::of("The coil can be turned by at most 90 degrees in this lesson; choose less."));
   turned.angle_deg = wrapped_deg(turned.angle_deg + by_deg);
   return on_edge_mark(head, turned, plan.treatment);
+}
+
+WhatIf if_turned_in_place(const Head& head, const Case& the_case, const Plan& plan, double by_deg) {
+  if (!std::isfinite(by_deg) || std::abs(by_deg) > 90)
+    throw GeometryError(
+        Message::of("The coil can be turned by at most 90 degrees in this lesson; choose less."));
+  CoilSetup turned = the_case.coil;
+  turned.angle_deg = wrapped_deg(plan.treatment.angle_deg + by_deg);
+  return outcome(head, plan.treatment.pulse,
+                 place_coil(head, turned, side_of(plan.treatment), head.skin().closest(plan.treatment.pulse),
+                            TapeDistances::left_out));
+}
+
+WhatIf if_standing_off(const Head& head, const Case& the_case, const Plan& plan, double gap_mm,
+                       const Tilt& tilt) {
+  constexpr double most_gap_mm = 30;
+  if (!(gap_mm >= 0 && gap_mm <= most_gap_mm))
+    throw GeometryError(Message::of("The gap can be at most %1 cm more in this lesson; choose less.",
+                                    number(most_gap_mm / 10)));
+  if (!(std::abs(tilt.roll_deg) <= most_tilt_deg && std::abs(tilt.pitch_deg) <= most_tilt_deg))
+    throw GeometryError(Message::of("Roll and pitch must each be from -30 to 30 degrees; correct them."));
+  const Placement& meant = plan.treatment;
+  const TiltedCoil t = tilt_coil(head.skin(), the_case.coil.model, meant.pose().pose, tilt);
+  if (!t.meets)
+    throw GeometryError(
+        Message::of("Tilted this far, the coil's axis passes the head; enter a smaller roll or pitch."));
+  Placement really = meant;
+  really.pulse = head.skin().position(*t.meets);
+  really.normal = t.pose.normal;
+  really.front = t.pose.front;
+  really.forward = forward_along(head.axes(), t.pose.normal);
+  const Vector3d across = really.forward.cross(really.normal);
+  really.inward = across.dot(meant.inward) > 0 ? across : Vector3d(-across);
+  // What keeps the coil off the skin as meant (cap and hair) keeps it off here.
+  const double kept_off_mm =
+      meant.lift_mm - clearing_lift(head.skin(), the_case.coil.model, meant.pose().pose);
+  const Vector3d centre = t.centre + (std::max(0.0, kept_off_mm) + gap_mm) * meant.normal;
+  really.lift_mm = (centre - really.pulse).dot(really.normal);
+  really.edge = centre + the_case.coil.centre_to_edge_mm * really.front;
+  really.edge_mark = {};
+  really.mark.reset();
+  really.tape_line.clear();
+  really.drop_gap_mm.reset();
+  really.nearest_gap_mm.reset();
+  return outcome(head, meant.pulse, std::move(really));
 }
 
 WhatIf if_cap_slipped(const Head& head, const Case& the_case, const Plan& plan, const CapMove& move) {

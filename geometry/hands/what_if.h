@@ -48,6 +48,18 @@ enum class Misread {
 /// (GeometryError) a plan whose treatment has no edge mark, and an angle no placement fits.
 [[nodiscard]] WhatIf if_coil_turned(const Head& head, const Case& the_case, const Plan& plan, double by_deg);
 
+/// The coil turned `by_deg` toward the midline about its centre, over the treatment's pulse point. Refuses
+/// (GeometryError) more than 90 degrees.
+[[nodiscard]] WhatIf if_turned_in_place(const Head& head, const Case& the_case, const Plan& plan,
+                                        double by_deg);
+
+/// The treatment's coil standing off: so much more gap under it (hair, a fold of the cap), or held askew,
+/// clear of the head; the pulse is where its axis then meets the skin. Its edge marks are left out. Refuses
+/// (GeometryError) a gap below 0 or over 30 mm, a tilt over `most_tilt_deg`, and one whose axis passes the
+/// head.
+[[nodiscard]] WhatIf if_standing_off(const Head& head, const Case& the_case, const Plan& plan, double gap_mm,
+                                     const Tilt& tilt);
+
 /// The cap with the treatment's two marks on it slid or turned by so much (hands/cap_today.h); the coil laid
 /// by them. Refuses (GeometryError) a cap slid by more than 50 mm or turned by more than 30 degrees, and what
 /// check_slipped() refuses.

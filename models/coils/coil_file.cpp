@@ -79,7 +79,7 @@ geometry::CoilPart read_part(const JsonGroup& group) {
 
 geometry::Winding read_winding(const JsonGroup& group) {
   geometry::Winding winding;
-  group.require({"centre", "inner_mm", "outer_mm", "turns"});
+  group.require({"centre", "inner_mm", "outer_mm", "turns", "height_mm", "current"});
   std::string source;
   group.text("source", source, longest_source);
   group.pair("centre", place_mm, winding.centre);
@@ -89,6 +89,12 @@ geometry::Winding read_winding(const JsonGroup& group) {
     group.refuse("outer_mm", Message::of("must be more than inner_mm"));
   group.whole_number("turns", turn_count, winding.turns);
   group.number("bend_deg", bend_deg, Message::of("degrees"), winding.bend_deg);
+  group.number("height_mm", height_mm, Message::of("mm over the flat face"), winding.height_mm);
+  std::string current;
+  group.text("current", current);
+  if (current != "clockwise" && current != "counter-clockwise")
+    group.refuse("current", Message::of("must be \"clockwise\" or \"counter-clockwise\""));
+  winding.clockwise = current == "clockwise";
   return winding;
 }
 
@@ -122,8 +128,8 @@ geometry::Coil parse_coil(std::string_view text, const std::string& name) {
        top.groups("parts", {"name", "source", "bottom_mm", "top_mm", "bend_deg", "outline"}))
     coil.parts.push_back(read_part(part));
   if (coil.parts.empty()) top.refuse("parts", Message::of("must list at least one part"));
-  for (const JsonGroup& winding :
-       top.groups("windings", {"source", "centre", "inner_mm", "outer_mm", "turns", "bend_deg"}))
+  for (const JsonGroup& winding : top.groups("windings", {"source", "centre", "inner_mm", "outer_mm", "turns",
+                                                          "bend_deg", "height_mm", "current"}))
     coil.windings.push_back(read_winding(winding));
   return coil;
 }

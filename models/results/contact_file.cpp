@@ -41,7 +41,7 @@ ordered_json flat_point(const Eigen::Vector2d& v) {
   return {rounded(v.x(), length_steps), rounded(v.y(), length_steps)};
 }
 
-ordered_json askew_json(const geometry::AskewAxis& axis) {
+ordered_json askew_json(const geometry::AskewAxis& axis, const std::optional<geometry::FieldAskew>& field) {
   ordered_json out;
   out["skin"] = point(axis.skin);
   out["skin_moved_mm"] = number(axis.skin_moved_mm);
@@ -51,6 +51,12 @@ ordered_json askew_json(const geometry::AskewAxis& axis) {
                      {"depth_mm", number(axis.cortex->depth_mm)},
                      {"moved_mm", number(axis.cortex_moved_mm)},
                      {"note", cortex_note}};
+  out["field"] = nullptr;
+  if (field)
+    out["field"] = {{"strongest", point(field->strongest.point)},
+                    {"moved_mm", number(field->moved_mm)},
+                    {"left", rounded(field->left, 1e4)},
+                    {"note", "in a round model head, 20 mm under its skin; not this patient's field"}};
   return out;
 }
 
@@ -95,7 +101,7 @@ std::string contact_json(const geometry::Contact& c, const geometry::Case& the_c
                            {"region", key_of(o.region)},
                            {"skin", point(o.skin)},
                            {"raises_mm", number(o.raises_mm)}});
-  out["askew"] = c.askew ? askew_json(*c.askew) : ordered_json(nullptr);
+  out["askew"] = c.askew ? askew_json(*c.askew, asked.field) : ordered_json(nullptr);
   out["gaps"] = ordered_json::array();
   for (const auto& g : c.map)
     out["gaps"].push_back({{"part", the_case.coil.model.parts[g.part].name},

@@ -1,11 +1,13 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "geometry/base/message.h"
 #include "geometry/coil/contact.h"
+#include "geometry/field/moved_coil.h"
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
 
@@ -16,7 +18,8 @@ struct ContactAsked {
   std::string on;  ///< "start", "hotspot", "treatment", or a spot of the grid as "ROW,COLUMN"
   geometry::Placement placement;
   geometry::ContactOptions options;
-  std::vector<geometry::Message> sentences;  ///< the contact in words, for people who read the file
+  std::optional<geometry::FieldAskew> field;  ///< of a coil held askew
+  std::vector<geometry::Message> sentences;   ///< the contact in words, for people who read the file
 };
 
 /// How a coil rests as JSON (format scalpmark-contact, version 1; models/schema/contact.schema.json). Lengths

@@ -90,6 +90,7 @@ ordered_json depth_json(const geometry::Tolerance& t) {
   ordered_json out;
   out["depth_mm"] = number(d.depth_mm);
   out["depth_of"] = d.of_brain ? "template_brain" : "assumption";
+  out["follows"] = d.of_field ? "field" : "axis";
   out["first_order"] = spread_json(d.first_order);
   out["sampled"] = nullptr;
   if (t.placements > 0) out["sampled"] = within(d.sampled, d.half_mm, d.most_mm);
@@ -126,6 +127,10 @@ std::string tolerance_json(const geometry::Tolerance& t, const geometry::Plan& p
   out["sampled"] = nullptr;
   if (t.placements > 0) out["sampled"] = within(t.sampled, t.half_mm, t.most_mm);
   out["at_depth"] = depth_json(t);
+  out["field_left"] = nullptr;
+  if (t.field_left)
+    out["field_left"] = {{"median", rounded(t.field_left->median, 1e4)},
+                         {"worst_5_of_100", rounded(t.field_left->worst, 1e4)}};
   out["angle_mean_deg"] = number(t.angle_mean_deg);
   out["causes"] = ordered_json::array();
   for (const auto& c : t.causes)

@@ -113,9 +113,16 @@ int main(int argc, char** argv) {
   std::printf("distance fields worked out: %.1f s\n", (now_ms() - fields_begun) / 1000);
   drag(opened, {900, 660});
   drag(opened, {1280, 800});
+  opened.window.set_field(true);
+  std::printf("with the induced field\n");
+  drag(opened, {1280, 800});
+  opened.window.set_field(false);
   const double cortex_begun = now_ms();
   opened.window.set_skin_opacity(viewer::skin_over_cortex);
   opened.settle();
   std::printf("brain under the skin: %.1f s\n", (now_ms() - cortex_begun) / 1000);
+  drag(opened, {1280, 800});
+  opened.window.set_field(true);
+  std::printf("with the induced field on it\n");
   drag(opened, {1280, 800});
 }

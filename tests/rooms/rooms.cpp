@@ -14,7 +14,7 @@ const RoomOrder& room_order() {
   static const RoomOrder order{
       {"", {"geometry", "models", "viewer", "tests"}},
       {"geometry",
-       {"base", "surface", "paths", "tapes", "head", "brain", "coil", "plan", "hands", "field", "answers"}},
+       {"base", "surface", "paths", "tapes", "head", "brain", "coil", "plan", "field", "hands", "answers"}},
       {"models",
        {"files", "generic", "meshes", "mri", "heads", "brain", "coils", "cases", "results", "exports"}},
       {"viewer",

@@ -42,6 +42,7 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   add_check(app);
   add_tolerance(app);
   add_contact(app);
+  add_field(app);
   add_head(app);
   const auto no_such_file = [&] { return !window_case.empty() && !std::filesystem::exists(window_case); };
   try {

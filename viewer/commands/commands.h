@@ -18,6 +18,7 @@ void add_sheet(CLI::App& program);
 void add_strips(CLI::App& program);
 void add_tolerance(CLI::App& program);
 void add_contact(CLI::App& program);
+void add_field(CLI::App& program);
 void add_check(CLI::App& program);
 void add_head(CLI::App& program);
 

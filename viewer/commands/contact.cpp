@@ -2,9 +2,12 @@
 
 #include <CLI/CLI.hpp>
 #include <memory>
+#include <optional>
 
+#include "geometry/base/error.h"
 #include "geometry/base/message.h"
 #include "geometry/base/ranges.h"
+#include "geometry/field/moved_coil.h"
 #include "models/results/contact_file.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
@@ -25,6 +28,17 @@ struct ContactCommand {
   geometry::ContactOptions options;
 };
 
+/// On the sphere alone: a brain's folds would let it jump. Nothing where no field is known.
+std::optional<geometry::FieldAskew> field_of_tilt(const geometry::Surface& skin, const geometry::Coil& coil,
+                                                  const geometry::Placement& placement,
+                                                  const geometry::Tilt& tilt) {
+  try {
+    return geometry::field_askew(skin, coil, geometry::coil_field(skin, nullptr, coil, placement), tilt);
+  } catch (const geometry::GeometryError&) {
+    return {};
+  }
+}
+
 void contact(const ContactCommand& o) {
   Shown shown;
   shown.coil_on = o.place.on;
@@ -41,13 +55,16 @@ void contact(const ContactCommand& o) {
   geometry::ContactOptions options = o.options;
   options.cortex = solved.loaded.cortex.get();
   const auto found = geometry::contact(solved.loaded.head, the_case.coil, placement.pose(), options);
-  const models::ContactAsked asked{o.place.name, placement, options, contact_sentences(found)};
+  const auto field =
+      askew ? field_of_tilt(solved.loaded.head.skin(), the_case.coil.model, placement, o.options.tilt)
+            : std::nullopt;
+  const models::ContactAsked asked{o.place.name, placement, options, field, contact_sentences(found, field)};
   if (o.out.to_stdout()) {
     write_to_stdout(models::contact_json(found, the_case, asked));
     return;
   }
   if (!o.out.file.empty()) models::write_contact(o.out.file, found, the_case, asked);
-  write_to_stdout(contact_text(found, the_case, where_shown(shown)));
+  write_to_stdout(contact_text(found, the_case, asked.sentences, where_shown(shown)));
 }
 
 }  // namespace

@@ -16,6 +16,7 @@
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
 #include "viewer/picture/bounded_memory.h"
+#include "viewer/stage/scene/field_shown.h"
 #include "viewer/stage/scene/gaps_shown.h"
 #include "viewer/words/head_text.h"
 
@@ -124,6 +125,9 @@ void draw(const PictureAsked& o) {
   if (shown.has(Thing::cap))
     shown.cap = std::make_shared<const geometry::CapVeil>(
         geometry::cap_veil(head, geometry::cap_on(head, the_case.cap.brim_over_nasion_mm)));
+  if (shown.has(Thing::field))
+    shown.field = field_under(head, solved.loaded.cortex.get(), the_case.coil.model,
+                              placement_shown(solved.plan, shown));
   shown.cortex = solved.loaded.cortex;
   if (shown.cortex) shown.skin_opacity = skin_over_cortex;
   progress(geometry::Message::verbatim("Drawing"), 0);

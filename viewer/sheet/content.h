@@ -38,6 +38,7 @@ struct SheetContent {
   std::string head_note;  ///< what that means for trust in the numbers
   SheetTable measures, search, coil, treatment;
   SheetTable cortex;        ///< what lies under treatment site and hotspot; no rows for a head without
+  SheetTable field;         ///< the induced field in a round model head; no rows where none is known
   SheetTable tapes;         ///< tape distances of pulse points and edge marks
   SheetTable to_draw;       ///< tapes to draw the search marks by; no rows where it makes no difference
   SheetTable rules;         ///< how far the other rules' marks lie

@@ -214,6 +214,7 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
     block(pages, content.alternatives);
   else
     blocks(pages, content.cortex, content.alternatives, 0.54);
+  if (!content.field.rows.empty()) block(pages, content.field);
   sentences(pages, Words::tr("Warnings of this plan"), content.warnings);
   sentences(pages, Words::tr("Cautions"), content.cautions);
   visits(pages);

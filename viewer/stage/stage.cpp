@@ -12,6 +12,7 @@
 
 #include "viewer/stage/drawing/aim.h"
 #include "viewer/stage/drawing/captions.h"
+#include "viewer/stage/drawing/depth_curve.h"
 #include "viewer/stage/drawing/gap_drawing.h"
 #include "viewer/stage/drawing/legend.h"
 #include "viewer/stage/drawing/overlay.h"
@@ -138,6 +139,9 @@ struct Stage::Parts {
     if (around.gap_scale)
       draw_gap_scale(overlay, *around.gap_scale, {margin_px * s, free.top, free.right, free.bottom - 4 * s},
                      head_in_picture, taken);
+    if (around.depth_curve)
+      draw_depth_curve(overlay, *around.depth_curve, {margin_px * s, free.top, free.right, free.bottom - 4 * s},
+                       head_in_picture, taken);
     draw_sides(overlay, sight, scene->axes, free, head_in_picture, taken);
   }
 

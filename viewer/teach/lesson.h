@@ -13,7 +13,7 @@
 namespace scalpmark::viewer {
 
 /// What one step of the lesson is about, in the order in which staff do it.
-enum class LessonTopic { measure, halve, cross, offset, forward, grid, twitch, site, mark_edge };
+enum class LessonTopic { measure, halve, cross, offset, forward, grid, twitch, site, mark_edge, gap, across };
 
 /// A mark the pencil leaves at a step.
 struct PencilMark {

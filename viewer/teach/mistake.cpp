@@ -1,6 +1,9 @@
 #include "viewer/teach/mistake.h"
 
+#include "geometry/base/error.h"
+#include "geometry/field/moved_coil.h"
 #include "geometry/paths/shortest_path.h"
+#include "viewer/stage/scene/field_shown.h"
 
 namespace scalpmark::viewer {
 
@@ -25,6 +28,19 @@ CoilOn missed_by(const Mistake& mistake) {
   return CoilOn::treatment;
 }
 
+std::optional<double> field_left_of(const geometry::Head& head, const geometry::Coil& coil,
+                                    const geometry::Placement& meant, const geometry::Placement& really) {
+  const auto field = field_under(head, nullptr, coil, meant);
+  if (!field) return {};
+  try {
+    return geometry::field_left(
+        *field, {field->round.centre,
+                 geometry::turns_of(coil, geometry::frame_of(really.pose().pose, really.lift_mm))});
+  } catch (const geometry::GeometryError&) {
+    return {};
+  }
+}
+
 geometry::ShortestPath on_skin(const geometry::Surface& skin, const Eigen::Vector3d& a,
                                const Eigen::Vector3d& b) {
   if ((b - a).norm() < same_mark_mm) return {};
@@ -45,13 +61,21 @@ MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& the_
             return geometry::if_vertex_off(head, the_case, plan, m.forward_mm, m.right_mm);
           },
           [&](const TapeMisread& m) { return geometry::if_misread(head, the_case, plan, m.which, m.by_mm); },
-          [&](const CoilTurned& m) { return geometry::if_coil_turned(head, the_case, plan, m.by_deg); },
+          [&](const CoilTurned& m) {
+            return m.about_centre ? geometry::if_turned_in_place(head, the_case, plan, m.by_deg)
+                                  : geometry::if_coil_turned(head, the_case, plan, m.by_deg);
+          },
           [&](const OtherRule& m) { return geometry::if_rule_changed(head, the_case, plan, m.laid_by); },
           [&](const CapSlipped& m) { return geometry::if_cap_slipped(head, the_case, plan, m.move); },
           [&](const LookedAside& m) {
             return geometry::if_looked_aside(head, the_case, plan, m.front_deg, m.right_deg);
+          },
+          [&](const StandsOff& m) {
+            return geometry::if_standing_off(head, the_case, plan, m.gap_mm, m.tilt);
           }},
       mistake);
+  s.field = field_under(head, nullptr, the_case.coil.model, s.result.really);
+  s.field_left = field_left_of(head, the_case.coil.model, s.meant, s.result.really);
   if (const auto* slipped = std::get_if<CapSlipped>(&mistake)) {
     const geometry::Cap cap = geometry::cap_on(head, the_case.cap.brim_over_nasion_mm);
     s.cap = std::make_shared<const geometry::CapVeil>(

@@ -29,9 +29,9 @@ std::string place_under_coil(const Eigen::Vector2d& under) {
 }
 
 std::string contact_text(const geometry::Contact& c, const geometry::Case& the_case,
-                         const std::string& where) {
+                         const std::vector<geometry::Message>& sentences, const std::string& where) {
   std::string out = wrapped_text(the_case.coil.model.title + ", " + where + ":") + "\n";
-  for (const auto& sentence : contact_sentences(c)) out += wrapped_text(words(sentence));
+  for (const auto& sentence : sentences) out += wrapped_text(words(sentence));
   if (c.hits.empty()) out += wrapped_text("It touches neither an ear nor the brow.");
   out += "\nIt touches\n";
   for (const auto& t : c.touches)

@@ -41,11 +41,21 @@ Message moved(double mm, const EightWays& way) {
   return Message::of("%1 mm %2 and %3", number(mm), along, across);
 }
 
-void say_askew(const Contact& c, std::vector<Message>& all) {
+/// What lies deeper follows the field, which goes the other way than the axis.
+Message field_askew_sentence(const geometry::FieldAskew& field) {
+  return Message::of(
+      "In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of the field is left there.",
+      moved(field.moved_mm, field.way), std::lround(100 * field.left));
+}
+
+void say_askew(const Contact& c, const std::optional<geometry::FieldAskew>& field,
+               std::vector<Message>& all) {
   const geometry::AskewAxis& axis = *c.askew;
   all.push_back(Message::of("With the coil %1, its axis meets the skin %2 from the pulse point.",
                             tilt(c.tilt), moved(axis.skin_moved_mm, axis.skin_way)));
-  if (axis.cortex && axis.cortex_moved_mm > 0)
+  if (field)
+    all.push_back(field_askew_sentence(*field));
+  else if (axis.cortex && axis.cortex_moved_mm > 0)
     all.push_back(Message::of(
         "It meets the cortex %1 from where it would with the coil held flat (on the template; a person's own brain differs).",
         moved(axis.cortex_moved_mm, axis.cortex_way)));
@@ -127,9 +137,9 @@ Message part_name(const std::string& part) {
   return Message::verbatim(part);
 }
 
-std::vector<Message> contact_sentences(const Contact& c) {
+std::vector<Message> contact_sentences(const Contact& c, const std::optional<geometry::FieldAskew>& field) {
   std::vector<Message> all;
-  if (c.askew) say_askew(c, all);
+  if (c.askew) say_askew(c, field, all);
   say_rest(c, all);
   for (const Obstacle& o : c.hits) all.push_back(hit(o));
   for (const WingGap& w : c.wings) all.push_back(gap(w));

@@ -1,10 +1,12 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "geometry/base/message.h"
 #include "geometry/coil/contact.h"
+#include "geometry/field/moved_coil.h"
 
 namespace scalpmark::viewer {
 
@@ -17,7 +19,8 @@ namespace scalpmark::viewer {
 /// A coil's part as its data names it; "casing", "bridge" and "handle" in the language of the desktop.
 [[nodiscard]] geometry::Message part_name(const std::string& part);
 
-/// How a coil rests, a sentence for each thing to be known.
-[[nodiscard]] std::vector<geometry::Message> contact_sentences(const geometry::Contact& contact);
+/// How a coil rests, a sentence for each thing to be known. `field`: of a coil held askew.
+[[nodiscard]] std::vector<geometry::Message> contact_sentences(
+    const geometry::Contact& contact, const std::optional<geometry::FieldAskew>& field = {});
 
 }  // namespace scalpmark::viewer

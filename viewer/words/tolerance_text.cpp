@@ -84,9 +84,12 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   out += "\n";
   line("At the cortex, on average", in_cm((sampled ? deep.sampled : deep.first_order).mean_mm));
   if (sampled) line("95 of 100 lie there within", in_cm(deep.most_mm));
-  out += wrapped_text("The cortex is taken " + geometry::to_text(deep.depth_mm, 0) + " mm under the skin" +
-                      (deep.of_brain ? ", as the template's brain has it; a person's own differs."
-                                     : ", which is assumed: this plan knows no brain."));
+  out += wrapped_text(
+      "The cortex is taken " + geometry::to_text(deep.depth_mm, 0) + " mm under the skin" +
+      (deep.of_brain ? ", as the template's brain has it; a person's own differs."
+                     : ", which is assumed: this plan knows no brain.") +
+      (deep.of_field ? " There the pulse is where the field is strongest in a round model head." : ""));
+  if (const auto left = field_left_sentence(t); !left.empty()) out += wrapped_text(words(left));
   line("Coil's angle, off on average", geometry::to_text(t.angle_mean_deg, 0) + " degrees");
   out += "\n  " + padded("What it comes from", 26) + to_the_right("error", 14) + to_the_right("alone", 10) +
          to_the_right("share", 9) + to_the_right("at cortex", 11) + "\n";

@@ -105,10 +105,21 @@ Message largest_share_sentence(const geometry::Tolerance& t, const geometry::Han
 Message depth_sentence(const geometry::Tolerance& t) {
   const geometry::DepthSpread& d = t.at_depth;
   const geometry::Spread& spread = t.placements > 0 ? d.sampled : d.first_order;
-  return Message::of("At the cortex, taken %1 mm under the skin (%2), %3 cm on average.",
-                     std::lround(d.depth_mm),
-                     d.of_brain ? Message::of("on the template's brain") : Message::of("assumed"),
-                     Number{spread.mean_mm / 10, 1, true});
+  const Message whose = d.of_brain ? Message::of("on the template's brain") : Message::of("assumed");
+  const Number off{spread.mean_mm / 10, 1, true};
+  return d.of_field
+             ? Message::of(
+                   "At the cortex, taken %1 mm under the skin (%2), the place where the field is strongest in a round model head is %3 cm off on average.",
+                   std::lround(d.depth_mm), whose, off)
+             : Message::of("At the cortex, taken %1 mm under the skin (%2), %3 cm on average.",
+                           std::lround(d.depth_mm), whose, off);
+}
+
+Message field_left_sentence(const geometry::Tolerance& t) {
+  if (!t.field_left) return {};
+  return Message::of(
+      "Of the field at the wanted place, in a round model head, half of the placements leave at least %1 %, 95 of 100 at least %2 %.",
+      std::lround(100 * t.field_left->median), std::lround(100 * t.field_left->worst));
 }
 
 Message way_name(geometry::MarkingWay way) {

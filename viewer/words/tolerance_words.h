@@ -19,6 +19,10 @@ namespace scalpmark::viewer {
 /// How far off at the cortex, and how deep that is taken to be.
 [[nodiscard]] geometry::Message depth_sentence(const geometry::Tolerance& tolerance);
 
+/// How much of the field at the wanted place placements leave, in a round model head. Empty where none is
+/// known.
+[[nodiscard]] geometry::Message field_left_sentence(const geometry::Tolerance& tolerance);
+
 /// "Site mark and one front mark": a way to mark, for a table.
 [[nodiscard]] geometry::Message way_name(geometry::MarkingWay way);
 

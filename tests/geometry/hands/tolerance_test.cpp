@@ -10,10 +10,12 @@
 #include <random>
 
 #include "geometry/base/error.h"
+#include "geometry/field/coil_field.h"
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
 #include "tests/support/sentence.h"
+#include "tests/support/windings.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
@@ -252,6 +254,58 @@ TEST_CASE("tilt moves the pulse on the skin by where the edge is then seen, and 
   const Tolerance by_drop = first_order(c, e);
   CHECK(alone(by_drop, Cause::tilt) ==
         Approx(std::sqrt(2 / M_PI) * 0.5 * std::abs(arc(t) - arc(-t))).epsilon(0.06));
+}
+
+// Lowered wires draw the strongest place after them, while the axis swings to the other side. The lever is
+// the field's own, from tilts of 5 degrees; one of 3 degrees is held to it by the way.
+TEST_CASE("at depth tilt moves the pulse as the field goes, not as the axis does") {
+  HandErrors e = no_errors();
+  e.tilt_deg = 3;
+  Case c = plain_case();
+  c.coil.model.windings = figure_of_eight().windings;
+  const Plan plan = plan_of(ball(), c);
+  const Tolerance t = tolerance(ball(), c, plan, e, {.placements = 400, .compare_ways = false});
+  CHECK(t.at_depth.of_field);
+  const CoilField meant = coil_field(ball().skin(), nullptr, c.coil.model, plan.treatment);
+  double squares = 0;
+  for (const Tilt tilt : {Tilt{3, 0}, Tilt{0, 3}}) {
+    // The coil tilts about its pulse point and is lifted clear; the flat slab hangs over on the lowered side.
+    const CoilPose pose = tilted(meant.laid.pose, tilt);
+    const SphereField now(
+        meant.round.centre,
+        turns_of(c.coil.model, frame_of(pose, clearing_lift(ball().skin(), c.coil.model, pose))));
+    squares += (strongest_on(now, meant.sheet).point - meant.map.strongest.point).squaredNorm();
+  }
+  CHECK(t.at_depth.first_order.covariance.trace() == Approx(squares).epsilon(0.1));
+  // The axis would go by 20 mm sin 3 degrees each way; the field goes by less, and the other way.
+  CHECK(t.at_depth.first_order.mean_mm <
+        0.75 * assumed_depth_mm * std::sin(3 * M_PI / 180) * std::sqrt(M_PI / 2));
+}
+
+TEST_CASE(
+    "the field left at the wanted place: all without errors, less the larger they are, none told without windings") {
+  Case c = plain_case();
+  CHECK_FALSE(tolerance(ball(), c, plan_of(ball(), c), no_errors(), {.placements = 50, .compare_ways = false})
+                  .field_left);
+  c.coil.model.windings = figure_of_eight().windings;
+  const Plan plan = plan_of(ball(), c);
+  const auto left = [&](const HandErrors& e) {
+    const Tolerance t = tolerance(ball(), c, plan, e, {.placements = 400, .compare_ways = false});
+    REQUIRE(t.field_left);
+    return *t.field_left;
+  };
+  const FieldLeft none = left(no_errors());
+  CHECK(none.median == Approx(1).margin(1e-3));
+  CHECK(none.worst == Approx(1).margin(1e-3));
+  HandErrors e = no_errors();
+  e.cap_shift_mm = 5;
+  const FieldLeft five = left(e);
+  e.cap_shift_mm = 10;
+  const FieldLeft ten = left(e);
+  CHECK(five.worst < five.median);
+  CHECK(five.median < 1);
+  CHECK(ten.median < five.median);
+  CHECK(ten.worst < five.worst);
 }
 
 // The edge hovers g = R - sqrt(R2 - d2) over its drop mark (22.9 mm), and the casing is 20 mm high over the

@@ -99,6 +99,44 @@ TEST_CASE("a coil turned by 10 degrees about its edge mark swings the pulse by a
   }
 }
 
+TEST_CASE("turned about its centre the coil stays over the site, at the other angle") {
+  for (const Side side : {Side::left, Side::right}) {
+    const Case c = plain_case(side);
+    const Plan plan = solve(ball(), c);
+    const WhatIf w = if_turned_in_place(ball(), c, plan, 30);
+    CHECK(w.off_mm < 1e-6);
+    CHECK(w.really.angle_deg == Approx(plan.treatment.angle_deg + 30));
+    CHECK(w.really.front.dot(plan.treatment.front) == Approx(std::cos(30 * M_PI / 180)).margin(1e-6));
+    CHECK_THROWS_AS(if_turned_in_place(ball(), c, plan, 91), GeometryError);
+  }
+}
+
+// Tilted by t and lifted clear, the flat face touches the ball where its normal meets it, so the face's plane
+// lies R from the ball's centre: its centre stands R / cos t from it along the site's own normal (elementary
+// geometry), as long as that place lies within the casing.
+TEST_CASE("a coil that stands off is further up, or askew and clear of the head") {
+  const Case c = plain_case();
+  const Plan plan = solve(ball(), c);
+  const WhatIf gap = if_standing_off(ball(), c, plan, 5, {});
+  CHECK(gap.off_mm < 1e-6);
+  CHECK(gap.really.lift_mm == Approx(plan.treatment.lift_mm + 5));
+  CHECK((gap.really.edge - plan.treatment.edge - 5 * plan.treatment.normal).norm() < 1e-9);
+  CHECK_FALSE(gap.really.mark);
+  for (const double roll : {-12.0, 12.0}) {
+    const WhatIf w = if_standing_off(ball(), c, plan, 0, {roll, 0});
+    const Vector3d centre = w.really.pulse + w.really.lift_mm * w.really.normal;
+    CHECK(centre.norm() == Approx(R / std::cos(roll * M_PI / 180)).margin(0.05));
+    CHECK(w.really.normal.dot(plan.treatment.normal) == Approx(std::cos(roll * M_PI / 180)).margin(1e-9));
+    // Right side down: the normal leans to the right.
+    CHECK(w.really.normal.dot(plan.treatment.front.cross(plan.treatment.normal)) * roll > 0);
+    CHECK(w.really.inward.dot(plan.treatment.inward) > 0.9);
+    CHECK(std::abs(w.really.forward.dot(w.really.normal)) < 1e-9);
+  }
+  CHECK_THROWS_AS(if_standing_off(ball(), c, plan, 31, {}), GeometryError);
+  CHECK_THROWS_AS(if_standing_off(ball(), c, plan, -1, {}), GeometryError);
+  CHECK_THROWS_AS(if_standing_off(ball(), c, plan, 0, {40, 0}), GeometryError);
+}
+
 // R asin(d / R) - d = 5.7 mm for R = 90, d = 60; the coil's angle is kept, which on a sphere turns it by a
 // fraction of a degree about the mark.
 TEST_CASE("a mark made by tape and used by drop moves the pulse by what the table of rules says") {

@@ -56,6 +56,39 @@ std::string refusal(const std::string& json) {
 
 }  // namespace
 
+TEST_CASE("a winding says how high its wires lie and which way its current runs, and is refused without") {
+  const auto with_winding = [](const std::string& rest) {
+    std::string json = with_outline("[[-60, -60], [60, -60], [60, 60], [-60, 60]]");
+    json.replace(json.find("[]"), 2,
+                 R"([{"centre": [0, 0], "inner_mm": 50, "outer_mm": 90, "turns": 9)" + rest + "}]");
+    return json;
+  };
+  const auto read =
+      models::parse_coil(with_winding(R"(, "height_mm": 8, "current": "clockwise")"), "coil.json");
+  CHECK(read.windings.front().height_mm == 8);
+  CHECK(read.windings.front().clockwise);
+  CHECK_FALSE(
+      models::parse_coil(with_winding(R"(, "height_mm": 0, "current": "counter-clockwise")"), "coil.json")
+          .windings.front()
+          .clockwise);
+  for (const char* rest :
+       {"", R"(, "height_mm": 8)", R"(, "current": "clockwise")",
+        R"(, "height_mm": -1, "current": "clockwise")", R"(, "height_mm": 8, "current": "left")"})
+    CHECK(is_sentence(refusal(with_winding(rest))));
+}
+
+// Under the fold of a figure-of-eight both currents run the same way; else its field would cancel there.
+TEST_CASE("of two windings one runs clockwise and the other does not, and wires lie inside their casing") {
+  for (const geometry::Coil& coil : models::coils()) {
+    CAPTURE(coil.model);
+    for (const geometry::Winding& w : coil.windings) {
+      CHECK(w.height_mm > 0);
+      CHECK(w.height_mm < 18);  // the thinnest casing
+    }
+    if (coil.windings.size() == 2) CHECK(coil.windings[0].clockwise != coil.windings[1].clockwise);
+  }
+}
+
 TEST_CASE("the figure-of-eight coil has the published windings") {
   const geometry::Coil& coil = models::coil("figure-8-70");
   REQUIRE(coil.windings.size() == 2);

@@ -26,6 +26,7 @@ TEST_CASE("a contact's file is valid by its schema and says what the contact say
       const models::ContactAsked asked{"treatment",
                                        plan.treatment,
                                        {2, 8, tilt},
+                                       geometry::FieldAskew{{{1, 2, 3}, {}}, 1.9, {}, 0.95},
                                        {geometry::Message::of("It rests on its %1.", "casing")}};
       const auto c = geometry::contact(head, the_case.coil, plan.treatment.pose(), asked.options);
       const std::string text = models::contact_json(c, the_case, asked);
@@ -43,6 +44,8 @@ TEST_CASE("a contact's file is valid by its schema and says what the contact say
       if (tilt.roll_deg != 0) {
         CHECK(json["tilt"]["pitch_deg"] == -4);
         CHECK(json["askew"]["cortex"].is_null());  // this head has none
+        CHECK(json["askew"]["field"]["moved_mm"] == 1.9);
+        CHECK(json["askew"]["field"]["left"] == 0.95);
       }
     }
 }

@@ -38,6 +38,10 @@ TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance
     CHECK(json["causes"][0]["share"].get<double>() == Approx(t.causes[0].share).margin(1e-4));
     CHECK(json["at_depth"]["depth_mm"] == geometry::assumed_depth_mm);
     CHECK(json["at_depth"]["depth_of"] == "assumption");
+    CHECK(json["at_depth"]["follows"] == (t.at_depth.of_field ? "field" : "axis"));
+    CHECK(json["field_left"].is_null() == !t.field_left.has_value());
+    if (t.field_left)
+      CHECK(json["field_left"]["median"].get<double>() == Approx(t.field_left->median).margin(5e-5));
     CHECK(json["at_depth"]["first_order"]["mean_mm"].get<double>() ==
           Approx(t.at_depth.first_order.mean_mm).margin(0.0005));
     CHECK(json["first_order"]["ellipse_50"].contains("outline"));

@@ -55,7 +55,7 @@ const std::string bench = SCALPMARK_SOURCE_DIR "/models/demo/bench-head.json";
 TEST_CASE("help and version go to the standard output and succeed") {
   const Folder folder;
   for (const char* arguments :
-       {"--help", "solve --help", "picture --help", "head --help", "contact --help"}) {
+       {"--help", "solve --help", "picture --help", "head --help", "contact --help", "field --help"}) {
     const Ran r = run(folder, arguments);
     CHECK(r.exit == 0);
     CHECK(r.err.empty());
@@ -68,21 +68,28 @@ TEST_CASE("help and version go to the standard output and succeed") {
 TEST_CASE("a command line that cannot be understood: exit 2, one sentence, no file") {
   const Folder folder;
   const std::string out = folder.file("out.png");
-  for (const std::string& arguments :
-       {std::string("paint"), std::string("solve"), "solve '" + bench + "'", "picture --out '" + out + "'",
-        "picture '" + bench + "' --out '" + out + "' --from below",
-        "picture '" + bench + "' --out '" + out + "' --size huge",
-        "picture '" + bench + "' --out '" + out + "' --size 10x10",
-        "picture '" + bench + "' --out '" + out + "' --size 99999x99999",
-        "picture '" + bench + "' --out '" + out + "' --show skin,nose",
-        "picture '" + bench + "' --out '" + out + "' --coil-on 2,0",
-        "picture '" + bench + "' --out '" + out + "' --colour red",
-        "contact '" + bench + "' --out '" + out + "' --on nose",
-        "contact '" + bench + "' --out '" + out + "' --on 0,2",
-        "contact '" + bench + "' --out '" + out + "' --roll 45",
-        "contact '" + bench + "' --out '" + out + "' --pitch down",
-        "tolerance '" + bench + "' --out '" + out + "' --seed -1",
-        "head scan.ply --out '" + out + "' --unit inch", "head a.nii --out '" + out + "' --unit mm"}) {
+  for (const std::string& arguments : {std::string("paint"),
+                                       std::string("solve"),
+                                       "solve '" + bench + "'",
+                                       "picture --out '" + out + "'",
+                                       "picture '" + bench + "' --out '" + out + "' --from below",
+                                       "picture '" + bench + "' --out '" + out + "' --size huge",
+                                       "picture '" + bench + "' --out '" + out + "' --size 10x10",
+                                       "picture '" + bench + "' --out '" + out + "' --size 99999x99999",
+                                       "picture '" + bench + "' --out '" + out + "' --show skin,nose",
+                                       "picture '" + bench + "' --out '" + out + "' --coil-on 2,0",
+                                       "picture '" + bench + "' --out '" + out + "' --colour red",
+                                       "contact '" + bench + "' --out '" + out + "' --on nose",
+                                       "contact '" + bench + "' --out '" + out + "' --on 0,2",
+                                       "contact '" + bench + "' --out '" + out + "' --roll 45",
+                                       "field '" + bench + "' --out '" + out + "' --on nose",
+                                       "field '" + bench + "' --out '" + out + "' --at 1,2",
+                                       "field '" + bench + "' --out '" + out + "' --at 1,2,nan",
+                                       "field '" + bench + "' --out '" + out + "' --at 1,2,3mm",
+                                       "contact '" + bench + "' --out '" + out + "' --pitch down",
+                                       "tolerance '" + bench + "' --out '" + out + "' --seed -1",
+                                       "head scan.ply --out '" + out + "' --unit inch",
+                                       "head a.nii --out '" + out + "' --unit mm"}) {
     INFO(arguments);
     const Ran r = run(folder, arguments);
     CHECK(r.exit == 2);
@@ -289,6 +296,29 @@ TEST_CASE(
   CHECK(wings.exit == 0);
   CHECK(wings.out.find("on the start:") != std::string::npos);
   CHECK(unbroken(wings.out).find("clear of the skin") != std::string::npos);
+}
+
+TEST_CASE("field says where the field goes in a round model head, and at the places asked for") {
+  const Folder folder;
+  const std::string out = folder.file("field.json");
+  const std::string asked = "field '" + bench + "' --no-brain --on 0,1 --at -30,20,60 --at 0,0,10";
+  const Ran said = run(folder, asked + " --out '" + out + "'");
+  CHECK(said.exit == 0);
+  CHECK(said.out.find("on the grid") != std::string::npos);
+  const std::string text = unbroken(said.out);
+  CHECK(text.find("In a round model head (radius ") != std::string::npos);
+  CHECK(text.find("Not this patient's field") != std::string::npos);
+  CHECK(text.find("Training and illustration only") != std::string::npos);
+  std::istringstream lines(said.out);
+  for (std::string line; std::getline(lines, line);) CHECK(line.size() <= 80);
+  const std::string written = slurp(out);
+  CHECK(scalpmark::tests::JsonSchema("field.schema.json").objection(written).empty());
+  CHECK(written == run(folder, asked + " --out -").out);
+  CHECK(written.find("\"on\": \"0,1\"") != std::string::npos);
+  CHECK(written.find("\"looked_at_on\": \"sphere\"") != std::string::npos);
+  const Ran outside = run(folder, "field '" + bench + "' --no-brain --at 0,0,900");
+  CHECK(outside.exit == 1);
+  CHECK(outside.err.find("give one inside the head") != std::string::npos);
 }
 
 TEST_CASE("check says where today's marks put the pulse, and asks where tapes fit several places") {

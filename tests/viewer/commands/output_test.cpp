@@ -94,7 +94,7 @@ TEST_CASE("no command writes over the case it reads, its head or a scan, with --
   fs::create_symlink("scan.ply", desk / "link.ply");
   fs::create_hard_link(desk / "scanned.json", desk / "other.json");
   for (const char* force : {"", " --force"}) {
-    for (const char* command : {"solve", "picture", "sheet", "tolerance", "contact"}) {
+    for (const char* command : {"solve", "picture", "sheet", "tolerance", "contact", "field"}) {
       const std::string start = std::string(command) + " scanned.json --out ";
       CHECK(says(desk.refusal(start + "scanned.json" + force), "is the case"));
       CHECK(says(desk.refusal(start + "./scan.ply" + force), "is the scan"));
@@ -122,12 +122,13 @@ TEST_CASE("a file of another kind is replaced with --force only, one of ours and
     CHECK(desk.run("sheet case.json --out sheet.pdf").exit == 0);
     CHECK(desk.run("tolerance case.json --placements 100 --out tolerance.json").exit == 0);
     CHECK(desk.run("contact case.json --out contact.json").exit == 0);
+    CHECK(desk.run("field case.json --no-brain --out field.json").exit == 0);
     CHECK(desk.run("head scan.ply --out skin.ply").exit == 0);
   }
   CHECK(says(desk.refusal("sheet case.json --out picture.png"), "--force"));
   CHECK(says(desk.refusal("contact case.json --out tolerance.json"), "--force"));
   for (const char* name :
-       {"plan.json", "picture.png", "sheet.pdf", "tolerance.json", "contact.json", "skin.ply"})
+       {"plan.json", "picture.png", "sheet.pdf", "tolerance.json", "contact.json", "field.json", "skin.ply"})
     CHECK(mode_of(desk / name) == 0600);
 }
 

@@ -53,14 +53,14 @@ std::set<std::string> names_of(const std::vector<viewer::SeenMark>& marks) {
 
 }  // namespace
 
-TEST_CASE("Teach opens on the first of nine steps with the worksheet out of the way") {
+TEST_CASE("Teach opens on the first of eleven steps with the worksheet out of the way") {
   OpenedLesson opened;
   CHECK(opened.window.mode() == Mode::teach);
   CHECK_FALSE(opened.window.worksheet().isVisible());
   CHECK(opened.teach.panel().isVisible());
   CHECK(opened.teach.bar().isVisible());
-  CHECK(opened.progress() == "Step 1 of 9");
-  CHECK(opened.teach.panel().steps()->count() == 9);
+  CHECK(opened.progress() == "Step 1 of 11");
+  CHECK(opened.teach.panel().steps()->count() == 11);
   CHECK(opened.teach.bar().play()->hasFocus());
   // 36.2 and 36.8 cm are the demo case's tapes (README).
   CHECK(opened.teach.bar().caption().contains("36.2 cm"));
@@ -76,15 +76,15 @@ TEST_CASE("every step is reached by keys, whatever has the focus") {
   for (QWidget* holder : holders) {
     holder->setFocus();
     INFO(holder->metaObject()->className());
-    for (int i = 1; i < 9; ++i) {
+    for (int i = 1; i < 11; ++i) {
       opened.press(holder, Qt::Key_PageDown);
       REQUIRE(opened.at() == i);
-      CHECK(opened.progress() == QString("Step %1 of 9").arg(i + 1));
+      CHECK(opened.progress() == QString("Step %1 of 11").arg(i + 1));
       CHECK(opened.teach.panel().steps()->currentRow() == i);
     }
     opened.press(holder, Qt::Key_PageDown);  // there is nothing after the last
-    CHECK(opened.at() == 8);
-    for (int i = 7; i >= 0; --i) {
+    CHECK(opened.at() == 10);
+    for (int i = 9; i >= 0; --i) {
       opened.press(holder, Qt::Key_PageUp);
       REQUIRE(opened.at() == i);
     }
@@ -97,7 +97,7 @@ TEST_CASE("every step is reached by keys, whatever has the focus") {
   opened.press(list, Qt::Key_Down);
   CHECK(opened.at() == 1);
   opened.press(list, Qt::Key_End);
-  CHECK(opened.at() == 8);
+  CHECK(opened.at() == 10);
   opened.press(list, Qt::Key_Home);
   CHECK(opened.at() == 0);
 }
@@ -113,7 +113,7 @@ TEST_CASE("every step is reached by mouse, from the list and by the buttons") {
   }
   opened.teach.player().go_to(0);
   CHECK_FALSE(opened.teach.bar().previous()->isEnabled());
-  for (int i = 1; i < 9; ++i) {
+  for (int i = 1; i < 11; ++i) {
     QTest::mouseClick(opened.teach.bar().next(), Qt::LeftButton);
     CHECK(opened.at() == i);
   }
@@ -128,7 +128,7 @@ TEST_CASE("each step has its own words and its own things on the stage, seen fro
     const auto& axes = opened.window.session().head().head.axes();
     std::set<QString> captions;
     std::set<std::set<std::string>> shown;
-    for (int i = 0; i < 9; ++i) {
+    for (int i = 0; i < 11; ++i) {
       opened.teach.player().go_to(i);
       INFO("step " << i + 1 << (right ? ", right side" : ", left side"));
       captions.insert(opened.teach.bar().caption());
@@ -140,8 +140,8 @@ TEST_CASE("each step has its own words and its own things on the stage, seen fro
       const double sideways = opened.window.stage().gaze().toward_eye.dot(axes.right);
       CHECK((right ? sideways : -sideways) > -1e-6);
     }
-    CHECK(captions.size() == 9);
-    CHECK(shown.size() == 9);
+    CHECK(captions.size() == 11);
+    CHECK(shown.size() == 11);
   }
 }
 
@@ -158,7 +158,7 @@ TEST_CASE("the marks a step is about are in sight") {
                                                    {"hotspot", "grid -1 -1 pulse"},
                                                    {"hotspot", "treatment"},
                                                    {"treatment", "edge mark drop"}};
-    for (int i = 0; i < 9; ++i) {
+    for (int i = 0; i < 11; ++i) {
       opened.teach.player().go_to(i);
       opened.draw();
       const auto seen = names_of(opened.stage().marks());
@@ -191,12 +191,12 @@ TEST_CASE("playing turns the pages to the end, stops there, and plays again from
   CHECK(pages == std::vector<int>{1, 2, 3, 4, 5, 6, 7, 8});
   CHECK(opened.teach.bar().play()->text() == "Play again");
   QTest::qWait(50);
-  CHECK(opened.at() == 8);
+  CHECK(opened.at() == 10);
   QTest::mouseClick(opened.teach.bar().play(), Qt::LeftButton);
   CHECK(player.is_playing());
   CHECK(pages[8] == 0);
   REQUIRE(QTest::qWaitFor([&] { return !player.is_playing(); }, patience_ms));
-  CHECK(opened.at() == 8);
+  CHECK(opened.at() == 10);
 }
 
 TEST_CASE("pause holds the step, and the window answers while the lesson plays") {
@@ -266,6 +266,20 @@ TEST_CASE("what-if shows what the kernel says of the same mistake, to the millim
     controls.turned_by()->edit()->setFocus();
     opened.press(controls.turned_by()->edit(), Qt::Key_Up);
     same(geometry::if_coil_turned(head, the_case, plan, 11));
+    CHECK(opened.teach.bar().caption().contains("In a round model head"));
+    opened.press(controls.turned_about()->button(1), Qt::Key_Space);
+    REQUIRE(opened.teach.outcome());
+    CHECK(opened.teach.outcome()->result.off_mm < 1e-6);
+    CHECK(opened.teach.bar().caption().contains("about its centre"));
+    opened.pick(WhatIfControls::off);
+    REQUIRE(opened.teach.outcome());
+    CHECK(opened.teach.outcome()->result.really.lift_mm == Approx(plan.treatment.lift_mm + 5));
+    CHECK(opened.teach.bar().caption().contains("0.5 cm more of hair or air"));
+    opened.press(controls.off_how()->button(1), Qt::Key_Space);
+    REQUIRE(opened.teach.outcome());
+    CHECK(opened.teach.bar().caption().contains("left wing lifted by 10"));
+    CHECK(opened.teach.outcome()->result.really.normal.dot(
+              plan.treatment.front.cross(plan.treatment.normal)) > 0.1);  // its right side down
     opened.pick(WhatIfControls::rule);
     same(geometry::if_rule_changed(head, the_case, plan, geometry::MarkRule::tape));
     opened.press(controls.laid_by()->button(2), Qt::Key_Space);
@@ -455,7 +469,7 @@ TEST_CASE("the lesson is given on a scanned head as well") {
   opened.settle();
   QTest::mouseClick(w.mode_button(Mode::teach), Qt::LeftButton);
   REQUIRE(w.mode() == Mode::teach);
-  for (int i = 0; i < 9; ++i) {
+  for (int i = 0; i < 11; ++i) {
     opened.teach.player().go_to(i);
     CHECK_FALSE(opened.teach.bar().caption().isEmpty());
   }
@@ -473,7 +487,7 @@ TEST_CASE("the lesson's type is large, and it keeps the stage's size from step t
     QTest::qWait(50);
     const QSize stage = opened.window.stage().size();
     CHECK(stage.height() > size.height() / 2);
-    for (int i = 0; i < 9; ++i) {
+    for (int i = 0; i < 11; ++i) {
       opened.teach.player().go_to(i);
       QTest::qWait(5);
       CHECK(opened.window.stage().size() == stage);

@@ -83,6 +83,7 @@ public:
     in_the_dark();
     looked_into();
     cap();
+    field();
     lesson();
   }
 
@@ -212,6 +213,56 @@ public:
     snap("76-brain-teach");
     w.set_mode(Mode::worksheet);
     w.set_skin_opacity(1);
+  }
+
+  /// The induced field, on sphere and brain, on both sides, under each coil; its lessons and what-ifs.
+  void field() {
+    MainWindow& w = opened_.window;
+    w.set_field(true);
+    int number = 100;
+    for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
+      for (const geometry::Coil& coil : models::coils()) {
+        w.session().change("Coil", [&](models::CaseFile& case_file) {
+          case_file.the_case.side = side;
+          case_file.the_case.coil.model = coil;
+          case_file.the_case.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
+        });
+        opened_.settle();
+        w.worksheet().go_to(Worksheet::site_index);
+        w.stage().look(number % 2 == 0 ? viewer::View::square_on : viewer::View::front_left);
+        snap(QStringLiteral("%1-field-%2").arg(number++).arg(QString::fromStdString(coil.model)).toLatin1());
+      }
+    while (w.session().history().can_undo()) w.session().undo();
+    opened_.settle();
+    w.stage().look(viewer::View::right);
+    snap("108-field-from-behind");
+    w.set_skin_opacity(viewer::skin_over_cortex);
+    opened_.settle();
+    w.stage().look(viewer::View::front_left);
+    snap("109-field-brain");
+    w.set_mode(Mode::explain);
+    opened_.settle();
+    snap("110-field-explain");
+    w.set_mode(Mode::worksheet);
+    QTest::qWait(200);
+    w.resize(size_);
+    w.set_skin_opacity(1);
+    w.set_field(false);
+    w.set_mode(Mode::teach);
+    opened_.teach.player().go_to(9);
+    snap("111-field-gap");
+    opened_.teach.player().go_to(10);
+    snap("112-field-angle");
+    WhatIfControls& what_if = *opened_.teach.panel().what_if();
+    what_if.button(WhatIfControls::off)->click();
+    snap("113-field-what-if-gap");
+    what_if.off_how()->button(1)->click();
+    snap("114-field-what-if-wing");
+    what_if.button(WhatIfControls::turned)->click();
+    what_if.turned_about()->button(1)->click();
+    snap("115-field-what-if-turned");
+    what_if.clear();
+    w.set_mode(Mode::worksheet);
   }
 
   void lesson() {
@@ -373,6 +424,11 @@ int main(int argc, char** argv) {
     if (alone == QLatin1String("cap")) {
       tour.cap();
       if (size.width() == 1280) Tour(folder, QSize(960, 620)).cap();
+      continue;
+    }
+    if (alone == QLatin1String("field")) {
+      tour.field();
+      if (size.width() == 1280) Tour(folder, QSize(960, 620)).field();
       continue;
     }
     if (alone == QLatin1String("brain")) {

@@ -82,4 +82,16 @@ TEST_CASE("a coil held askew, by roll, pitch or both, and the way its axis moved
       "It meets the cortex 4 mm backward from where it would with the coil held flat (on the template; a person's own "
       "brain differs).");
   for (const std::string& sentence : said(c)) CHECK(is_sentence(sentence));
+
+  geometry::FieldAskew field;
+  field.moved_mm = 1.9;
+  field.way = {0, 1};
+  field.left = 0.946;
+  // Of what lies deeper the field is told, not the axis.
+  const auto with_field = english(viewer::contact_sentences(c, field));
+  CHECK(
+      with_field[1] ==
+      "In a round model head its field is then strongest, 2 cm under the skin, 1.9 mm outward from where it is with "
+      "the coil held flat, and 95 % of the field is left there.");
+  for (const std::string& sentence : with_field) CHECK(sentence.find("the cortex") == std::string::npos);
 }

@@ -62,6 +62,21 @@ TEST_CASE("the cortex's depth is told with whose it is") {
   t.at_depth.sampled.mean_mm = 12;
   CHECK(english(viewer::depth_sentence(t)) ==
         "At the cortex, taken 20 mm under the skin (on the template's brain), 1.2 cm on average.");
+  t.at_depth.of_field = true;
+  CHECK(
+      english(viewer::depth_sentence(t)) ==
+      "At the cortex, taken 20 mm under the skin (on the template's brain), the place where the field is strongest "
+      "in a round model head is 1.2 cm off on average.");
+}
+
+TEST_CASE("what placements leave of the field is told as the model's, or not at all") {
+  geometry::Tolerance t;
+  CHECK(viewer::field_left_sentence(t).empty());
+  t.field_left = {0.914, 0.628};
+  CHECK(
+      english(viewer::field_left_sentence(t)) ==
+      "Of the field at the wanted place, in a round model head, half of the placements leave at least 91 %, 95 of "
+      "100 at least 63 %.");
 }
 
 TEST_CASE("the best way to mark is named, and what it comes to") {

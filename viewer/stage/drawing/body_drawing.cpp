@@ -22,7 +22,7 @@ Colour mixed(Colour a, Colour b, double share_of_b) {
 
 bool same(const std::optional<Glow>& a, const std::optional<Glow>& b) {
   if (!a || !b) return !a && !b;
-  return a->at == b->at && a->radius_mm == b->radius_mm && a->role == b->role;
+  return a->at == b->at && a->radius_mm == b->radius_mm && a->role == b->role && a->corners == b->corners;
 }
 
 }  // namespace
@@ -101,13 +101,18 @@ void BodyDrawing::light(const Body& body) {
   vtkNew<vtkUnsignedCharArray> colours;
   colours->SetNumberOfComponents(3);
   colours->SetNumberOfTuples(static_cast<vtkIdType>(corners.size()));
-  for (size_t i = 0; i < corners.size(); ++i) {
-    const double away = (corners[i] - body.glow->at).norm() / body.glow->radius_mm;
-    const Colour c = away < 1 ? mixed(plain, lit, std::min(1.0, 1.6 * (1 - away * away))) : plain;
+  const auto set = [&](size_t i, Colour c) {
     colours->SetTypedComponent(static_cast<vtkIdType>(i), 0, c.red);
     colours->SetTypedComponent(static_cast<vtkIdType>(i), 1, c.green);
     colours->SetTypedComponent(static_cast<vtkIdType>(i), 2, c.blue);
+  };
+  const auto& by_corner = body.glow->corners;
+  for (size_t i = 0; i < corners.size(); ++i) {
+    const double away = by_corner ? 1 : (corners[i] - body.glow->at).norm() / body.glow->radius_mm;
+    set(i, away < 1 ? mixed(plain, lit, std::min(1.0, 1.6 * (1 - away * away))) : plain);
   }
+  if (by_corner)
+    for (const LitCorner& c : *by_corner) set(static_cast<size_t>(c.corner), mixed(plain, lit, c.share));
   data_->GetPointData()->SetScalars(colours);
   data_->Modified();
 }

@@ -20,8 +20,6 @@ namespace {
 
 constexpr double casing_opacity = 0.22;
 constexpr double windings_opacity = 0.4;
-/// Windings are drawn inside the casing, this far over its flat face.
-constexpr double windings_height_mm = 8;
 
 struct Solid {
   vtkNew<vtkPoints> points;
@@ -80,8 +78,8 @@ void add_windings(Solid& solid, const geometry::Winding& winding) {
     for (int i = 0; i < corners; ++i) {
       const double a = 2 * std::numbers::pi * i / corners;
       const Vector2d way(std::cos(a), std::sin(a));
-      solid.point(winding.centre + inner * way, windings_height_mm, winding.bend_deg);
-      solid.point(winding.centre + outer * way, windings_height_mm, winding.bend_deg);
+      solid.point(winding.centre + inner * way, winding.height_mm, winding.bend_deg);
+      solid.point(winding.centre + outer * way, winding.height_mm, winding.bend_deg);
     }
     for (vtkIdType i = 0; i < corners; ++i) {
       const vtkIdType j = (i + 1) % corners;
@@ -104,6 +102,7 @@ bool same(const geometry::Coil& a, const geometry::Coil& b) {
   for (size_t i = 0; i < a.windings.size(); ++i)
     if (a.windings[i].centre != b.windings[i].centre || a.windings[i].inner_mm != b.windings[i].inner_mm ||
         a.windings[i].bend_deg != b.windings[i].bend_deg ||
+        a.windings[i].height_mm != b.windings[i].height_mm ||
         a.windings[i].outer_mm != b.windings[i].outer_mm || a.windings[i].turns != b.windings[i].turns)
       return false;
   return true;

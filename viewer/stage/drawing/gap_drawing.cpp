@@ -7,6 +7,7 @@
 #include <cmath>
 #include <limits>
 
+#include "viewer/stage/drawing/free_corner.h"
 #include "viewer/stage/drawing/triangles.h"
 #include "viewer/stage/scene/gap_colours.h"
 
@@ -58,32 +59,6 @@ void fill(vtkPolyData& data, const geometry::GapMap& map) {
       for (const size_t corner : {size_t{0}, k - 1, k}) put(near[corner]);
   }
   set_triangles(data, coordinates, shades, 3);
-}
-
-/// Above the legend, or in the corner where it covers least.
-Box place(double width, double height, double gap, const Box& free, const Coverage& head,
-          const std::vector<Caption>& taken) {
-  std::vector<Box> corners;
-  const auto box_at = [&](double left, double top) { return Box{left, top, left + width, top + height}; };
-  double legend_top = free.bottom;
-  for (const Caption& c : taken)
-    if (c.is_legend) legend_top = c.box.top - gap;
-  corners.push_back(box_at(free.left, legend_top - height));
-  corners.push_back(box_at(free.right - width, free.bottom - height));
-  corners.push_back(box_at(free.right - width, free.top));
-  corners.push_back(box_at(free.left, free.top));
-  Box box = corners.front();
-  double least = std::numeric_limits<double>::infinity();
-  for (const Box& corner : corners) {
-    double cost = head.share(corner);
-    for (const Caption& c : taken) cost += corner.overlaps(c.box) ? 10 : 0;
-    if (corner.top < free.top || corner.left < free.left) cost += 10;
-    if (cost < least) {
-      least = cost;
-      box = corner;
-    }
-  }
-  return box;
 }
 
 /// The coloured bar with its ticks and figures.
@@ -143,7 +118,7 @@ void draw_gap_scale(Overlay& overlay, const GapScale& scale, const Box& free, co
   width += 2 * pad;
   const double height = 2 * pad + title_size.height + 4 * s + bar_height_px * s + 3 * s + tick_size.height +
                         4 * s + text_height + row;
-  const Box box = place(width, height, 8 * s, free, head, taken);
+  const Box box = free_corner(width, height, 8 * s, free, head, taken);
 
   overlay.box(box, palette::halo, 0.8);
   double y = box.top + pad;

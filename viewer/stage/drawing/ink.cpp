@@ -29,7 +29,9 @@ constexpr double flattest = 0.5;
 
 }  // namespace
 
-Ink::Ink(vtkRenderer* renderer) {
+Ink::Ink(vtkRenderer* renderer) : Ink(renderer, vtkSmartPointer<vtkActor>::New()) {}
+
+Ink::Ink(vtkRenderer* renderer, vtkActor* actor) : actor_(actor) {
   mapper_->SetInputData(data_);
   mapper_->ScalarVisibilityOn();
   actor_->SetMapper(mapper_);

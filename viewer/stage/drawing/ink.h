@@ -5,6 +5,7 @@
 #include <vtkPolyData.h>
 #include <vtkPolyDataMapper.h>
 #include <vtkRenderer.h>
+#include <vtkSmartPointer.h>
 
 #include <Eigen/Core>
 #include <vector>
@@ -22,6 +23,8 @@ struct Cross;
 class Ink {
 public:
   explicit Ink(vtkRenderer* renderer);
+  /// Drawn by another actor, which is added to the renderer.
+  Ink(vtkRenderer* renderer, vtkActor* actor);
 
   /// Throws away what was drawn; what follows is for this sight.
   void begin(const Sight& sight);
@@ -54,7 +57,7 @@ private:
   std::vector<unsigned char> colours_;
   vtkNew<vtkPolyData> data_;
   vtkNew<vtkPolyDataMapper> mapper_;
-  vtkNew<vtkActor> actor_;
+  vtkSmartPointer<vtkActor> actor_;
 };
 
 }  // namespace scalpmark::viewer

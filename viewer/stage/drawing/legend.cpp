@@ -13,7 +13,7 @@ const TextStyle style{13, false, palette::text, false};
 /// What there is room for: without what needs explaining least, first the coil, then lines, and last of all
 /// marks, which mostly have their names beside them.
 std::vector<LegendRow> that_fit(std::vector<LegendRow> rows, double room, double least_row) {
-  for (const Sample first : {Sample::coil, Sample::line, Sample::shape, Sample::lit})
+  for (const Sample first : {Sample::coil, Sample::line, Sample::shape, Sample::lit, Sample::field})
     while (least_row * static_cast<double>(rows.size()) > room) {
       const auto last =
           std::find_if(rows.rbegin(), rows.rend(), [&](const LegendRow& r) { return r.sample == first; });
@@ -36,6 +36,12 @@ void draw_sample(Overlay& overlay, double s, const LegendRow& row, double x, dou
       break;
     case Sample::line:
       overlay.line({x - 13 * s, y}, {x + 13 * s, y}, 2, colour);
+      break;
+    case Sample::field:
+      overlay.ellipse({x, y}, 13 * s, 8 * s, palette::construction, 1);
+      overlay.ellipse({x, y}, 12 * s, 7 * s, paler(colour, 0.5), 1);
+      overlay.ellipse({x, y}, 7.5 * s, 4.5 * s, palette::construction, 1);
+      overlay.ellipse({x, y}, 6.5 * s, 3.5 * s, colour, 1);
       break;
     case Sample::coil:
       overlay.box({x - 13 * s, y - 6 * s, x + 13 * s, y + 6 * s}, palette::casing, 0.35);

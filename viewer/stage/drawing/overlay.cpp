@@ -14,6 +14,7 @@
 #include <cmath>
 #include <filesystem>
 
+#include "geometry/base/angles.h"
 #include "viewer/stage/drawing/triangles.h"
 
 namespace scalpmark::viewer {
@@ -144,6 +145,17 @@ void Overlay::box(const Box& box, Colour colour, double opacity) {
       br(box.right, box.bottom);
   triangle(tl, bl, br, colour, opacity);
   triangle(tl, br, tr, colour, opacity);
+}
+
+void Overlay::ellipse(const Pixel& centre, double half_width, double half_height, Colour colour,
+                      double opacity) {
+  constexpr int corners = 24;
+  const Eigen::Vector2d middle(centre.x, centre.y);
+  const auto rim = [&](int i) -> Eigen::Vector2d {
+    const double a = 2 * geometry::pi * i / corners;
+    return middle + Eigen::Vector2d(half_width * std::cos(a), half_height * std::sin(a));
+  };
+  for (int i = 0; i < corners; ++i) triangle(middle, rim(i), rim(i + 1), colour, opacity);
 }
 
 void Overlay::shape(Shape shape, const Pixel& centre, Colour colour) {

@@ -44,6 +44,7 @@ public:
   void text(const std::string& text, const Pixel& top_left, const TextStyle& style);
   void line(const Pixel& from, const Pixel& to, double width_px, Colour colour);
   void box(const Box& box, Colour colour, double opacity);
+  void ellipse(const Pixel& centre, double half_width, double half_height, Colour colour, double opacity);
   void shape(Shape shape, const Pixel& centre, Colour colour);
   void done();
 

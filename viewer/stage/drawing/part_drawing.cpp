@@ -19,9 +19,11 @@ bool PartDrawing::show(const Part& part) {
   need(body_, part.body.has_value());
   need(coil_, part.coil.has_value());
   need(gaps_, part.gaps != nullptr);
+  need(through_, part.through.has_value());
   if (body_) body_->show(part.body, part.pickable);
   if (coil_) coil_->show(part.coil);
   if (gaps_) gaps_->show(part.gaps);
+  if (through_) through_->show(part.through);
   ink_.actor()->SetPickable(part.pickable);
   return fresh;
 }
@@ -29,6 +31,9 @@ bool PartDrawing::show(const Part& part) {
 void PartDrawing::draw_last() {
   if (body_) body_->draw_last();
   if (coil_) coil_->draw_last();
+  // What is seen through the skin would else be drawn over lines and marks as well.
+  renderer_->RemoveActor(ink_.actor());
+  renderer_->AddActor(ink_.actor());
 }
 
 void PartDrawing::wish(const std::optional<Label>& label, const Vector3d& at, const Sight& sight) {
@@ -91,6 +96,7 @@ void PartDrawing::draw(const Part& part, const geometry::Surface& skin, const Si
   marks_.clear();
   ink_.begin(sight);
   if (gaps_) gaps_->draw(ink_, sight);
+  if (through_) through_->draw(sight);
   for (const Spot& spot : part.spots) draw_spot(spot, skin, sight);
   for (const Line& line : part.lines) draw_line(line, skin, sight);
   for (const Cross& cross : part.crosses) {

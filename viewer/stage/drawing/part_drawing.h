@@ -10,6 +10,7 @@
 #include "viewer/stage/drawing/gap_drawing.h"
 #include "viewer/stage/drawing/ink.h"
 #include "viewer/stage/drawing/label.h"
+#include "viewer/stage/drawing/seen_through_drawing.h"
 #include "viewer/stage/scene/scene.h"
 
 namespace scalpmark::viewer {
@@ -22,7 +23,7 @@ public:
 
   /// Says whether it has a body that it had not before, which those of later parts have to follow.
   bool show(const Part& part);
-  /// Puts its bodies behind all others in the order of drawing.
+  /// Puts its bodies and its ink behind all others in the order of drawing.
   void draw_last();
   void draw(const Part& part, const geometry::Surface& skin, const Sight& sight);
 
@@ -47,6 +48,7 @@ private:
   std::unique_ptr<BodyDrawing> body_;
   std::unique_ptr<CoilDrawing> coil_;
   std::unique_ptr<GapDrawing> gaps_;
+  std::unique_ptr<SeenThroughDrawing> through_;
   std::vector<SeenMark> marks_;
   std::vector<LabelWish> wishes_;
   std::vector<Box> room_;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <array>
 #include <memory>
 #include <optional>
 #include <string>
@@ -68,11 +69,19 @@ struct PlacedWords {
   Label label;
 };
 
+/// A corner of a surface, by its number.
+struct LitCorner {
+  int corner = 0;
+  double share = 0;
+};
+
 /// A patch of a surface in another colour, fading toward its rim.
 struct Glow {
   Eigen::Vector3d at = Eigen::Vector3d::Zero();
   double radius_mm = 10;
   Role role = Role::lit;
+  /// In place of the radius: how much each of these corners of the surface is lit, 0 to 1.
+  std::shared_ptr<const std::vector<LitCorner>> corners{};
 };
 
 /// Skin or cortex, matte: so much light from everywhere, so much from the eye. By reference: copies of a
@@ -96,12 +105,29 @@ struct CoilBody {
 /// The rims of its parts' undersides and tops, each closed, in the head's frame.
 [[nodiscard]] std::vector<std::vector<Eigen::Vector3d>> rims(const CoilBody& coil);
 
+/// An area in one colour that lets something of what it lies on through, with a thin dark outline.
+struct Tint {
+  std::vector<std::array<Eigen::Vector3d, 3>> triangles;
+  std::vector<std::array<Eigen::Vector3d, 2>> outline;  ///< pieces of it
+  Role role = Role::lit;
+  double opacity = 1;
+  double outline_px = 1.5;
+};
+
+/// What lies under the skin and is seen through it, where it faces the eye.
+struct SeenThrough {
+  Eigen::Vector3d inside = Eigen::Vector3d::Zero();  ///< all of it faces away from there
+  std::vector<Tint> tints;                           ///< the wider first
+  std::vector<Line> lines;
+};
+
 /// One thing's part of the scene. Drawn in this order, where depth does not tell.
 struct Part {
   Thing thing = Thing::skin;
   std::optional<Body> body{};
   std::optional<CoilBody> coil{};
   std::shared_ptr<const GapsShown> gaps{};
+  std::optional<SeenThrough> through{};
   std::vector<Spot> spots{};
   std::vector<Line> lines{};
   std::vector<Cross> crosses{};
@@ -112,7 +138,7 @@ struct Part {
 
 /// A row of the legend.
 struct LegendRow {
-  enum class Sample { shape, line, coil, lit };
+  enum class Sample { shape, line, coil, lit, field };
   Sample sample = Sample::shape;
   Shape shape = Shape::dot;
   Role role = Role::text;
@@ -140,6 +166,12 @@ struct GapScale {
   std::vector<Row> rows;
 };
 
+/// How something falls with depth: so many mm down, so much of what it is at the skin, 0 to 1.
+struct DepthCurve {
+  std::string title, depth;  ///< its own, and its axis'
+  std::vector<Eigen::Vector2d> points;
+};
+
 /// A sentence or a heading under the numbers.
 struct Remark {
   enum class Weight { plain, heading, quiet };
@@ -158,6 +190,7 @@ struct Surroundings {
   std::vector<Remark> remarks;  ///< under the numbers
   std::vector<LegendRow> legend;
   std::optional<GapScale> gap_scale;
+  std::optional<DepthCurve> depth_curve;
   bool with_column = false;  ///< room is kept for numbers and legend beside the head
 };
 

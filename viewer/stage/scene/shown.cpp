@@ -11,7 +11,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 23> names{
+constexpr std::array<std::pair<Thing, std::string_view>, 24> names{
     {{Thing::skin, "skin"},           {Thing::landmarks, "landmarks"},
      {Thing::tapes, "tapes"},         {Thing::grid, "grid"},
      {Thing::start, "start"},         {Thing::hotspot, "hotspot"},
@@ -23,7 +23,7 @@ constexpr std::array<std::pair<Thing, std::string_view>, 23> names{
      {Thing::title, "title"},         {Thing::cortex, "cortex"},
      {Thing::gaps, "gaps"},           {Thing::way_marks, "way-marks"},
      {Thing::sight, "sight"},         {Thing::cap, "cap"},
-     {Thing::places, "places"}}};
+     {Thing::places, "places"},       {Thing::field, "field"}}};
 
 }  // namespace
 

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "geometry/field/coil_field.h"
 #include "geometry/hands/cap_veil.h"
 #include "geometry/hands/tolerance.h"
 #include "geometry/hands/what_if.h"
@@ -40,7 +41,8 @@ enum class Thing {
   cap,
   way_marks,
   sight,
-  places
+  places,
+  field
 };
 
 /// "edge-marks", as written on the command line.
@@ -95,7 +97,9 @@ struct Shown {
   std::optional<geometry::LineOfSight> sight;      ///< for Thing::sight
   std::shared_ptr<const GapsShown> gaps;           ///< for Thing::gaps: of the placement the coil lies on
   std::shared_ptr<const geometry::Cortex> cortex;  ///< for Thing::cortex
-  std::vector<PlaceShown> places;                  ///< for Thing::places
+  /// For Thing::field, and for a cortex that is lit by it: of the placement the coil lies on.
+  std::shared_ptr<const geometry::CoilField> field;
+  std::vector<PlaceShown> places;  ///< for Thing::places
   UnderCoil under_coil = UnderCoil::said;
   /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.
   std::string head_description;

@@ -36,6 +36,16 @@ std::vector<Remark> in_words(const std::optional<geometry::CortexHit>& under, Un
   return lines;
 }
 
+/// Soft: all of the light where the field is strongest, none where it has half of that.
+std::shared_ptr<const std::vector<LitCorner>> lit_by(const geometry::CoilField& field) {
+  auto lit = std::make_shared<std::vector<LitCorner>>();
+  const double most = field.map.strongest.strength();
+  for (size_t i = 0; i < field.map.strengths.size(); ++i)
+    if (const double share = 2 * field.map.strengths[i] / most - 1; share > 0)
+      lit->push_back({field.sheet.corners[i], std::min(1.0, share)});
+  return lit;
+}
+
 }  // namespace
 
 Part show_cortex(const Showing& now, Surroundings& around) {
@@ -54,7 +64,12 @@ Part show_cortex(const Showing& now, Surroundings& around) {
   part.body = Body{shown.cortex->surface(), Role::cortex, 0.3, 0.75};
   const auto& under = now.placement.cortex;
   if (!under || shown.under_coil == UnderCoil::left_out) return part;
-  part.body->glow = Glow{under->point, lit_radius_mm, Role::lit};
+  if (shown.under_coil == UnderCoil::lit && shown.field && shown.field->sheet.of_brain) {
+    part.body->glow = Glow{under->point, 0, Role::lit, lit_by(*shown.field)};
+    return part;
+  }
+  // Where the field is shown, its patch is what is lit.
+  if (!shown.has(Thing::field)) part.body->glow = Glow{under->point, lit_radius_mm, Role::lit};
   part.lines.push_back({{now.placement.pulse, under->point}, 2.5, Role::construction, 0.5});
   part.spots.push_back({under->point, 8, Role::construction, 1.5});
   part.spots.push_back({under->point, 6, Role::lit, 2});

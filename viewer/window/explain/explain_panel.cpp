@@ -4,6 +4,9 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "viewer/words/field_words.h"
+#include "viewer/words/words.h"
+
 namespace scalpmark::window {
 
 using viewer::Thing;
@@ -21,7 +24,7 @@ ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(40, 20, 24, 24);
   text_ = new QLabel;
-  say(false);
+  say();
   text_->setObjectName("explain");
   text_->setWordWrap(true);
   auto* button = new QPushButton(tr("Done"));
@@ -43,13 +46,26 @@ void ExplainPanel::show_case(const Session& session, bool with_label) {
   heading_->setText(with_label && !label.isEmpty() ? label
                     : generic                      ? tr("A drawing of a head, shaped by a tape measure")
                                                    : tr("A picture of a head, made from a scan"));
-  say(session.has_cortex());
+  brain_shown_ = session.has_cortex();
+  if (!brain_shown_) patch_cm2_.reset();
+  say();
 }
 
-void ExplainPanel::say(bool brain_shown) {
+void ExplainPanel::show_patch(double cm2) {
+  if (patch_cm2_ == cm2) return;
+  patch_cm2_ = cm2;
+  say();
+}
+
+void ExplainPanel::say() {
   const QString coil = tr("The flat coil rests gently on your head, and you hear it click.");
   const QString pulse =
-      brain_shown
+      brain_shown_ && patch_cm2_
+          ? tr("Each click sends a short magnetic pulse through the skin to the part of the brain that is lit "
+               "under the green diamond, the place your clinician has chosen; it is about as large as %1, "
+               "strongest in its middle and fading outward, and drawn in an example's brain, not your own.")
+                .arg(viewer::translated(viewer::size_of_patch(*patch_cm2_)))
+      : brain_shown_
           ? tr("Each click sends a short magnetic pulse through the skin to the part of the brain that "
                "is lit under the green diamond, the place your clinician has chosen; this brain is a drawn "
                "example, not your own.")

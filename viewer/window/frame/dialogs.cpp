@@ -116,6 +116,7 @@ void show_keys(QWidget* parent) {
       {Dialogs::tr("Ctrl+T, Ctrl+H, Ctrl+B"),
        Dialogs::tr("lay the coil on the treatment site, the hotspot, the search start")},
       {Dialogs::tr("Ctrl+G"), Dialogs::tr("shows the gap under the coil, or leaves it out")},
+      {Dialogs::tr("Ctrl+I"), Dialogs::tr("shows the induced field in a round model head, or leaves it out")},
       {Dialogs::tr("Ctrl+Shift+B"), Dialogs::tr("looks through the skin at the template's brain, and back")},
       {Dialogs::tr("Ctrl+Alt+A, Ctrl+Alt+B"),
        Dialogs::tr("chooses one of several places that fit a mark's tapes")},

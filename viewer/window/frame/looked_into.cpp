@@ -61,6 +61,24 @@ void LookedInto::set_gaps(bool on) {
   emit changed();
 }
 
+void LookedInto::set_field(bool on) {
+  if (on == std::exchange(field_, on)) return;
+  emit field_switched(on);
+  emit changed();
+}
+
+void LookedInto::add_field_to(StageContent& content) {
+  viewer::Shown& shown = content.shown;
+  const bool for_staff = field_ && content.for_work && shown.has(Thing::coil);
+  const bool for_patient = shown.under_coil == viewer::UnderCoil::lit && shown.cortex;
+  if (!for_staff && !for_patient) return;
+  if (for_staff) shown.things.insert(Thing::field);
+  shown.field = field_under_coil_.look_under(
+      session_.head().head, shown.has(Thing::cortex) ? shown.cortex : nullptr,
+      session_.case_file().the_case.coil.model, viewer::placement_shown(session_.plan(), shown));
+  if (for_patient && shown.field) emit patch_lit(shown.field->map.half.area_cm2);
+}
+
 void LookedInto::add_to(StageContent& content) {
   const geometry::Head& head = session_.head().head;
   viewer::Shown& shown = content.shown;
@@ -71,6 +89,7 @@ void LookedInto::add_to(StageContent& content) {
     shown.gaps = under_coil_.gaps();
     for (GapPanel* panel : gap_panels()) panel->show_contact(under_coil_);
   }
+  add_field_to(content);
   if (!content.off_by_hand) return;
   by_hand_.work_out(head, session_.case_file(), session_.plan());
   if (shown.has(Thing::tolerance) || shown.has(Thing::way_marks)) shown.tolerance = by_hand_.found();

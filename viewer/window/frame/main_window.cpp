@@ -179,6 +179,7 @@ void MainWindow::connect_stage() {
   connect(stage_, &StageView::spot_clicked, &coil_, &CoilOnStage::lay_on_spot);
   connect(stage_, &StageView::skin_pointed, this, &MainWindow::point_on_skin);
   connect(&coil_, &CoilOnStage::refused, this, &MainWindow::show_notice);
+  connect(looked_into_.get(), &LookedInto::patch_lit, explain_, &ExplainPanel::show_patch);
   connect(looked_into_.get(), &LookedInto::gaps_switched, menus_, &Menus::show_gaps);
   connect(director_.get(), &StageDirector::status, status_, &QLabel::setText);
   connect(director_.get(), &StageDirector::coil_shown, worksheet_->search(), &SearchStep::show_coil);

@@ -53,6 +53,8 @@ public:
   [[nodiscard]] QPushButton* mode_button(Mode mode) const { return bar_->button(mode); }
   /// Shows the gaps under the coil, or leaves them out.
   void set_gaps(bool on) { looked_into_->set_gaps(on); }
+  /// Shows the induced field under the coil, or leaves it out.
+  void set_field(bool on) { looked_into_->set_field(on); }
   /// How much of the skin is left to be seen, 0 to 1; below 1 the template's brain is shown under it.
   void set_skin_opacity(double opacity) { through_skin_.set_opacity(opacity); }
   [[nodiscard]] double skin_opacity() const { return through_skin_.opacity(); }

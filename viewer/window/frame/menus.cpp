@@ -122,6 +122,8 @@ void Menus::add_skin(QMenu* menu) {
   brain_ = add_switch(menu, tr("&Brain under the skin"), false,
                       [this](bool on) { emit skin_opacity(on ? viewer::skin_over_cortex : 1); });
   brain_->setShortcut(QKeySequence("Ctrl+Shift+B"));
+  field_ = add_switch(menu, tr("&Induced field (round model head)"), false, &Menus::field);
+  field_->setShortcut(QKeySequence("Ctrl+I"));
 }
 
 void Menus::build_view(QWidget& stage, const Settings& settings) {

@@ -24,6 +24,7 @@ public:
   void show_recent(const QStringList& files);
   void show_skin_opacity(double opacity);
   void show_gaps(bool on) { gaps_->setChecked(on); }
+  void show_field(bool on) { field_->setChecked(on); }
 
   [[nodiscard]] bool legend() const { return legend_->isChecked(); }
   [[nodiscard]] bool numbers() const { return numbers_->isChecked(); }
@@ -46,6 +47,7 @@ signals:
   void lay_coil(viewer::CoilOn place);
   void skin_opacity(double opacity);
   void gaps(bool on);
+  void field(bool on);
   /// Legend or numbers, or the label in Explain, were switched.
   void readings_switched();
   void label_switched();
@@ -68,7 +70,7 @@ private:
 
   QMainWindow& window_;
   QMenu* recent_ = nullptr;
-  QAction *undo_ = nullptr, *redo_ = nullptr, *brain_ = nullptr, *gaps_ = nullptr;
+  QAction *undo_ = nullptr, *redo_ = nullptr, *brain_ = nullptr, *gaps_ = nullptr, *field_ = nullptr;
   QAction *legend_ = nullptr, *numbers_ = nullptr, *label_in_explain_ = nullptr;
   QSlider* skin_ = nullptr;
 };

@@ -19,6 +19,8 @@ StageDirector::StageDirector(Session& session, CoilOnStage& coil, StageView& sta
       looked_into_(looked_into) {
   connect(&coil_, &CoilOnStage::laid, this, &StageDirector::refresh_stage);
   connect(&looked_into_, &LookedInto::changed, this, &StageDirector::refresh_stage);
+  connect(&menus_, &Menus::field, &looked_into_, &LookedInto::set_field);
+  connect(&looked_into_, &LookedInto::field_switched, &menus_, &Menus::show_field);
   connect(&menus_, &Menus::readings_switched, this, &StageDirector::refresh_stage);
   connect(&through_skin_, &ThroughSkin::changed, this, [this] {
     menus_.show_skin_opacity(through_skin_.opacity());

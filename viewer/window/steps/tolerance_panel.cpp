@@ -205,10 +205,11 @@ void TolerancePanel::show_result() {
   const geometry::Tolerance& t = *shown_;
   result_->setText(
       tr("<b>%1 off on average</b>; half of the placements lie within %2 of the site, 95 of 100 "
-         "within %3. %4<br>%5<br>%6")
+         "within %3. %4 %5<br>%6<br>%7")
           .arg(length_with_unit(t.sampled.mean_mm, unit_), length_with_unit(t.half_mm, unit_),
                length_with_unit(t.most_mm, unit_),
                viewer::translated(viewer::depth_sentence(t)).toHtmlEscaped(),
+               viewer::translated(viewer::field_left_sentence(t)).toHtmlEscaped(),
                viewer::translated(viewer::largest_share_sentence(t, session_.case_file().the_case.errors))
                    .toHtmlEscaped(),
                viewer::translated(viewer::habit_sentence(t)).toHtmlEscaped()));

@@ -5,6 +5,7 @@
 
 #include "geometry/plan/plan_cortex.h"
 #include "models/cases/case_file.h"
+#include "viewer/teach/field_steps.h"
 #include "viewer/window/teach/what_if_picture.h"
 #include "viewer/window/teach/what_if_sentence.h"
 #include "viewer/words/words.h"
@@ -102,7 +103,9 @@ void Teach::follow() {
   if (followed_ == now && followed_head_->same_as(head)) return;
   followed_ = now;
   followed_head_.emplace(head);
-  steps_ = viewer::lesson(session.case_file().the_case, session.plan());
+  steps_ = viewer::lesson(now, session.plan());
+  for (viewer::LessonStep& step : viewer::field_steps(head, now, session.plan()))
+    steps_.push_back(std::move(step));
   panel_->what_if()->show_case(session.case_file().the_case);
   work_out_mistake();
 

@@ -10,16 +10,18 @@ using geometry::Misread;
 namespace {
 
 constexpr geometry::Range vertex_off_mm{1, 50}, tape_off_mm{1, 30}, turned_by_deg{1, 90}, cap_slid_mm{1, 50},
-    cap_turned_deg{1, 30}, aside_by_deg{1, 45};
+    cap_turned_deg{1, 30}, aside_by_deg{1, 45}, off_gap_mm{1, 30}, off_by_deg{1, 30};
 // What is usually done wrong: a thumb's breadth, half a centimetre of tape, ten degrees; a cap by half a
 // thumb's breadth or by what its arrow hardly shows.
 constexpr double usual_vertex_mm = 10, usual_tape_mm = 5, usual_turn_deg = 10, usual_slide_mm = 5,
-                 usual_cap_turn_deg = 5, usual_aside_deg = 10;
+                 usual_cap_turn_deg = 5, usual_aside_deg = 10, usual_gap_mm = 5, usual_lift_deg = 10;
 
 enum Way { forward, back, to_left, to_right };
 /// The first ways of a cap are those of a vertex, the others turn it.
 enum CapTurn { turned_left = to_right + 1, turned_right };
 enum AsideWay { from_front, from_handle, from_left, from_right };
+enum OffHow { more_gap, left_lifted, right_lifted };
+enum About { about_edge, about_centre };
 constexpr std::array<Misread, 4> tapes{Misread::lateral, Misread::anterior, Misread::treatment,
                                        Misread::centre_to_edge};
 constexpr int treatment_tape = 2, edge_tape = 3;
@@ -41,13 +43,15 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
            {vertex_way_, vertex_off_});
   add_kind(tape, tr("A tape is misread"), tr("One length is read too long or too short"),
            {which_tape_, tape_way_, tape_off_});
-  add_kind(turned, tr("The coil is turned"), tr("The edge lies on its mark, the angle is wrong"),
-           {turned_way_, turned_by_});
+  add_kind(turned, tr("The coil is turned"), tr("The angle is wrong"),
+           {turned_about_, turned_way_, turned_by_});
   add_kind(rule, tr("Another marking rule"), tr("Marked by one rule, laid by another"), {laid_by_});
   add_kind(cap, tr("The cap has slipped"), tr("The marks are on the cap, and it sits in another place"),
            {cap_way_, cap_slid_, cap_turned_});
   add_kind(aside, tr("A look from aside"), tr("The eye looks past the coil's edge at the mark, off the axis"),
            {aside_way_, aside_by_});
+  add_kind(off, tr("The coil stands off"), tr("Hair lies under it, or a wing is lifted"),
+           {off_how_, off_gap_, off_by_});
   problem_ = new QLabel;
   problem_->setObjectName("problem");
   problem_->setWordWrap(true);
@@ -75,9 +79,19 @@ void WhatIfControls::make_fields() {
   tape_way_ = new Choice(tr("It is read too"), {{tr("long"), tr("The mark comes too far out")},
                                                 {tr("short"), tr("The mark comes too near")}});
   turned_by_ = new AngleField(tr("Turned by"), turned_by_deg);
-  turned_way_ = new Choice(tr("The coil's front is turned"),
-                           {{tr("toward the midline"), tr("The edge stays on its mark")},
-                            {tr("away from it"), tr("The edge stays on its mark")}});
+  turned_about_ = new Choice(tr("The coil is turned about"),
+                             {{tr("its edge mark"), tr("The edge stays on its mark, the centre moves")},
+                              {tr("its centre"), tr("The centre stays on the site")}});
+  turned_way_ = new Choice(
+      tr("The coil's front is turned"),
+      {{tr("toward the midline"), tr("To a larger angle")}, {tr("away from it"), tr("To a smaller angle")}});
+  off_how_ = new Choice(tr("What keeps it off"),
+                        {{tr("hair or air under it"), tr("All of the coil lies further off")},
+                         {tr("its left wing is lifted"), tr("Left as seen from its handle")},
+                         {tr("its right wing is lifted"), tr("Right as seen from its handle")}},
+                        nullptr, Qt::Vertical);
+  off_gap_ = new LengthField(tr("More gap"), off_gap_mm);
+  off_by_ = new AngleField(tr("Lifted by"), off_by_deg);
   cap_slid_ = new LengthField(tr("Slid by"), cap_slid_mm);
   cap_turned_ = new AngleField(tr("Turned by"), cap_turned_deg);
   cap_way_ = new Choice(tr("The cap is"),
@@ -135,6 +149,10 @@ void WhatIfControls::choose_usual() {
   laid_by_->choose(index_of(MarkRule::drop));
   aside_by_->set_value(usual_aside_deg);
   aside_way_->choose(from_front);
+  turned_about_->choose(about_edge);
+  off_how_->choose(more_gap);
+  off_gap_->set_value(usual_gap_mm);
+  off_by_->set_value(usual_lift_deg);
   kinds_->button(nothing)->setChecked(true);
   show_kind();
 }
@@ -145,12 +163,15 @@ void WhatIfControls::connect_fields() {
     show_kind();
     emit changed();
   });
-  for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_, cap_way_, aside_way_})
+  for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_, cap_way_, aside_way_,
+                         turned_about_, off_how_})
     connect(choice, &Choice::picked, this, say);
-  connect(cap_way_, &Choice::picked, this, &WhatIfControls::show_kind);
+  for (Choice* choice : {cap_way_, off_how_})
+    connect(choice, &Choice::picked, this, &WhatIfControls::show_kind);
   for (NumberField* field : {static_cast<NumberField*>(vertex_off_), static_cast<NumberField*>(tape_off_),
                              static_cast<NumberField*>(turned_by_), static_cast<NumberField*>(cap_slid_),
-                             static_cast<NumberField*>(cap_turned_), static_cast<NumberField*>(aside_by_)})
+                             static_cast<NumberField*>(cap_turned_), static_cast<NumberField*>(aside_by_),
+                             static_cast<NumberField*>(off_gap_), static_cast<NumberField*>(off_by_)})
     field->on_commit([this, field](std::optional<double> value) {
       field->set_value(value);
       emit changed();
@@ -167,10 +188,12 @@ void WhatIfControls::show_kind() {
     if (details_[i]) details_[i]->setVisible(static_cast<int>(i) == kind());
   cap_slid_->setVisible(cap_way_->chosen() < turned_left);
   cap_turned_->setVisible(cap_way_->chosen() >= turned_left);
+  off_gap_->setVisible(off_how_->chosen() == more_gap);
+  off_by_->setVisible(off_how_->chosen() != more_gap);
 }
 
 void WhatIfControls::set_unit(LengthUnit unit) {
-  for (LengthField* field : {vertex_off_, tape_off_, cap_slid_}) field->set_unit(unit);
+  for (LengthField* field : {vertex_off_, tape_off_, cap_slid_, off_gap_}) field->set_unit(unit);
 }
 
 void WhatIfControls::clear() {
@@ -222,12 +245,20 @@ std::optional<viewer::Mistake> WhatIfControls::mistake() const {
           tapes[static_cast<std::size_t>(which_tape_->chosen())],
           tape_off_->value().value_or(usual_tape_mm) * (tape_way_->chosen() == 0 ? 1 : -1)};
     case turned:
-      return viewer::CoilTurned{turned_by_->value().value_or(usual_turn_deg) *
-                                (turned_way_->chosen() == 0 ? 1 : -1)};
+      return viewer::CoilTurned{
+          turned_by_->value().value_or(usual_turn_deg) * (turned_way_->chosen() == 0 ? 1 : -1),
+          turned_about_->chosen() == about_centre};
     case rule:
       return viewer::OtherRule{rules[static_cast<std::size_t>(laid_by_->chosen())]};
     case cap:
       return viewer::CapSlipped{cap_move()};
+    case off: {
+      if (off_how_->chosen() == more_gap)
+        return viewer::StandsOff{off_gap_->value().value_or(usual_gap_mm), {}};
+      const double lifted = off_by_->value().value_or(usual_lift_deg);
+      // With its left wing up its right side is down.
+      return viewer::StandsOff{0, {off_how_->chosen() == left_lifted ? lifted : -lifted, 0}};
+    }
     case aside: {
       const double deg = aside_by_->value().value_or(usual_aside_deg);
       switch (static_cast<AsideWay>(aside_way_->chosen())) {

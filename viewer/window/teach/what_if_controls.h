@@ -20,7 +20,7 @@ namespace scalpmark::window {
 class WhatIfControls : public QWidget {
   Q_OBJECT
 public:
-  enum Kind { nothing, vertex, tape, turned, rule, cap, aside };
+  enum Kind { nothing, vertex, tape, turned, rule, cap, aside, off };
 
   explicit WhatIfControls(QWidget* parent = nullptr);
 
@@ -53,6 +53,12 @@ public:
   [[nodiscard]] Choice* cap_way() const { return cap_way_; }
   [[nodiscard]] AngleField* aside_by() const { return aside_by_; }
   [[nodiscard]] Choice* aside_way() const { return aside_way_; }
+  /// About its edge mark, or about its centre.
+  [[nodiscard]] Choice* turned_about() const { return turned_about_; }
+  /// More gap, the left wing lifted, the right one.
+  [[nodiscard]] Choice* off_how() const { return off_how_; }
+  [[nodiscard]] LengthField* off_gap() const { return off_gap_; }
+  [[nodiscard]] AngleField* off_by() const { return off_by_; }
 
 signals:
   void changed();
@@ -67,10 +73,11 @@ private:
   [[nodiscard]] geometry::CapMove cap_move() const;
 
   QButtonGroup* kinds_;
-  std::array<QWidget*, 7> details_{};
-  LengthField *vertex_off_, *tape_off_, *cap_slid_;
-  AngleField *turned_by_, *cap_turned_, *aside_by_;
-  Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_, *cap_way_, *aside_way_;
+  std::array<QWidget*, 8> details_{};
+  LengthField *vertex_off_, *tape_off_, *cap_slid_, *off_gap_;
+  AngleField *turned_by_, *cap_turned_, *aside_by_, *off_by_;
+  Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_, *cap_way_, *aside_way_,
+      *turned_about_, *off_how_;
   QLabel* problem_;
 };
 

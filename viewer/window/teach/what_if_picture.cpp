@@ -64,6 +64,13 @@ StageLook::CloseUp close_up(const viewer::MistakeOutcome& outcome, const geometr
     close.at += 0.3 * (*outcome.result.vertex - close.at);
     close.across_mm = 180;
   }
+  if (std::holds_alternative<viewer::StandsOff>(outcome.mistake)) {
+    // From before its front, where gaps and lifted wings are seen.
+    close.gaze.toward_eye = (outcome.meant.front + 0.25 * outcome.meant.normal).normalized();
+    close.gaze.up = outcome.meant.normal;
+    close.at = outcome.meant.pulse;
+    close.across_mm = 200;
+  }
   if (outcome.result.sight) {
     // From beside the coil, where a line that leans is seen to lean.
     const auto& sight = *outcome.result.sight;
@@ -107,6 +114,10 @@ StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geomet
   }
   shown.coil_on = CoilOn::elsewhere;
   shown.placement = really;
+  if (outcome.field) {
+    shown.things.insert(Thing::field);
+    shown.field = outcome.field;
+  }
 
   const auto across = [](const geometry::Placement& p) { return p.front.cross(p.normal); };
   const auto& meant_mark = meant.edge_mark.by(the_case.coil.laid_by);

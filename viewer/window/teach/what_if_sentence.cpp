@@ -1,6 +1,7 @@
 #include "viewer/window/teach/what_if_sentence.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <cmath>
 
 #include "viewer/window/fields/length_text.h"
@@ -55,6 +56,10 @@ QString cause_of(const viewer::TapeMisread& m, LengthUnit unit) {
 }
 
 QString cause_of(const viewer::CoilTurned& m) {
+  if (m.about_centre)
+    return (m.by_deg < 0 ? WhatIf::tr("With the coil turned %1\u00b0 away from the midline about its centre")
+                         : WhatIf::tr("With the coil turned %1\u00b0 toward the midline about its centre"))
+        .arg(std::lround(std::abs(m.by_deg)));
   return (m.by_deg < 0
               ? WhatIf::tr("With the coil turned %1\u00b0 away from the midline and its edge on the mark")
               : WhatIf::tr("With the coil turned %1\u00b0 toward the midline and its edge on the mark"))
@@ -84,6 +89,23 @@ QString cause_of(const viewer::LookedAside& m) {
       .arg(std::lround(std::hypot(m.front_deg, m.right_deg)));
 }
 
+QString cause_of(const viewer::StandsOff& m, LengthUnit unit) {
+  if (m.gap_mm > 0)
+    return WhatIf::tr("With %1 more of hair or air under the coil").arg(length(m.gap_mm, unit));
+  return (m.tilt.roll_deg > 0 ? WhatIf::tr("With the coil's left wing lifted by %1\u00b0")
+                              : WhatIf::tr("With the coil's right wing lifted by %1\u00b0"))
+      .arg(std::lround(std::abs(m.tilt.roll_deg)));
+}
+
+/// What is left of the field, as the model's.
+QString field_of(const viewer::MistakeOutcome& outcome) {
+  if (!outcome.field_left) return {};
+  return QLatin1Char(' ') +
+         WhatIf::tr(
+             "In a round model head %1 % of the field is left at the wanted place, along its line there.")
+             .arg(std::lround(100 * std::max(0.0, *outcome.field_left)));
+}
+
 }  // namespace
 
 QString what_if_title(const viewer::Mistake& mistake) {
@@ -98,8 +120,10 @@ QString what_if_title(const viewer::Mistake& mistake) {
       return WhatIf::tr("What if the rules are mixed?");
     case 4:
       return WhatIf::tr("What if the cap has slipped?");
-    default:
+    case 5:
       return WhatIf::tr("What if one looks from aside?");
+    default:
+      return WhatIf::tr("What if the coil stands off?");
   }
 }
 
@@ -117,6 +141,8 @@ QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::
     cause = cause_of(*cap, unit);
   else if (const auto* aside = std::get_if<viewer::LookedAside>(&outcome.mistake))
     cause = cause_of(*aside);
+  else if (const auto* off = std::get_if<viewer::StandsOff>(&outcome.mistake))
+    cause = cause_of(*off, unit);
   else
     cause = cause_of(std::get<viewer::CoilTurned>(outcome.mistake));
   const QString where =
@@ -129,7 +155,7 @@ QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::
       really == meant
           ? WhatIf::tr("the coil lies at %1\u00b0 to the midline, as meant").arg(really)
           : WhatIf::tr("the coil lies at %1\u00b0 to the midline instead of %2\u00b0").arg(really).arg(meant);
-  return WhatIf::tr("%1, %2, and %3.").arg(cause, where, angle);
+  return WhatIf::tr("%1, %2, and %3.").arg(cause, where, angle) + field_of(outcome);
 }
 
 }  // namespace scalpmark::window

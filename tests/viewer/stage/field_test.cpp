@@ -1,0 +1,137 @@
+// The induced field on the stage: as a value, and as it is drawn, against the field itself.
+#include <Eigen/Geometry>
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+#include "geometry/plan/solve.h"
+#include "models/coils/coil_library.h"
+#include "tests/support/heads.h"
+#include "viewer/picture/display.h"
+#include "viewer/picture/picture.h"
+#include "viewer/stage/scene/field_shown.h"
+#include "viewer/stage/things/things.h"
+
+using namespace scalpmark;
+using namespace scalpmark::viewer;
+using Eigen::Vector3d;
+
+namespace {
+
+constexpr PictureSize size{1280, 800};
+
+struct Solved {
+  geometry::Head head = tests::lopsided_head(5);
+  geometry::Case the_case;
+  geometry::Plan plan;
+  Shown shown;
+};
+
+Solved solved(geometry::Side side, const std::string& coil) {
+  Solved s;
+  s.the_case.label = "Test bench";
+  s.the_case.side = side;
+  s.the_case.coil.model = models::coil(coil);
+  s.the_case.coil.centre_to_edge_mm = s.the_case.coil.model.centre_to_edge_mm;
+  s.plan = geometry::solve(s.head, s.the_case, geometry::TapeDistances::left_out);
+  s.shown.things = {Thing::skin, Thing::coil, Thing::treatment, Thing::field, Thing::labels, Thing::legend};
+  s.shown.field = field_under(s.head, nullptr, s.the_case.coil.model, s.plan.treatment);
+  return s;
+}
+
+const SeenThrough* through_of(const Scene& scene) {
+  for (const Part& part : scene.parts)
+    if (part.thing == Thing::field) return part.through ? &*part.through : nullptr;
+  return nullptr;
+}
+
+bool says(const Surroundings& around, const std::string& words) {
+  return std::any_of(around.remarks.begin(), around.remarks.end(),
+                     [&](const Remark& r) { return r.text.find(words) != std::string::npos; });
+}
+
+Colour at(const std::string& pixels, const Pixel& p) {
+  const size_t i =
+      3 * (static_cast<size_t>(p.y) * static_cast<size_t>(size.width) + static_cast<size_t>(p.x));
+  return {static_cast<std::uint8_t>(pixels[i]), static_cast<std::uint8_t>(pixels[i + 1]),
+          static_cast<std::uint8_t>(pixels[i + 2])};
+}
+
+}  // namespace
+
+TEST_CASE("the field is two nested tints and a line with two ends alike, and says whose it is not") {
+  for (const geometry::Side side : {geometry::Side::left, geometry::Side::right}) {
+    const Solved s = solved(side, "figure-8-70");
+    const Scene scene = show(s.head, s.the_case, s.plan, s.shown);
+    const SeenThrough* through = through_of(scene);
+    REQUIRE(through);
+    REQUIRE(through->tints.size() == 2);
+    CHECK(through->tints[0].triangles.size() > through->tints[1].triangles.size());
+    for (const Tint& tint : through->tints) CHECK(tint.outline.size() > 20);
+    // The line: along the field, through the strongest place, and the same at both ends.
+    REQUIRE(through->lines.size() == 3);
+    const auto& line = through->lines.front().points;
+    const geometry::FieldThere& strongest = s.shown.field->map.strongest;
+    CHECK((0.5 * (line[0] + line[1]) - strongest.point).norm() < 1e-9);
+    CHECK(std::abs((line[1] - line[0]).normalized().dot(strongest.field.normalized())) == Approx(1));
+    const auto length = [](const Line& l) { return (l.points[1] - l.points[0]).norm(); };
+    CHECK(length(through->lines[1]) == Approx(length(through->lines[2])));
+    CHECK(says(scene.around, "in a round model head"));
+    CHECK(says(scene.around, "Not this patient's field"));
+    REQUIRE(scene.around.depth_curve);
+    CHECK(scene.around.depth_curve->points.front().y() == Approx(1));
+    CHECK(scene.around.depth_curve->points.back().y() < 0.2);
+    CHECK(std::any_of(scene.around.legend.begin(), scene.around.legend.end(),
+                      [](const LegendRow& r) { return r.text.find("model") != std::string::npos; }));
+  }
+}
+
+TEST_CASE("under a round coil the patch is a ring: no line is drawn and no curve under its centre") {
+  const Solved s = solved(geometry::Side::left, "round-100");
+  const Scene scene = show(s.head, s.the_case, s.plan, s.shown);
+  const SeenThrough* through = through_of(scene);
+  REQUIRE(through);
+  CHECK(through->lines.empty());
+  CHECK_FALSE(scene.around.depth_curve);
+}
+
+TEST_CASE("a coil of which no field is known is said to be one") {
+  Solved s = solved(geometry::Side::left, "figure-8-70");
+  s.the_case.coil.model.windings.clear();
+  s.shown.field = field_under(s.head, nullptr, s.the_case.coil.model, s.plan.treatment);
+  CHECK_FALSE(s.shown.field);
+  const Scene scene = show(s.head, s.the_case, s.plan, s.shown);
+  CHECK_FALSE(through_of(scene));
+  CHECK(says(scene.around, "No field is known"));
+}
+
+// Seen through the skin, which lies over it: yellower than the skin was, and the stronger in the middle. From
+// the other side of the head nothing of it.
+TEST_CASE("the patch is seen through the skin where it faces the eye, and not from behind") {
+  const Display display;
+  Solved s = solved(geometry::Side::left, "figure-8-70");
+  s.shown.things = {Thing::skin, Thing::field};
+  const geometry::CoilField& field = *s.shown.field;
+  Vector3d wide = field.map.strongest.point;  // in the wider patch alone
+  for (const auto& ends : field.map.half.outline) {
+    const Vector3d inside = ends[0] + 0.15 * (field.map.strongest.point - ends[0]);
+    if (field.field.at(inside).norm() < 0.65 * field.map.strongest.strength()) wide = inside;
+  }
+  Picture picture(display, size);
+  const auto yellow = [&](View view, const Vector3d& place) {
+    picture.stage().show(s.head, s.the_case, s.plan, s.shown);
+    picture.stage().look(view);
+    const std::string pixels = picture.draw();
+    // Beside the line and off the outlines.
+    const Vector3d across = (place - field.round.centre).cross(field.map.strongest.field).normalized();
+    const Colour c = at(pixels, picture.stage().project(place + 4 * across));
+    return 0.5 * (c.red + c.green) - c.blue;
+  };
+  const double core = yellow(View::square_on, field.map.strongest.point), rim = yellow(View::square_on, wide);
+  const double behind = yellow(View::right, field.map.strongest.point);
+  s.shown.things = {Thing::skin};
+  const double bare = yellow(View::square_on, field.map.strongest.point);
+  CHECK(bare < 30);
+  CHECK(rim > bare + 30);
+  CHECK(core > rim + 20);
+  CHECK(behind < bare + 15);
+}

@@ -1,0 +1,83 @@
+// Where the coil's induced field goes in a round model head: two nested tints where it has more than half and
+// more than 71 % of its strongest, on the brain where one is shown, else on a sphere 2 cm under the skin; the
+// line it runs along, with two ends alike, since which one leads is the device's; beside the head how it
+// falls with depth. Seen through the skin, which it lies under. Nobody's own field, and it says so.
+#include <cmath>
+
+#include "viewer/stage/things/things.h"
+#include "viewer/words/field_words.h"
+#include "viewer/words/words.h"
+
+namespace scalpmark::viewer {
+
+using Eigen::Vector3d;
+
+ShowThing show_field;
+
+namespace {
+
+constexpr double wide_opacity = 0.45, core_opacity = 0.6;
+constexpr double field_outline_px = 1.6, field_line_px = 3;
+/// The line's ends, mm from the strongest place, and half of the strokes across them.
+constexpr double line_half_mm = 20, end_half_mm = 4;
+
+Tint tint_of(const geometry::FieldPatch& patch, double opacity) {
+  return {patch.triangles, patch.outline, Role::lit, opacity, field_outline_px};
+}
+
+/// Two ends alike.
+void add_line(const geometry::CoilField& field, SeenThrough& through) {
+  const geometry::FieldThere& at = field.map.strongest;
+  const Vector3d along = at.field.normalized();
+  const Vector3d across = (at.point - field.round.centre).cross(along).normalized();
+  const Vector3d a = at.point - line_half_mm * along, b = at.point + line_half_mm * along;
+  through.lines.push_back({{a, b}, field_line_px, Role::text});
+  for (const Vector3d& end : {a, b})
+    through.lines.push_back(
+        {{end - end_half_mm * across, end + end_half_mm * across}, field_line_px, Role::text});
+}
+
+DepthCurve curve_of(const geometry::FieldMap& map) {
+  DepthCurve curve;
+  const double whole = map.under_centre.front().field;
+  for (const geometry::FieldAtDepth& f : map.under_centre)
+    curve.points.emplace_back(f.depth_mm, f.field / whole);
+  curve.title = words(Words::tr("Field under the coil's centre"));
+  curve.depth = words(Words::tr("cm under the skin"));
+  return curve;
+}
+
+}  // namespace
+
+Part show_field(const Showing& now, Surroundings& around) {
+  Part part;
+  part.thing = Thing::field;
+  part.pickable = false;
+  if (!now.shown.has(Thing::field)) return part;
+  around.with_column = true;
+  using enum Remark::Weight;
+  around.remarks.push_back({words(Words::tr("Induced field, in a round model head")), heading});
+  if (!now.shown.field) {
+    around.remarks.push_back({words(Words::tr("No field is known of this coil here.")), quiet});
+    return part;
+  }
+  const geometry::CoilField& field = *now.shown.field;
+  around.remarks.push_back({words(field_remark(field))});
+  around.remarks.push_back(
+      {words(Words::tr("Not this patient's field; no dose and no effect follow from it.")), quiet});
+  around.legend.push_back({LegendRow::Sample::field, Shape::disc, Role::lit,
+                           words(Words::tr("Field over 71 %, over half (model)")), at_field_in_legend});
+  SeenThrough through;
+  through.inside = field.round.centre;
+  through.tints = {tint_of(field.map.half, wide_opacity), tint_of(field.map.seven_tenths, core_opacity)};
+  if (!is_ring(field.map)) {
+    add_line(field, through);
+    around.legend.push_back({LegendRow::Sample::line, Shape::disc, Role::text,
+                             words(Words::tr("Line of the field (model)")), at_field_in_legend});
+    if (!field.map.under_centre.empty()) around.depth_curve = curve_of(field.map);
+  }
+  part.through = std::move(through);
+  return part;
+}
+
+}  // namespace scalpmark::viewer

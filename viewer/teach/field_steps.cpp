@@ -1,0 +1,76 @@
+#include "viewer/teach/field_steps.h"
+
+#include <cmath>
+
+#include "geometry/field/moved_coil.h"
+#include "viewer/stage/scene/field_shown.h"
+#include "viewer/words/field_words.h"
+#include "viewer/words/numbers.h"
+#include "viewer/words/words.h"
+
+namespace scalpmark::viewer {
+
+using geometry::CoilMoved;
+
+namespace {
+
+constexpr double coil_seen_mm = 190;
+
+std::string percent_left(const std::vector<geometry::MovedRatio>& moved, CoilMoved how, double by) {
+  return words(Words::tr("%1 %", "a percentage"),
+               {std::to_string(std::lround(100 * ratio_of(moved, how, by).value_or(0)))});
+}
+
+LessonStep why_gap(const geometry::Plan& plan, const std::vector<geometry::MovedRatio>& moved) {
+  LessonStep s;
+  s.topic = LessonTopic::gap;
+  s.title = words(Words::tr("Why the gap matters"));
+  s.caption = words(
+      Words::tr(
+          "The field fades fast with distance. In a round model head 2 mm of hair leave %1 of it at the "
+          "wanted place, 5 mm leave %2, 10 mm leave %3; a wing lifted by 10\u00b0 leaves %4. Part the "
+          "hair, and look under both wings."),
+      {percent_left(moved, CoilMoved::gap, 2), percent_left(moved, CoilMoved::gap, 5),
+       percent_left(moved, CoilMoved::gap, 10), percent_left(moved, CoilMoved::roll, 10)});
+  s.view = geometry::side_of(plan.treatment) == geometry::Side::left ? View::front_left : View::front_right;
+  s.shown.things = {Thing::skin, Thing::treatment, Thing::coil, Thing::field, Thing::labels};
+  return s;
+}
+
+LessonStep why_angle(const geometry::Case& c, const geometry::Plan& plan,
+                     const std::vector<geometry::MovedRatio>& moved) {
+  LessonStep s;
+  s.topic = LessonTopic::across;
+  s.title = words(Words::tr("Why %1"), {in_degrees(c.coil.angle_deg)});
+  s.caption = words(
+      Words::tr(
+          "The field runs along the coil's front axis, and its patch is longest that way. At about "
+          "45\u00b0 to the midline this crosses the central sulcus, onto the precentral gyrus. In a round "
+          "model head a coil turned by 20\u00b0 leaves %1 of the field along that line, one turned by "
+          "45\u00b0 %2."),
+      {percent_left(moved, CoilMoved::turn, 20), percent_left(moved, CoilMoved::turn, 45)});
+  s.view = View::square_on;
+  s.close = CloseLook{plan.hotspot.pulse, coil_seen_mm};
+  s.shown.things = {Thing::skin, Thing::hotspot, Thing::coil, Thing::angle, Thing::field, Thing::labels};
+  s.shown.coil_on = CoilOn::hotspot;
+  return s;
+}
+
+}  // namespace
+
+std::vector<LessonStep> field_steps(const geometry::Head& head, const geometry::Case& the_case,
+                                    const geometry::Plan& plan) {
+  const geometry::Coil& coil = the_case.coil.model;
+  std::vector<LessonStep> steps;
+  if (const auto field = field_under(head, nullptr, coil, plan.treatment)) {
+    steps.push_back(why_gap(plan, geometry::moved_ratios(head.skin(), coil, *field)));
+    steps.back().shown.field = field;
+  }
+  if (const auto field = field_under(head, nullptr, coil, plan.hotspot); field && !is_ring(field->map)) {
+    steps.push_back(why_angle(the_case, plan, geometry::moved_ratios(head.skin(), coil, *field)));
+    steps.back().shown.field = field;
+  }
+  return steps;
+}
+
+}  // namespace scalpmark::viewer
