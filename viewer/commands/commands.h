@@ -18,6 +18,9 @@ void add_sheet(CLI::App& program);
 void add_tolerance(CLI::App& program);
 void add_contact(CLI::App& program);
 void add_check(CLI::App& program);
+void add_answers(CLI::App& program);
+void add_course(CLI::App& program);
+void add_log(CLI::App& program);
 void add_head(CLI::App& program);
 
 /// `scalpmark read-skin KIND UNIT MEMORY_MB CPU_SECONDS FILE`: how the program calls itself to read a file

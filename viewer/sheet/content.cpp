@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <ctime>
 #include <optional>
 
 #include "geometry/base/error.h"
@@ -13,6 +12,7 @@
 #include "geometry/paths/shortest_path.h"
 #include "geometry/plan/pulse_shift.h"
 #include "viewer/sheet/cap_note.h"
+#include "viewer/sheet/visit_tables.h"
 #include "viewer/stage/things/surroundings.h"
 #include "viewer/words/cortex_words.h"
 #include "viewer/words/data_words.h"
@@ -367,6 +367,8 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
   s.to_draw = tapes_to_draw(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);
+  s.answers = answers_table(c, plan);
+  s.visits = visits_tables(c.visits);
   for (const geometry::Message& warning : plan.warnings) s.warnings.push_back(words(warning));
   s.cautions = caution_sentences();
   s.not_this = caution_text();
@@ -382,19 +384,6 @@ std::shared_ptr<const geometry::Tolerance> off_by_hand(const geometry::Head& hea
   } catch (const geometry::GeometryError&) {
     return {};
   }
-}
-
-std::string date_today() {
-  const std::array months{Words::tr("January"), Words::tr("February"), Words::tr("March"),
-                          Words::tr("April"),   Words::tr("May"),      Words::tr("June"),
-                          Words::tr("July"),    Words::tr("August"),   Words::tr("September"),
-                          Words::tr("October"), Words::tr("November"), Words::tr("December")};
-  const std::time_t now = std::time(nullptr);
-  std::tm here{};
-  localtime_r(&now, &here);
-  return words(Words::tr("%1 %2 %3", "a date: day, month, year"),
-               {std::to_string(here.tm_mday), months[static_cast<size_t>(here.tm_mon)].toStdString(),
-                std::to_string(here.tm_year + 1900)});
 }
 
 }  // namespace scalpmark::viewer

@@ -11,7 +11,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 23> names{
+constexpr std::array<std::pair<Thing, std::string_view>, 25> names{
     {{Thing::skin, "skin"},           {Thing::landmarks, "landmarks"},
      {Thing::tapes, "tapes"},         {Thing::grid, "grid"},
      {Thing::start, "start"},         {Thing::hotspot, "hotspot"},
@@ -23,7 +23,8 @@ constexpr std::array<std::pair<Thing, std::string_view>, 23> names{
      {Thing::title, "title"},         {Thing::cortex, "cortex"},
      {Thing::gaps, "gaps"},           {Thing::way_marks, "way-marks"},
      {Thing::sight, "sight"},         {Thing::cap, "cap"},
-     {Thing::places, "places"}}};
+     {Thing::places, "places"},       {Thing::answers, "answers"},
+     {Thing::course, "course"}}};
 
 }  // namespace
 
@@ -47,6 +48,18 @@ const std::vector<Thing>& all_things() {
     return things;
   }();
   return all;
+}
+
+CourseShown course_shown(const geometry::CheckedCourse& checked, const geometry::Head& head,
+                         const geometry::Plan& plan) {
+  CourseShown shown;
+  const geometry::Course& course = checked.course;
+  for (std::size_t i = 0; i < course.offsets.size(); ++i)
+    if (course.offsets[i])
+      shown.visits.push_back({checked.checks[i].check->as_laid.pulse, i + 1, course.outside[i]});
+  if (!course.stretches.empty())
+    shown.ellipses = geometry::course_ellipses(head, plan, course.stretches.back(), course);
+  return shown;
 }
 
 const geometry::Placement& placement_shown(const geometry::Plan& plan, const Shown& shown) {

@@ -44,10 +44,11 @@ using ShowThing = Part(const Showing& now, Surroundings& around);
 
 /// The list, in the order of drawing: of what lets something be seen through it, what lies behind comes
 /// first. A new thing is a line here and a file that defines it.
-#define SCALPMARK_THINGS_SHOWN(thing)                                                                   \
-  thing(show_surroundings) thing(show_cortex) thing(show_skin) thing(show_cap) thing(show_gaps) thing(show_tapes)       \
-      thing(show_landmarks) thing(show_grid) thing(show_tolerance) thing(show_wanted) thing(show_sites) \
-          thing(show_angle) thing(show_edge_marks) thing(show_way_marks) thing(show_coil) thing(show_sight) thing(show_places)
+#define SCALPMARK_THINGS_SHOWN(thing)                                                                       \
+  thing(show_surroundings) thing(show_cortex) thing(show_skin) thing(show_cap) thing(show_gaps)             \
+      thing(show_tapes) thing(show_landmarks) thing(show_grid) thing(show_tolerance) thing(show_wanted)     \
+          thing(show_sites) thing(show_angle) thing(show_edge_marks) thing(show_way_marks) thing(show_coil) \
+              thing(show_sight) thing(show_places) thing(show_answers) thing(show_course)
 
 /// The scene of a plan: as many parts as the list has, whatever is shown. `normals` makes the next scene of
 /// the same head cheaper. Refuses (ViewerError) a coil on a node the plan does not have.

@@ -14,7 +14,7 @@ constexpr int longest_label = 200;  // letters; more does not fit on a sheet
 
 }  // namespace
 
-KeepStep::KeepStep(Session& session, QWidget* parent) : Step(6, tr("Keep"), parent), session_(session) {
+KeepStep::KeepStep(Session& session, QWidget* parent) : Step(7, tr("Keep"), parent), session_(session) {
   set_hint(tr("Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again."));
   auto* name = new QLabel(tr("Label of the case"));
   label_ = new QLineEdit;

@@ -31,7 +31,7 @@ void choose(models::CaseFile& case_file, const geometry::TreatmentAlternative& s
 
 }  // namespace
 
-TreatStep::TreatStep(Session& session, QWidget* parent) : Step(4, tr("Treat"), parent), session_(session) {
+TreatStep::TreatStep(Session& session, QWidget* parent) : Step(5, tr("Treat"), parent), session_(session) {
   fields()->addWidget(new QLabel(tr("The spot that answered (the hotspot)")));
   hotspot_ = new NodePad(tr("The hotspot is"));
   fields()->addWidget(hotspot_);
