@@ -11,7 +11,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 25> names{
+constexpr std::array<std::pair<Thing, std::string_view>, 25> thing_names_known{
     {{Thing::skin, "skin"},           {Thing::landmarks, "landmarks"},
      {Thing::tapes, "tapes"},         {Thing::grid, "grid"},
      {Thing::start, "start"},         {Thing::hotspot, "hotspot"},
@@ -29,13 +29,13 @@ constexpr std::array<std::pair<Thing, std::string_view>, 25> names{
 }  // namespace
 
 std::string_view name_of(Thing thing) {
-  for (const auto& [t, name] : names)
+  for (const auto& [t, name] : thing_names_known)
     if (t == thing) return name;
   return "";
 }
 
 std::optional<Thing> thing_named(std::string_view name) {
-  for (const auto& [thing, n] : names)
+  for (const auto& [thing, n] : thing_names_known)
     if (n == name) return thing;
   return {};
 }
@@ -43,8 +43,8 @@ std::optional<Thing> thing_named(std::string_view name) {
 const std::vector<Thing>& all_things() {
   static const std::vector<Thing> all = [] {
     std::vector<Thing> things;
-    things.reserve(names.size());
-    for (const auto& [thing, name] : names) things.push_back(thing);
+    things.reserve(thing_names_known.size());
+    for (const auto& [thing, name] : thing_names_known) things.push_back(thing);
     return things;
   }();
   return all;
