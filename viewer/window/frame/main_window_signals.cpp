@@ -56,7 +56,7 @@ void MainWindow::connect_worksheet() {
   connect(worksheet_->landmarks(), &LandmarksStep::landmark_found, this, &MainWindow::show_found_landmark);
   connect(worksheet_->search(), &SearchStep::node_wanted, &coil_, &CoilOnStage::lay_on_node);
   connect(&log_, &PulseLog::spot_changed, this, &MainWindow::lay_on_spot);
-  connect(&log_, &PulseLog::changed, this, &MainWindow::refresh_stage);
+  connect(&log_, &PulseLog::other_visit_shown, this, &MainWindow::refresh_stage);
   connect(worksheet_->check(), &CheckStep::point_wanted, this,
           [this] { stage_->set_pointing(worksheet_->check()->wanted().has_value()); });
   connect(worksheet_->keep(), &KeepStep::save_wanted, &files_, &CaseFiles::save);

@@ -69,6 +69,7 @@ void PulseLog::show_visit(std::optional<std::size_t> visit) {
   is_chosen_ = true;
   shown_ = visit;
   emit changed();
+  emit other_visit_shown();
 }
 
 const geometry::Visit* PulseLog::visit() const {

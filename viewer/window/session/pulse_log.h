@@ -66,6 +66,7 @@ signals:
   /// Spot, output or the visit shown; the case's own changes are told by Session::changed.
   void changed();
   void spot_changed();
+  void other_visit_shown();
 
 private:
   QString edit_at(std::optional<std::size_t> visit, const QString& what,

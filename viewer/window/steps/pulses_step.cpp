@@ -146,7 +146,7 @@ void PulsesStep::show_place() {
   best_->setText(any ? viewer::translated(viewer::best_sentence(*answers)) : QString());
   const auto best =
       any && answers->map->best ? std::optional(answers->spots[answers->map->best->spot]) : std::nullopt;
-  offer(take_best_, best, tr("Spot %1 is the hotspot"));
+  offer(take_best_, best, tr("Take spot %1 as hotspot"));
   offer(to_telling_,
         any && answers->map->next ? std::optional(answers->spots[answers->map->next->spot]) : std::nullopt,
         tr("Most telling: spot %1"));
@@ -154,7 +154,7 @@ void PulsesStep::show_place() {
   centre_->setVisible(has_centre);
   centre_->setText(has_centre ? viewer::translated(viewer::centre_sentence(*answers)) : QString());
   const auto nearest = has_centre ? geometry::spot_nearest_centre(*answers) : std::nullopt;
-  offer(take_centre_, nearest, tr("Nearest to the centre: spot %1 is the hotspot"));
+  offer(take_centre_, nearest, tr("Nearest to the centre: take spot %1 as hotspot"));
   const HotspotNode& hotspot = session_.case_file().the_case.hotspot;
   take_best_->setEnabled(best && !(*best == hotspot));
   take_centre_->setEnabled(nearest && !(*nearest == hotspot));
