@@ -6,11 +6,6 @@
 
 namespace scalpmark::geometry {
 
-namespace ranges {
-/// Of a stimulator's output, percent of its most.
-inline constexpr Range output_percent{1, 100};
-}  // namespace ranges
-
 /// One pulse as it was logged: the output in whole percent, as the stimulator shows it, and whether an answer
 /// that counts was seen. Which of them count (thumb, index finger, both) is settled before.
 struct Pulse {

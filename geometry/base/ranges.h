@@ -25,6 +25,10 @@ inline constexpr Range lift_mm{0, 30};
 inline constexpr Range spot{-1, 1};
 inline constexpr Range distance_mm{1, 100};
 inline constexpr Range brim_over_nasion_mm{5, 60};
+inline constexpr Range brim_height_mm{0, 200};
+inline constexpr Range tape_reading_mm{1, 450};  // on a head: from next to nothing to around it
+inline constexpr Range output_percent{1, 100};   // of a stimulator's most
+inline constexpr Range output_step_percent{1, 50};
 inline constexpr Range error_mm{0, 15};
 inline constexpr Range error_deg{0, 20};
 inline constexpr Range percent{0, 100};

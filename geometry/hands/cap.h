@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "geometry/head/head.h"
+#include "geometry/plan/brim_heights.h"
 #include "geometry/surface/section.h"
 
 namespace scalpmark::geometry {
@@ -62,14 +63,7 @@ struct Cap {
 [[nodiscard]] std::vector<Eigen::Vector3d> brim_line(const Head& head, const Cap& cap,
                                                      const CapSlip& slip = {});
 
-/// How high the brim is over the four points that are felt for, mm along the tape from each toward the
-/// vertex (the midline tape over nasion and inion, the coronal tape over the tragi). Empty: not measured, or
-/// the brim lies below the point.
-struct BrimHeights {
-  std::optional<double> nasion_mm, left_tragus_mm, right_tragus_mm, inion_mm;
-
-  friend bool operator==(const BrimHeights&, const BrimHeights&) = default;
-};
+/// How high the brim of a cap so slipped is.
 [[nodiscard]] BrimHeights brim_heights(const Head& head, const Cap& cap, const CapSlip& slip = {});
 
 /// The stretches of tape that measure such heights, from each point up to the brim, in that order; empty

@@ -16,7 +16,6 @@ using Eigen::VectorXd;
 
 namespace {
 
-constexpr Range brim_height_mm{0, 200};
 constexpr Range arrow_aside_mm{-60, 60};
 /// Tapes read to the half centimetre do not miss a cap on this head by more: it is another cap, or misread.
 constexpr double most_brim_misfit_mm = 10;
@@ -36,10 +35,10 @@ std::vector<OneReading> taken(const BrimReadings& today) {
   std::vector<OneReading> readings;
   for (std::size_t i = 0; i < heights.size(); ++i) {
     if (!heights[i]) continue;
-    if (!brim_height_mm.holds(*heights[i]))
+    if (!ranges::brim_height_mm.holds(*heights[i]))
       throw GeometryError(
           Message::of("The brim's height over the %1 must be from 0 to %2 mm; measure it again.", names[i],
-                      number(brim_height_mm.high)));
+                      number(ranges::brim_height_mm.high)));
     readings.push_back({i, *heights[i]});
   }
   if (readings.size() < 2)

@@ -164,6 +164,14 @@ std::vector<FoundPlace> TapeFinder::find(const TapeReadings& given, const FindOp
   return places;
 }
 
+TapeReadings tapes_to(const Head& head, const SurfacePoint& point) {
+  TapeReadings tapes;
+  const auto fields = fields_in_order(head);
+  for (std::size_t i = 0; i < fields.size(); ++i)
+    tapes.*readings_in_order[i] = fields[i]->at(head.skin(), point);
+  return tapes;
+}
+
 std::vector<FoundPlace> find_by_tapes(const Head& head, const TapeReadings& readings,
                                       const FindOptions& options) {
   return TapeFinder(head).find(readings, options);

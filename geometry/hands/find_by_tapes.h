@@ -6,13 +6,13 @@
 
 #include "geometry/hands/fitting_skin.h"
 #include "geometry/head/head.h"
+#include "geometry/plan/tape_readings.h"
 
 namespace scalpmark::geometry {
 
-/// What a tape read from a lost mark's note, along the skin, mm; any two or more of the four.
-struct TapeReadings {
-  std::optional<double> vertex_mm, nasion_mm, left_tragus_mm, right_tragus_mm;
-};
+/// The four tapes to a point on the skin, from the head's distance fields, which are worked out where they
+/// are not there yet.
+[[nodiscard]] TapeReadings tapes_to(const Head& head, const SurfacePoint& point);
 
 /// A place on the skin that fits the readings.
 struct FoundPlace {

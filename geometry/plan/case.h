@@ -6,6 +6,7 @@
 #include "geometry/coil/coil_setup.h"
 #include "geometry/head/scale.h"
 #include "geometry/plan/hand_errors.h"
+#include "geometry/plan/visit.h"
 
 namespace scalpmark::geometry {
 
@@ -20,13 +21,6 @@ struct SearchSettings {
   MarkRule drawn_by = MarkRule::tape;  ///< its edge marks are measured before a coil is on the head
 
   friend bool operator==(const SearchSettings&, const SearchSettings&) = default;
-};
-
-struct GridPosition {
-  int row = 0;     ///< -1, 0, 1; +1 is forward
-  int column = 0;  ///< -1, 0, 1; +1 is outward, away from the midline
-
-  friend bool operator==(const GridPosition&, const GridPosition&) = default;
 };
 
 struct TreatmentSettings {
@@ -45,6 +39,21 @@ struct CapSettings {
   friend bool operator==(const CapSettings&, const CapSettings&) = default;
 };
 
+/// Whose twitch is an answer, for hotspot and threshold.
+enum class CountedAnswers { thumb, index, thumb_or_index };
+/// When an output answers in half of its pulses (answers/binomial.h).
+enum class CountingBy { five_of_ten, four_of_eight };
+
+/// How answers are counted, and by what steps outputs are tried. Percent of the stimulator's most.
+struct AnswerSettings {
+  CountedAnswers counted = CountedAnswers::thumb_or_index;
+  CountingBy rule = CountingBy::five_of_ten;
+  int step_percent = 5;  ///< far from the threshold; common practice, no source
+  int fine_percent = 1;  ///< near it; at most the other
+
+  friend bool operator==(const AnswerSettings&, const AnswerSettings&) = default;
+};
+
 /// What the user entered, apart from where the head comes from. Lengths mm.
 struct Case {
   std::string label;
@@ -54,8 +63,11 @@ struct Case {
   CoilSetup coil;
   GridPosition hotspot;
   TreatmentSettings treatment;
-  CapSettings cap;    ///< as errors: the plan does not depend on it
-  HandErrors errors;  ///< for tolerance() alone; the plan does not depend on them
+  // The plan depends on none of what follows:
+  CapSettings cap;
+  HandErrors errors;  ///< for tolerance() alone
+  AnswerSettings answers;
+  Visits visits;
 
   friend bool operator==(const Case&, const Case&) = default;
 };

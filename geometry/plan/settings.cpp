@@ -37,6 +37,10 @@ constexpr Setting all[] = {
      [](Case& c) -> Place { return &c.treatment.distance_mm; }},
     {"cap", "brim_over_nasion_mm", ranges::brim_over_nasion_mm, Unit::mm,
      [](Case& c) -> Place { return &c.cap.brim_over_nasion_mm; }},
+    {"answers", "step_percent", ranges::output_step_percent, Unit::percent,
+     [](Case& c) -> Place { return &c.answers.step_percent; }},
+    {"answers", "fine_percent", ranges::output_step_percent, Unit::percent,
+     [](Case& c) -> Place { return &c.answers.fine_percent; }},
     {"errors", "fiducial_mm", ranges::error_mm, Unit::mm,
      [](Case& c) -> Place { return &c.errors.fiducial_mm; }},
     {"errors", "tape_mm", ranges::error_mm, Unit::mm, [](Case& c) -> Place { return &c.errors.tape_mm; }},
@@ -97,6 +101,10 @@ void check_settings(const Case& the_case) {
                                     number(s.range.low), number(s.range.high), unit_of(s),
                                     number(*value, 3)));
   }
+  if (the_case.answers.fine_percent > the_case.answers.step_percent)
+    throw GeometryError(
+        Message::of("answers.fine_percent is %1, more than answers.step_percent, which is %2; make it less.",
+                    the_case.answers.fine_percent, the_case.answers.step_percent));
   if (!forward && !canonical_label(the_case.treatment.label))
     throw GeometryError(Message::of(
         "treatment.label is \"%1\", which is not a position of the 10-20, 10-10 or 10-5 system; write one such as F3.",

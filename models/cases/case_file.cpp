@@ -1,6 +1,7 @@
 #include "models/cases/case_file.h"
 
 #include "models/cases/settings_json.h"
+#include "models/cases/visits_json.h"
 #include "models/coils/coil_library.h"
 #include "models/files/embedded_data.h"
 #include "models/files/error.h"
@@ -15,7 +16,7 @@ using nlohmann::ordered_json;
 namespace {
 
 constexpr int newest_version = 2;
-constexpr std::size_t largest_case = 1'000'000;  // bytes
+constexpr std::size_t largest_case = 8'000'000;  // bytes; forty visits of 200 pulses are 1 MB
 constexpr std::size_t longest_path = 4096;       // characters
 
 constexpr std::array<Choice<HeadKind>, 3> head_kinds{
@@ -117,18 +118,24 @@ CaseFile parse_case(const std::string& text, const fs::path& folder, const std::
   const JsonSource source{name, Message::of("case")};
   const nlohmann::json parsed = parse_strict(text, source);
   const int version = require_format(parsed, source, "scalpmark-case", newest_version);
-  const JsonGroup top = version == 1 ? JsonGroup(parsed, source,
-                                                 {"format", "version", "label", "head", "tape_mm", "side",
-                                                  "search", "coil", "hotspot", "treatment", "errors"})
-                                     : JsonGroup(parsed, source,
-                                                 {"format", "version", "label", "head", "tape_mm", "side",
-                                                  "search", "coil", "hotspot", "treatment", "cap", "errors"});
+  const JsonGroup top =
+      version == 1 ? JsonGroup(parsed, source,
+                               {"format", "version", "label", "head", "tape_mm", "side", "search", "coil",
+                                "hotspot", "treatment", "errors"})
+                   : JsonGroup(parsed, source,
+                               {"format", "version", "label", "head", "tape_mm", "side", "search", "coil",
+                                "hotspot", "treatment", "cap", "errors", "answers", "visits"});
   top.require({"head"});
   CaseFile case_file = default_case();
   case_file.folder = folder;
   case_file.head = read_head(top);
   top.text("label", case_file.the_case.label);
   read_settings(top, version, case_file.the_case);
+  if (top.has("visits")) case_file.the_case.visits = read_visits(top);
+  for (const std::size_t i : geometry::out_of_order(case_file.the_case.visits))
+    case_file.notes.push_back(Message::of(
+        "Visit %1 (%2) is dated before the visit entered before it; if that is a slip, correct its date.",
+        i + 1, iso(case_file.the_case.visits[i]->date)));
   if (version == 1)
     case_file.notes.push_back(Message::of(
         "The case was written as version 1, with one marking rule (%1): it is taken for drawing the marks and for laying the coil alike.",
@@ -143,6 +150,7 @@ std::string case_json(const CaseFile& case_file) {
   out["label"] = case_file.the_case.label;
   out["head"] = head_json(case_file.head);
   write_settings(case_file.the_case, out);
+  if (!case_file.the_case.visits.empty()) out["visits"] = visits_json(case_file.the_case.visits);
   return pretty_json(out);
 }
 

@@ -24,7 +24,7 @@ struct CaseFile {
 /// compiled in).
 [[nodiscard]] CaseFile default_case();
 
-/// Refuses (ModelError, naming file and key): missing, a folder, over 1 MB, not JSON, nested deeper than 16,
+/// Refuses (ModelError, naming file and key): missing, a folder, over 8 MB, not JSON, nested deeper than 16,
 /// wrong format or version, unknown key, wrong type, a number that is not finite, a setting out of range.
 [[nodiscard]] CaseFile read_case(const std::filesystem::path& file);
 [[nodiscard]] CaseFile parse_case(const std::string& json, const std::filesystem::path& folder,

@@ -21,6 +21,13 @@ constexpr std::array<Choice<g::MarkRule>, 3> mark_rules{
 constexpr std::array<Choice<g::TreatmentRule>, 2> treatment_rules{
     {{"forward", g::TreatmentRule::forward}, {"landmark", g::TreatmentRule::landmark}}};
 
+constexpr std::array<Choice<g::CountedAnswers>, 3> counted_answers{
+    {{"thumb", g::CountedAnswers::thumb},
+     {"index", g::CountedAnswers::index},
+     {"both", g::CountedAnswers::thumb_or_index}}};
+constexpr std::array<Choice<g::CountingBy>, 2> counting_rules{
+    {{"5_of_10", g::CountingBy::five_of_ten}, {"4_of_8", g::CountingBy::four_of_eight}}};
+
 template <class Value, std::size_t count>
 std::string_view key_among(Value value, const std::array<Choice<Value>, count>& choices) {
   for (const auto& choice : choices)
@@ -118,7 +125,26 @@ void read_treatment(const JsonGroup& top, int version, g::Case& the_case) {
   treatment.label = *label;
 }
 
+void read_answers(const JsonGroup& top, g::Case& the_case) {
+  const JsonGroup group = group_of(top, "answers", {"counted", "rule"}, {});
+  group.choice("counted", counted_answers, the_case.answers.counted);
+  group.choice("rule", counting_rules, the_case.answers.rule);
+  read_numbers(group, "answers", the_case);
+  if (the_case.answers.fine_percent > the_case.answers.step_percent)
+    group.refuse(group.has("fine_percent") ? "fine_percent" : "step_percent",
+                 Message::of("makes the fine step (%1) larger than the other (%2)",
+                             the_case.answers.fine_percent, the_case.answers.step_percent));
+}
+
 }  // namespace
+
+std::string_view file_word(g::CountedAnswers counted) {
+  return key_among(counted, counted_answers);
+}
+
+std::string_view file_word(g::CountingBy rule) {
+  return key_among(rule, counting_rules);
+}
 
 nlohmann::ordered_json errors_json(const g::HandErrors& errors) {
   g::Case the_case;
@@ -143,6 +169,7 @@ void read_settings(const JsonGroup& top, int version, g::Case& the_case) {
   if (top.has("hotspot")) read_numbers(group_of(top, "hotspot", {}, {}), "hotspot", the_case);
   if (top.has("treatment")) read_treatment(top, version, the_case);
   if (top.has("cap")) read_numbers(group_of(top, "cap", {}, {}), "cap", the_case);
+  if (top.has("answers")) read_answers(top, the_case);
   if (top.has("errors")) read_numbers(group_of(top, "errors", {}, {}), "errors", the_case);
 }
 
@@ -165,6 +192,9 @@ void write_settings(const g::Case& the_case, nlohmann::ordered_json& top) {
     treatment["label"] = the_case.treatment.label;
   treatment["drawn_by"] = g::key_of(the_case.treatment.drawn_by);
   write_numbers(the_case, "cap", top["cap"]);
+  top["answers"]["counted"] = key_among(the_case.answers.counted, counted_answers);
+  top["answers"]["rule"] = key_among(the_case.answers.rule, counting_rules);
+  write_numbers(the_case, "answers", top["answers"]);
   // Defaults that come from the literature may be bettered; a case keeps only what its user changed.
   if (!(the_case.errors == g::HandErrors{})) top["errors"] = errors_json(the_case.errors);
 }

@@ -196,15 +196,14 @@ JsonGroup JsonGroup::group(std::string_view key, std::span<const std::string_vie
   return {at(key), source_, path_ + std::string(key) + ".", keys};
 }
 
-std::vector<JsonGroup> JsonGroup::groups(std::string_view key,
-                                         std::initializer_list<std::string_view> keys) const {
+std::vector<JsonGroup> JsonGroup::groups(std::string_view key, std::span<const std::string_view> keys) const {
   require({key});
   if (!at(key).is_array()) refuse(key, Message::of("must be a list [ ], but is %1", shown(key)));
   std::vector<JsonGroup> all;
   for (const json& item : at(key)) {
     const std::string path = std::string(key) + "[" + std::to_string(all.size()) + "]";
     if (!item.is_object()) refuse(path, Message::of("must be a group { }, but is %1", shown_value(item)));
-    all.push_back(JsonGroup(item, source_, path_ + path + ".", std::span(keys.begin(), keys.size())));
+    all.push_back(JsonGroup(item, source_, path_ + path + ".", keys));
   }
   return all;
 }
@@ -223,6 +222,24 @@ void JsonGroup::whole_number(std::string_view key, const Range& range, int& into
     refuse(key, Message::of("must be a whole number from %1 to %2, but is %3", geometry::number(range.low),
                             geometry::number(range.high), shown(key)));
   into = static_cast<int>(at(key).get<double>());
+}
+
+void JsonGroup::yes_or_no(std::string_view key, bool& into) const {
+  if (!has(key)) return;
+  if (!at(key).is_boolean()) refuse(key, Message::of("must be true or false, but is %1", shown(key)));
+  into = at(key).get<bool>();
+}
+
+void JsonGroup::whole_pair(std::string_view key, const Range& range, std::array<int, 2>& into) const {
+  if (!has(key)) return;
+  const json& value = at(key);
+  const auto is_whole = [&](const json& n) {
+    return is_number_in(n, range) && std::floor(n.get<double>()) == n.get<double>();
+  };
+  if (!value.is_array() || value.size() != 2 || !is_whole(value[0]) || !is_whole(value[1]))
+    refuse(key, Message::of("must be two whole numbers from %1 to %2, but is %3", geometry::number(range.low),
+                            geometry::number(range.high), shown(key)));
+  for (std::size_t k = 0; k < 2; ++k) into[k] = static_cast<int>(value[k].get<double>());
 }
 
 void JsonGroup::text(std::string_view key, std::string& into, std::size_t most_characters) const {
@@ -299,7 +316,31 @@ namespace {
 
 using nlohmann::ordered_json;
 
-void write(const ordered_json& value, std::size_t indent, std::string& out) {
+constexpr std::size_t short_group = 110;  // characters that are read as one line
+
+bool has_plain_values(const ordered_json& value) {
+  return std::none_of(value.begin(), value.end(), [](const ordered_json& v) { return v.is_structured(); });
+}
+
+/// A group whose values are plain or lists of plain ones.
+bool is_flat(const ordered_json& value) {
+  return value.is_object() && std::all_of(value.begin(), value.end(), [](const ordered_json& v) {
+           return !v.is_object() && (!v.is_array() || has_plain_values(v));
+         });
+}
+
+void write(const ordered_json& value, std::size_t indent, std::string& out, bool one_line = false);
+
+/// Written as one short line, or not at all.
+bool write_short(const ordered_json& value, std::size_t indent, std::string& out) {
+  const std::size_t before = out.size();
+  write(value, indent, out, true);
+  if (out.size() - before <= short_group) return true;
+  out.resize(before);
+  return false;
+}
+
+void write(const ordered_json& value, std::size_t indent, std::string& out, bool one_line) {
   if (value.is_number_float() && !std::isfinite(value.get<double>()))
     throw ModelError(Message::of(
         "A number to be written is not finite, so nothing was written; check the head and the case."));
@@ -317,8 +358,7 @@ void write(const ordered_json& value, std::size_t indent, std::string& out) {
     return;
   }
   const bool list = value.is_array();
-  const bool on_one_line = list && std::none_of(value.begin(), value.end(),
-                                                [](const ordered_json& v) { return v.is_structured(); });
+  const bool on_one_line = one_line || (list && has_plain_values(value));
   const std::string line_end = on_one_line ? "" : "\n" + std::string(indent + 2, ' ');
   out += list ? '[' : '{';
   bool first = true;
@@ -330,7 +370,7 @@ void write(const ordered_json& value, std::size_t indent, std::string& out) {
       write(key, 0, out);
       out += ": ";
     }
-    write(item, indent + 2, out);
+    if (!list || !is_flat(item) || !write_short(item, indent + 2, out)) write(item, indent + 2, out);
   }
   if (!on_one_line) out += "\n" + std::string(indent, ' ');
   out += list ? ']' : '}';

@@ -45,6 +45,8 @@ public:
   JsonGroup(const nlohmann::json& json, const JsonSource& source,
             std::initializer_list<std::string_view> keys)
       : JsonGroup(json, source, "", std::span(keys.begin(), keys.size())) {}
+  JsonGroup(const nlohmann::json& json, const JsonSource& source, std::span<const std::string_view> keys)
+      : JsonGroup(json, source, "", keys) {}
 
   [[nodiscard]] bool has(std::string_view key) const { return json_.contains(std::string(key)); }
   [[nodiscard]] JsonGroup group(std::string_view key, std::initializer_list<std::string_view> keys) const {
@@ -53,7 +55,11 @@ public:
   [[nodiscard]] JsonGroup group(std::string_view key, std::span<const std::string_view> keys) const;
   /// The groups of a list, which must be present.
   [[nodiscard]] std::vector<JsonGroup> groups(std::string_view key,
-                                              std::initializer_list<std::string_view> keys) const;
+                                              std::initializer_list<std::string_view> keys) const {
+    return groups(key, std::span(keys.begin(), keys.size()));
+  }
+  [[nodiscard]] std::vector<JsonGroup> groups(std::string_view key,
+                                              std::span<const std::string_view> keys) const;
 
   void number(std::string_view key, const geometry::Range& range, const geometry::Message& unit,
               double& into) const;
@@ -65,6 +71,9 @@ public:
     for (std::size_t i = 0; i < count; ++i) names[i] = choices[i].name;
     if (has(key)) into = choices[index_of(key, names)].value;
   }
+  void yes_or_no(std::string_view key, bool& into) const;
+  /// Two whole numbers in the range.
+  void whole_pair(std::string_view key, const geometry::Range& range, std::array<int, 2>& into) const;
   /// Three finite numbers.
   void point(std::string_view key, Eigen::Vector3d& into) const;
   /// Two numbers in the range.
@@ -92,7 +101,8 @@ private:
   std::string path_;  // "" or "search."
 };
 
-/// JSON laid out for people: two spaces a level, lists of plain values on one line. Refuses (ModelError) text
+/// JSON laid out for people: two spaces a level, lists of plain values on one line, and so short groups in a
+/// list. Refuses (ModelError) text
 /// that is not UTF-8 and numbers that are not finite.
 [[nodiscard]] std::string pretty_json(const nlohmann::ordered_json& json);
 

@@ -7,6 +7,7 @@
 
 #include "geometry/base/error.h"
 #include "models/cases/case_file.h"
+#include "models/cases/visits_csv.h"
 #include "models/files/error.h"
 #include "tests/support/mesh_writers.h"
 #include "tests/support/nifti_writer.h"
@@ -43,6 +44,38 @@ void read_case(const Reader&, const std::string& text, const models::SkinReading
   });
 }
 
+/// Bytes as a table of visits and as one of pulses.
+void read_tables(const Reader&, const std::string& text, const models::SkinReading&) {
+  const models::NamedTable table{text, "fuzzed.csv"};
+  for (const bool visits : {true, false})
+    refuse_or_read([&] {
+      const geometry::Visits read =
+          models::with_tables({geometry::Visit{}}, visits ? &table : nullptr, visits ? nullptr : &table);
+      // What was taken comes back as it was; the visit to begin with has no date of its own.
+      const models::NamedTable written{models::pulses_csv(read), "again.csv"};
+      geometry::Visits bare;
+      for (const auto& each : read) {
+        geometry::Visit visit = *each;
+        visit.pulses.clear();
+        bare.emplace_back(visit);
+      }
+      if (!(models::with_tables(bare, nullptr, &written) == read)) std::abort();
+    });
+}
+
+geometry::Visits two_visits() {
+  geometry::Visit visit;
+  visit.date = {2026, 11, 26};
+  visit.by = "RL";
+  visit.pulses = {
+      {geometry::GridPosition{0, 1}, 50, geometry::SeenAnswer::thumb, geometry::TimeOfDay{10, 32, 5}, {}},
+      {{}, 60, geometry::SeenAnswer::none, {}, geometry::SeenAnswer::index}};
+  visit.site_tape = {83.1, 113.0, {}, 228.0};
+  visit.brim = {20.0, {}, {}, 19.0};
+  visit.remarks = "hair wet, \"early\"";
+  return {visit, visit};
+}
+
 void read_file(const Reader& reader, const std::string& bytes, const models::SkinReading& reading) {
   static const tests::TemporaryFolder folder;
   const auto file = folder / ("fuzzed." + reader.name);
@@ -73,11 +106,16 @@ const std::vector<Reader>& readers() {
     mri.head.kind = models::HeadKind::mri;
     mri.head.file = "t1.nii.gz";
     mri.head.fiducials = geometry::Fiducials{{0, 90, 0}, {0, -90, 0}, {-80, 0, 0}, {80, 0, 0}};
+    models::CaseFile visited = models::default_case();
+    visited.the_case.visits = two_visits();
     const tests::TemporaryFolder folder;
     const auto zipped = folder / "seed.nii.gz";
     small_scan().write(zipped);
     return std::vector<Reader>{
-        {"case", {models::case_json(models::default_case()), models::case_json(mri)}, read_case},
+        {"case",
+         {models::case_json(models::default_case()), models::case_json(mri), models::case_json(visited)},
+         read_case},
+        {"csv", {models::visits_csv(two_visits()), models::pulses_csv(two_visits())}, read_tables},
         {"obj", {tests::obj_text(mesh)}, read_file},
         {"ply", {tests::ply_text(mesh), tests::ply_bytes(mesh)}, read_file},
         {"stl", {tests::stl_text(mesh), tests::stl_bytes(mesh)}, read_file},

@@ -40,6 +40,9 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   add_sheet(app);
   add_strips(app);
   add_check(app);
+  add_answers(app);
+  add_course(app);
+  add_log(app);
   add_tolerance(app);
   add_contact(app);
   add_field(app);

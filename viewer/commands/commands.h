@@ -20,6 +20,9 @@ void add_tolerance(CLI::App& program);
 void add_contact(CLI::App& program);
 void add_field(CLI::App& program);
 void add_check(CLI::App& program);
+void add_answers(CLI::App& program);
+void add_course(CLI::App& program);
+void add_log(CLI::App& program);
 void add_head(CLI::App& program);
 
 /// `scalpmark read-skin KIND UNIT MEMORY_MB CPU_SECONDS FILE`: how the program calls itself to read a file

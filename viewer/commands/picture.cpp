@@ -85,6 +85,16 @@ geometry::TapeDistances tapes_for(const Shown& shown) {
   return shown.coil_on == CoilOn::treatment ? Tapes::treatment_alone : Tapes::each_path;
 }
 
+/// Of the last visit with pulses; none without one.
+std::shared_ptr<const geometry::VisitAnswers> answers_shown(const SolvedCase& solved) {
+  const geometry::Visits& visits = solved.file.the_case.visits;
+  const auto last =
+      std::find_if(visits.rbegin(), visits.rend(), [](const auto& visit) { return !visit->pulses.empty(); });
+  if (last == visits.rend()) return nullptr;
+  return std::make_shared<const geometry::VisitAnswers>(
+      geometry::visit_answers(solved.plan, solved.file.the_case, **last));
+}
+
 void draw(const PictureAsked& o) {
   check_output(o.out, "scalpmark-png", o.in);
   const BoundedMemory bounded("a picture");
@@ -120,6 +130,12 @@ void draw(const PictureAsked& o) {
     progress(geometry::Message::verbatim("Trying placements by hand"), 0);
     shown.tolerance = std::make_shared<const geometry::Tolerance>(
         geometry::tolerance(head, the_case, solved.plan, the_case.errors));
+  }
+  if (shown.has(Thing::answers)) shown.answers = answers_shown(solved);
+  if (shown.has(Thing::course)) {
+    progress(geometry::Message::verbatim("Finding the marks of all visits"), 0);
+    shown.course = std::make_shared<const CourseShown>(course_shown(
+        geometry::check_course(geometry::TapeFinder(head), head, the_case, solved.plan), head, solved.plan));
   }
   if (shown.has(Thing::gaps)) shown.gaps = gaps_under(head, the_case, placement_shown(solved.plan, shown));
   if (shown.has(Thing::cap))

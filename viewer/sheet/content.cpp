@@ -13,6 +13,7 @@
 #include "geometry/plan/pulse_shift.h"
 #include "viewer/sheet/cap_note.h"
 #include "viewer/sheet/field_lines.h"
+#include "viewer/sheet/visit_tables.h"
 #include "viewer/stage/things/surroundings.h"
 #include "viewer/words/cortex_words.h"
 #include "viewer/words/data_words.h"
@@ -368,6 +369,8 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
   s.to_draw = tapes_to_draw(c, plan);
   s.rules = three_rules(head, c, plan);
   s.alternatives = alternatives(plan);
+  s.answers = answers_table(c, plan);
+  s.visits = visits_tables(c.visits);
   for (const geometry::Message& warning : plan.warnings) s.warnings.push_back(words(warning));
   s.cautions = caution_sentences();
   s.not_this = caution_text();

@@ -43,6 +43,8 @@ struct SheetContent {
   SheetTable to_draw;       ///< tapes to draw the search marks by; no rows where it makes no difference
   SheetTable rules;         ///< how far the other rules' marks lie
   SheetTable alternatives;  ///< other treatment sites and how far they are
+  SheetTable answers;       ///< what pulses said of spot and threshold; no rows without any
+  std::vector<SheetTable> visits;  ///< so far; none without
   std::vector<std::string> warnings, cautions;
   std::string not_this;  ///< what the sheet is not
 };

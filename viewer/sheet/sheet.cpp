@@ -138,14 +138,16 @@ void blocks(Pages& pages, const SheetTable& left, const SheetTable& right, doubl
   pages.move_down(high + block_gap_mm);
 }
 
-/// Lines to fill in at each visit, as many as there is room for.
-void visits(Pages& pages) {
+/// Lines to fill in at each visit to come, as many as there is room for.
+void visits_to_come(Pages& pages, bool first) {
   constexpr double head_mm = 12, row_mm = 8;
   constexpr int most = 8, fewest = 3;
   const int rows = std::min(most, static_cast<int>((pages.left_mm() - head_mm) / row_mm));
   if (rows < fewest) return;
   const double wide = pages.width_mm();
-  pages.move_down(pages.text(Words::tr("Visits"), 0, pages.y_mm(), wide, {10.5, true, false, false}) + 1);
+  pages.move_down(pages.text(first ? Words::tr("Visits") : Words::tr("Visits to come"), 0, pages.y_mm(), wide,
+                             {10.5, true, false, false}) +
+                  1);
   pages.rule(0, pages.y_mm(), wide, 0.3, 60);
   const std::array<std::pair<QString, double>, 4> columns{{{Words::tr("Date"), 0},
                                                            {Words::tr("Initials"), 0.2},
@@ -217,7 +219,9 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
   if (!content.field.rows.empty()) block(pages, content.field);
   sentences(pages, Words::tr("Warnings of this plan"), content.warnings);
   sentences(pages, Words::tr("Cautions"), content.cautions);
-  visits(pages);
+  if (!content.answers.rows.empty()) block(pages, content.answers);
+  for (const SheetTable& table : content.visits) block(pages, table);
+  visits_to_come(pages, content.visits.empty());
   pages.finish();
   return pages.count();
 }

@@ -155,6 +155,7 @@ const std::vector<RangedKey> ranged_keys{
     {"hotspot", "column", ranges::spot},
     {"treatment", "distance_mm", ranges::distance_mm},
     {"cap", "brim_over_nasion_mm", ranges::brim_over_nasion_mm},
+    {"answers", "step_percent", ranges::output_step_percent},
 };
 
 std::string with_number(const RangedKey& key, double value) {
@@ -162,7 +163,7 @@ std::string with_number(const RangedKey& key, double value) {
   const std::string json =
       with("\"" + key.group + "\": {\"" + key.key +
            "\": " + (whole ? std::to_string(static_cast<int>(value)) : nlohmann::json(value).dump()) + "}");
-  return key.group == "cap" ? in_version_2(json) : json;
+  return key.group == "cap" || key.group == "answers" ? in_version_2(json) : json;
 }
 
 }  // namespace
@@ -434,14 +435,14 @@ TEST_CASE("a long value is shortened in its sentence, between characters") {
   CHECK(said.find("ü...") != std::string::npos);
 }
 
-TEST_CASE("a case file that is missing, a folder or over 1 MB is refused") {
+TEST_CASE("a case file that is missing, a folder or over 8 MB is refused") {
   const TemporaryFolder folder;
   const auto refused = [](const fs::path& file) {
     return sentence_of<ModelError>([&] { (void)models::read_case(file); });
   };
   CHECK(refused(folder / "none.json").find("none.json does not exist") != std::string::npos);
   CHECK(refused(folder.path()).find("is a folder") != std::string::npos);
-  write_bytes(folder / "big.json", opening + "}" + std::string(1'000'000, ' '));
+  write_bytes(folder / "big.json", opening + "}" + std::string(8'000'000, ' '));
   CHECK(refused(folder / "big.json").find("larger than") != std::string::npos);
   write_bytes(folder / "deep.json", std::string(500'000, '['));
   CHECK(refused(folder / "deep.json").find("deep.json is nested deeper") != std::string::npos);

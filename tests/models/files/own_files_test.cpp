@@ -21,6 +21,8 @@ TEST_CASE("files of ours are known by their content, whatever their name") {
   models::write_ply(folder / "head.txt", models::generic_head().skin());
   CHECK(models::own_format_of(folder / "head.txt") == "scalpmark-ply");
   CHECK(own_format("  {\n \"version\": 1,\n \"format\" : \"scalpmark-plan\" }") == "scalpmark-plan");
+  CHECK(own_format("visit,at,spot_row,spot_column,output_percent,answer\r\n") == "scalpmark-csv");
+  CHECK(own_format("visit,name,date\r\n").empty());
 }
 
 TEST_CASE("other programs' files are not ours, nor what only looks like one") {

@@ -28,6 +28,16 @@ std::vector<Screen> screens() {
           {"search", step(Worksheet::search_index)},
           {"site", step(Worksheet::site_index)},
           {"check", step(Worksheet::check_index)},
+          {"pulses",
+           [](MainWindow& w) {
+             w.set_mode(Mode::worksheet);
+             w.worksheet().go_to(Worksheet::pulses_index);
+             for (const geometry::SeenAnswer answer :
+                  {geometry::SeenAnswer::thumb, geometry::SeenAnswer::none, geometry::SeenAnswer::index}) {
+               REQUIRE(w.log().log(answer).isEmpty());
+               w.log().step_spot(1);
+             }
+           }},
           {"check with marks", [](MainWindow& w) { mark_today(w, 15); }},
           {"check mode", [](MainWindow& w) { w.set_mode(Mode::check); }},
           {"save", step(Worksheet::save_index)},

@@ -7,12 +7,13 @@
 #include "models/coils/coil_library.h"
 #include "models/meshes/mesh_file.h"
 #include "tests/viewer/window/opened_window.h"
+#include "tests/viewer/window/visit_screens.h"
 #include "viewer/window/frame/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson|contact|brain|cap]]; with "lesson" the lesson's screens alone, with
-// "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
-// brain under the skin, with "cap" those of the cap.
+// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit]]; with "lesson" the lesson's screens alone,
+// with "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
+// brain under the skin, with "cap" those of the cap, with "visit" those of a visit and a course.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -84,7 +85,15 @@ public:
     looked_into();
     cap();
     field();
+    visits();
     lesson();
+  }
+
+  void visits() {
+    for (const VisitScreen& screen : visit_screens()) {
+      screen.go_there(opened_);
+      snap(screen.name.c_str());
+    }
   }
 
   /// The right side, and a scan whose four points are still to be placed.
@@ -429,6 +438,11 @@ int main(int argc, char** argv) {
     if (alone == QLatin1String("field")) {
       tour.field();
       if (size.width() == 1280) Tour(folder, QSize(960, 620)).field();
+      continue;
+    }
+    if (alone == QLatin1String("visit")) {
+      tour.visits();
+      if (size.width() == 1280) Tour(folder, QSize(960, 620)).visits();
       continue;
     }
     if (alone == QLatin1String("brain")) {

@@ -11,7 +11,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr std::array<std::pair<Thing, std::string_view>, 24> names{
+constexpr std::array<std::pair<Thing, std::string_view>, 26> thing_names_known{
     {{Thing::skin, "skin"},           {Thing::landmarks, "landmarks"},
      {Thing::tapes, "tapes"},         {Thing::grid, "grid"},
      {Thing::start, "start"},         {Thing::hotspot, "hotspot"},
@@ -23,18 +23,19 @@ constexpr std::array<std::pair<Thing, std::string_view>, 24> names{
      {Thing::title, "title"},         {Thing::cortex, "cortex"},
      {Thing::gaps, "gaps"},           {Thing::way_marks, "way-marks"},
      {Thing::sight, "sight"},         {Thing::cap, "cap"},
-     {Thing::places, "places"},       {Thing::field, "field"}}};
+     {Thing::places, "places"},       {Thing::field, "field"},
+     {Thing::answers, "answers"},     {Thing::course, "course"}}};
 
 }  // namespace
 
 std::string_view name_of(Thing thing) {
-  for (const auto& [t, name] : names)
+  for (const auto& [t, name] : thing_names_known)
     if (t == thing) return name;
   return "";
 }
 
 std::optional<Thing> thing_named(std::string_view name) {
-  for (const auto& [thing, n] : names)
+  for (const auto& [thing, n] : thing_names_known)
     if (n == name) return thing;
   return {};
 }
@@ -42,11 +43,23 @@ std::optional<Thing> thing_named(std::string_view name) {
 const std::vector<Thing>& all_things() {
   static const std::vector<Thing> all = [] {
     std::vector<Thing> things;
-    things.reserve(names.size());
-    for (const auto& [thing, name] : names) things.push_back(thing);
+    things.reserve(thing_names_known.size());
+    for (const auto& [thing, name] : thing_names_known) things.push_back(thing);
     return things;
   }();
   return all;
+}
+
+CourseShown course_shown(const geometry::CheckedCourse& checked, const geometry::Head& head,
+                         const geometry::Plan& plan) {
+  CourseShown shown;
+  const geometry::Course& course = checked.course;
+  for (std::size_t i = 0; i < course.offsets.size(); ++i)
+    if (course.offsets[i])
+      shown.visits.push_back({checked.checks[i].check->as_laid.pulse, i + 1, course.outside[i]});
+  if (!course.stretches.empty())
+    shown.ellipses = geometry::course_ellipses(head, plan, course.stretches.back(), course);
+  return shown;
 }
 
 const geometry::Placement& placement_shown(const geometry::Plan& plan, const Shown& shown) {

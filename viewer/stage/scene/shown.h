@@ -7,6 +7,8 @@
 #include <string_view>
 #include <vector>
 
+#include "geometry/answers/course.h"
+#include "geometry/answers/visit_answers.h"
 #include "geometry/field/coil_field.h"
 #include "geometry/hands/cap_veil.h"
 #include "geometry/hands/tolerance.h"
@@ -42,7 +44,9 @@ enum class Thing {
   way_marks,
   sight,
   places,
-  field
+  field,
+  answers,
+  course
 };
 
 /// "edge-marks", as written on the command line.
@@ -75,6 +79,19 @@ struct PlaceShown {
   std::string tag;  ///< "A"
 };
 
+/// A course of visits as it is drawn.
+struct CourseShown {
+  struct At {
+    Eigen::Vector3d pulse = Eigen::Vector3d::Zero();
+    std::size_t visit = 0;  ///< from 1
+    bool outside = false;   ///< beyond a limit of its stretch
+  };
+  std::vector<At> visits;                            ///< those whose marks are known, in order
+  std::optional<geometry::CourseEllipses> ellipses;  ///< of the last stretch
+};
+[[nodiscard]] CourseShown course_shown(const geometry::CheckedCourse& checked, const geometry::Head& head,
+                                       const geometry::Plan& plan);
+
 /// What to show of a plan.
 struct Shown {
   std::set<Thing> things{Thing::skin,    Thing::landmarks, Thing::tapes,  Thing::grid,    Thing::start,
@@ -99,7 +116,9 @@ struct Shown {
   std::shared_ptr<const geometry::Cortex> cortex;  ///< for Thing::cortex
   /// For Thing::field, and for a cortex that is lit by it: of the placement the coil lies on.
   std::shared_ptr<const geometry::CoilField> field;
-  std::vector<PlaceShown> places;  ///< for Thing::places
+  std::vector<PlaceShown> places;                         ///< for Thing::places
+  std::shared_ptr<const geometry::VisitAnswers> answers;  ///< for Thing::answers
+  std::shared_ptr<const CourseShown> course;              ///< for Thing::course
   UnderCoil under_coil = UnderCoil::said;
   /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.
   std::string head_description;

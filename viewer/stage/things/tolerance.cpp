@@ -14,7 +14,7 @@ namespace {
 /// More specks would be a blot.
 constexpr size_t most_specks = 500;
 constexpr double speck_px = 1.1, half_px = 2.6, most_px = 1.5;
-constexpr double over_skin_mm = 1.6;  ///< as the tape lines
+constexpr double over_ellipse_mm = 1.6;  ///< as the tape lines
 
 }  // namespace
 
@@ -26,9 +26,9 @@ Part show_tolerance(const Showing& now, Surroundings& around) {
   const geometry::Spread& spread = t.placements > 0 ? t.sampled : t.first_order;
   for (size_t i = 0; i < std::min(most_specks, t.pulses.size()); ++i)
     part.spots.push_back(
-        {t.pulses[i], speck_px, Role::pulse_by_hand, over_skin_mm, now.normal_at(t.pulses[i])});
+        {t.pulses[i], speck_px, Role::pulse_by_hand, over_ellipse_mm, now.normal_at(t.pulses[i])});
   const auto add = [&](const geometry::SkinEllipse& ellipse, double width_px, const std::string& text) {
-    Line line{ellipse.outline, width_px, Role::pulse, over_skin_mm};
+    Line line{ellipse.outline, width_px, Role::pulse, over_ellipse_mm};
     Label label;
     label.text = text;
     label.clear_px = 3;

@@ -10,7 +10,7 @@ ShowThing show_way_marks;
 
 namespace {
 
-constexpr int legend_place = 41;
+constexpr int way_marks_legend = 41;
 constexpr double line_px = 3, over_skin_mm = 1.6;
 
 const geometry::WayTried* chosen_way(const Shown& shown) {
@@ -51,7 +51,7 @@ Part show_way_marks(const Showing& now, Surroundings& around) {
     }
   }
   around.legend.push_back({LegendRow::Sample::shape, Shape::bar, Role::edge_mark,
-                           words(Words::tr("Marks of the way chosen")), legend_place});
+                           words(Words::tr("Marks of the way chosen")), way_marks_legend});
   return part;
 }
 

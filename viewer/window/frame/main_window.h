@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "viewer/window/check/verdict_panel.h"
+#include "viewer/window/course/course_panel.h"
 #include "viewer/window/explain/explain_panel.h"
 #include "viewer/window/frame/bars.h"
 #include "viewer/window/frame/case_files.h"
@@ -18,6 +19,7 @@
 #include "viewer/window/frame/through_skin.h"
 #include "viewer/window/frame/top_bar.h"
 #include "viewer/window/session/coil_on_stage.h"
+#include "viewer/window/session/pulse_log.h"
 #include "viewer/window/session/session.h"
 #include "viewer/window/session/settings.h"
 #include "viewer/window/session/visit.h"
@@ -36,6 +38,7 @@ public:
 
   [[nodiscard]] Session& session() { return session_; }
   [[nodiscard]] Visit& visit() { return visit_; }
+  [[nodiscard]] PulseLog& log() { return log_; }
   [[nodiscard]] Worksheet& worksheet() { return *worksheet_; }
   [[nodiscard]] Teach& teach() { return *teach_; }
   [[nodiscard]] StageView& stage() { return *stage_; }
@@ -46,6 +49,8 @@ public:
   [[nodiscard]] QString status_text() const { return status_->text(); }
   [[nodiscard]] QString notice_text() const { return notice_->text(); }
   [[nodiscard]] const CoilContact& under_coil() const { return looked_into_->under_coil(); }
+  [[nodiscard]] const CourseCheck& course_check() const { return course_check_; }
+  [[nodiscard]] CoursePanel& course() { return *course_; }
   [[nodiscard]] const HandTolerance& by_hand() const { return looked_into_->by_hand(); }
 
   [[nodiscard]] Mode mode() const { return director_->mode(); }
@@ -89,11 +94,15 @@ private:
   void show_found_landmark();
   void point_on_skin(const Eigen::Vector3d& at);
   void step_changed();
+  void lay_on_spot();
+  [[nodiscard]] StageContent content_of_course();
   void output_is_over(bool written);
 
   Settings settings_;
   Session session_;
   Visit visit_;
+  PulseLog log_;
+  CourseCheck course_check_;
   CoilOnStage coil_;
   ThroughSkin through_skin_;
   CaseFiles files_;
@@ -108,6 +117,7 @@ private:
   NoticeBar* notice_;
   WorkBar* work_;
   VerdictPanel* verdict_;
+  CoursePanel* course_;
   ExplainPanel* explain_;
   QWidget* foot_;
   QLabel* status_;

@@ -61,7 +61,7 @@ private:
   Menus& menus_;
   ThroughSkin& through_skin_;
   LookedInto& looked_into_;
-  std::array<std::function<StageContent()>, 4> content_;
+  std::array<std::function<StageContent()>, mode_count> content_;
   Mode mode_ = Mode::worksheet;
 };
 

@@ -45,6 +45,11 @@ constexpr char style_sheet[] = R"(
     QPushButton:checked:focus { border: 2px solid TEXT; }
     QPushButton:disabled { color: QUIET; background: PAGE; }
     QPushButton#spot { padding: 0; border-radius: 17px; }
+    QPushButton#pulsespot { padding: 0; font-size: 15px; font-weight: 600; }
+    QPushButton#answer { font-size: 19px; font-weight: 600; }
+    QLabel#digits { font-size: 64px; font-weight: 700; }
+    QListWidget#pulses { background: FIELD; border: 1px solid LINE; border-radius: 4px; }
+    QListWidget#pulses:focus { border: 2px solid ACCENT; }
     QPushButton#main { background: ACCENT; color: ONACC; border-color: ACCENT; font-weight: 600; }
     QPushButton#main:disabled { background: PAGE; color: QUIET; border-color: LINE; }
     QPushButton#mode { font-size: 15px; padding: 6px 16px; }
@@ -63,6 +68,8 @@ constexpr char style_sheet[] = R"(
     QWidget#notice { background: STEP; border-bottom: 2px solid PROBLEM; }
     QWidget#notice[done="true"] { border-bottom: 2px solid GOOD; }
     QWidget#workBar { background: STEP; border-bottom: 2px solid ACCENT; }
+    QWidget#coursePanel { background: STEP; border-top: 4px solid ACCENT; }
+    QWidget#coursePanel QLabel { background: transparent; }
     QWidget#verdictPanel { background: STEP; border-top: 4px solid LINE; }
     QWidget#verdictPanel[verdict="good"] { border-top-color: GOOD; }
     QWidget#verdictPanel[verdict="bad"] { border-top-color: PROBLEM; }

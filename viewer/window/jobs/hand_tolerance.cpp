@@ -26,6 +26,8 @@ void HandTolerance::work_out(const geometry::Head& head, const models::CaseFile&
                              const geometry::Plan& plan) {
   geometry::Case asked = case_file.the_case;
   asked.label.clear();
+  asked.answers = {};
+  asked.visits.clear();
   if (asked_ == asked && asked_head_->same_as(head)) return;
   asked_ = asked;
   asked_head_.emplace(head);

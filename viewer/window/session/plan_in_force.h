@@ -26,7 +26,7 @@ struct PlanInForce {
 };
 
 /// Whether one plan does for both cases, on the same head; a name for the sheet changes nothing, nor does how
-/// far off hands are.
+/// far off hands are, nor what was seen at visits.
 [[nodiscard]] bool same_plan(models::CaseFile a, models::CaseFile b);
 
 }  // namespace scalpmark::window

@@ -21,7 +21,8 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::size_t largest_leftover = 2000000;  // bytes; a case is at most 1 MB
+constexpr std::size_t largest_leftover =
+    24'000'000;  // bytes; a case is at most 8 MB, and its quotes are doubled
 
 std::optional<Leftover> read_leftover(const QString& path) {
   try {

@@ -1,5 +1,6 @@
 #include "viewer/window/session/visit.h"
 
+#include <cmath>
 #include <exception>
 
 #include "geometry/plan/plan_cortex.h"
@@ -27,9 +28,7 @@ void Visit::set(TodaysMark which, const geometry::SurfacePoint& at) {
 QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
   const auto i = static_cast<std::size_t>(which);
   readings_[i] = readings;
-  const int count = readings.vertex_mm.has_value() + readings.nasion_mm.has_value() +
-                    readings.left_tragus_mm.has_value() + readings.right_tragus_mm.has_value();
-  if (count < 2 || !session_.is_ready()) return {};
+  if (count_of(readings) < 2 || !session_.is_ready()) return {};
   awaited_[i] = !session_.has_fields();
   if (awaited_[i]) {
     session_.want_fields();
@@ -75,6 +74,17 @@ void Visit::choose_nearest_to_plan(TodaysMark which) {
       head.skin().closest(which == TodaysMark::edge ? planned.mark.value_or(planned.edge) : planned.wanted));
   take_found(i);
   work_out();
+}
+
+geometry::TapeReadings Visit::tapes_to_keep(TodaysMark which) const {
+  if (count_of(readings(which)) >= 2) return readings(which);
+  const auto& at = mark(which);
+  if (!at || !session_.has_fields()) return {};
+  geometry::TapeReadings tapes = geometry::tapes_to(session_.head().head, *at);
+  for (std::optional<double>* mm :
+       {&tapes.vertex_mm, &tapes.nasion_mm, &tapes.left_tragus_mm, &tapes.right_tragus_mm})
+    *mm = std::round(**mm);
+  return tapes;
 }
 
 std::optional<TodaysMark> Visit::asked() const {

@@ -44,6 +44,9 @@ public:
   [[nodiscard]] const geometry::TapeReadings& readings(TodaysMark which) const {
     return readings_[static_cast<std::size_t>(which)];
   }
+  /// The tapes to a mark, as a visit keeps them: those read, or to one that was clicked those looked up, to a
+  /// millimetre. None for a mark that is not there, and while the head's fields are not.
+  [[nodiscard]] geometry::TapeReadings tapes_to_keep(TodaysMark which) const;
   [[nodiscard]] const geometry::BrimReadings& brim() const { return brim_; }
   /// How today's cap sits, once its heights say it.
   [[nodiscard]] const std::optional<geometry::CapToday>& cap() const { return cap_; }

@@ -19,8 +19,6 @@ using viewer::Thing;
 
 namespace {
 
-// A tape on a head: from next to nothing to around it.
-constexpr geometry::Range tape_reading_mm{1, 450};
 constexpr geometry::Range pulse_limit_mm{1, 50}, angle_limit_deg{1, 90};
 
 using Reading = std::optional<double> geometry::TapeReadings::*;
@@ -28,10 +26,17 @@ constexpr std::array<Reading, 4> readings{
     &geometry::TapeReadings::vertex_mm, &geometry::TapeReadings::nasion_mm,
     &geometry::TapeReadings::left_tragus_mm, &geometry::TapeReadings::right_tragus_mm};
 
+/// What the limits of careful hands depend on.
+geometry::Case without_visits(geometry::Case the_case) {
+  the_case.answers = {};
+  the_case.visits.clear();
+  return the_case;
+}
+
 }  // namespace
 
-CheckStep::CheckStep(Session& session, Visit& visit, QWidget* parent)
-    : Step(5, tr("Check"), parent), session_(session), visit_(visit) {
+CheckStep::CheckStep(Session& session, Visit& visit, PulseLog& log, QWidget* parent)
+    : Step(6, tr("Check"), parent), session_(session), visit_(visit), log_(log) {
   set_hint(tr(
       "Find today's two marks on the cap or the skin. Click each on the head here, or type two or more tape "
       "distances to it."));
@@ -43,6 +48,7 @@ CheckStep::CheckStep(Session& session, Visit& visit, QWidget* parent)
   verdict_->setObjectName("verdict");
   verdict_->setWordWrap(true);
   fields()->addWidget(verdict_);
+  add_keeping();
   pulse_limit_ = new LengthField(tr("Allowed distance from the site"), pulse_limit_mm);
   pulse_limit_->on_commit([this](std::optional<double> mm) {
     geometry::CheckLimits limits = visit_.limits();
@@ -116,7 +122,7 @@ void CheckStep::add_entry(TodaysMark which, const QString& name) {
   const std::array<QString, 4> names{tr("from the vertex"), tr("from the nasion"), tr("from the left tragus"),
                                      tr("from the right tragus")};
   for (std::size_t i = 0; i < names.size(); ++i) {
-    auto* field = new LengthField(names[i], tape_reading_mm);
+    auto* field = new LengthField(names[i], geometry::ranges::tape_reading_mm);
     field->set_optional(tr("none"));
     field->on_commit([this, which, i](std::optional<double> mm) {
       geometry::TapeReadings now = visit_.readings(which);
@@ -169,6 +175,7 @@ void CheckStep::show_case() {
     entry.places->show_found(visit_.found(which), visit_.about(which));
   }
   cap_->show_case();
+  show_keeping();
   tolerance_->show_case();
   pulse_limit_->set_value(visit_.limits().pulse_mm);
   angle_limit_->set_value(visit_.limits().angle_deg);
@@ -191,12 +198,54 @@ void CheckStep::show_case() {
     set_note({});
 }
 
+void CheckStep::add_keeping() {
+  anew_ = new QCheckBox(tr("The marks were drawn anew today"));
+  anew_->setToolTip(tr("From this visit on they are the reference"));
+  anew_->setAccessibleDescription(anew_->toolTip());
+  fields()->addWidget(anew_);
+  keep_ = new QPushButton(tr("Keep as today's visit"));
+  keep_->setToolTip(tr("Adds the tapes to both marks, and the brim's heights, to today's visit of the case"));
+  keep_->setAccessibleDescription(keep_->toolTip());
+  fields()->addWidget(keep_, 0, Qt::AlignLeft);
+  connect(keep_, &QPushButton::clicked, this, &CheckStep::keep);
+}
+
+void CheckStep::show_keeping() {
+  const bool any =
+      visit_.mark(TodaysMark::site) || visit_.mark(TodaysMark::edge) || count_of(visit_.brim().heights) > 0;
+  keep_->setEnabled(any);
+  anew_->setEnabled(any);
+  if (keeps_when_measured_ && session_.has_fields()) keep();
+}
+
+void CheckStep::keep() {
+  const auto marks = {TodaysMark::site, TodaysMark::edge};
+  const bool waits = std::any_of(marks.begin(), marks.end(), [&](TodaysMark which) {
+    return visit_.mark(which) && count_of(visit_.tapes_to_keep(which)) < 2;
+  });
+  keeps_when_measured_ = waits;
+  if (waits) {
+    session_.want_fields();
+    set_note(tr("The visit is kept once the tapes to the marks are worked out."));
+    return;
+  }
+  set_problem(log_.edit_today(tr("Visit"), [&](geometry::Visit& kept) {
+    kept.site_tape = visit_.tapes_to_keep(TodaysMark::site);
+    kept.edge_tape = visit_.tapes_to_keep(TodaysMark::edge);
+    kept.brim = visit_.brim().heights;
+    kept.marked_anew = anew_->isChecked();
+  }));
+  if (const auto shown = log_.shown())
+    set_note(tr("Kept as visit %1; the course is shown by the Course button.").arg(*shown + 1));
+}
+
 void CheckStep::show_limits() {
   const geometry::CheckLimits now = visit_.limits();
   const auto same = [&](const geometry::CheckLimits& other) {
     return now.pulse_mm == other.pulse_mm && now.angle_deg == other.angle_deg;
   };
-  const bool strict = same({}), careful = careful_limits_ && careful_for_ == session_.case_file().the_case &&
+  const bool strict = same({}), careful = careful_limits_ &&
+                                          careful_for_ == without_visits(session_.case_file().the_case) &&
                                           same(*careful_limits_);
   limits_from_->setText(
       careful
@@ -212,7 +261,7 @@ void CheckStep::show_limits() {
 
 void CheckStep::switch_limits() {
   const geometry::CheckLimits now = visit_.limits();
-  if (careful_limits_ && careful_for_ == session_.case_file().the_case &&
+  if (careful_limits_ && careful_for_ == without_visits(session_.case_file().the_case) &&
       now.pulse_mm == careful_limits_->pulse_mm && now.angle_deg == careful_limits_->angle_deg) {
     visit_.set_limits({});
     return;
@@ -224,7 +273,7 @@ void CheckStep::switch_limits() {
     limits.pulse_mm = std::max(1.0, std::ceil(limits.pulse_mm));
     limits.angle_deg = std::max(1.0, std::ceil(limits.angle_deg));
     careful_limits_ = limits;
-    careful_for_ = session_.case_file().the_case;
+    careful_for_ = without_visits(session_.case_file().the_case);
     visit_.set_limits(limits);
   } catch (const geometry::GeometryError& error) {
     set_problem(viewer::translated(error));

@@ -1,9 +1,11 @@
 #pragma once
 
+#include <QCheckBox>
 #include <QPushButton>
 #include <array>
 
 #include "viewer/window/fields/number_field.h"
+#include "viewer/window/session/pulse_log.h"
 #include "viewer/window/session/visit.h"
 #include "viewer/window/steps/cap_fields.h"
 #include "viewer/window/steps/gap_panel.h"
@@ -13,12 +15,12 @@
 
 namespace scalpmark::window {
 
-/// Step 5: where today's site mark and edge mark are, and whether the coil laid by them is where the plan
+/// Step 6: where today's site mark and edge mark are, and whether the coil laid by them is where the plan
 /// wants it.
 class CheckStep : public Step {
   Q_OBJECT
 public:
-  CheckStep(Session& session, Visit& visit, QWidget* parent = nullptr);
+  CheckStep(Session& session, Visit& visit, PulseLog& log, QWidget* parent = nullptr);
 
   void show_case();
   [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
@@ -40,6 +42,8 @@ public:
   [[nodiscard]] TolerancePanel* tolerance() const { return tolerance_; }
   [[nodiscard]] LengthField* pulse_limit() const { return pulse_limit_; }
   [[nodiscard]] CapFields* cap() const { return cap_; }
+  [[nodiscard]] QPushButton* keep_button() const { return keep_; }
+  [[nodiscard]] QCheckBox* marked_anew() const { return anew_; }
   [[nodiscard]] AngleField* angle_limit() const { return angle_limit_; }
   [[nodiscard]] QPushButton* careful_button() const { return careful_; }
   [[nodiscard]] QLabel* limits_from() const { return limits_from_; }
@@ -64,13 +68,20 @@ private:
   void add_entry(TodaysMark which, const QString& name);
   void add_keys();
   void show_places(StageContent& content) const;
+  void add_keeping();
+  void show_keeping();
+  /// Today's marks and brim go into today's visit.
+  void keep();
 
   Session& session_;
   Visit& visit_;
+  PulseLog& log_;
   std::optional<TodaysMark> wanted_, asked_;
   std::array<Entry, 2> entries_;
   CapFields* cap_;
-  QPushButton *forget_, *careful_;
+  QPushButton *forget_, *careful_, *keep_;
+  QCheckBox* anew_;
+  bool keeps_when_measured_ = false;
   QLabel* limits_from_;
   std::optional<geometry::CheckLimits> careful_limits_;  ///< of the case beside
   std::optional<geometry::Case> careful_for_;

@@ -14,7 +14,7 @@ constexpr int longest_label = 200;  // letters; more does not fit on a sheet
 
 }  // namespace
 
-SaveStep::SaveStep(Session& session, QWidget* parent) : Step(6, tr("Save"), parent), session_(session) {
+SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), parent), session_(session) {
   set_hint(tr("Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again."));
   auto* name = new QLabel(tr("Label of the case"));
   label_ = new QLineEdit;

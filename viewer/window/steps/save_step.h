@@ -8,7 +8,7 @@
 
 namespace scalpmark::window {
 
-/// Step 6: the case's label, and what can be kept of it.
+/// Step 7: the case's label, and what can be kept of it.
 class SaveStep : public Step {
   Q_OBJECT
 public:

@@ -31,7 +31,7 @@ void choose(models::CaseFile& case_file, const geometry::TreatmentAlternative& s
 
 }  // namespace
 
-SiteStep::SiteStep(Session& session, QWidget* parent) : Step(4, tr("Site"), parent), session_(session) {
+SiteStep::SiteStep(Session& session, QWidget* parent) : Step(5, tr("Site"), parent), session_(session) {
   fields()->addWidget(new QLabel(tr("The spot that answered (the hotspot)")));
   hotspot_ = new SpotPad(tr("The hotspot is"));
   fields()->addWidget(hotspot_);

@@ -15,7 +15,7 @@
 
 namespace scalpmark::window {
 
-/// Step 4: the spot that answered, and where from there the treatment goes; other sites with their distances.
+/// Step 5: the spot that answered, and where from there the treatment goes; other sites with their distances.
 class SiteStep : public Step {
   Q_OBJECT
 public:

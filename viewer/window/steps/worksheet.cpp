@@ -13,7 +13,7 @@ constexpr int width_px = 364;
 
 }  // namespace
 
-Worksheet::Worksheet(Session& session, Visit& visit, QWidget* parent) : QScrollArea(parent) {
+Worksheet::Worksheet(Session& session, Visit& visit, PulseLog& log, QWidget* parent) : QScrollArea(parent) {
   setObjectName("worksheet");
   setAccessibleName(tr("Worksheet"));
   setWidgetResizable(true);
@@ -24,10 +24,11 @@ Worksheet::Worksheet(Session& session, Visit& visit, QWidget* parent) : QScrollA
   measure_ = new MeasureStep(session);
   landmarks_ = new LandmarksStep(session);
   search_ = new SearchStep(session);
+  pulses_ = new PulsesStep(session, log);
   site_ = new SiteStep(session);
-  check_ = new CheckStep(session, visit);
+  check_ = new CheckStep(session, visit, log);
   save_ = new SaveStep(session);
-  steps_ = {measure_, landmarks_, search_, site_, check_, save_};
+  steps_ = {measure_, landmarks_, search_, pulses_, site_, check_, save_};
 
   auto* page = new QWidget;
   page->setObjectName("page");
@@ -65,6 +66,7 @@ void Worksheet::go_to(StepIndex step, bool alone) {
     else if (!keep)
       steps_[i]->set_open(false);
   }
+  if (step == pulses_index) pulses_->show_case();
   if (step == current_) steps_[step]->set_current(true);
   set_current(step);
   QTimer::singleShot(0, this, [this, step] {
@@ -77,6 +79,7 @@ void Worksheet::show_case() {
   measure_->show_case();
   landmarks_->show_case();
   search_->show_case();
+  pulses_->show_case();
   site_->show_case();
   check_->show_case();
   save_->show_case();

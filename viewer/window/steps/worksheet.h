@@ -6,19 +6,28 @@
 #include "viewer/window/steps/check_step.h"
 #include "viewer/window/steps/landmarks_step.h"
 #include "viewer/window/steps/measure_step.h"
+#include "viewer/window/steps/pulses_step.h"
 #include "viewer/window/steps/save_step.h"
 #include "viewer/window/steps/search_step.h"
 #include "viewer/window/steps/site_step.h"
 
 namespace scalpmark::window {
 
-/// The sheet of paper staff already think in: six steps from top to bottom, one or several open.
+/// The sheet of paper staff already think in: seven steps from top to bottom, one or several open.
 class Worksheet : public QScrollArea {
   Q_OBJECT
 public:
-  enum StepIndex { measure_index, landmarks_index, search_index, site_index, check_index, save_index };
+  enum StepIndex {
+    measure_index,
+    landmarks_index,
+    search_index,
+    pulses_index,
+    site_index,
+    check_index,
+    save_index
+  };
 
-  Worksheet(Session& session, Visit& visit, QWidget* parent = nullptr);
+  Worksheet(Session& session, Visit& visit, PulseLog& log, QWidget* parent = nullptr);
 
   /// The step that the stage shows.
   [[nodiscard]] StepIndex current() const { return current_; }
@@ -31,6 +40,7 @@ public:
   [[nodiscard]] MeasureStep* measure() const { return measure_; }
   [[nodiscard]] LandmarksStep* landmarks() const { return landmarks_; }
   [[nodiscard]] SearchStep* search() const { return search_; }
+  [[nodiscard]] PulsesStep* pulses() const { return pulses_; }
   [[nodiscard]] SiteStep* site() const { return site_; }
   [[nodiscard]] CheckStep* check() const { return check_; }
   [[nodiscard]] SaveStep* save() const { return save_; }
@@ -44,10 +54,11 @@ private:
   MeasureStep* measure_;
   LandmarksStep* landmarks_;
   SearchStep* search_;
+  PulsesStep* pulses_;
   SiteStep* site_;
   CheckStep* check_;
   SaveStep* save_;
-  std::array<Step*, 6> steps_{};
+  std::array<Step*, 7> steps_{};
   StepIndex current_ = measure_index;
 };
 
