@@ -7,6 +7,7 @@
 
 #include "geometry/base/angles.h"
 #include "geometry/base/error.h"
+#include "geometry/hands/cap_today.h"
 #include "geometry/head/landmarks.h"
 #include "geometry/head/on_head.h"
 #include "geometry/head/vertex.h"
@@ -69,8 +70,14 @@ ByHand::ByHand(const Head& head, const Case& the_case, const Plan& plan, const H
   pulse_ = skin.closest(aim_.pulse);
   start_ = skin.closest(plan.start.wanted);
   step_ = frame_at(head, side_, start_).transpose() * (plan.hotspot.pulse - plan.start.wanted);
+  put_cap_on(errors);
   measure_gaps(errors);
   if (case_.treatment.rule == TreatmentRule::landmark) follow_landmark();
+}
+
+void ByHand::put_cap_on(const HandErrors& e) {
+  if (e.cap_forward_mm > 0 || e.cap_side_mm > 0 || e.cap_turn_deg > 0)
+    cap_ = cap_on(head_, case_.cap.brim_over_nasion_mm);
 }
 
 void ByHand::measure_gaps(const HandErrors& errors) {
@@ -135,7 +142,7 @@ std::optional<ByHand::Made> ByHand::make(const ErrorsMade& m, double exact_mm,
     if (!draw(felt, site, m, by)) return {};
     if (by_eye_ || !scope_.by_site) by.angle_deg = aim_.angle_deg + m.angle_deg;
     if (scope_.by_site) {
-      by.site = nudged(felt, site, m.cap);
+      by.site = with_cap(site, m);
       by.site_aside_mm = m.line_mm + look_mm(line_height_mm_, m.line_deg);
     }
     CoilSetup setup = case_.coil;
@@ -163,9 +170,8 @@ bool ByHand::draw(const Head& felt, const SurfacePoint& site, const ErrorsMade& 
     const auto mark = mark_of(felt, case_.coil, case_.treatment.drawn_by, pose, site, place);
     if (!mark) return false;
     // As the coil is laid, its edge seen over another place is a mark that lies there.
-    by.marks[i].on_skin = nudged(felt, *mark,
-                                 error.pencil + m.cap + look_mm(c.drawn_gap_mm, look.drawn_deg) -
-                                     look_mm(c.laid_gap_mm, look.laid_deg));
+    const SurfacePoint drawn = nudged(felt, *mark, error.pencil + look_mm(c.drawn_gap_mm, look.drawn_deg));
+    by.marks[i].on_skin = nudged(felt, with_cap(drawn, m), -look_mm(c.laid_gap_mm, look.laid_deg));
   }
   return true;
 }
@@ -208,6 +214,12 @@ SurfacePoint ByHand::nudged(const Head& head, const SurfacePoint& at, const Vect
   if (by.isZero(0)) return at;
   const Directions d = directions_at(head, side_, at);
   return head.skin().closest(head.skin().position(at) + by[0] * d.forward + by[1] * d.outward);
+}
+
+SurfacePoint ByHand::with_cap(const SurfacePoint& mark, const ErrorsMade& m) const {
+  if (!cap_) return mark;
+  return slipped(head_, cap_->sphere, mark,
+                 slip_by(*cap_, {m.cap_forward_mm, m.cap_side_mm, m.cap_turn_deg}));
 }
 
 /// The head as the four points felt for make it.

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "geometry/field/meant_field.h"
+#include "geometry/hands/cap.h"
 #include "geometry/hands/errors_made.h"
 #include "geometry/hands/marking_ways.h"
 #include "geometry/head/head.h"
@@ -66,12 +67,15 @@ private:
     double look_sd_mm = 0;
   };
 
+  void put_cap_on(const HandErrors& errors);
   void measure_gaps(const HandErrors& errors);
   void follow_landmark();
   [[nodiscard]] Eigen::Vector3d in_space(const Eigen::Vector2d& offset) const;
   [[nodiscard]] Eigen::Vector2d flat(const Eigen::Vector3d& away) const;
   [[nodiscard]] SurfacePoint nudged(const Head& head, const SurfacePoint& at,
                                     const Eigen::Vector2d& by) const;
+  /// Where a mark on the cap lies once the cap is put on again.
+  [[nodiscard]] SurfacePoint with_cap(const SurfacePoint& mark, const ErrorsMade& made) const;
   [[nodiscard]] Head felt_head(const ErrorsMade& made, double exact_mm) const;
   [[nodiscard]] SurfacePoint site_with(const Head& felt, const ErrorsMade& made) const;
   [[nodiscard]] SurfacePoint start_with(const Head& felt, const ErrorsMade& made) const;
@@ -92,6 +96,7 @@ private:
   LaidBy sure_;  ///< how sure each mark is; without its places
   std::vector<Carried> carried_;
   std::vector<Eigen::Vector3d> marks_;
+  std::optional<Cap> cap_;     ///< where it may sit off
   double line_height_mm_ = 0;  ///< what the eye looks past at the centre line
   SurfacePoint pulse_, start_;
   Eigen::Vector3d step_ = Eigen::Vector3d::Zero();  ///< from start to hotspot, in the start's frame

@@ -13,7 +13,8 @@ namespace scalpmark::geometry {
 CheckLimits careful_limits(const Head& head, const Case& the_case, const Plan& plan) {
   constexpr double share = 0.95, deviations = 1.96;  // of a normal error, either way
   HandErrors careful = the_case.errors;
-  careful.tilt_deg = careful.cap_shift_mm = careful.other_rule_percent = careful.sight_deg = 0;
+  careful.tilt_deg = careful.other_rule_percent = careful.sight_deg = 0;
+  careful.cap_forward_mm = careful.cap_side_mm = careful.cap_turn_deg = 0;
   // A check asks where the marks would have the coil, not the eye.
   careful.angle_deg = 0;
   const ByHand hand(head, the_case, plan, careful, coil_places(the_case.coil, MarkingWay::front), AtDepth{},

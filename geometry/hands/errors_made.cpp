@@ -112,8 +112,9 @@ std::vector<ErrorSource> error_sources(const Case& c, const HandErrors& e, const
   s.pencil([](ErrorsMade& m, size_t) -> double& { return m.site_mark[0]; });
   s.pencil([](ErrorsMade& m, size_t) -> double& { return m.site_mark[1]; });
   s.add(Cause::angle, e.angle_deg, [](ErrorsMade& m, size_t) -> double& { return m.angle_deg; });
-  s.add(Cause::cap, e.cap_shift_mm, [](ErrorsMade& m, size_t) -> double& { return m.cap[0]; });
-  s.add(Cause::cap, e.cap_shift_mm, [](ErrorsMade& m, size_t) -> double& { return m.cap[1]; });
+  s.add(Cause::cap, e.cap_forward_mm, [](ErrorsMade& m, size_t) -> double& { return m.cap_forward_mm; });
+  s.add(Cause::cap, e.cap_side_mm, [](ErrorsMade& m, size_t) -> double& { return m.cap_side_mm; });
+  s.add(Cause::cap, e.cap_turn_deg, [](ErrorsMade& m, size_t) -> double& { return m.cap_turn_deg; });
   s.add(Cause::tilt, e.tilt_deg, [](ErrorsMade& m, size_t) -> double& { return m.tilt.roll_deg; });
   s.add(Cause::tilt, e.tilt_deg, [](ErrorsMade& m, size_t) -> double& { return m.tilt.pitch_deg; });
   if (scope.by_site) {

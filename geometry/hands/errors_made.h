@@ -50,7 +50,7 @@ struct ErrorsMade {
   std::array<LookError, most_coil_marks> looks{};
   double line_mm = 0, line_deg = 0;  ///< the coil's centre line beside the site mark: laid, and looked at
   double angle_deg = 0;              ///< as the eye holds it
-  Eigen::Vector2d cap{0, 0};
+  double cap_forward_mm = 0, cap_side_mm = 0, cap_turn_deg = 0;  ///< put on again, as CapMove has them
   Tilt tilt;
   std::optional<MarkRule> laid_by;  ///< another rule than the case's
 };

@@ -152,7 +152,7 @@ std::vector<FoundPlace> TapeFinder::find(const TapeReadings& given, const FindOp
   std::sort(places.begin(), places.end(),
             [](const FoundPlace& a, const FoundPlace& b) { return a.misfit_mm < b.misfit_mm; });
   const double most_misfit_mm =
-      options.reading_mm * std::sqrt(most_squares / static_cast<double>(readings.size()));
+      options.reading_mm * std::sqrt(most_squares_at_best / static_cast<double>(readings.size()));
   if (places.empty() || places.front().misfit_mm > most_misfit_mm)
     throw GeometryError(
         places.empty()

@@ -39,11 +39,11 @@ struct FindOptions {
 /// without error. Vertex and tragi lie nearly in one plane, so that a place in front of it and its mirror
 /// image behind often fit alike: more than one place is for the user to choose from, or for one more tape.
 ///
-/// A place fits where the squared misses, in units of a reading's variance, come to no more than 16 over the
-/// best place's: of two places four standard deviations of a reading apart (as tapes tell places apart), the
-/// wrong one alone is returned about 3 times in 100 000 (a normal error, worst case). What fits is found over
-/// the whole head, not from starting points, so that no place is missed; skin that hangs together is one
-/// place. On the face (face_region.h) nothing is marked, and no place is looked for.
+/// A place fits where the squared misses, in units of a reading's variance, come to no more than 25 over the
+/// best place's (fitting_skin.h says why): of two places, the wrong one alone is returned at most 3 times in
+/// 10 million (normal errors, places five standard deviations of a reading apart, the worst case). What fits
+/// is found over the whole head, not from starting points, so that no place is missed; skin that hangs
+/// together is one place. On the face (face_region.h) nothing is marked, and no place is looked for.
 ///
 /// Refuses (GeometryError): fewer than two readings; a reading that is not a number above 0, naming it;
 /// readings that no place fits (squared misses of more than 16 at the best one); a reading_mm that is not

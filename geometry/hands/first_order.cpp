@@ -63,7 +63,7 @@ Scatter scatter_of(const FirstOrder& first, PulseLevel level, const Times& times
     s.covariance += t * t * first.squares[static_cast<size_t>(cause)].block<2, 2>(at, at);
   }
   const double other = first.other_rule_share * times[static_cast<size_t>(Cause::rule)];
-  s.clusters = {{1 - other}};
+  s.clusters = {{1 - other, first.without_error.segment<2>(at)}};
   for (const auto& o : first.by_rule) s.clusters.push_back({other / 2, o.segment<2>(at)});
   return s;
 }
@@ -72,7 +72,7 @@ double mean_angle_deg(const FirstOrder& first) {
   double square = 0;
   for (const auto& s : first.squares) square += s(4, 4);
   for (const auto& o : first.by_rule) square += first.other_rule_share / 2 * o[4] * o[4];
-  return std::sqrt(2 / pi * square);
+  return folded_mean(first.without_error[4], std::sqrt(square));
 }
 
 }  // namespace scalpmark::geometry

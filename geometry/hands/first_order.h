@@ -13,6 +13,9 @@ namespace scalpmark::geometry {
 struct FirstOrder {
   std::vector<OffByHand> by_source;  ///< in the order of the sources
   std::array<OffByHand, 2> by_rule{OffByHand::Zero(), OffByHand::Zero()};
+  /// Without any error: how far a coil laid by other marks than the plan's is off, as where they are drawn by
+  /// one rule and met by another. None for the plan's own marks.
+  OffByHand without_error = OffByHand::Zero();
   double other_rule_share = 0;  ///< of placements laid by one of the two, 0 to 1
   std::array<Eigen::Matrix<double, 5, 5>, all_causes.size()>
       squares;  ///< of each cause but the rule, added up
@@ -47,7 +50,7 @@ using Times = std::array<double, all_causes.size()>;
   return t;
 }
 
-/// How far the coil's angle is off on average, degrees: of a normal error.
+/// How far the coil's angle is off on average, degrees: of a normal error around what it is without one.
 [[nodiscard]] double mean_angle_deg(const FirstOrder& first);
 
 }  // namespace scalpmark::geometry

@@ -195,12 +195,13 @@ private:
       return reach;
     };
     // Where tapes cross well, what fits is an ellipse, and all of it reaches farther than what is usual by
-    // the root of the two levels. Where they touch it is long, with two middles perhaps: then no part of it
-    // may be far beyond the spread.
+    // the root of the two levels (2.04). Where they touch it is long, with two middles perhaps: then no part
+    // of it may be far beyond the spread.
+    constexpr double farthest_of_spread = 2.5;
     const double usual = best.squares + usual_squares, fits = least_ + most_squares;
     double spread_mm = 0;
     if (usual < fits)
-      spread_mm = std::sqrt(usual_squares / (fits - best.squares)) * reach_mm(fits);
+      spread_mm = reach_mm(fits) / farthest_of_spread;
     else  // the last of it may fit worse than the worst that counts as a place
       patch = flooded(patch, fits_[patch.front()].patch, usual);
     return {best.best, best.squares, std::max(spread_mm, reach_mm(usual))};

@@ -22,10 +22,15 @@ struct FittingPatch {
   double spread_mm = 0;
 };
 
-/// A place fits where its squares come to no more than this over the least on the head: four standard
-/// deviations. Of two places that tapes tell apart by more, the mark's own is left out about 3 times in
-/// 100 000; tapes that miss every place by more were read wrongly or belong to two marks.
-inline constexpr double most_squares = 16;
+/// A place fits where its squares come to no more than this over the least on the head: five standard
+/// deviations. Two places whose tapes differ by D standard deviations in all have squares that differ by a
+/// normal error of mean D2 and deviation 2 D, so that the mark's own is left out with a chance of
+/// Phi(-(this + D2) / 2 D): at most Phi(-5), 3 times in 10 million, where D is five.
+inline constexpr double most_squares = 25;
+
+/// Tapes that miss every place by more were read wrongly or belong to two marks: of honest ones, 11 of 10 000
+/// threes and 3 of 10 000 pairs at the most (chi squared; fewer, as the best place is fitted to them).
+inline constexpr double most_squares_at_best = 16;
 
 /// How far every vertex of a head's skin is from the four points that tapes are laid from, kept for looking
 /// up what fits. Between the corners of a triangle distances count as linear.

@@ -20,13 +20,6 @@ double normal_below(double z) {
   return 0.5 * std::erfc(-z / std::sqrt(2.0));
 }
 
-/// The mean of |x| where x is normal.
-double folded_mean(double mean, double deviation) {
-  if (!(deviation > 0)) return std::abs(mean);
-  const double z = mean / deviation;
-  return deviation * std::sqrt(2 / pi) * std::exp(-0.5 * z * z) + mean * std::erf(z / std::sqrt(2.0));
-}
-
 /// The share of a normal scatter, its axes those of the plane, within a circle around (0, 0).
 double share_within_circle(const Vector2d& middle, const Vector2d& deviations, double radius) {
   // Slices square to the first axis, each a difference of two normal distributions.
@@ -51,6 +44,12 @@ double share_within_circle(const Vector2d& middle, const Vector2d& deviations, d
 }
 
 }  // namespace
+
+double folded_mean(double mean, double deviation) {
+  if (!(deviation > 0)) return std::abs(mean);
+  const double z = mean / deviation;
+  return deviation * std::sqrt(2 / pi) * std::exp(-0.5 * z * z) + mean * std::erf(z / std::sqrt(2.0));
+}
 
 Vector2d mean_of(const Scatter& scatter) {
   Vector2d mean(0, 0);

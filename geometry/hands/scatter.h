@@ -26,6 +26,9 @@ struct Scatter {
 /// deviation times the complete elliptic integral of the second kind.
 [[nodiscard]] double mean_distance(const Scatter& scatter);
 
+/// The mean of |x| where x is normal (the folded normal distribution's).
+[[nodiscard]] double folded_mean(double mean, double deviation);
+
 /// An ellipse by its quadratic form: where (x - centre)' inverse(shape) (x - centre) is at most `size`.
 struct EllipseForm {
   Eigen::Vector2d centre = Eigen::Vector2d::Zero();

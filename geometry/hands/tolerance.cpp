@@ -135,8 +135,11 @@ std::optional<WayTried> tried(const Head& head, const Case& the_case, const Plan
   try {
     const ByHand hand(head, the_case, plan, errors, coil_places(the_case.coil, way, right_side), depth);
     const auto sources = error_sources(the_case, errors, hand.scope());
-    const FirstOrder f =
+    FirstOrder f =
         first_order(hand, sources, the_case.coil.laid_by, errors, options.threads, options.between);
+    const auto sure = hand.make({}, 1e-3);
+    if (!sure) return {};
+    f.without_error = sure->off;
     return WayTried{way,
                     right_side,
                     mean_distance(scatter_of(f, PulseLevel::skin, all_once())),

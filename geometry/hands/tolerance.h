@@ -118,9 +118,10 @@ struct ToleranceOptions {
 /// chain done anew on the skin. Distances are straight (over 30 mm of head 0.5 % less than along the skin).
 /// An ellipse's outline lies on the skin as far as a tape would reach.
 ///
-/// The published 10.66 mm of cap and marks without tracking (Caulfield et al. 2022, Brain Stimul
-/// 15:1192-1205) are met by a cap that sits off further than is assumed; how much further is fitted to that
-/// figure in tests/reference/published_errors_test.cpp and is no check of it.
+/// The cap is put on again slid and turned about the sphere under it, with the marks on it (hands/cap.h). The
+/// published 10.66 mm of cap and marks without tracking (Caulfield et al. 2022, Brain Stimul 15:1192-1205)
+/// are met by a cap that sits off further than is assumed; how much further is fitted to that figure by
+/// build/bench_kernel, shown in DEVELOPERS.md as fitted, and no check of anything.
 ///
 /// The same seed gives the same result whatever the number of threads; each error has its own sequence, so
 /// that changing one leaves the others' draws as they were. `plan` is solve(head, entered), with_cortex()

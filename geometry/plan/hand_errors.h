@@ -15,16 +15,17 @@ struct HandErrors {
   /// A pencil mark, and an edge laid on it by eye. Ours, no source.
   double mark_mm = 1;
   /// The coil's angle to the midline as the eye alone holds it; marks then correct it (lay_on_marks.h). With
-  /// cap and marks it was 6.0 degrees off on average (Caulfield et al. 2022, Brain Stimul 15:1192-1205), and a
-  /// normal error is 0.80 standard deviations off on average. That the eye alone does as well is our
+  /// cap and marks it was 6.0 degrees off on average (Caulfield et al. 2022, Brain Stimul 15:1192-1205), and
+  /// a normal error is 0.80 standard deviations off on average. That the eye alone does as well is our
   /// assumption.
   double angle_deg = 7.5;
   /// The coil's roll and its pitch: 7.8 degrees out of tangent on average (Caulfield et al. 2022), and two
   /// equal normal errors are together 1.25 standard deviations off on average.
   double tilt_deg = 6.2;
-  /// How far the cap sits off at the mark when it is put on again, forward and outward. Ours, no source. Zero
-  /// for marks on the skin.
-  double cap_shift_mm = 3;
+  /// How the cap sits off when it is put on again: slid forward or back and to a side, along the sphere it
+  /// slides on (hands/cap.h), and turned about the upright. Guesses, no source: some 3 mm each way at the
+  /// brim over the nose, where two degrees of turn are as much. Zero for marks on the skin.
+  double cap_forward_mm = 3, cap_side_mm = 3, cap_turn_deg = 2;
   /// In how many of 100 placements the coil is laid by another rule than the mark was made by. Ours, no
   /// source.
   double other_rule_percent = 10;

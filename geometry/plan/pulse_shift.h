@@ -20,4 +20,8 @@ inline constexpr double least_shift_mm = 1;
   return placement.wanted_to_pulse_mm > least_shift_mm;
 }
 
+/// More than this is another site, and a plan warns of it, mm: half as much again as a step of the search
+/// grid. Ours, no source.
+inline constexpr double far_shift_mm = 15;
+
 }  // namespace scalpmark::geometry

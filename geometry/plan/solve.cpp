@@ -6,6 +6,7 @@
 #include "geometry/base/text.h"
 #include "geometry/head/vertex.h"
 #include "geometry/plan/placement.h"
+#include "geometry/plan/pulse_shift.h"
 #include "geometry/plan/search.h"
 #include "geometry/plan/settings.h"
 #include "geometry/plan/treatment.h"
@@ -26,6 +27,14 @@ void warn_of_missing_marks(std::vector<Message>& warnings, const Message& where,
       warnings.push_back(Message::of(
           "The edge mark of %1 by the %2 rule falls off the head (over the face or past the skin's border), so it is left out.",
           where, in_words(rule)));
+}
+
+void warn_of_far_pulse(std::vector<Message>& warnings, const Message& where, const Placement& p,
+                       MarkRule drawn_by, MarkRule laid_by) {
+  if (p.wanted_to_pulse_mm > far_shift_mm)
+    warnings.push_back(Message::of(
+        "With edge marks drawn by %1 and the coil laid over them by %2, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.",
+        in_words(drawn_by), in_words(laid_by), where, Number{p.wanted_to_pulse_mm / 10, 1, true}));
 }
 
 void warn_of_tapes(std::vector<Message>& warnings, const MeasuredTapes& given, const TapeMeasures& own) {
@@ -79,9 +88,13 @@ Plan solve(const Head& head, const Case& the_case, TapeDistances tapes_wanted) {
 
   LaidSearch search = lay_search(head, the_case, looked_up);
   warn_of_missing_marks(plan.warnings, Message::of("the start"), search.start.placement);
+  warn_of_far_pulse(plan.warnings, Message::of("the start"), search.start.placement, the_case.search.drawn_by,
+                    the_case.coil.laid_by);
   const SurfacePoint hotspot = search.coils[search.hotspot].pulse;
   LaidTreatment treatment = lay_treatment(head, the_case, hotspot, looked_up);
   warn_of_missing_marks(plan.warnings, Message::of("the treatment site"), treatment.coil.placement);
+  warn_of_far_pulse(plan.warnings, Message::of("the treatment site"), treatment.coil.placement,
+                    the_case.treatment.drawn_by, the_case.coil.laid_by);
   if (treatment.side != the_case.side)
     plan.warnings.push_back(Message::of(
         the_case.side == Side::left

@@ -27,6 +27,7 @@ constexpr std::array<Choice<g::CountedAnswers>, 3> counted_answers{
      {"both", g::CountedAnswers::thumb_or_index}}};
 constexpr std::array<Choice<g::CountingBy>, 2> counting_rules{
     {{"5_of_10", g::CountingBy::five_of_ten}, {"4_of_8", g::CountingBy::four_of_eight}}};
+constexpr std::string_view cap_shift_key = "cap_shift_mm";
 
 template <class Value, std::size_t count>
 std::string_view key_among(Value value, const std::array<Choice<Value>, count>& choices) {
@@ -136,6 +137,25 @@ void read_answers(const JsonGroup& top, g::Case& the_case) {
                              the_case.answers.fine_percent, the_case.answers.step_percent));
 }
 
+/// Before a cap's slides and its turn were told apart there was one number for both slides. The turn is taken
+/// to stand to it as it does by default, so that of marks on the skin, with no cap at all, nothing comes of
+/// it.
+void read_errors(const JsonGroup& top, g::Case& the_case) {
+  const JsonGroup group = group_of(top, "errors", {}, {cap_shift_key});
+  read_numbers(group, "errors", the_case);
+  if (!group.has(cap_shift_key)) return;
+  g::HandErrors& errors = the_case.errors;
+  for (const char* key : {"cap_forward_mm", "cap_side_mm", "cap_turn_deg"})
+    if (group.has(key))
+      group.refuse(cap_shift_key,
+                   Message::of("is an older word for what %1 says too; keep one of them", key));
+  const g::HandErrors usual;
+  double mm = 0;
+  group.number(cap_shift_key, g::ranges::error_mm, Message::of("mm"), mm);
+  errors.cap_turn_deg = usual.cap_turn_deg / usual.cap_forward_mm * mm;
+  errors.cap_forward_mm = errors.cap_side_mm = mm;
+}
+
 }  // namespace
 
 std::string_view file_word(g::CountedAnswers counted) {
@@ -170,7 +190,7 @@ void read_settings(const JsonGroup& top, int version, g::Case& the_case) {
   if (top.has("treatment")) read_treatment(top, version, the_case);
   if (top.has("cap")) read_numbers(group_of(top, "cap", {}, {}), "cap", the_case);
   if (top.has("answers")) read_answers(top, the_case);
-  if (top.has("errors")) read_numbers(group_of(top, "errors", {}, {}), "errors", the_case);
+  if (top.has("errors")) read_errors(top, the_case);
 }
 
 void write_settings(const g::Case& the_case, nlohmann::ordered_json& top) {

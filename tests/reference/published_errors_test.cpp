@@ -75,9 +75,9 @@ TEST_CASE("10-20 positions made by hand with the default errors spread by what t
 // Caulfield et al. 2022, Brain Stimul 15:1192-1205: with a cap and marks and no tracking, the pulse was 10.66
 // mm off on average, the angle 6.0 degrees (42 adults, 3408 distances).
 //
-// What it takes to get there, plainly: the default errors alone do not. Angle and tilt are from that same paper, so
-// they are no independent evidence; the tape's error is practice, the four points' from Jurcak et al. 2005; pencil
-// marks, the cap, the mixing of rules and the look past the coil are our guesses.
+// What it takes to get there, plainly: the default errors alone do not. Angle and tilt are from that same
+// paper, so they are no independent evidence; the tape's error is practice, the four points' from Jurcak et
+// al. 2005; pencil marks, the cap, the mixing of rules and the look past the coil are our guesses.
 TEST_CASE("the defaults stay below the published 10.66 mm, and within a third of it") {
   constexpr double published_mm = 10.66;
   const double ours = average_mm({});
@@ -86,18 +86,7 @@ TEST_CASE("the defaults stay below the published 10.66 mm, and within a third of
   CHECK(ours > 0.67 * published_mm);
   // Marks on the skin, no cap, one rule kept to and looked at straight: what is left is the pencil.
   HandErrors errors = laid_again({});
-  errors.cap_shift_mm = errors.other_rule_percent = errors.sight_deg = 0;
+  errors.cap_forward_mm = errors.cap_side_mm = errors.cap_turn_deg = 0;
+  errors.other_rule_percent = errors.sight_deg = 0;
   CHECK(average_mm(errors) < 0.6 * published_mm);
-}
-
-// Fitted, and so no check of anything: how far off a cap put on again must sit (one standard deviation, forward and
-// outward each) for the model's average to be the published one, all else as it is; and the same if the site had been
-// right on the cap from the start and only the coil was laid again. Which of these held there the model cannot tell.
-TEST_CASE("fitted, no check: the cap that makes up for the rest of the published 10.66 mm") {
-  constexpr double published_mm = 10.66;
-  HandErrors errors;
-  errors.cap_shift_mm = 5.4;
-  CHECK(average_mm(errors) == Approx(published_mm).epsilon(0.03));
-  errors.cap_shift_mm = 6.9;
-  CHECK(average_mm(laid_again(errors)) == Approx(published_mm).epsilon(0.03));
 }

@@ -28,7 +28,8 @@ std::string size_of(Cause cause, const geometry::HandErrors& e) {
     case Cause::rule:
       return geometry::to_text(e.other_rule_percent) + " in 100";
     case Cause::cap:
-      return mm(e.cap_shift_mm);
+      return geometry::to_text(e.cap_forward_mm) + ", " + mm(e.cap_side_mm) + ", " +
+             geometry::to_text(e.cap_turn_deg) + " deg";
     case Cause::tilt:
       return geometry::to_text(e.tilt_deg) + " degrees";
     case Cause::sight:
@@ -59,7 +60,8 @@ std::string ways_table(const geometry::Tolerance& t) {
            to_the_right(geometry::to_text(w.angle_mean_deg, 0) + " degrees", 14) + "\n";
   return out +
          wrapped_text(words(best_way_sentence(t)) +
-                      " On average and to first order; the site mark is used in each.") +
+                      " On average and to first order; the site mark is used in each. " +
+                      words(left_out_sentence(t))) +
          "\n";
 }
 
@@ -91,10 +93,10 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
       (deep.of_field ? " There the pulse is where the field is strongest in a round model head." : ""));
   if (const auto left = field_left_sentence(t); !left.empty()) out += wrapped_text(words(left));
   line("Coil's angle, off on average", geometry::to_text(t.angle_mean_deg, 0) + " degrees");
-  out += "\n  " + padded("What it comes from", 26) + to_the_right("error", 14) + to_the_right("alone", 10) +
+  out += "\n  " + padded("What it comes from", 26) + to_the_right("error", 18) + to_the_right("alone", 10) +
          to_the_right("share", 9) + to_the_right("at cortex", 11) + "\n";
   for (const auto& c : t.causes)
-    out += "  " + padded(words(cause_name(c.cause)), 26) + to_the_right(size_of(c.cause, errors), 14) +
+    out += "  " + padded(words(cause_name(c.cause)), 26) + to_the_right(size_of(c.cause, errors), 18) +
            to_the_right(in_mm(c.alone_mm), 10) + to_the_right(geometry::to_text(100 * c.share, 0) + " %", 9) +
            to_the_right(geometry::to_text(100 * c.depth_share, 0) + " %", 11) + "\n";
   if (const auto largest = largest_share_sentence(t, errors); !largest.empty())

@@ -1,5 +1,6 @@
 #include "viewer/words/tolerance_words.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace scalpmark::viewer {
@@ -54,7 +55,9 @@ Message assumption_of(Cause cause, const geometry::HandErrors& e) {
     case Cause::rule:
       return Message::of("in %1 of 100 placements another rule is used, a guess", size(e.other_rule_percent));
     case Cause::cap:
-      return Message::of("the cap sits off by %1 mm, a guess", size(e.cap_shift_mm));
+      return Message::of(
+          "the cap put on again has slid by %1 mm forward or back and %2 mm to a side and turned by %3 degrees, all guesses",
+          size(e.cap_forward_mm), size(e.cap_side_mm), size(e.cap_turn_deg));
     case Cause::tilt:
       return Message::of("the coil rolls and pitches by %1 degrees, as was found with cap and marks",
                          size(e.tilt_deg));
@@ -142,6 +145,14 @@ Message best_way_sentence(const geometry::Tolerance& t) {
   return Message::of("Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).",
                      way_name(best.way), Number{best.mean_mm / 10, 1, true},
                      std::lround(best.angle_mean_deg));
+}
+
+Message left_out_sentence(const geometry::Tolerance& t) {
+  Message names;
+  for (const geometry::MarkingWay way : geometry::all_marking_ways)
+    if (std::none_of(t.ways.begin(), t.ways.end(), [&](const auto& w) { return w.way == way; }))
+      names = names.empty() ? way_name(way) : Message::of("%1; %2", names, way_name(way));
+  return names.empty() ? names : Message::of("Left out, as their marks fall off this head: %1.", names);
 }
 
 Message habit_sentence(const geometry::Tolerance& t) {

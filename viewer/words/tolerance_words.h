@@ -29,6 +29,9 @@ namespace scalpmark::viewer {
 /// The best way to mark here, and what it gains. Empty where none was compared.
 [[nodiscard]] geometry::Message best_way_sentence(const geometry::Tolerance& tolerance);
 
+/// The ways to mark that were left out, and why. Empty where none was.
+[[nodiscard]] geometry::Message left_out_sentence(const geometry::Tolerance& tolerance);
+
 /// The one habit that would shrink a tolerance most, a sentence.
 [[nodiscard]] geometry::Message habit_sentence(const geometry::Tolerance& tolerance);
 

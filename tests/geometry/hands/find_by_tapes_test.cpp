@@ -122,26 +122,29 @@ TEST_CASE("all places where the tapes meet are told: left and right, front and b
   CHECK(off_mm(ball(), {{}, arc_mm(p, front), arc_mm(p, left), {}}, p) < 0.1);
 }
 
-TEST_CASE("a place that fits a little worse is told too, as far as readings may be off") {
+TEST_CASE("a place that fits worse is told too, up to five standard deviations and no further") {
   const Head& head = tragi_in_front();
-  const SurfacePoint p = head.skin().closest({-50, 30, 70});
+  const SurfacePoint p = head.skin().closest({-45, 50, 60});
   const TapeReadings all = read(head, p);
   const TapeReadings three{all.vertex_mm, {}, all.left_tragus_mm, all.right_tragus_mm};
-  const auto places = find_by_tapes(head, three);
+  const auto found = [&](double reading_mm) {
+    return find_by_tapes(head, three, {.reading_mm = reading_mm});
+  };
+  const auto places = found(4);
   REQUIRE(places.size() == 2);
-  // The mirror image is missed by 3 to 4 standard deviations in all, so that one centimetre tells it apart.
+  // What the three tapes miss the mirror image by, in all.
   const double sum_mm = std::sqrt(3.0) * places[1].misfit_mm;
-  CHECK(sum_mm > 3 * 2.5);
-  CHECK(sum_mm < 4 * 2.5);
+  CHECK(sum_mm > 10);
   CHECK((head.skin().position(places[0].point) - head.skin().position(p)).norm() < 0.1);
-  CHECK(apart_mm(head, places) > 30);
-  CHECK(find_by_tapes(head, three, {.reading_mm = sum_mm / 4.5}).size() == 1);
-  // Read less well, both fit, and in the end all between them: one place then, so wide that it says so.
-  const auto wide = find_by_tapes(head, three, {.reading_mm = sum_mm / 3.5});
-  if (wide.size() == 1)
-    CHECK(wide[0].spread_mm > 30);
-  else
-    CHECK(wide.size() == 2);
+  CHECK(apart_mm(head, places) > 60);
+  CHECK(found(sum_mm / 5.1).size() == 1);
+  CHECK(found(sum_mm / 4.9).size() == 2);
+  // Read less well, in the end all between them fits: one place then, so wide that it says so.
+  for (const double reading_mm : {sum_mm / 3.5, sum_mm / 2.5, sum_mm / 1.5})
+    if (const auto wide = found(reading_mm); wide.size() == 1)
+      CHECK(2.5 * wide[0].spread_mm > apart_mm(head, places));
+    else
+      CHECK(wide.size() == 2);
 }
 
 // Two tapes that meet at an angle c fix the point worst along the bisector that both miss alike: their
@@ -160,7 +163,7 @@ TEST_CASE("the predicted spread of two tapes is that of two circles that cross")
     CHECK(found.spread_mm == Approx(expected).epsilon(0.13));  // circles are not straight lines
     const FoundPlace half = near(
         ball(), find_by_tapes(ball(), {arc_mm(p, top), arc_mm(p, front), {}, {}}, {.reading_mm = 0.5}), p);
-    CHECK(half.spread_mm == Approx(expected / 5).epsilon(0.03));
+    CHECK(half.spread_mm == Approx(expected / 5).epsilon(0.05));  // a few triangles
   }
 }
 

@@ -64,7 +64,7 @@ TEST_CASE("more marks hold the angle better, as least squares on paper say") {
   use_one_rule(c, MarkRule::tape);
   c.treatment.rule = TreatmentRule::landmark;  // on the top, with skin all around
   c.treatment.label = "C1";
-  HandErrors e{0, 0, pencil, 20, 0, 0, 0, 0};
+  HandErrors e{0, 0, pencil, 20, 0, 0, 0, 0, 0, 0};
   const Plan plan = solve(ball, c, TapeDistances::left_out);
   const Tolerance t = tolerance(ball, c, plan, e, {.placements = 0});
   REQUIRE(t.ways.size() == all_marking_ways.size());
@@ -93,6 +93,39 @@ TEST_CASE("more marks hold the angle better, as least squares on paper say") {
   CHECK(way(t, MarkingWay::corners).angle_mean_deg < 0.6 * one);
   CHECK(way(t, MarkingWay::front_and_side).angle_mean_deg < one);
   CHECK(t.angle_mean_deg == Approx(one));
+}
+
+// Corner marks drawn by tape and met by dropping: by symmetry the coil stays on the line of its front axis,
+// slid to where the drops of its corners are nearest to their marks, all on a sphere (elementary geometry).
+// The plan's own coil has slid by what its one front mark differs.
+TEST_CASE("a way whose marks would put the coil elsewhere without any error is told with that") {
+  constexpr double R = 90, edge = 40, corner = 50;
+  const Head ball = sphere_head(R, 6);
+  Case c;
+  c.coil.model.parts = {
+      {"casing", {{-corner, -edge}, {corner, -edge}, {corner, edge}, {-corner, edge}}, 0, 20}};
+  c.coil.centre_to_edge_mm = edge;
+  c.treatment.rule = TreatmentRule::landmark;
+  c.treatment.label = "C1";
+  c.treatment.drawn_by = MarkRule::tape;
+  c.coil.laid_by = MarkRule::drop;
+  const HandErrors nearly_none{0, 0, 0.05, 20, 0, 0, 0, 0, 0, 0};
+  const Tolerance t =
+      tolerance(ball, c, solve(ball, c, TapeDistances::left_out), nearly_none, {.placements = 0});
+
+  const double s = std::hypot(corner, edge), flat = R * std::sin(s / R) / s;
+  const Vector3d mark(flat * corner, flat * edge, R * std::cos(s / R));
+  const auto missed = [&](double slid) {
+    const Vector3d dropped(corner, edge, std::sqrt(R * R - s * s));
+    return (Eigen::AngleAxisd(-slid / R, Vector3d::UnitX()) * dropped - mark).norm();
+  };
+  double slid = 0;
+  for (double by = 0; by > -10; by -= 0.01)
+    if (missed(by) < missed(slid)) slid = by;
+  const double own = edge - R * std::asin(edge / R);
+  CHECK(std::abs(slid - own) > 1);
+  CHECK(way(t, MarkingWay::corners).mean_mm == Approx(std::abs(slid - own)).margin(0.2));
+  CHECK(way(t, MarkingWay::front).mean_mm < 0.15);
 }
 
 TEST_CASE("ways are told worst to best, and one whose marks fall off the head is left out") {

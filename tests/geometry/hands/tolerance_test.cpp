@@ -45,7 +45,7 @@ Plan plan_of(const Head& head, const Case& c) {
 }
 
 HandErrors no_errors() {
-  return {0, 0, 0, 0, 0, 0, 0, 0};
+  return {0, 0, 0, 0, 0, 0, 0, 0, 0, 0};
 }
 
 Tolerance first_order(const Case& c, const HandErrors& e) {
@@ -76,7 +76,9 @@ struct Sphere {
   double lateral = 50, anterior = 10, distance = 50, reach = 60, angle_deg = 45;
   double lay_reach = 60, eye_deg = 45;
   double edge_sd = 0.05, site_sd = 0.05, eye_sd_deg = 0.05;
-  Vector2d shift{0, 0};  ///< of both marks: forward, outward
+  /// The cap put on again, about the ball's middle: over the top toward the nose and toward the right, mm,
+  /// and turned, the nose's side to the right.
+  double cap_forward = 0, cap_side = 0, cap_turn_deg = 0;
 
   static Vector3d forward(const Vector3d& n) { return n.cross(Vector3d::UnitX()).normalized(); }
   static Vector3d outward(const Vector3d& n) { return n.cross(forward(n)); }
@@ -95,8 +97,10 @@ struct Sphere {
     const Vector3d start = go_forward({-std::sin(lateral / R), 0, std::cos(lateral / R)}, anterior);
     return go_forward(start, distance);
   }
-  Vector3d shifted(const Vector3d& n) const {
-    return (R * n + shift[0] * forward(n) + shift[1] * outward(n)).normalized();
+  Vector3d with_cap(const Vector3d& n) const {
+    const Vector3d by(-cap_forward / R, cap_side / R, -cap_turn_deg * M_PI / 180);
+    if (by.isZero(0)) return n;
+    return Eigen::AngleAxisd(by.norm(), by.normalized()) * n;
   }
   Eigen::Vector4d misses(const Vector3d& n, double deg, const Vector3d& site_mark,
                          const Vector3d& edge_mark) const {
@@ -107,8 +111,8 @@ struct Sphere {
   }
   Vector3d pulse() const {
     const Vector3d made_at = site();
-    const Vector3d edge_mark = shifted(go(made_at, front(made_at, angle_deg), reach));
-    const Vector3d site_mark = shifted(made_at);
+    const Vector3d edge_mark = with_cap(go(made_at, front(made_at, angle_deg), reach));
+    const Vector3d site_mark = with_cap(made_at);
     // Gauss and Newton, slopes by small differences.
     Vector3d n = made_at;
     double deg = angle_deg;
@@ -210,17 +214,47 @@ TEST_CASE("an eye that holds another angle swings the pulse only as far as unsur
   CHECK(alone(first_order(plain_case(), e), Cause::angle) == Approx(along_line).epsilon(0.03));
 }
 
-TEST_CASE("a cap that is off takes both marks along, and the pulse with them") {
+TEST_CASE("a cap put on again takes both marks along as it slides and turns, and the pulse with them") {
+  const auto forward = [](Sphere& s, double by) { s.cap_forward = 4 * by; };
+  const auto side = [](Sphere& s, double by) { s.cap_side = 5 * by; };
+  const auto turn = [](Sphere& s, double by) { s.cap_turn_deg = 3 * by; };
+  const auto check = [](double forward_mm, double side_mm, double turn_deg, const Matrix2d& squares) {
+    HandErrors e = no_errors();
+    e.cap_forward_mm = forward_mm;
+    e.cap_side_mm = side_mm;
+    e.cap_turn_deg = turn_deg;
+    CHECK(squares.trace() > 5);
+    const Tolerance t = first_order(plain_case(), e);
+    check_close(t.first_order.covariance, squares, 0.02 * squares.trace());
+    CHECK(share(t, Cause::cap) == Approx(1));
+  };
+  check(4, 0, 0, expected({forward}));
+  check(0, 5, 0, expected({side}));
+  check(0, 0, 3, expected({turn}));
+  check(4, 5, 3, expected({forward, side, turn}));
+}
+
+// The three are about the sphere under the cap, not about the mark: on the top of the head a turn moves
+// nothing, and at the ear's height a slide to that side moves all it slides.
+TEST_CASE("a turned cap moves a mark the less the nearer it is to the top") {
   HandErrors e = no_errors();
-  e.cap_shift_mm = 4;
-  check_close(first_order(plain_case(), e).first_order.covariance,
-              expected({[](Sphere& s, double by) {
-                          s.shift = {4 * by, 0};
-                        },
-                        [](Sphere& s, double by) {
-                          s.shift = {0, 4 * by};
-                        }}),
-              0.3);
+  e.cap_turn_deg = 5;
+  e.angle_deg = 20;  // the eye leaves the angle to the marks
+  const auto moved = [&](double lateral_mm) {
+    Case c = plain_case();
+    c.search.lateral_mm = lateral_mm;
+    c.search.anterior_mm = 0;
+    c.treatment.distance_mm = 1;
+    // About the upright: the mark's distance from it times the angle; a half-normal distribution's mean.
+    const Vector3d at = plan_of(ball(), c).treatment.wanted;
+    return std::pair(alone(first_order(c, e), Cause::cap),
+                     std::sqrt(2 / M_PI) * at.head<2>().norm() * 5 * M_PI / 180);
+  };
+  for (const double lateral_mm : {0.0, 40.0, 80.0}) {
+    const auto [by_cap, by_turn] = moved(lateral_mm);
+    CAPTURE(lateral_mm);
+    CHECK(by_cap == Approx(by_turn).epsilon(0.1).margin(0.15));
+  }
 }
 
 // By the tape rule tilt moves nothing on the skin, since the coil's axis goes through the pulse point. By the
@@ -358,7 +392,7 @@ TEST_CASE("trying many placements agrees with the first order where errors are s
   HandErrors e;
   e.fiducial_mm = e.tape_mm = e.mark_mm = 0.5;
   e.angle_deg = e.tilt_deg = 1;
-  e.cap_shift_mm = 0.5;
+  e.cap_forward_mm = e.cap_side_mm = e.cap_turn_deg = 0.5;
   e.other_rule_percent = 0;
   e.sight_deg = 1;
   for (const Side side : {Side::left, Side::right}) {
@@ -461,7 +495,7 @@ TEST_CASE("the same seed gives the same placements on any number of threads, ano
 TEST_CASE("the cause to halve is the error that grew") {
   HandErrors e = no_errors();
   e.mark_mm = 1;
-  e.cap_shift_mm = 8;
+  e.cap_forward_mm = e.cap_side_mm = 8;
   const Tolerance cap = first_order(plain_case(), e);
   CHECK(cap.causes.front().cause == Cause::cap);
   REQUIRE(cap.to_halve);

@@ -56,6 +56,36 @@ double arc_mm(const Vector3d& a, const Vector3d& b) {
 
 }  // namespace
 
+// R asin(d / R) - R atan(d / R): 12.8 mm for an edge at 60, 15.9 at 64, 22.7 at 72.
+TEST_CASE("a plan whose coil is laid far from where its pulse is wanted says so, and no other does") {
+  const auto warned = [](MarkRule drawn_by, MarkRule laid_by, double edge_mm, Side side) {
+    Case c = case_of(drawn_by, laid_by, side);
+    c.coil.centre_to_edge_mm = edge_mm;
+    std::vector<std::string> about;
+    for (const Message& w : solve(ball(), c, TapeDistances::left_out).warnings)
+      if (english(w).find("from the point that was wanted") != std::string::npos) about.push_back(english(w));
+    return about;
+  };
+  for (const Side side : {Side::left, Side::right}) {
+    CHECK(warned(MarkRule::drop, MarkRule::drop, 72, side).empty());
+    CHECK(warned(MarkRule::drop, MarkRule::nearest, 60, side).empty());
+    CHECK(warned(MarkRule::drop, MarkRule::nearest, 64, side).size() == 2);
+    const auto both = warned(MarkRule::drop, MarkRule::nearest, 72, side);
+    REQUIRE(both.size() == 2);
+    CHECK_THAT(both[0],
+               Catch::Contains("drawn by drop and the coil laid over them by nearest, the pulse at the "
+                               "start lands 2.3 cm"));
+    CHECK_THAT(both[1], Catch::Contains("the pulse at the treatment site lands 2.3 cm"));
+    // Each by its own rule.
+    Case c = case_of(MarkRule::drop, MarkRule::drop, side);
+    c.coil.centre_to_edge_mm = 80;
+    c.search.drawn_by = MarkRule::tape;  // R asin(d / R) - d = 18.3 mm along a front axis that turns a little
+    const Plan plan = solve(ball(), c, TapeDistances::left_out);
+    REQUIRE(plan.warnings.size() == 1);
+    CHECK_THAT(english(plan.warnings[0]), Catch::Contains("at the start lands"));
+  }
+}
+
 TEST_CASE(
     "on a sphere a coil laid by another rule than its mark was drawn by lies off by the rules' difference") {
   // On the midline, straight forward, pulse, wanted point and mark lie on one great circle. Beside it the way

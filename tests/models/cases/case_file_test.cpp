@@ -155,6 +155,10 @@ const std::vector<RangedKey> ranged_keys{
     {"hotspot", "column", ranges::spot},
     {"treatment", "distance_mm", ranges::distance_mm},
     {"cap", "brim_over_nasion_mm", ranges::brim_over_nasion_mm},
+    {"errors", "cap_forward_mm", ranges::error_mm},
+    {"errors", "cap_side_mm", ranges::error_mm},
+    {"errors", "cap_turn_deg", ranges::error_deg},
+    {"errors", "cap_shift_mm", ranges::error_mm},
     {"answers", "step_percent", ranges::output_step_percent},
 };
 
@@ -343,6 +347,26 @@ TEST_CASE("the reader and the schema refuse the same cases") {
     CHECK(said.find(bad.said) != std::string::npos);
     CHECK_FALSE(schema.objection(bad.json).empty());
   }
+}
+
+TEST_CASE("one error for a cap put on again, as cases had it, is read as its slides and its turn, and said") {
+  const auto read = parse(with(R"("errors": {"cap_shift_mm": 6})"));
+  const geometry::HandErrors& errors = read.the_case.errors;
+  CHECK(errors.cap_forward_mm == 6);
+  CHECK(errors.cap_side_mm == 6);
+  // Six millimetres at the brim over the nose, some 90 mm from the upright, are 4 degrees.
+  CHECK(errors.cap_turn_deg == Approx(6.0 / 90 * 180 / M_PI).margin(0.3));
+  CHECK(errors.tape_mm == geometry::HandErrors{}.tape_mm);
+  REQUIRE_FALSE(read.notes.empty());
+  CHECK_THAT(english(read.notes.back()),
+             Catch::Contains("one error for a cap put on again (6 mm)") && Catch::Contains("4 degrees"));
+  // Marks on the skin are on no cap.
+  CHECK(parse(with(R"("errors": {"cap_shift_mm": 0})")).the_case.errors.cap_turn_deg == 0);
+  const std::string again = models::case_json(read);
+  CHECK(again.find("cap_shift_mm") == std::string::npos);
+  CHECK(parse(again).the_case.errors == errors);
+  CHECK_THAT(refusal(with(R"("errors": {"cap_shift_mm": 3, "cap_turn_deg": 2})")),
+             Catch::Contains("errors.cap_shift_mm is an older word for what cap_turn_deg says too"));
 }
 
 TEST_CASE("ranges are the same in the reader and the schema, ends included") {

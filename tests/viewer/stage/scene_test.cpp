@@ -110,6 +110,24 @@ TEST_CASE("only what is shown is in the scene") {
   }
 }
 
+TEST_CASE("the treatment site is where the pulse is wanted, and the pulse where the coil really has it") {
+  for (const auto side : {geometry::Side::left, geometry::Side::right}) {
+    geometry::Case c = case_of(side, MarkRule::drop, "figure-8-90");
+    c.coil.laid_by = MarkRule::nearest;
+    const geometry::Plan plan = plan_of(c);
+    REQUIRE(plan.treatment.wanted_to_pulse_mm > 5);
+    const auto marks = marks_of(show(head(), c, plan, Shown{}));
+    const Mark *treatment = named(marks, "treatment"), *pulse = named(marks, "pulse"),
+               *wanted = named(marks, "wanted");
+    REQUIRE((treatment && pulse && wanted));
+    CHECK(treatment->at == plan.treatment.wanted);
+    CHECK(wanted->at == plan.treatment.wanted);
+    CHECK(wanted->shape == Shape::hollow_disc);
+    CHECK(pulse->at == plan.treatment.pulse);
+    CHECK(pulse->shape == Shape::disc);
+  }
+}
+
 TEST_CASE("each shape is one thing, on either side of the head") {
   for (const auto side : {geometry::Side::left, geometry::Side::right}) {
     const geometry::Case c = case_of(side, MarkRule::drop, "round-100");

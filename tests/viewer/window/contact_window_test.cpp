@@ -173,7 +173,7 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   CHECK(opened.case_text() == before);
   CHECK(panel.error(3)->edit()->text() == "7.5");
   // Everything says what it is.
-  for (std::size_t i = 0; i < 8; ++i) CHECK_FALSE(panel.error(i)->edit()->accessibleName().isEmpty());
+  for (std::size_t i = 0; i < 10; ++i) CHECK_FALSE(panel.error(i)->edit()->accessibleName().isEmpty());
   CHECK_FALSE(panel.stop()->accessibleName().isEmpty());
   CHECK_FALSE(panel.fold()->accessibleDescription().contains("<"));
 }

@@ -6,14 +6,16 @@
 #include "geometry/hands/cap_today.h"
 #include "models/coils/coil_library.h"
 #include "models/meshes/mesh_file.h"
+#include "tests/viewer/window/hands_tour.h"
 #include "tests/viewer/window/opened_window.h"
 #include "tests/viewer/window/visit_screens.h"
 #include "viewer/window/frame/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit]]; with "lesson" the lesson's screens alone,
+// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands]]; with "lesson" the lesson's screens alone,
 // with "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
-// brain under the skin, with "cap" those of the cap, with "visit" those of a visit and a course.
+// brain under the skin, with "cap" those of the cap, with "visit" those of a visit and a course, with
+// "hands" those of hands_tour.h.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -179,7 +181,7 @@ public:
     snap("99-by-hand-working");
     OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
     QTest::qWait(300);
-    w.worksheet().ensureWidgetVisible(panel.error(6));
+    w.worksheet().ensureWidgetVisible(panel.error(8));
     snap("99-by-hand");
     w.stage().look(viewer::View::left);
     w.worksheet().verticalScrollBar()->setValue(100000);
@@ -419,6 +421,11 @@ private:
 int main(int argc, char** argv) {
   const QString folder = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("build/tour");
   const TestSession bench(argc, argv);
+  if (argc > 2 && QLatin1String(argv[2]) == QLatin1String("hands")) {
+    QDir().mkpath(folder);
+    tour_of_hands(folder);
+    return 0;
+  }
   for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
     Tour tour(folder, size);
     const QString alone = argc > 2 ? QString::fromLocal8Bit(argv[2]) : QString();

@@ -92,6 +92,19 @@ TEST_CASE("the best way to mark is named, and what it comes to") {
       "average).");
 }
 
+TEST_CASE("ways to mark that were left out are named, and none where all were compared") {
+  geometry::Tolerance t;
+  for (const geometry::MarkingWay way : geometry::all_marking_ways) {
+    t.ways.emplace_back();
+    t.ways.back().way = way;
+  }
+  CHECK(viewer::left_out_sentence(t).empty());
+  t.ways.erase(t.ways.begin() + 2, t.ways.end());
+  CHECK(
+      english(viewer::left_out_sentence(t)) ==
+      "Left out, as their marks fall off this head: Front mark and side mark; A mark at both front corners.");
+}
+
 TEST_CASE("how many placements lie how near is told in centimetres as on a tape") {
   geometry::Tolerance t;
   t.half_mm = 8.04;

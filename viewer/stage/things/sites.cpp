@@ -53,7 +53,7 @@ Part show_sites(const Showing& now, Surroundings& around) {
           60, words(Words::tr("%1: %2 from the site"), {name, in_cm(a.tape_from_treatment_mm)}));
     }
   if (shown.has(Thing::treatment))
-    add(now.mark(Thing::treatment, "treatment", Shape::diamond, Role::treatment, plan.treatment.pulse,
+    add(now.mark(Thing::treatment, "treatment", Shape::diamond, Role::treatment, plan.treatment.wanted,
                  plan.treatment.forward),
         100, treatment_text(now.the_case.treatment));
   if (shown.has(Thing::hotspot))

@@ -23,8 +23,8 @@ QString in_tenths(double mm) {
 
 double pulse_from_site_mm(const geometry::Surface& skin, const geometry::Plan& plan,
                           const geometry::Placement& placement) {
-  if (placement.pulse == plan.treatment.pulse) return 0;
-  return geometry::shortest_distances(skin, skin.closest(plan.treatment.pulse),
+  if (placement.pulse == plan.treatment.pulse) return plan.treatment.wanted_to_pulse_mm;
+  return geometry::shortest_distances(skin, skin.closest(plan.treatment.wanted),
                                       {skin.closest(placement.pulse)})[0];
 }
 

@@ -8,7 +8,8 @@
 
 namespace scalpmark::window {
 
-/// How far along the skin a placement's pulse lies from the plan's treatment site, mm.
+/// How far along the skin a placement's pulse lies from the plan's treatment site, mm: from where the pulse
+/// is wanted there, which the coil laid by the plan's own marks may miss.
 [[nodiscard]] double pulse_from_site_mm(const geometry::Surface& skin, const geometry::Plan& plan,
                                         const geometry::Placement& placement);
 

@@ -15,10 +15,11 @@ namespace {
 namespace ranges = geometry::ranges;
 using geometry::HandErrors;
 
-constexpr std::array<double HandErrors::*, 8> errors{
-    &HandErrors::fiducial_mm,        &HandErrors::tape_mm,  &HandErrors::mark_mm,
-    &HandErrors::angle_deg,          &HandErrors::tilt_deg, &HandErrors::cap_shift_mm,
-    &HandErrors::other_rule_percent, &HandErrors::sight_deg};
+constexpr std::array errors{
+    &HandErrors::fiducial_mm, &HandErrors::tape_mm,      &HandErrors::mark_mm,
+    &HandErrors::angle_deg,   &HandErrors::tilt_deg,     &HandErrors::cap_forward_mm,
+    &HandErrors::cap_side_mm, &HandErrors::cap_turn_deg, &HandErrors::other_rule_percent,
+    &HandErrors::sight_deg};
 
 }  // namespace
 
@@ -97,6 +98,10 @@ void TolerancePanel::add_ways(QVBoxLayout& into) {
     ways_->addButton(button, i);
     into.addWidget(button);
   }
+  left_out_ = new QLabel;
+  left_out_->setObjectName("hint");
+  left_out_->setWordWrap(true);
+  into.addWidget(left_out_);
   connect(ways_, &QButtonGroup::idClicked, this, [this] {
     way_picked_ = way();
     emit wanted();
@@ -117,6 +122,9 @@ QRadioButton* TolerancePanel::way_button(int index) const {
 void TolerancePanel::show_ways() {
   const int count = shown_ ? static_cast<int>(shown_->ways.size()) : 0;
   ways_heading_->setVisible(count > 0);
+  const QString left_out = shown_ ? viewer::translated(viewer::left_out_sentence(*shown_)) : QString();
+  left_out_->setText(left_out);
+  left_out_->setVisible(count > 0 && !left_out.isEmpty());
   for (int i = 0; i < static_cast<int>(geometry::all_marking_ways.size()); ++i) {
     QRadioButton* button = way_button(i);
     button->setVisible(i < count);
@@ -139,13 +147,16 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
     QString unit;
     double step;
   };
-  const std::array<Row, 8> rows{
+  static_assert(errors.size() == std::tuple_size_v<decltype(errors_)>);
+  const std::array<Row, errors.size()> rows{
       {{tr("Each of the four points"), ranges::error_mm, tr("mm"), 0.5},
        {tr("One reading of a tape"), ranges::error_mm, tr("mm"), 0.1},
        {tr("A pencil mark"), ranges::error_mm, tr("mm"), 0.1},
        {tr("The coil's angle"), ranges::error_deg, tr("\u00b0"), 0.5},
        {tr("The coil's roll and pitch"), ranges::error_deg, tr("\u00b0"), 0.5},
-       {tr("The cap put on again"), ranges::error_mm, tr("mm"), 0.5},
+       {tr("The cap slid forward or back (a guess)"), ranges::error_mm, tr("mm"), 0.5},
+       {tr("The cap slid to a side (a guess)"), ranges::error_mm, tr("mm"), 0.5},
+       {tr("The cap turned (a guess)"), ranges::error_deg, tr("\u00b0"), 0.5},
        {tr("Laid by another rule"), ranges::percent, tr("%"), 5},
        {tr("The look past the coil (a guess)"), ranges::error_deg, tr("\u00b0"), 1}}};
   for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -158,7 +169,7 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
     into.addWidget(field);
   }
   usual_ = new QPushButton(tr("Default errors"));
-  usual_->setToolTip(tr("Puts all eight back to what they are without an entry"));
+  usual_->setToolTip(tr("Puts all of them back to what they are without an entry"));
   usual_->setAccessibleDescription(usual_->toolTip());
   into.addWidget(usual_, 0, Qt::AlignLeft);
 }

@@ -65,8 +65,8 @@ private:
   QCheckBox* on_head_;
   QLabel* result_;
   QProgressBar* progress_;
-  std::array<PlainField*, 8> errors_{};
-  QLabel* ways_heading_;
+  std::array<PlainField*, 10> errors_{};
+  QLabel *ways_heading_, *left_out_;
   std::optional<geometry::MarkingWay> way_picked_;
   QButtonGroup* ways_;
 };
