@@ -60,8 +60,10 @@ PointPlacing::PointPlacing(Session& session, StageView& stage, LandmarksStep& st
     : session_(session), stage_(stage), step_(step) {
   connect(&step_, &LandmarksStep::fiducial_wanted, this, [this] { face(step_.wanted()); });
   connect(&step_, &LandmarksStep::turn_wanted, this, &PointPlacing::turn_over);
-  connect(&stage_, &StageView::fiducial_dragged, this,
-          [this](Fiducial which, const Eigen::Vector3d& to) { session_.place(which, to); });
+  connect(&stage_, &StageView::fiducial_dragged, this, [this](Fiducial which, const Eigen::Vector3d& to) {
+    put(which, to, QStringLiteral("%1 %2").arg(static_cast<int>(which)).arg(drags_));
+  });
+  connect(&stage_, &StageView::let_go, this, [this] { ++drags_; });
 }
 
 void PointPlacing::begin() {
@@ -92,8 +94,15 @@ void PointPlacing::turn_over() {
   face(step_.wanted());
 }
 
+void PointPlacing::put(Fiducial which, const Eigen::Vector3d& at, const QString& burst) {
+  if (!session_.unplaced()) return;
+  const std::optional<Eigen::Vector3d> before = session_.unplaced()->at(which);
+  session_.place(which, at);
+  if (session_.unplaced()) emit placed(which, before, burst);
+}
+
 void PointPlacing::place(const Eigen::Vector3d& at) {
-  session_.place(step_.wanted(), at);
+  put(step_.wanted(), at, {});
   if (!session_.unplaced()) return;
   // On to the next one that is missing.
   for (const Fiducial next : all_fiducials)

@@ -20,13 +20,19 @@ public:
   /// A click on it.
   void place(const Eigen::Vector3d& at);
 
+signals:
+  /// By hand; it was there before. What has the same `burst` is one drag.
+  void placed(Fiducial which, const std::optional<Eigen::Vector3d>& before, const QString& burst);
+
 private:
+  void put(Fiducial which, const Eigen::Vector3d& at, const QString& burst);
   void face(Fiducial which);
   void turn_over();
 
   Session& session_;
   StageView& stage_;
   LandmarksStep& step_;
+  int drags_ = 0;             // counts them
   std::size_t standing_ = 0;  // of the ways a head may stand in its file
 };
 

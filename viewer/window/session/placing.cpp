@@ -50,7 +50,7 @@ void Placing::begin(UnplacedHead head) {
   emit changed();
 }
 
-void Placing::place(Fiducial which, const Eigen::Vector3d& at) {
+void Placing::place(Fiducial which, const std::optional<Eigen::Vector3d>& at) {
   if (!head_) return;
   head_->placed[static_cast<std::size_t>(which)] = at;
   emit changed();

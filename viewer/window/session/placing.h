@@ -49,7 +49,7 @@ public:
 
   [[nodiscard]] const std::optional<UnplacedHead>& head() const { return head_; }
   void begin(UnplacedHead head);
-  void place(Fiducial which, const Eigen::Vector3d& at);
+  void place(Fiducial which, const std::optional<Eigen::Vector3d>& at);
   void drop();
   /// Why the four points do not make a head; empty when they do or are not all there.
   [[nodiscard]] QString problem() const;
