@@ -17,6 +17,7 @@
 #include "tests/viewer/window/opened_window.h"
 #include "viewer/picture/picture.h"
 #include "viewer/sheet/content.h"
+#include "viewer/sheet/date.h"
 #include "viewer/sheet/sheet.h"
 #include "viewer/stage/scene/gaps_shown.h"
 #include "viewer/window/steps/verdict.h"
@@ -260,13 +261,14 @@ TEST_CASE("a refusal is said in the language of the desktop, its numbers and nam
 TEST_CASE("a check is shown in the language of the desktop, its reason too") {
   geometry::Check off;
   off.verdict = geometry::Verdict::both_off;
-  off.pulse_off_mm = 8.4;
+  off.pulse_off_mm = 84;
   off.angle_error_deg = -12;
   Brackets brackets;
   QCoreApplication::installTranslator(&brackets);
   const QString reason = verdict_text(off).reason;
   QCoreApplication::removeTranslator(&brackets);
-  CHECK(verdict_text(off).reason.startsWith("Pulse and angle off: the pulse lands 8.4 mm"));
+  CHECK(verdict_text(off).reason.startsWith("Move and turn the coil"));
+  CHECK(verdict_text(off).reason.contains("8.4 cm from the site"));
   CHECK(reason.contains("8,4"));
   CHECK(not_translated(reason).isEmpty());
 }

@@ -2,6 +2,7 @@
 
 #include <QPushButton>
 #include <array>
+#include <memory>
 
 #include "viewer/window/fields/number_field.h"
 #include "viewer/window/session/visit.h"
@@ -10,6 +11,7 @@
 #include "viewer/window/steps/place_choice.h"
 #include "viewer/window/steps/step.h"
 #include "viewer/window/steps/tolerance_panel.h"
+#include "viewer/window/steps/verdict.h"
 
 namespace scalpmark::window {
 
@@ -33,6 +35,11 @@ public:
   [[nodiscard]] LengthField* tape(TodaysMark which, std::size_t index) const {
     return entry(which).tapes[index];
   }
+  /// The check in words, as it is on this step and, larger, in Check mode.
+  [[nodiscard]] VerdictText verdict() const;
+  [[nodiscard]] QLabel* verdict_label() const { return verdict_; }
+  /// How far off hands are, beside the verdict; nothing while it is not known.
+  void show_by_hand(std::shared_ptr<const geometry::Tolerance> by_hand);
   [[nodiscard]] PlaceChoice* places(TodaysMark which) const { return entry(which).places; }
   /// Whether a place is to be chosen that the last call was not told of: the stage has to turn to it.
   [[nodiscard]] bool shows_new_question();
@@ -57,6 +64,7 @@ private:
   [[nodiscard]] const Entry& entry(TodaysMark which) const {
     return entries_[static_cast<std::size_t>(which)];
   }
+  void show_verdict();
   /// Says where the limits come from.
   void show_limits();
   /// To those that careful hands meet, or back to the strict ones.
@@ -67,6 +75,8 @@ private:
 
   Session& session_;
   Visit& visit_;
+  LengthUnit unit_ = LengthUnit::centimetre;
+  std::shared_ptr<const geometry::Tolerance> by_hand_;
   std::optional<TodaysMark> wanted_, asked_;
   std::array<Entry, 2> entries_;
   CapFields* cap_;
