@@ -107,8 +107,9 @@ struct Stage::Parts {
     const Surroundings& around = scene->around;
     return {around.with_column ? column_px * scale : margin_px * scale,
             (around.title ? title_px : margin_px) * scale, width - margin_px * scale,
-            height - (around.caution.empty() ? margin_px * scale
-                                             : caution_height(overlay, around.caution, width, scale))};
+            height - (around.caution.empty()
+                          ? margin_px * scale
+                          : caution_height(overlay, around.caution, around.caution_share, width, scale))};
   }
 
   void show_parts() {
@@ -128,7 +129,8 @@ struct Stage::Parts {
     const Surroundings& around = scene->around;
     const double s = sight.scale;
     if (around.title) draw_title(overlay, sight, *around.title, scene->axes, taken);
-    if (!around.caution.empty()) draw_caution(overlay, sight, around.caution, taken);
+    if (!around.headline.empty()) draw_headline(overlay, sight, around.headline, free, taken);
+    if (!around.caution.empty()) draw_caution(overlay, sight, around.caution, around.caution_share, taken);
     const Pixel column{margin_px * s, free.top + 4 * s};
     const double numbers_end =
         around.numbers ? draw_numbers(overlay, sight, *around.numbers, column, taken) : column.y;
@@ -151,7 +153,7 @@ struct Stage::Parts {
       for (const auto& m : drawing->marks())
         if (m.visible)
           boxes.push_back({pixel_box(m, sight), m.thing != Thing::landmarks && m.thing != Thing::grid});
-      for (const Box& b : drawing->room()) boxes.push_back({b, false});
+      for (const Box& b : drawing->room()) boxes.push_back({b, false, false});
     }
     const auto style = [](const LabelWish& w) { return TextStyle{w.size_px, w.bold, w.colour, true}; };
     for (auto& w : wishes) {
@@ -275,6 +277,15 @@ const std::vector<PlacedLabel>& Stage::labels() const {
 }
 const std::vector<Caption>& Stage::captions() const {
   return parts_->taken;
+}
+
+std::vector<MarkInPicture> Stage::marks_in_picture() const {
+  std::vector<MarkInPicture> all;
+  for (const auto& drawing : parts_->drawings)
+    for (const auto& m : drawing->marks())
+      if (m.visible)
+        all.push_back({pixel_box(m, parts_->sight), m.thing != Thing::landmarks && m.thing != Thing::grid});
+  return all;
 }
 
 std::vector<SeenMark> Stage::marks() const {

@@ -67,6 +67,7 @@ Part show_surroundings(const Showing& now, Surroundings& around) {
                     head.empty() ? side : head + ". " + side};
   }
   // Which head it is stands before the caution where no title says so.
+  around.caution_share = shown.caution_share;
   if (shown.caution)
     around.caution = around.title || head.empty() ? caution_text() : head + ". " + caution_text();
   if (shown.has(Thing::numbers)) around.numbers = numbers(now);
