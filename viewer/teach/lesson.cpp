@@ -37,6 +37,9 @@ View forehead_view(Side side) {
 LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::measure;
+  s.why = words(Words::tr(
+      "Heads differ by several centimetres, and every place on the scalp is found as a share of these "
+      "two lengths."));
   s.title = words(Words::tr("Measure the head"));
   s.caption =
       words(Words::tr("Run a tape over the top from nasion to inion: %1. Run another from the front of one "
@@ -52,6 +55,8 @@ LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep halve(const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::halve;
+  s.why = words(Words::tr(
+      "The vertex lies at half of each length on any head, so whoever has a tape can find it again."));
   s.title = words(Words::tr("Halve the first tape"));
   s.caption = words(Words::tr("Half of %1 is %2. Make a short line across the midline there."),
                     {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.nasion_inion_mm / 2)});
@@ -66,6 +71,8 @@ LessonStep halve(const geometry::Plan& plan) {
 LessonStep cross(const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::cross;
+  s.why = words(Words::tr(
+      "One tape alone tells how far forward the vertex lies, the other how far to the side; it takes both."));
   s.title = words(Words::tr("Cross at the vertex"));
   s.caption = words(
       Words::tr(
@@ -83,6 +90,9 @@ LessonStep cross(const geometry::Plan& plan) {
 LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::offset;
+  s.why = words(Words::tr(
+      "The part of the brain that moves a hand lies to the side of the vertex, on the side across from that "
+      "hand."));
   s.title = words(Words::tr("Go toward the ear"));
   s.caption =
       words(c.side == Side::left ? Words::tr("From the vertex go %1 along the tape toward the left ear.")
@@ -101,6 +111,9 @@ LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::forward;
+  s.why = words(Words::tr(
+      "The coil is turned because the fold of the brain that moves the hand runs aslant: with the coil "
+      "about square to it a pulse of the least output is answered."));
   s.title = words(Words::tr("Go forward, lay the coil"));
   const double mm = c.search.anterior_mm;
   s.caption = words(
@@ -122,6 +135,8 @@ LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::grid;
+  s.why = words(Words::tr(
+      "Where the hand answers differs from person to person by a centimetre and more; only trying tells."));
   s.title = words(Words::tr("Draw the search grid"));
   const bool marks = c.search.grid_on == geometry::GridOn::edge_marks;
   s.caption = words(
@@ -144,6 +159,8 @@ LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::twitch;
+  s.why = words(Words::tr(
+      "The twitch shows on this person where a pulse reaches the part that moves the hand. A tape cannot."));
   s.title = words(Words::tr("Find the hotspot"));
   s.caption = words(
       c.side == Side::left
@@ -164,6 +181,9 @@ LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep site(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
   LessonStep s;
   s.topic = LessonTopic::site;
+  s.why = words(Words::tr(
+      "A distance from the place that answered carries over what the tapes had missed; one from the vertex "
+      "would miss it again."));
   s.view = View::square_on;
   // Without the coil, which would hide the way.
   s.shown.things = {Thing::skin,    Thing::landmarks, Thing::tapes,
@@ -190,6 +210,9 @@ LessonStep site(const geometry::Case& c, const geometry::Plan& plan, Side treate
 LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
   LessonStep s;
   s.topic = LessonTopic::mark_edge;
+  s.why = words(Words::tr(
+      "The coil hides its own centre, so its edge needs a mark. And the coil is flat, the head round: the "
+      "edge hangs in the air, and tape, drop and nearest come down at three places."));
   s.title = words(Words::tr("Mark the coil's edge"));
   const std::string reach = in_cm(c.coil.centre_to_edge_mm);
   switch (c.treatment.drawn_by) {
