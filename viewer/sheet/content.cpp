@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <ctime>
 #include <optional>
 
 #include "geometry/base/error.h"
@@ -12,6 +11,7 @@
 #include "geometry/head/landmarks.h"
 #include "geometry/paths/shortest_path.h"
 #include "geometry/plan/pulse_shift.h"
+#include "models/cases/demo_case.h"
 #include "viewer/sheet/cap_note.h"
 #include "viewer/stage/things/surroundings.h"
 #include "viewer/words/cortex_words.h"
@@ -82,6 +82,7 @@ std::string steps(int count, double pitch_mm, const QString& positive, const QSt
 }
 
 std::string spot_in_words(const geometry::Case& c) {
+  if (c.hotspot_awaited) return words(Words::tr("not found yet"));
   const std::string row =
       steps(c.hotspot.row, c.search.pitch_mm, Words::tr("%1 forward"), Words::tr("%1 backward"));
   const std::string column =
@@ -90,7 +91,10 @@ std::string spot_in_words(const geometry::Case& c) {
   return row + (row.empty() || column.empty() ? "" : ", ") + column;
 }
 
-std::string site_in_words(const geometry::TreatmentSettings& t) {
+std::string site_in_words(const geometry::Case& c) {
+  const geometry::TreatmentSettings& t = c.treatment;
+  if (geometry::site_is_open(c))
+    return words(Words::tr("if the middle spot answers: %1 forward of it"), {in_cm(t.distance_mm)});
   return t.rule == geometry::TreatmentRule::forward
              ? words(Words::tr("%1 forward of the hotspot"), {in_cm(t.distance_mm)})
              : words(Words::tr("over %1"), {geometry::canonical_label(t.label).value_or(t.label)});
@@ -316,7 +320,8 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
   SheetContent s;
   s.label = c.label.empty() ? words(Words::tr("Unnamed case")) : c.label;
   s.date = date;
-  s.head = capital(words(loaded.description)) + ".";
+  s.head = models::is_demo(c) ? words(Words::tr("Demo case, nobody's: %1."), {words(loaded.description)})
+                              : capital(words(loaded.description)) + ".";
   s.head_note =
       case_file.head.kind == models::HeadKind::generic
           ? words(Words::tr("A drawing, not the patient: where they differ, the tape decides."))
@@ -352,7 +357,7 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
   s.treatment = pairs(
       words(Words::tr("Treatment")),
       {{words(Words::tr("Side")), side_in_words(geometry::side_of(plan.treatment))},
-       {words(Words::tr("Site")), site_in_words(c.treatment)},
+       {words(Words::tr("Site")), site_in_words(c)},
        {words(Words::tr("Edge mark drawn by")),
         rule_in_words(c.treatment.drawn_by) + ": " + how(c.treatment.drawn_by, c.coil.centre_to_edge_mm)},
        {words(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
@@ -382,19 +387,6 @@ std::shared_ptr<const geometry::Tolerance> off_by_hand(const geometry::Head& hea
   } catch (const geometry::GeometryError&) {
     return {};
   }
-}
-
-std::string date_today() {
-  const std::array months{Words::tr("January"), Words::tr("February"), Words::tr("March"),
-                          Words::tr("April"),   Words::tr("May"),      Words::tr("June"),
-                          Words::tr("July"),    Words::tr("August"),   Words::tr("September"),
-                          Words::tr("October"), Words::tr("November"), Words::tr("December")};
-  const std::time_t now = std::time(nullptr);
-  std::tm here{};
-  localtime_r(&now, &here);
-  return words(Words::tr("%1 %2 %3", "a date: day, month, year"),
-               {std::to_string(here.tm_mday), months[static_cast<size_t>(here.tm_mon)].toStdString(),
-                std::to_string(here.tm_year + 1900)});
 }
 
 }  // namespace scalpmark::viewer

@@ -57,7 +57,4 @@ struct SheetContent {
                                                                      const geometry::Case& the_case,
                                                                      const geometry::Plan& plan);
 
-/// "25 November 2026", the computer's date today.
-[[nodiscard]] std::string date_today();
-
 }  // namespace scalpmark::viewer

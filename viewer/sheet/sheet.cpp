@@ -16,6 +16,7 @@
 #include "geometry/base/message.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
+#include "viewer/sheet/date.h"
 #include "viewer/sheet/page.h"
 #include "viewer/stage/scene/palette.h"
 #include "viewer/stage/scene/shapes.h"

@@ -58,9 +58,9 @@ void ExplainPanel::say(bool brain_shown) {
   text_->setText(coil + QLatin1Char(' ') + pulse);
 }
 
-StageContent explain_content(const Session& session, const HeldCoil& coil) {
+StageContent explain_content(const Session& session) {
   StageContent content;
-  content.shown = shown_with({Thing::skin, Thing::treatment, Thing::coil}, coil);
+  content.shown = shown_with({Thing::skin, Thing::treatment, Thing::coil}, HeldCoil{});
   if (session.has_cortex()) {
     content.shown.things.insert(Thing::cortex);
     // Whose brain it is not, the panel says in words for patients.

@@ -28,6 +28,6 @@ private:
 
 /// What a patient sees: a plain head, the coil on the treatment site or where it is held, no numbers; the
 /// template's brain in it where the session has one.
-[[nodiscard]] StageContent explain_content(const Session& session, const HeldCoil& coil);
+[[nodiscard]] StageContent explain_content(const Session& session);
 
 }  // namespace scalpmark::window

@@ -10,17 +10,9 @@
 #include <QMimeData>
 #include <utility>
 
-#include "viewer/window/frame/theme.h"
-
 namespace scalpmark::window {
 
 using viewer::CoilOn;
-
-namespace {
-
-constexpr double lesson_type_scale = 1.4;  // read from the back of a class room
-
-}  // namespace
 
 MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent),
@@ -28,6 +20,7 @@ MainWindow::MainWindow(QWidget* parent)
       session_(Recovery::usual_folder()),
       visit_(session_),
       coil_(session_),
+      undo_(session_),
       through_skin_(session_),
       files_(session_, settings_, *this),
       output_(
@@ -41,12 +34,12 @@ MainWindow::MainWindow(QWidget* parent)
   connect_stage();
   connect_files();
   connect_menus();
-  connect_settings();
+  connect_looks();
 
   menus_->show_recent(settings_.recent);
   set_unit(settings_.unit);
   stage_->set_animated(settings_.animated);
-  set_mode(Mode::worksheet);
+  looks_->apply();
   show_title();
 }
 
@@ -55,17 +48,25 @@ MainWindow::MainWindow(QWidget* parent)
 void MainWindow::build() {
   worksheet_ = new Worksheet(session_, visit_);
   bar_ = new TopBar;
-  QWidget* right = build_stage_column();
-  foot_ = build_foot();
+  column_ = new StageColumn(session_, undo_);
+  notice_ = column_->notice();
+  tapes_question_ = column_->tapes_question();
+  work_ = column_->work();
+  stage_ = column_->stage();
+  verdict_ = column_->verdict();
+  explain_ = column_->explain();
+  foot_ = new Foot;
   menus_ = new Menus(*this, *stage_, settings_);
+  looks_ = std::make_unique<Looks>(settings_, *menus_, *worksheet_, *stage_);
   looked_into_ = std::make_unique<LookedInto>(session_, *worksheet_);
   placing_ = std::make_unique<PointPlacing>(session_, *stage_, *worksheet_->landmarks());
+  undo_links_ = std::make_unique<UndoLinks>(undo_, session_, coil_, visit_, *placing_, *worksheet_);
 
   auto* row = new QHBoxLayout;
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(0);
   row->addWidget(worksheet_);
-  row->addWidget(right, 1);
+  row->addWidget(column_, 1);
   auto* centre = new QWidget;
   auto* all = new QVBoxLayout(centre);
   all->setContentsMargins(0, 0, 0, 0);
@@ -74,51 +75,19 @@ void MainWindow::build() {
   all->addLayout(row, 1);
   all->addWidget(foot_);
   setCentralWidget(centre);
+  start_page_ = new StartPage(centre);
 
   director_ =
       std::make_unique<StageDirector>(session_, coil_, *stage_, *menus_, through_skin_, *looked_into_);
   connect(&session_, &Session::changed, this, &MainWindow::show_session);
   teach_ = std::make_unique<Teach>(*director_, *this);  // hears of a change when the window has shown it
   row->insertWidget(1, &teach_->panel());
-  right->layout()->addWidget(&teach_->bar());
+  column_->layout()->addWidget(&teach_->bar());
   director_->set_content(Mode::worksheet,
                          [this] { return worksheet_->step(worksheet_->current())->stage_content(coil()); });
   director_->set_content(Mode::teach, [this] { return teach_->stage_content(); });
   director_->set_content(Mode::check, [this] { return check_content(*worksheet_, coil()); });
-  director_->set_content(Mode::explain, [this] { return explain_content(session_, coil()); });
-}
-
-QWidget* MainWindow::build_stage_column() {
-  notice_ = new NoticeBar;
-  work_ = new WorkBar;
-  stage_ = new StageView;
-  verdict_ = new VerdictPanel;
-  explain_ = new ExplainPanel;
-  auto* column_widget = new QWidget;
-  auto* column = new QVBoxLayout(column_widget);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  column->addWidget(notice_);
-  column->addWidget(work_);
-  column->addWidget(stage_, 1);
-  column->addWidget(verdict_);
-  column->addWidget(explain_);
-  return column_widget;
-}
-
-QWidget* MainWindow::build_foot() {
-  auto* foot = new QWidget;
-  foot->setObjectName("foot");
-  foot->setAttribute(Qt::WA_StyledBackground);
-  auto* column = new QVBoxLayout(foot);
-  column->setContentsMargins(12, 5, 12, 5);
-  column->setSpacing(2);
-  status_ = new QLabel;
-  status_->setObjectName("status");
-  status_->setAccessibleName(tr("Where the coil is"));
-  status_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  column->addWidget(status_);
-  return foot;
+  director_->set_content(Mode::explain, [this] { return explain_content(session_); });
 }
 
 // --- who hears of what
@@ -129,11 +98,15 @@ void MainWindow::connect_session() {
     fresh_head_ = true;
   });
   connect(&session_, &Session::unplaced_changed, this, &MainWindow::show_unplaced);
+  connect(&session_, &Session::started, start_page_, &StartPage::hide);
+  connect(&session_, &Session::unplaced_changed, start_page_, &StartPage::hide);
   connect(&session_, &Session::saved_changed, this, [this] {
     worksheet_->save()->show_case();
+    menus_->show_locked(session_.is_locked());
     show_title();
   });
   connect(&session_, &Session::refused, this, [this](const QString& sentence) {
+    start_page_->say(sentence);
     // A refusal of tapes belongs beside the tapes, if they are in sight.
     if (worksheet_->current() == Worksheet::measure_index && session_.is_ready())
       worksheet_->measure()->set_problem(sentence);
@@ -180,7 +153,14 @@ void MainWindow::connect_stage() {
   connect(stage_, &StageView::skin_pointed, this, &MainWindow::point_on_skin);
   connect(&coil_, &CoilOnStage::refused, this, &MainWindow::show_notice);
   connect(looked_into_.get(), &LookedInto::gaps_switched, menus_, &Menus::show_gaps);
-  connect(director_.get(), &StageDirector::status, status_, &QLabel::setText);
+  connect(looked_into_.get(), &LookedInto::changed, this,
+          [this] { verdict_->show_verdict(worksheet_->check()->verdict()); });
+  connect(stage_, &StageView::coil_put_down, &coil_, &CoilOnStage::put_down);
+  connect(director_.get(), &StageDirector::status, foot_, &Foot::say);
+  connect(director_.get(), &StageDirector::hand_shown, this, [this](bool in_hand) {
+    foot_->show_hand(in_hand, worksheet_->current() == Worksheet::search_index);
+  });
+  connect(foot_, &Foot::back_wanted, this, &MainWindow::put_coil_back);
   connect(director_.get(), &StageDirector::coil_shown, worksheet_->search(), &SearchStep::show_coil);
   connect(director_.get(), &StageDirector::begins, this, [this] {
     if (mode() == Mode::teach) teach_->lay_tapes();
@@ -192,8 +172,17 @@ void MainWindow::connect_stage() {
 
 void MainWindow::connect_files() {
   connect(&files_, &CaseFiles::notice, this, &MainWindow::show_notice);
+  connect(&files_, &CaseFiles::notice, start_page_, &StartPage::say);
   connect(&files_, &CaseFiles::recent_changed, this, [this] { menus_->show_recent(settings_.recent); });
-  connect(&files_, &CaseFiles::starts_new, this, [this] { coil_.put_back(); });
+  connect(&files_, &CaseFiles::starts_new, this, [this] {
+    coil_.put_back();
+    worksheet_->go_to(Worksheet::measure_index);
+  });
+  output_.why_no_sheet = [this] {
+    return tapes_question_->is_open()
+               ? tr("Say first whose head this is: the tapes of the case do not fit it.")
+               : QString();
+  };
   connect(&output_, &Output::working, work_, &WorkBar::show_work);
   connect(&output_, &Output::notice, notice_, &NoticeBar::say);
   connect(&output_, &Output::over, this, &MainWindow::output_is_over);
@@ -211,8 +200,9 @@ void MainWindow::connect_menus() {
   connect(menus_, &Menus::save_sheet, &output_, &Output::save_sheet);
   connect(menus_, &Menus::print_sheet, &output_, &Output::print_sheet);
   connect(menus_, &Menus::copy_picture, &output_, &Output::copy_picture);
-  connect(menus_, &Menus::undo, &session_, &Session::undo);
-  connect(menus_, &Menus::redo, &session_, &Session::redo);
+  connect(menus_, &Menus::undo, &undo_, &UndoList::undo);
+  connect(menus_, &Menus::redo, &undo_, &UndoList::redo);
+  connect(&undo_, &UndoList::changed, this, [this] { menus_->show_history(undo_); });
   connect(menus_, &Menus::look, this, [this](viewer::View view) { stage_->look(view); });
   connect(menus_, &Menus::lay_coil, &coil_, &CoilOnStage::lay_on);
   connect(menus_, &Menus::skin_opacity, &through_skin_, &ThroughSkin::set_opacity);
@@ -221,22 +211,15 @@ void MainWindow::connect_menus() {
           [this] { explain_->show_case(session_, menus_->label_in_explain()); });
 }
 
-void MainWindow::connect_settings() {
-  connect(menus_, &Menus::unit, this, [this](LengthUnit unit) {
-    set_unit(unit);
-    settings_.unit = unit;
-    settings_.write();
-  });
-  connect(menus_, &Menus::dark, this, [this](bool on) {
-    apply_theme(*qApp, on);
-    settings_.dark = on;
-    settings_.write();
-  });
-  connect(menus_, &Menus::animated, this, [this](bool on) {
-    stage_->set_animated(on);
-    settings_.animated = on;
-    settings_.write();
-  });
+void MainWindow::connect_looks() {
+  connect(looks_.get(), &Looks::unit_chosen, this, &MainWindow::set_unit);
+  connect(looks_.get(), &Looks::changed, this, [this] { set_mode(mode()); });
+  connect(menus_, &Menus::locked, &session_, &Session::set_locked);
+  connect(&files_, &CaseFiles::offers, this, [this] { start_page_->offer(settings_.recent); });
+  connect(start_page_, &StartPage::demo_wanted, &files_, &CaseFiles::start_demo);
+  connect(start_page_, &StartPage::new_wanted, &files_, &CaseFiles::start_new);
+  connect(start_page_, &StartPage::open_wanted, &files_, &CaseFiles::open);
+  connect(start_page_, &StartPage::file_wanted, &files_, &CaseFiles::open_instead);
 }
 
 // --- showing
@@ -244,11 +227,8 @@ void MainWindow::connect_settings() {
 void MainWindow::show_session() {
   coil_.follow_case();
   worksheet_->show_case();
-  if (std::exchange(fresh_head_, false))
-    director_->begin_step();
-  else
-    refresh_stage();
-  menus_->show_history(session_.history());
+  tapes_question_->show_case();
+  director_->show_session(std::exchange(fresh_head_, false));
   show_title();
   explain_->show_case(session_, menus_->label_in_explain());
 }
@@ -265,6 +245,7 @@ void MainWindow::show_unplaced() {
   const bool placing = session_.unplaced().has_value();
   mode_button(Mode::teach)->setEnabled(!placing);  // no lesson on a head without its points
   worksheet_->show_case();
+  tapes_question_->show_case();
   if (!placing) {
     stage_->set_pointing(worksheet_->check()->wanted().has_value());
     director_->begin_step();
@@ -280,7 +261,7 @@ void MainWindow::show_unplaced() {
 }
 
 void MainWindow::show_today() {
-  verdict_->show_check(visit_.check(), visit_.problem(), visit_.doubt());
+  verdict_->show_verdict(worksheet_->check()->verdict());
   // The next mark is asked for without another click.
   CheckStep* step = worksheet_->check();
   if (step->wanted() == TodaysMark::site && visit_.mark(TodaysMark::site))
@@ -315,17 +296,20 @@ void MainWindow::point_on_skin(const Eigen::Vector3d& at) {
 void MainWindow::set_mode(Mode mode) {
   const Mode before = this->mode();
   director_->set_mode(mode);
-  const bool explain = mode == Mode::explain, teach = mode == Mode::teach;
+  const bool explain = mode == Mode::explain, teach = mode == Mode::teach,
+             on_wall = looks_->is_projected() && (teach || mode == Mode::check);
   bar_->show_mode(mode);
-  worksheet_->setVisible(mode == Mode::worksheet || mode == Mode::check);
-  bar_->setVisible(!explain);
-  menuBar()->setVisible(!explain);
-  foot_->setVisible(!explain && !teach);
+  worksheet_->setVisible((mode == Mode::worksheet || mode == Mode::check) && !on_wall);
+  bar_->setVisible(!explain && !on_wall);
+  menuBar()->setVisible(!explain && !on_wall);
+  foot_->setVisible(!explain && !teach && !on_wall);
   explain_->setVisible(explain);
   verdict_->setVisible(mode == Mode::check);
-  teach_->panel().setVisible(teach);
+  verdict_->set_projected(on_wall);
+  teach_->panel().setVisible(teach && !on_wall);
   teach_->bar().setVisible(teach);
-  stage_->set_type_scale(teach ? lesson_type_scale : 1);
+  stage_->set_type_scale(looks_->stage_factor(teach, on_wall));
+  director_->set_projected(on_wall);
   stage_->set_focus_frame(!explain);  // nothing to do by keys in a picture for patients
   if ((teach || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});
   if (explain && before != Mode::explain && isVisible()) {
@@ -346,22 +330,36 @@ void MainWindow::set_mode(Mode mode) {
 
 void MainWindow::set_unit(LengthUnit unit) {
   worksheet_->set_unit(unit);
+  tapes_question_->set_unit(unit);
+  verdict_->show_verdict(worksheet_->check()->verdict());
   teach_->set_unit(unit);
 }
 
 // --- events
 
 void MainWindow::keyPressEvent(QKeyEvent* event) {
+  // Enter presses what has the keys, as Space does; dialogs have it so, windows do not.
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (auto* button = qobject_cast<QPushButton*>(focusWidget()); enter && button && button->isEnabled()) {
+    button->click();
+    return;
+  }
   if (event->key() != Qt::Key_Escape) {
     QMainWindow::keyPressEvent(event);
     return;
   }
-  if (mode() == Mode::explain)
+  if (looks_->is_projected())
+    menus_->show_projected(false);
+  else if (mode() == Mode::explain)
     set_mode(Mode::worksheet);
   else if (worksheet_->check()->wanted())
     worksheet_->check()->want({});
   else if (coil().in_hand())
-    coil_.lay_on(worksheet_->current() == Worksheet::search_index ? CoilOn::start : CoilOn::treatment);
+    put_coil_back();
+}
+
+void MainWindow::put_coil_back() {
+  coil_.lay_on(worksheet_->current() == Worksheet::search_index ? CoilOn::start : CoilOn::treatment);
 }
 
 void MainWindow::output_is_over(bool written) {
@@ -379,6 +377,10 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   if (!files_.may_leave()) {
     event->ignore();
     return;
+  }
+  if (!isFullScreen()) {
+    settings_.window = saveGeometry();
+    settings_.write();
   }
   session_.recovery().forget();
   session_.cancel();

@@ -9,14 +9,20 @@
 #include "viewer/window/explain/explain_panel.h"
 #include "viewer/window/frame/bars.h"
 #include "viewer/window/frame/case_files.h"
+#include "viewer/window/frame/foot.h"
 #include "viewer/window/frame/looked_into.h"
+#include "viewer/window/frame/looks.h"
 #include "viewer/window/frame/menus.h"
 #include "viewer/window/frame/mode.h"
 #include "viewer/window/frame/output.h"
 #include "viewer/window/frame/point_placing.h"
+#include "viewer/window/frame/stage_column.h"
 #include "viewer/window/frame/stage_director.h"
+#include "viewer/window/frame/start_page.h"
+#include "viewer/window/frame/tapes_question.h"
 #include "viewer/window/frame/through_skin.h"
 #include "viewer/window/frame/top_bar.h"
+#include "viewer/window/frame/undo_links.h"
 #include "viewer/window/session/coil_on_stage.h"
 #include "viewer/window/session/session.h"
 #include "viewer/window/session/settings.h"
@@ -43,7 +49,12 @@ public:
   [[nodiscard]] Output& output() { return output_; }
   [[nodiscard]] const HeldCoil& coil() const { return coil_.coil(); }
   [[nodiscard]] WorkBar& work() { return *work_; }
-  [[nodiscard]] QString status_text() const { return status_->text(); }
+  [[nodiscard]] StartPage& start_page() { return *start_page_; }
+  [[nodiscard]] Menus& menus() { return *menus_; }
+  [[nodiscard]] QString status_text() const { return foot_->text(); }
+  [[nodiscard]] Foot& foot() { return *foot_; }
+  [[nodiscard]] UndoList& undo_list() { return undo_; }
+  [[nodiscard]] TapesQuestion& tapes_question() { return *tapes_question_; }
   [[nodiscard]] QString notice_text() const { return notice_->text(); }
   [[nodiscard]] const CoilContact& under_coil() const { return looked_into_->under_coil(); }
   [[nodiscard]] const HandTolerance& by_hand() const { return looked_into_->by_hand(); }
@@ -55,6 +66,7 @@ public:
   void set_gaps(bool on) { looked_into_->set_gaps(on); }
   /// How much of the skin is left to be seen, 0 to 1; below 1 the template's brain is shown under it.
   void set_skin_opacity(double opacity) { through_skin_.set_opacity(opacity); }
+  [[nodiscard]] const Settings& settings() const { return settings_; }
   [[nodiscard]] double skin_opacity() const { return through_skin_.opacity(); }
   /// What lengths are shown and typed in.
   void set_unit(LengthUnit unit);
@@ -70,14 +82,12 @@ protected:
 
 private:
   void build();
-  [[nodiscard]] QWidget* build_stage_column();
-  [[nodiscard]] QWidget* build_foot();
   void connect_session();
   void connect_worksheet();
   void connect_stage();
   void connect_files();
   void connect_menus();
-  void connect_settings();
+  void connect_looks();
 
   void show_session();
   void show_title();
@@ -88,11 +98,13 @@ private:
   void point_on_skin(const Eigen::Vector3d& at);
   void step_changed();
   void output_is_over(bool written);
+  void put_coil_back();
 
   Settings settings_;
   Session session_;
   Visit visit_;
   CoilOnStage coil_;
+  UndoList undo_;
   ThroughSkin through_skin_;
   CaseFiles files_;
   Output output_;
@@ -100,17 +112,21 @@ private:
   bool close_when_written_ = false, fresh_head_ = true;
 
   Worksheet* worksheet_;
+  StageColumn* column_;
+  StartPage* start_page_;
   StageView* stage_;
   Menus* menus_;
   TopBar* bar_;
   NoticeBar* notice_;
+  TapesQuestion* tapes_question_;
   WorkBar* work_;
   VerdictPanel* verdict_;
   ExplainPanel* explain_;
-  QWidget* foot_;
-  QLabel* status_;
+  Foot* foot_;
+  std::unique_ptr<Looks> looks_;
   std::unique_ptr<LookedInto> looked_into_;
   std::unique_ptr<PointPlacing> placing_;
+  std::unique_ptr<UndoLinks> undo_links_;
   std::unique_ptr<StageDirector> director_;
   std::unique_ptr<Teach> teach_;
 };

@@ -25,6 +25,7 @@ public:
 
   std::function<std::unique_ptr<QPrinter>()> ask_printer;  ///< nothing: not to be printed
   AskReplace ask_replace;
+  std::function<QString()> why_no_sheet;  ///< what is to be answered before a sheet leaves; mostly nothing
 
   void save_sheet();
   void save_sheet_to(const QString& path, viewer::Paper paper);
@@ -44,6 +45,7 @@ signals:
 
 private:
   [[nodiscard]] std::unique_ptr<QPrinter> choose_printer();
+  [[nodiscard]] bool may_make_sheet();
   /// Whether a result of that kind may go there; says why not, and asks.
   [[nodiscard]] bool may_write(const QString& path, const std::string& format);
   OutputJob* begin(const QString& done);

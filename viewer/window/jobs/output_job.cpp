@@ -10,6 +10,7 @@
 #include "models/brain/add_cortex.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
+#include "viewer/sheet/date.h"
 #include "viewer/words/error.h"
 #include "viewer/words/words.h"
 

@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <cmath>
 
+#include "viewer/window/fields/text_entry.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -74,7 +75,7 @@ void LandmarksStep::build_known() {
   known->addWidget(systems_);
   auto* row = new QHBoxLayout;
   auto* label = new QLabel(tr("Find"));
-  find_ = new QLineEdit;
+  find_ = new TextEntry;
   find_->setPlaceholderText(tr("a label, such as F3"));
   find_->setMaxLength(12);
   find_->setToolTip(tr("A label of the 10-5 system, such as F3; Enter rings it on the stage"));

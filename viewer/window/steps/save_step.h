@@ -17,6 +17,7 @@ public:
   [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   [[nodiscard]] QLineEdit* label() const { return label_; }
   [[nodiscard]] QPushButton* save() const { return save_; }
+  [[nodiscard]] QPushButton* lock() const { return lock_; }
 
 signals:
   void save_wanted();
@@ -27,7 +28,7 @@ signals:
 private:
   Session& session_;
   QLineEdit* label_;
-  QPushButton* save_;
+  QPushButton *save_, *lock_;
   QLabel* where_;
 };
 
