@@ -6,7 +6,7 @@ namespace scalpmark::geometry {
 
 namespace {
 
-constexpr double pencil_line_mm = 0.5;
+constexpr double no_move_mm = 0.5;  // as wide as a pencil line
 
 }  // namespace
 
@@ -14,7 +14,7 @@ MarkMoves mark_moves(const Head& head, const Plan& plan, const SurfacePoint& sit
                      const SurfacePoint& edge_mark_today) {
   const Surface& skin = head.skin();
   const auto way = [&](const SurfacePoint& from, const Eigen::Vector3d& to) -> std::vector<Eigen::Vector3d> {
-    if ((skin.position(from) - to).norm() < pencil_line_mm) return {};
+    if ((skin.position(from) - to).norm() < no_move_mm) return {};
     return shortest_path(skin, from, skin.closest(to)).line;
   };
   MarkMoves moves;

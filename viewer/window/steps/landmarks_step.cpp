@@ -220,7 +220,7 @@ void LandmarksStep::show_case() {
 StageContent LandmarksStep::stage_content(const HeldCoil& coil) const {
   StageContent content = content_with({Thing::landmarks, Thing::tapes}, coil);
   content.look.view =
-      session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::right;
+      session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::front_right;
   if (system_ != geometry::LandmarkSystem::ten_ten) {
     if (!landmarks_)
       landmarks_ = std::make_shared<const std::vector<geometry::Landmark>>(
