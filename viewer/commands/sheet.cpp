@@ -49,6 +49,7 @@ void add_sheet(CLI::App& program) {
           "--paper", [o](const std::string& text) { o->paper = paper_from(text); },
           "a4 or letter; without it, a4")
       ->type_name("PAPER");
+  add_lengths(*command);
   add_no_brain(*command, o->brain);
   command->callback([o] { write(*o); });
 }

@@ -44,7 +44,7 @@ LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
   s.caption =
       words(Words::tr("Run a tape over the top from nasion to inion: %1. Run another from the front of one "
                       "ear canal over the top to the other: %2."),
-            {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.tragus_tragus_mm)});
+            {tape_length(plan.tapes.nasion_inion_mm), tape_length(plan.tapes.tragus_tragus_mm)});
   s.view = forehead_view(c.side);
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"midline", "coronal"};
@@ -59,12 +59,12 @@ LessonStep halve(const geometry::Plan& plan) {
       "The vertex lies at half of each length on any head, so whoever has a tape can find it again."));
   s.title = words(Words::tr("Halve the first tape"));
   s.caption = words(Words::tr("Half of %1 is %2. Make a short line across the midline there."),
-                    {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.nasion_inion_mm / 2)});
+                    {tape_length(plan.tapes.nasion_inion_mm), tape_length(plan.tapes.nasion_inion_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"midline"};
   s.shown.landmarks = std::set<std::string>{"Nz", "Iz"};  // the vertex is not there yet
-  s.pencil = {{vertex_of(plan), plan.axes.right, in_cm(plan.tapes.nasion_inion_mm / 2)}};
+  s.pencil = {{vertex_of(plan), plan.axes.right, tape_length(plan.tapes.nasion_inion_mm / 2)}};
   return s;
 }
 
@@ -78,7 +78,7 @@ LessonStep cross(const geometry::Plan& plan) {
       Words::tr(
           "Half of %1 is %2. Where both halves cross is the vertex. If the two tapes do not agree, move "
           "the mark and measure again until they do."),
-      {in_cm(plan.tapes.tragus_tragus_mm), in_cm(plan.tapes.tragus_tragus_mm / 2)});
+      {tape_length(plan.tapes.tragus_tragus_mm), tape_length(plan.tapes.tragus_tragus_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"midline", "coronal"};
@@ -97,14 +97,14 @@ LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
   s.caption =
       words(c.side == Side::left ? Words::tr("From the vertex go %1 along the tape toward the left ear.")
                                  : Words::tr("From the vertex go %1 along the tape toward the right ear."),
-            {in_cm(c.search.lateral_mm)});
+            {tape_length(c.search.lateral_mm)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"coronal", "lateral"};
   s.shown.landmarks = std::set<std::string>{"Cz"};
   for (const auto& line : plan.lines)
     if (line.name == "lateral" && !line.points.empty())
-      s.pencil = {{line.points.back(), plan.axes.front, in_cm(c.search.lateral_mm)}};
+      s.pencil = {{line.points.back(), plan.axes.front, tape_length(c.search.lateral_mm)}};
   return s;
 }
 
@@ -121,7 +121,7 @@ LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
                          "the coil flat on it, its front edge turned %2 toward the midline.")
              : Words::tr("Then go %1 forward, along the midline's direction. The search starts here. Lay "
                          "the coil flat on it, its front edge turned %2 toward the midline."),
-      {in_cm(std::abs(mm)), in_degrees(c.coil.angle_deg)});
+      {tape_length(std::abs(mm)), in_degrees(c.coil.angle_deg)});
   s.view = View::square_on;
   s.close = CloseLook{middle_of(vertex_of(plan), plan.start.pulse), coil_across_mm};
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::start,
@@ -144,7 +144,7 @@ LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
                         "try, one after the other.")
             : Words::tr("Mark the pulse point, and around it eight more points, %1 apart: nine places to "
                         "try, one after the other."),
-      {in_cm(c.search.pitch_mm)});
+      {tape_length(c.search.pitch_mm)});
   s.view = View::square_on;
   s.close = CloseLook{middle_of(plan.start.pulse, plan.start.edge), marks_across_mm};
   if (const std::string shift = shift_sentence(plan.start, c.search.drawn_by, c.coil); !shift.empty())
@@ -195,7 +195,7 @@ LessonStep site(const geometry::Case& c, const geometry::Plan& plan, Side treate
     s.caption = words(
         Words::tr("From the hotspot go %1 forward, side by side with the midline. This is the treatment "
                   "site."),
-        {in_cm(c.treatment.distance_mm)});
+        {tape_length(c.treatment.distance_mm)});
     s.shown.lines = std::set<std::string>{"treatment"};
   } else {
     const std::string label = geometry::canonical_label(c.treatment.label).value_or(c.treatment.label);
@@ -214,7 +214,7 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
       "The coil hides its own centre, so its edge needs a mark. And the coil is flat, the head round: the "
       "edge hangs in the air, and tape, drop and nearest come down at three places."));
   s.title = words(Words::tr("Mark the coil's edge"));
-  const std::string reach = in_cm(c.coil.centre_to_edge_mm);
+  const std::string reach = tape_length(c.coil.centre_to_edge_mm);
   switch (c.treatment.drawn_by) {
     case MarkRule::tape:
       s.caption = words(
@@ -237,7 +237,7 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
   else if (const auto& mark = plan.treatment.edge_mark.by(c.coil.laid_by))
     s.caption +=
         " " + words(Words::tr("The edge stands %1 off the skin there, so do it the same way at every visit."),
-                    {in_cm((*mark - plan.treatment.edge).norm())});
+                    {tape_length((*mark - plan.treatment.edge).norm())});
   s.view = forehead_view(treated);
   s.shown.only_rule = c.coil.laid_by;
   s.shown.things = {Thing::skin,       Thing::treatment, Thing::coil,  Thing::angle,

@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "viewer/words/numbers.h"
+
 namespace scalpmark::viewer {
 
 using geometry::Cause;
@@ -89,9 +91,8 @@ Message cause_name(Cause cause) {
 }
 
 Message tolerance_sentence(const geometry::Tolerance& t) {
-  const auto cm = [](double mm) { return Number{std::abs(mm) < 0.5 ? 0.0 : mm / 10, 1, true}; };
-  return Message::of("Half of the placements lie within %1 cm of the site, 95 of 100 within %2 cm.",
-                     cm(t.half_mm), cm(t.most_mm));
+  return Message::of("Half of the placements lie within %1 of the site, 95 of 100 within %2.",
+                     tape_length(t.half_mm), tape_length(t.most_mm));
 }
 
 Message largest_share_sentence(const geometry::Tolerance& t, const geometry::HandErrors& errors) {
@@ -105,10 +106,9 @@ Message largest_share_sentence(const geometry::Tolerance& t, const geometry::Han
 Message depth_sentence(const geometry::Tolerance& t) {
   const geometry::DepthSpread& d = t.at_depth;
   const geometry::Spread& spread = t.placements > 0 ? d.sampled : d.first_order;
-  return Message::of("At the cortex, taken %1 mm under the skin (%2), %3 cm on average.",
-                     std::lround(d.depth_mm),
+  return Message::of("At the cortex, taken %1 under the skin (%2), %3 on average.", rough_length(d.depth_mm),
                      d.of_brain ? Message::of("on the template's brain") : Message::of("assumed"),
-                     Number{spread.mean_mm / 10, 1, true});
+                     tape_length(spread.mean_mm));
 }
 
 Message way_name(geometry::MarkingWay way) {
@@ -128,17 +128,16 @@ Message way_name(geometry::MarkingWay way) {
 Message best_way_sentence(const geometry::Tolerance& t) {
   if (t.ways.empty()) return {};
   const geometry::WayTried& best = t.ways.back();
-  return Message::of("Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).",
-                     way_name(best.way), Number{best.mean_mm / 10, 1, true},
-                     std::lround(best.angle_mean_deg));
+  return Message::of("Best marked on this head, with these errors: %1 (%2 and %3 degrees off on average).",
+                     way_name(best.way), tape_length(best.mean_mm), std::lround(best.angle_mean_deg));
 }
 
 Message habit_sentence(const geometry::Tolerance& t) {
   if (!t.to_halve) return Message::of("No error is entered, so no habit would change anything.");
-  const auto cm = [](double mm) { return geometry::number(std::round(mm) / 10); };
   return Message::of(
-      "The habit that would shrink it most: %1 (half that error, and %2 cm on average become %3 cm).",
-      habit_against(t.to_halve->cause, t.rule), cm(t.first_order.mean_mm), cm(t.to_halve->halved_mm));
+      "The habit that would shrink it most: %1 (half that error, and %2 on average become %3).",
+      habit_against(t.to_halve->cause, t.rule), tape_length(t.first_order.mean_mm),
+      tape_length(t.to_halve->halved_mm));
 }
 
 }  // namespace scalpmark::viewer

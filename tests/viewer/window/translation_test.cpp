@@ -248,14 +248,14 @@ TEST_CASE("a refusal is said in the language of the desktop, its numbers and nam
       Message::of("%1 could not be made into a skin (%2); repair the mesh in the program that made it.",
                   "a.obj", Message::of("The surface has no triangles.")));
   const std::string nobody = viewer::words(Message::verbatim("Nobody says this 1.5 times."));
-  const std::string length = viewer::in_mm(14.66);
+  const std::string length = viewer::small_length(14.66);
   QCoreApplication::removeTranslator(&mirrored);
   CHECK(within == "a.obj: Keine Dreiecke.");  // a sentence in a sentence
   CHECK(said.starts_with("Gelesen: 90,5 Zentimeter am Band NASION-INION; richtig sind "));
   CHECK(file == "Leer: 100%1 %2.obj.");  // a part's own signs are left alone
   CHECK(nobody == "Nobody says this 1.5 times.");
   CHECK(length == "14,7 mm");
-  CHECK(viewer::in_mm(14.66) == "14.7 mm");
+  CHECK(viewer::small_length(14.66) == "14.7 mm");
 }
 
 TEST_CASE("a check is shown in the language of the desktop, its reason too") {

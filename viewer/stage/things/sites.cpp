@@ -15,9 +15,11 @@ constexpr double same_site_mm = 0.5;
 std::string treatment_text(const geometry::Case& the_case) {
   const geometry::TreatmentSettings& treatment = the_case.treatment;
   if (geometry::site_is_open(the_case))
-    return words(Words::tr("Site if the middle spot answers, %1 forward"), {in_cm(treatment.distance_mm)});
+    return words(Words::tr("Site if the middle spot answers, %1 forward"),
+                 {tape_length(treatment.distance_mm)});
   return treatment.rule == geometry::TreatmentRule::forward
-             ? words(Words::tr("Treatment site, %1 forward of the hotspot"), {in_cm(treatment.distance_mm)})
+             ? words(Words::tr("Treatment site, %1 forward of the hotspot"),
+                     {tape_length(treatment.distance_mm)})
              : words(Words::tr("Treatment site, at %1"), {treatment.label});
 }
 
@@ -49,13 +51,13 @@ Part show_sites(const Showing& now, Surroundings& around) {
       const bool forward = a.rule == geometry::TreatmentRule::forward;
       const auto dash = a.label.find('-');
       const std::string name =
-          forward ? words(Words::tr("%1 forward"), {in_cm(a.distance_mm)})
+          forward ? words(Words::tr("%1 forward"), {tape_length(a.distance_mm)})
           : dash == std::string::npos
               ? a.label
               : words(Words::tr("half way %1 to %2"), {a.label.substr(0, dash), a.label.substr(dash + 1)});
       add(now.mark(Thing::alternatives, name, Shape::small_diamond, Role::alternative, a.pulse,
                    plan.axes.front),
-          60, words(Words::tr("%1: %2 from the site"), {name, in_cm(a.tape_from_treatment_mm)}));
+          60, words(Words::tr("%1: %2 from the site"), {name, tape_length(a.tape_from_treatment_mm)}));
     }
   if (shown.has(Thing::treatment))
     add(now.mark(Thing::treatment, "treatment", Shape::diamond, site_role, plan.treatment.pulse,

@@ -75,7 +75,7 @@ void MainWindow::build() {
   all->addLayout(row, 1);
   all->addWidget(foot_);
   setCentralWidget(centre);
-  start_page_ = new StartPage(centre);
+  start_page_ = new StartPage(centre, files_, session_, settings_);
 
   director_ =
       std::make_unique<StageDirector>(session_, coil_, *stage_, *menus_, through_skin_, *looked_into_);
@@ -98,15 +98,12 @@ void MainWindow::connect_session() {
     fresh_head_ = true;
   });
   connect(&session_, &Session::unplaced_changed, this, &MainWindow::show_unplaced);
-  connect(&session_, &Session::started, start_page_, &StartPage::hide);
-  connect(&session_, &Session::unplaced_changed, start_page_, &StartPage::hide);
   connect(&session_, &Session::saved_changed, this, [this] {
     worksheet_->save()->show_case();
     menus_->show_locked(session_.is_locked());
     show_title();
   });
   connect(&session_, &Session::refused, this, [this](const QString& sentence) {
-    start_page_->say(sentence);
     // A refusal of tapes belongs beside the tapes, if they are in sight.
     if (worksheet_->current() == Worksheet::measure_index && session_.is_ready())
       worksheet_->measure()->set_problem(sentence);
@@ -172,7 +169,6 @@ void MainWindow::connect_stage() {
 
 void MainWindow::connect_files() {
   connect(&files_, &CaseFiles::notice, this, &MainWindow::show_notice);
-  connect(&files_, &CaseFiles::notice, start_page_, &StartPage::say);
   connect(&files_, &CaseFiles::recent_changed, this, [this] { menus_->show_recent(settings_.recent); });
   connect(&files_, &CaseFiles::starts_new, this, [this] {
     coil_.put_back();
@@ -215,11 +211,6 @@ void MainWindow::connect_looks() {
   connect(looks_.get(), &Looks::unit_chosen, this, &MainWindow::set_unit);
   connect(looks_.get(), &Looks::changed, this, [this] { set_mode(mode()); });
   connect(menus_, &Menus::locked, &session_, &Session::set_locked);
-  connect(&files_, &CaseFiles::offers, this, [this] { start_page_->offer(settings_.recent); });
-  connect(start_page_, &StartPage::demo_wanted, &files_, &CaseFiles::start_demo);
-  connect(start_page_, &StartPage::new_wanted, &files_, &CaseFiles::start_new);
-  connect(start_page_, &StartPage::open_wanted, &files_, &CaseFiles::open);
-  connect(start_page_, &StartPage::file_wanted, &files_, &CaseFiles::open_instead);
 }
 
 // --- showing
@@ -329,10 +320,12 @@ void MainWindow::set_mode(Mode mode) {
 }
 
 void MainWindow::set_unit(LengthUnit unit) {
+  viewer::set_length_unit(unit);
   worksheet_->set_unit(unit);
   tapes_question_->set_unit(unit);
   verdict_->show_verdict(worksheet_->check()->verdict());
   teach_->set_unit(unit);
+  refresh_stage();
 }
 
 // --- events

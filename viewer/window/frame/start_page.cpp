@@ -8,10 +8,29 @@
 
 namespace scalpmark::window {
 
-StartPage::StartPage(QWidget* over) : QWidget(over) {
+StartPage::StartPage(QWidget* over, CaseFiles& files, Session& session, const Settings& settings)
+    : QWidget(over) {
   setObjectName("startPage");
   setAttribute(Qt::WA_StyledBackground);
   over->installEventFilter(this);
+  build();
+  hide();
+  connect(&files, &CaseFiles::offers, this, [this, &settings] { offer(settings.recent); });
+  connect(&files, &CaseFiles::notice, this, &StartPage::say);
+  connect(&session, &Session::refused, this, &StartPage::say);
+  connect(&session, &Session::started, this, &QWidget::hide);
+  connect(&session, &Session::unplaced_changed, this, &QWidget::hide);
+  connect(demo_, &QPushButton::clicked, &files, &CaseFiles::start_demo);
+  connect(fresh_, &QPushButton::clicked, &files, &CaseFiles::start_new);
+  connect(open_, &QPushButton::clicked, &files, &CaseFiles::open);
+  const auto take = [&files](const QListWidgetItem* item) {
+    files.open_instead(item->data(Qt::UserRole).toString());
+  };
+  connect(recent_, &QListWidget::itemActivated, this, take);
+  connect(recent_, &QListWidget::itemClicked, this, take);
+}
+
+void StartPage::build() {
   auto* column = new QVBoxLayout;
   column->setSpacing(10);
   auto* heading = new QLabel(tr("What do you begin with?"));
@@ -52,15 +71,6 @@ StartPage::StartPage(QWidget* over) : QWidget(over) {
   middle->setMinimumWidth(420);
   all->addWidget(middle, 0, Qt::AlignHCenter);
   all->addStretch(2);
-  hide();
-
-  connect(demo_, &QPushButton::clicked, this, &StartPage::demo_wanted);
-  connect(fresh_, &QPushButton::clicked, this, &StartPage::new_wanted);
-  connect(open_, &QPushButton::clicked, this, &StartPage::open_wanted);
-  connect(recent_, &QListWidget::itemActivated, this,
-          [this](const QListWidgetItem* item) { emit file_wanted(item->data(Qt::UserRole).toString()); });
-  connect(recent_, &QListWidget::itemClicked, this,
-          [this](const QListWidgetItem* item) { emit file_wanted(item->data(Qt::UserRole).toString()); });
 }
 
 void StartPage::offer(const QStringList& recent) {

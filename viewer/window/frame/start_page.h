@@ -6,6 +6,8 @@
 #include <QStringList>
 #include <QWidget>
 
+#include "viewer/window/frame/case_files.h"
+
 namespace scalpmark::window {
 
 /// What one begins with: a case used lately, a new one, one from a file, or the demo case. Lies over the
@@ -13,7 +15,7 @@ namespace scalpmark::window {
 class StartPage : public QWidget {
   Q_OBJECT
 public:
-  explicit StartPage(QWidget* over);
+  StartPage(QWidget* over, CaseFiles& files, Session& session, const Settings& settings);
 
   /// Offers the files that are still there, newest first.
   void offer(const QStringList& recent);
@@ -24,16 +26,12 @@ public:
   [[nodiscard]] QPushButton* open() const { return open_; }
   [[nodiscard]] QListWidget* recent() const { return recent_; }
 
-signals:
-  void demo_wanted();
-  void new_wanted();
-  void open_wanted();
-  void file_wanted(const QString& file);
-
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+  void build();
+
   QPushButton *demo_, *fresh_, *open_;
   QLabel* problem_;
   QWidget* lately_;
