@@ -13,6 +13,7 @@
 #include "geometry/plan/pulse_shift.h"
 #include "models/cases/demo_case.h"
 #include "viewer/sheet/cap_note.h"
+#include "viewer/sheet/find_again_table.h"
 #include "viewer/stage/things/surroundings.h"
 #include "viewer/words/cortex_words.h"
 #include "viewer/words/data_words.h"
@@ -328,6 +329,7 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
           ? words(Words::tr("A drawing, not the patient: where they differ, the tape decides."))
           : words(Words::tr(
                 "The distances hold for this head alone, and as far as its four points were placed well."));
+  s.find_again = find_again_table(plan);
   s.measures = measures(c, plan, cap_note(head, c.cap));
   s.search =
       pairs(words(Words::tr("Search")),

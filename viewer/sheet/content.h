@@ -36,6 +36,7 @@ struct SheetContent {
   std::string label, date;
   std::string head;       ///< which head was used
   std::string head_note;  ///< what that means for trust in the numbers
+  SheetTable find_again;  ///< what finds the treatment's two marks again, for the first page
   SheetTable measures, search, coil, treatment;
   SheetTable cortex;        ///< what lies under treatment site and hotspot; no rows for a head without
   SheetTable tapes;         ///< tape distances of pulse points and edge marks

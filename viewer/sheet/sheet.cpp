@@ -17,6 +17,7 @@
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/sheet/date.h"
+#include "viewer/sheet/find_again_table.h"
 #include "viewer/sheet/page.h"
 #include "viewer/stage/scene/palette.h"
 #include "viewer/stage/scene/shapes.h"
@@ -196,6 +197,7 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
          QPagedPaintDevice& onto) {
   Pages pages(onto, content.not_this, total);
   heading(pages, content);
+  draw_find_again(pages, content.find_again);
 
   const double half = (pages.width_mm() - column_gap_mm) / 2, right = half + column_gap_mm;
   constexpr double caption_mm = 5;

@@ -37,6 +37,14 @@ LengthUnit length_unit() {
 std::string tape_number(double mm) {
   return inches() ? decimal(mm / mm_per_inch, 2) : decimal(mm / mm_per_cm, 1);
 }
+std::string half_of_tape(double mm) {
+  const double read = inches() ? std::round(100 * mm / mm_per_inch) / 100 : std::round(10 * mm / mm_per_cm) / 10;
+  const int decimals = inches() ? 2 : 1;
+  const double scale = std::pow(10.0, decimals);
+  const bool whole = std::abs(std::round(scale * read / 2) - scale * read / 2) < 1e-6;
+  const std::string number = decimal(read / 2, whole ? decimals : decimals + 1);
+  return inches() ? words(Words::tr("%1 in", "inches"), {number}) : words(Words::tr("%1 cm"), {number});
+}
 std::string tape_unit() {
   return inches() ? words(Words::tr("in", "inches")) : words(Words::tr("cm"));
 }

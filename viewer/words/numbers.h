@@ -16,6 +16,8 @@ void set_length_unit(LengthUnit unit);
 [[nodiscard]] std::string tape_length(double mm);
 /// The same without its unit: "5.0".
 [[nodiscard]] std::string tape_number(double mm);
+/// Half of what a tape read, not rounded again: half of 34.5 cm is "17.25 cm".
+[[nodiscard]] std::string half_of_tape(double mm);
 /// "cm", "in".
 [[nodiscard]] std::string tape_unit();
 /// Gaps, which no tape measures: "14.7 mm", "0.58 in".

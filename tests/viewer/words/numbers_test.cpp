@@ -10,7 +10,10 @@ TEST_CASE("lengths are shown in centimetres and millimetres, or all of them in i
   CHECK(small_length(14.66) == "14.7 mm");
   CHECK(rough_length(19.6) == "20 mm");
   CHECK(tape_length(-0.2) == "0.0 cm");
+  CHECK(half_of_tape(345) == "17.25 cm");
+  CHECK(half_of_tape(362) == "18.1 cm");
   set_length_unit(LengthUnit::inch);
+  CHECK(half_of_tape(25.4) == "0.50 in");
   CHECK(tape_length(50.8) == "2.00 in");
   CHECK(small_length(12.7) == "0.50 in");
   CHECK(rough_length(25.4) == "1.0 in");

@@ -76,6 +76,7 @@ void MainWindow::build() {
   all->addWidget(foot_);
   setCentralWidget(centre);
   start_page_ = new StartPage(centre, files_, session_, settings_);
+  next_mark_ = new NextMark(centre, session_, *worksheet_->save());
 
   director_ =
       std::make_unique<StageDirector>(session_, coil_, *stage_, *menus_, through_skin_, *looked_into_);
@@ -164,6 +165,9 @@ void MainWindow::connect_stage() {
   });
   connect(&through_skin_, &ThroughSkin::no_brain, this, &MainWindow::show_notice);
   connect(bar_, &TopBar::mode_wanted, this, &MainWindow::set_mode);
+  connect(explain_, &ExplainPanel::picture_wanted, &output_, &Output::save_picture);
+  connect(explain_, &ExplainPanel::handout_wanted, this, [this] { output_.save_handout(explain_->whose()); });
+  connect(explain_, &ExplainPanel::print_wanted, this, [this] { output_.print_handout(explain_->whose()); });
   connect(explain_, &ExplainPanel::done, this, [this] { set_mode(Mode::worksheet); });
 }
 
@@ -316,7 +320,10 @@ void MainWindow::set_mode(Mode mode) {
     QApplication::processEvents(QEventLoop::ExcludeUserInputEvents);  // the stage has its new size
     director_->begin_looking();
   }
-  if (explain) stage_->setFocus();
+  if (explain && mode != before) {
+    explain_->begin();
+    stage_->setFocus();
+  }
 }
 
 void MainWindow::set_unit(LengthUnit unit) {

@@ -14,6 +14,7 @@
 #include "viewer/window/frame/looks.h"
 #include "viewer/window/frame/menus.h"
 #include "viewer/window/frame/mode.h"
+#include "viewer/window/frame/next_mark.h"
 #include "viewer/window/frame/output.h"
 #include "viewer/window/frame/point_placing.h"
 #include "viewer/window/frame/stage_column.h"
@@ -51,6 +52,8 @@ public:
   [[nodiscard]] WorkBar& work() { return *work_; }
   [[nodiscard]] StartPage& start_page() { return *start_page_; }
   [[nodiscard]] Menus& menus() { return *menus_; }
+  [[nodiscard]] NextMark& next_mark() { return *next_mark_; }
+  [[nodiscard]] ExplainPanel& explain() { return *explain_; }
   [[nodiscard]] QString status_text() const { return foot_->text(); }
   [[nodiscard]] Foot& foot() { return *foot_; }
   [[nodiscard]] UndoList& undo_list() { return undo_; }
@@ -114,6 +117,7 @@ private:
   Worksheet* worksheet_;
   StageColumn* column_;
   StartPage* start_page_;
+  NextMark* next_mark_;
   StageView* stage_;
   Menus* menus_;
   TopBar* bar_;

@@ -126,6 +126,35 @@ void Output::print_sheet() {
     job->print_sheet(session_.case_file(), session_.head(), session_.template_files(), std::move(printer));
 }
 
+viewer::Handout Output::handout(const QString& whose) const {
+  return {picture_(), whose.toStdString(), viewer::patient_pages(session_.has_cortex())};
+}
+
+void Output::save_handout(const QString& whose) {
+  if (!may_make_sheet()) return;
+  const QString path =
+      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save the handout"), {}, tr("Handout (*.pdf)")),
+                  ".pdf", ask_replace);
+  if (!path.isEmpty())
+    save_handout_to(path, letter_is_usual() ? viewer::Paper::letter : viewer::Paper::a4, whose);
+}
+
+void Output::save_handout_to(const QString& path, viewer::Paper paper, const QString& whose) {
+  if (!may_make_sheet() || !may_write(path, "scalpmark-pdf")) return;
+  const viewer::Handout page = handout(whose);
+  if (OutputJob* job = begin(tr("The handout is saved in %1.").arg(QDir::toNativeSeparators(path))))
+    job->write_handout(page, paper, path);
+}
+
+void Output::print_handout(const QString& whose) {
+  if (!may_make_sheet()) return;
+  const viewer::Handout page = handout(whose);
+  std::unique_ptr<QPrinter> printer = ask_printer();
+  if (!printer) return;
+  if (OutputJob* job = begin(tr("The handout is on its way to the printer.")))
+    job->print_handout(page, std::move(printer));
+}
+
 void Output::save_picture() {
   const QString path =
       with_ending(QFileDialog::getSaveFileName(&window_, tr("Save a picture"), {}, tr("Pictures (*.png)")),

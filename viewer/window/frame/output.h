@@ -30,6 +30,10 @@ public:
   void save_sheet();
   void save_sheet_to(const QString& path, viewer::Paper paper);
   void print_sheet();
+  /// One page for a patient, with the picture there is now; `whose`: what stands under it.
+  void save_handout(const QString& whose);
+  void save_handout_to(const QString& path, viewer::Paper paper, const QString& whose);
+  void print_handout(const QString& whose);
   void save_picture();
   void save_picture_to(const QString& path);
   void copy_picture();
@@ -46,6 +50,7 @@ signals:
 private:
   [[nodiscard]] std::unique_ptr<QPrinter> choose_printer();
   [[nodiscard]] bool may_make_sheet();
+  [[nodiscard]] viewer::Handout handout(const QString& whose) const;
   /// Whether a result of that kind may go there; says why not, and asks.
   [[nodiscard]] bool may_write(const QString& path, const std::string& format);
   OutputJob* begin(const QString& done);

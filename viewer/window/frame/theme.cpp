@@ -60,6 +60,7 @@ constexpr char style_sheet[] = R"(
     QCheckBox:focus { color: ACCENT; text-decoration: underline; }
     QWidget#topBar, QWidget#foot { background: GROUND; }
     QWidget#startPage { background: PAGE; }
+    QLabel#acrossTheRoom { font-size: 160px; font-weight: 700; }
     QLabel#status { font-size: 15px; font-weight: 600; }
     QLabel#provisional { font-size: 15px; font-weight: 700; color: PROBLEM; }
     QLabel#caution { color: QUIET; font-size: 12px; }

@@ -5,7 +5,9 @@
 #include <QHBoxLayout>
 #include <cmath>
 
+#include "geometry/plan/tape_from.h"
 #include "viewer/window/fields/text_entry.h"
+#include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -53,6 +55,7 @@ LandmarksStep::LandmarksStep(Session& session, QWidget* parent)
     set_problem({});
     found_.reset();
     found_text_->hide();
+    found_tapes_->hide();
     emit landmark_found();
   });
   connect(other_way_up_, &QPushButton::clicked, this, &LandmarksStep::turn_wanted);
@@ -94,6 +97,12 @@ void LandmarksStep::build_known() {
   found_text_->setWordWrap(true);
   found_text_->hide();
   known->addWidget(found_text_);
+  found_tapes_ = new QLabel;
+  found_tapes_->setObjectName("strong");
+  found_tapes_->setWordWrap(true);
+  found_tapes_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  found_tapes_->hide();
+  known->addWidget(found_tapes_);
   move_points_ = new QPushButton(tr("Place nasion, inion and tragi anew\u2026"));
   known->addWidget(move_points_, 0, Qt::AlignLeft);
   fields()->addWidget(known_);
@@ -152,7 +161,19 @@ void LandmarksStep::look_for(const QString& typed) {
           ? tr("%1 is ringed on the stage.").arg(name)
           : tr("%1 is the older label of %2, ringed on the stage.").arg(typed.trimmed(), name));
   found_text_->show();
+  show_tapes_to_found();
   if (!again) emit landmark_found();
+}
+
+void LandmarksStep::show_tapes_to_found() {
+  found_tapes_->setVisible(found_.has_value());
+  if (!found_) return;
+  const geometry::TapeFrom from = geometry::tape_from(session_.head().head, found_->on_skin);
+  const auto length = [](double mm) { return QString::fromStdString(viewer::tape_length(mm)); };
+  found_tapes_->setText(
+      tr("By tape: %1 from the vertex, %2 from the nasion, %3 from the left tragus, %4 from the right.")
+          .arg(length(from.vertex_mm), length(from.nasion_mm), length(from.left_tragus_mm),
+               length(from.right_tragus_mm)));
 }
 
 viewer::Gaze LandmarksStep::gaze_at_found() const {
@@ -198,10 +219,13 @@ void LandmarksStep::show_case() {
   known_->setVisible(!placing);
   move_points_->setVisible(session_.case_file().head.kind != models::HeadKind::generic);
   set_hint(
-      placing
-          ? tr("Turn the head by dragging beside it; drag a placed point to move it.")
-          : tr("Pencil a short line half way along each long tape; where the two lines cross is the vertex, "
-               "Cz."));
+      placing ? tr("Turn the head by dragging beside it; drag a placed point to move it.")
+      : !session_.is_ready()
+          ? tr("Pencil a short line half way along each long tape; where the two lines cross is the vertex, Cz.")
+          : tr("Pencil a short line half way along each long tape, at %1 of nasion to inion and at %2 of tragus to "
+               "tragus; where the two lines cross is the vertex, Cz.")
+                .arg(QString::fromStdString(viewer::half_of_tape(session_.plan().tapes.nasion_inion_mm)),
+                     QString::fromStdString(viewer::half_of_tape(session_.plan().tapes.tragus_tragus_mm))));
   if (placing) {
     QStringList notes;
     for (const geometry::Message& note : session_.unplaced()->notes) notes << viewer::translated(note);
@@ -214,7 +238,10 @@ void LandmarksStep::show_case() {
                                                                 : tr("10-5"));
   }
   // A found landmark lies elsewhere on another head.
-  if (found_ && session_.is_ready()) found_ = geometry::landmark(session_.head().head, found_->name);
+  if (found_ && session_.is_ready()) {
+    found_ = geometry::landmark(session_.head().head, found_->name);
+    show_tapes_to_found();
+  }
 }
 
 StageContent LandmarksStep::stage_content(const HeldCoil& coil) const {

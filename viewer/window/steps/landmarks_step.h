@@ -34,6 +34,8 @@ public:
   void want(Fiducial which);
 
   [[nodiscard]] QLineEdit* find() const { return find_; }
+  /// The landmark's tape distances; empty while none is found.
+  [[nodiscard]] QString found_tapes() const { return found_ ? found_tapes_->text() : QString(); }
   [[nodiscard]] Choice* systems() const { return systems_; }
   [[nodiscard]] QPushButton* use_points() const { return use_points_; }
   [[nodiscard]] QPushButton* other_way_up() const { return other_way_up_; }
@@ -51,6 +53,7 @@ private:
   void build_known();
   void build_placing();
   void look_for(const QString& label);
+  void show_tapes_to_found();
   void show_points();
 
   Session& session_;
@@ -63,6 +66,7 @@ private:
   QWidget *known_, *placing_;
   QLineEdit* find_;
   QLabel* found_text_;
+  QLabel* found_tapes_;
   QLabel* place_text_;
   std::array<QPushButton*, 4> points_{};
   QPushButton *other_way_up_, *use_points_, *give_up_, *move_points_;

@@ -43,6 +43,12 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(6, tr("Save"), pare
   connect(print, &QPushButton::clicked, this, &SaveStep::print_wanted);
   connect(sheet, &QPushButton::clicked, this, &SaveStep::sheet_wanted);
   fields()->addLayout(grid);
+  numbers_ = new QPushButton(tr("Numbers across the room"));
+  numbers_->setToolTip(
+      tr("The lengths that find the marks again, one at a time in digits as large as a hand"));
+  numbers_->setAccessibleDescription(numbers_->toolTip());
+  connect(numbers_, &QPushButton::clicked, this, &SaveStep::numbers_wanted);
+  fields()->addWidget(numbers_, 0, Qt::AlignLeft);
   lock_ = new QPushButton;
   lock_->setCheckable(true);
   lock_->setToolTip(tr("A locked plan is not changed by a slip of the hand; saving locks it (Ctrl+L)"));
@@ -74,6 +80,7 @@ void SaveStep::show_case() {
           ? tr("Saved in %1.").arg(QDir::toNativeSeparators(session_.file()))
           : tr("Changed since it was saved in %1.").arg(QDir::toNativeSeparators(session_.file())));
   lock_->setChecked(session_.is_locked());
+  numbers_->setEnabled(session_.has_tapes());
   lock_->setText(session_.is_locked() ? tr("Locked: unlock the plan") : tr("Lock the plan"));
   set_summary(session_.is_locked()        ? tr("saved, locked")
               : session_.file().isEmpty() ? tr("not saved yet")
