@@ -27,7 +27,7 @@ namespace {
 /// A view takes in the skin from this far below the tragi up; necks and shoulders may be cut.
 constexpr double below_tragi_mm = 85;
 /// The column for numbers and legend, and the margin, pixels of a picture 800 high.
-constexpr double column_px = 268, margin_px = 14;
+constexpr double column_px = 268, stage_margin_px = 14;
 /// Text is no smaller than 13 pixels: sizes stop shrinking here.
 constexpr double smallest_scale = 1;
 constexpr double usual_width_px = 1200, usual_height_px = 800;
@@ -105,10 +105,10 @@ struct Stage::Parts {
   /// The part of the picture that is the head's.
   [[nodiscard]] Box free_box(int width, int height, double scale) {
     const Surroundings& around = scene->around;
-    return {around.with_column ? column_px * scale : margin_px * scale,
-            (around.title ? title_px : margin_px) * scale, width - margin_px * scale,
+    return {around.with_column ? column_px * scale : stage_margin_px * scale,
+            (around.title ? title_px : stage_margin_px) * scale, width - stage_margin_px * scale,
             height - (around.caution.empty()
-                          ? margin_px * scale
+                          ? stage_margin_px * scale
                           : caution_height(overlay, around.caution, around.caution_share, width, scale))};
   }
 
@@ -131,15 +131,16 @@ struct Stage::Parts {
     if (around.title) draw_title(overlay, sight, *around.title, scene->axes, taken);
     if (!around.headline.empty()) draw_headline(overlay, sight, around.headline, free, taken);
     if (!around.caution.empty()) draw_caution(overlay, sight, around.caution, around.caution_share, taken);
-    const Pixel column{margin_px * s, free.top + 4 * s};
+    const Pixel column{stage_margin_px * s, free.top + 4 * s};
     const double numbers_end =
         around.numbers ? draw_numbers(overlay, sight, *around.numbers, column, taken) : column.y;
     draw_remarks(overlay, sight, around.remarks, {column.x, numbers_end + 10 * s},
-                 (column_px - 2 * margin_px) * s, taken);
-    draw_legend(overlay, sight, around.legend, {margin_px * s, free.bottom - 4 * s}, taken);
+                 (column_px - 2 * stage_margin_px) * s, taken);
+    draw_legend(overlay, sight, around.legend, {stage_margin_px * s, free.bottom - 4 * s}, taken);
     if (around.gap_scale)
-      draw_gap_scale(overlay, *around.gap_scale, {margin_px * s, free.top, free.right, free.bottom - 4 * s},
-                     head_in_picture, taken);
+      draw_gap_scale(overlay, *around.gap_scale,
+                     {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s}, head_in_picture,
+                     taken);
     draw_sides(overlay, sight, scene->axes, free, head_in_picture, taken);
   }
 

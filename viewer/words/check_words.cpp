@@ -26,7 +26,7 @@ Message how_coil_stands(const Check& c) {
                            stands, off, planned);
 }
 
-Message where_pulse_goes(const Check& c, const LengthInWords& length) {
+Message pulse_goes(const Check& c, const LengthInWords& length) {
   return Message::of("the pulse goes %1 from the site", length(c.pulse_off_mm));
 }
 
@@ -54,7 +54,7 @@ Message move_in_words(const Check& c, const LengthInWords& length) {
 }
 
 Message check_sentence(const Check& c, const LengthInWords& length) {
-  const Message pulse = where_pulse_goes(c, length), stands = how_coil_stands(c);
+  const Message pulse = pulse_goes(c, length), stands = how_coil_stands(c);
   const auto allowed = length(c.limits.pulse_mm);
   const auto angle_allowed = number(c.limits.angle_deg);
   switch (c.verdict) {

@@ -28,7 +28,8 @@ TEST_CASE("any landmark is told by four tapes, and the halves of both long tapes
   CHECK(hints.front()->text().contains("18.1 cm of nasion to inion"));
 }
 
-TEST_CASE("the numbers that find the marks again stand one at a time in digits for the whole room, by keys alone") {
+TEST_CASE(
+    "the numbers that find the marks again stand one at a time in digits for the whole room, by keys alone") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   w.resize(960, 620);
@@ -56,7 +57,8 @@ TEST_CASE("the numbers that find the marks again stand one at a time in digits f
   CHECK_FALSE(view.isVisible());
 }
 
-TEST_CASE("a patient sees the head from the coil's side, both things named, on three screens without a number") {
+TEST_CASE(
+    "a patient sees the head from the coil's side, both things named, on three screens without a number") {
   for (const geometry::Side side : {geometry::Side::left, geometry::Side::right}) {
     models::CaseFile case_file = demo_case();
     case_file.the_case.side = side;
