@@ -1,6 +1,7 @@
 #include <QRegularExpression>
 #include <catch2/catch.hpp>
 
+#include "geometry/paths/shortest_path.h"
 #include "geometry/plan/tape_from.h"
 #include "tests/viewer/window/opened_window.h"
 
