@@ -80,6 +80,9 @@ public:
   void open_skin(const models::HeadSource& source, const std::filesystem::path& folder);
   /// Places one of the four points on the unplaced skin, or takes it away.
   void place(Fiducial which, const std::optional<Eigen::Vector3d>& at) { placing_.place(which, at); }
+  /// As Placing has them.
+  void guess_points(const geometry::Fiducials& at) { placing_.guess(at); }
+  void confirm_point(Fiducial which) { placing_.confirm(which); }
   /// Why the four points placed do not make a head; empty when they do or are not all there.
   [[nodiscard]] QString placing_problem() const { return placing_.problem(); }
   /// Makes the skin with its four points the case's head. Returns the sentence of a refusal.

@@ -95,15 +95,15 @@ void StageNotes::draw_texts(std::vector<viewer::LabelWish> wishes,
              label.wish.anchor.y == wish.anchor.y;
     });
     // Said even where there is no room: at its place, over what is there.
-    const Box box = found != placed.end()
-                        ? found->box
-                        : Box{wish.anchor.x + wish.clear_px, wish.anchor.y + wish.clear_px,
-                              wish.anchor.x + wish.clear_px + wish.width,
-                              wish.anchor.y + wish.clear_px + wish.height};
+    const Box box = found != placed.end() ? found->box
+                                          : Box{wish.anchor.x + wish.clear_px, wish.anchor.y + wish.clear_px,
+                                                wish.anchor.x + wish.clear_px + wish.width,
+                                                wish.anchor.y + wish.clear_px + wish.height};
     if (found != placed.end() && found->leader)
-      text_.line(wish.anchor,
-                 {std::clamp(wish.anchor.x, box.left, box.right), std::clamp(wish.anchor.y, box.top, box.bottom)},
-                 1.1, viewer::palette::quiet_text);
+      text_.line(
+          wish.anchor,
+          {std::clamp(wish.anchor.x, box.left, box.right), std::clamp(wish.anchor.y, box.top, box.bottom)},
+          1.1, viewer::palette::quiet_text);
     text_.text(wish.text, {box.left, box.top}, style);
     drawn_[i].box = box;
     drawn_[i].leader = found != placed.end() && found->leader;

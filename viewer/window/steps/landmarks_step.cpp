@@ -58,6 +58,8 @@ LandmarksStep::LandmarksStep(Session& session, QWidget* parent)
     found_tapes_->hide();
     emit landmark_found();
   });
+  connect(guess_, &QPushButton::clicked, this, &LandmarksStep::guess_wanted);
+  connect(confirm_, &QPushButton::clicked, this, &LandmarksStep::confirmed);
   connect(other_way_up_, &QPushButton::clicked, this, &LandmarksStep::turn_wanted);
   connect(use_points_, &QPushButton::clicked, this, [this] { set_problem(session_.use_placed()); });
   connect(give_up_, &QPushButton::clicked, this, [this] { session_.drop_unplaced(); });
@@ -127,6 +129,10 @@ void LandmarksStep::build_placing() {
     connect(button, &QPushButton::clicked, this, [this, which] { want(which); });
   }
   placing->addLayout(grid);
+  confirm_ = new QPushButton(tr("This one is right"));
+  confirm_->setObjectName("main");
+  confirm_->setToolTip(tr("Confirms the computer's guess; or drag the point where it belongs"));
+  placing->addWidget(confirm_);
   use_points_ = new QPushButton(tr("Use these four points"));
   use_points_->setObjectName("main");
   placing->addWidget(use_points_);
@@ -135,6 +141,11 @@ void LandmarksStep::build_placing() {
   other_way_up_->setToolTip(
       tr("Files do not say which way is up; press until the head stands upright and faces you."));
   give_up_ = new QPushButton(tr("Discard this head"));
+  guess_ = new QPushButton(tr("Guess the four points"));
+  guess_->setToolTip(
+      tr("Fits the built-in head to this skin; each of the four is then to be confirmed or moved"));
+  guess_->setAccessibleDescription(guess_->toolTip());
+  placing->addWidget(guess_, 0, Qt::AlignLeft);
   buttons->addWidget(other_way_up_);
   buttons->addWidget(give_up_);
   buttons->addStretch(1);
@@ -192,20 +203,36 @@ void LandmarksStep::want(Fiducial which) {
   emit fiducial_wanted();
 }
 
+void LandmarksStep::show_guessing(bool on) {
+  guess_->setEnabled(!on);
+  guess_->setText(on ? tr("Guessing\u2026") : tr("Guess the four points"));
+}
+
 void LandmarksStep::show_points() {
   if (!session_.unplaced()) return;
   for (const Fiducial which : all_fiducials) {
     const bool placed = session_.unplaced()->placed[static_cast<std::size_t>(which)].has_value();
     auto* button = points_[static_cast<std::size_t>(which)];
-    button->setText((placed ? QStringLiteral("\u2713 ") : QString()) + capital(name_of(which)));
-    button->setAccessibleName(placed ? tr("%1, placed").arg(name_of(which))
-                                     : tr("%1, not placed").arg(name_of(which)));
+    const bool guess = session_.unplaced()->is_guess(which);
+    button->setText((guess    ? QStringLiteral("? ")
+                     : placed ? QStringLiteral("\u2713 ")
+                              : QString()) +
+                    capital(name_of(which)));
+    button->setAccessibleName((guess    ? tr("%1, guessed")
+                               : placed ? tr("%1, placed")
+                                        : tr("%1, not placed"))
+                                  .arg(name_of(which)));
     button->setChecked(which == wanted_);
   }
   const bool complete = session_.unplaced()->complete();
   const QString problem = session_.placing_problem();
-  place_text_->setText(complete ? tr("All four are placed. Drag one to move it, or use them.")
-                                : where_it_is(wanted_));
+  const bool guess = session_.unplaced()->is_guess(wanted_);
+  place_text_->setText(
+      complete ? tr("All four are placed. Drag one to move it, or use them.")
+      : guess  ? tr("A computer's guess. Look at it: is it right? Else drag it where it belongs. %1")
+                    .arg(where_it_is(wanted_))
+              : where_it_is(wanted_));
+  confirm_->setVisible(guess);
   use_points_->setVisible(complete);
   use_points_->setEnabled(complete && problem.isEmpty());
   set_problem(problem);

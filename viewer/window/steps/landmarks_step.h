@@ -34,6 +34,9 @@ public:
   void want(Fiducial which);
 
   [[nodiscard]] QLineEdit* find() const { return find_; }
+  [[nodiscard]] QPushButton* guess() const { return guess_; }
+  [[nodiscard]] QPushButton* confirm() const { return confirm_; }
+  void show_guessing(bool on);
   /// The landmark's tape distances; empty while none is found.
   [[nodiscard]] QString found_tapes() const { return found_ ? found_tapes_->text() : QString(); }
   [[nodiscard]] Choice* systems() const { return systems_; }
@@ -45,6 +48,9 @@ public:
 
 signals:
   void system_chosen();
+  void guess_wanted();
+  /// The guess of the wanted point is right as it is.
+  void confirmed();
   void landmark_found();
   void fiducial_wanted();
   void turn_wanted();
@@ -70,6 +76,7 @@ private:
   QLabel* place_text_;
   std::array<QPushButton*, 4> points_{};
   QPushButton *other_way_up_, *use_points_, *give_up_, *move_points_;
+  QPushButton *guess_, *confirm_;
 };
 
 }  // namespace scalpmark::window
