@@ -7,12 +7,13 @@
 #include "models/coils/coil_library.h"
 #include "models/meshes/mesh_file.h"
 #include "tests/viewer/window/opened_window.h"
+#include "tests/viewer/window/tour_chair.h"
 #include "viewer/window/frame/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson|contact|brain|cap]]; with "lesson" the lesson's screens alone, with
-// "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
-// brain under the skin, with "cap" those of the cap.
+// usage: window_tour [FOLDER [lesson|contact|brain|cap|chair]]; with "lesson" the lesson's screens alone,
+// with "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
+// brain under the skin, with "cap" those of the cap, with "chair" those of tour_chair.h.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -84,6 +85,10 @@ public:
     looked_into();
     cap();
     lesson();
+  }
+
+  void chair() {
+    tour_chair(opened_, [this](const char* name) { snap(name); });
   }
 
   /// The right side, and a scan whose four points are still to be placed.
@@ -375,11 +380,17 @@ int main(int argc, char** argv) {
       if (size.width() == 1280) Tour(folder, QSize(960, 620)).cap();
       continue;
     }
+    if (alone == QLatin1String("chair")) {
+      tour.chair();
+      if (size.width() == 1280) Tour(folder, QSize(960, 620)).chair();
+      continue;
+    }
     if (alone == QLatin1String("brain")) {
       tour.brain();
       continue;
     }
     tour.run();
+    tour.chair();
     if (size.width() == 1280) tour.run_mri();
   }
 }
