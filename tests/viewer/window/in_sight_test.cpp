@@ -120,3 +120,16 @@ TEST_CASE("a lesson plays as fast as it is told to") {
   CHECK(since.elapsed() >= 180);
   CHECK(since.elapsed() < 399);
 }
+
+TEST_CASE("work that goes on is said over the stage, which keeps its place and size meanwhile") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  const QRect before = w.stage().geometry();
+  w.work().show_work("Working out tape distances", 0.3);
+  OpenedWindow::wait_until([&] { return w.work().isVisible(); });
+  CHECK(w.stage().geometry() == before);
+  CHECK(w.work().geometry().intersects(before));
+  CHECK(w.work().cancel()->isVisible());
+  w.work().rest();
+  CHECK(w.stage().geometry() == before);
+}

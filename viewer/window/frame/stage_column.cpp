@@ -1,5 +1,6 @@
 #include "viewer/window/frame/stage_column.h"
 
+#include <QEvent>
 #include <QVBoxLayout>
 
 namespace scalpmark::window {
@@ -17,10 +18,30 @@ StageColumn::StageColumn(Session& session, UndoList& undo, QWidget* parent)
   column->setSpacing(0);
   column->addWidget(notice_);
   column->addWidget(tapes_question_);
-  column->addWidget(work_);
   column->addWidget(stage_, 1);
   column->addWidget(verdict_);
   column->addWidget(explain_);
+  work_->setParent(this);
+  work_->hide();
+  work_->installEventFilter(this);
+  stage_->installEventFilter(this);
+}
+
+void StageColumn::place_work() {
+  work_->setGeometry(0, stage_->y(), width(), work_->sizeHint().height());
+  work_->raise();
+}
+
+void StageColumn::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  place_work();
+}
+
+bool StageColumn::eventFilter(QObject* watched, QEvent* event) {
+  if ((watched == work_ && event->type() == QEvent::Show) ||
+      (watched == stage_ && (event->type() == QEvent::Move || event->type() == QEvent::Resize)))
+    place_work();
+  return QWidget::eventFilter(watched, event);
 }
 
 }  // namespace scalpmark::window

@@ -24,7 +24,14 @@ public:
   [[nodiscard]] VerdictPanel* verdict() const { return verdict_; }
   [[nodiscard]] ExplainPanel* explain() const { return explain_; }
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
+  /// Over the stage's upper rim: what comes and goes by itself does not push the stage about.
+  void place_work();
+
   NoticeBar* notice_;
   TapesQuestion* tapes_question_;
   WorkBar* work_;
