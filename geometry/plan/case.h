@@ -62,6 +62,7 @@ struct Case {
   SearchSettings search;
   CoilSetup coil;
   GridPosition hotspot;
+  bool hotspot_awaited = false;  ///< no spot has answered yet; the plan shows what holds if `hotspot` does
   TreatmentSettings treatment;
   // The plan depends on none of what follows:
   CapSettings cap;
@@ -71,6 +72,17 @@ struct Case {
 
   friend bool operator==(const Case&, const Case&) = default;
 };
+
+/// The spot that answered.
+inline void take_hotspot(Case& the_case, GridPosition spot) {
+  the_case.hotspot = spot;
+  the_case.hotspot_awaited = false;
+}
+
+/// Whether the treatment site hangs on a spot that has not answered yet.
+[[nodiscard]] inline bool site_is_open(const Case& the_case) {
+  return the_case.hotspot_awaited && the_case.treatment.rule == TreatmentRule::forward;
+}
 
 /// One rule for drawing the marks and for laying the coil alike.
 inline void use_one_rule(Case& the_case, MarkRule rule) {

@@ -95,6 +95,9 @@ Plan solve(const Head& head, const Case& the_case, TapeDistances tapes_wanted) {
   warn_of_missing_marks(plan.warnings, Message::of("the treatment site"), treatment.coil.placement);
   warn_of_far_pulse(plan.warnings, Message::of("the treatment site"), treatment.coil.placement,
                     the_case.treatment.drawn_by, the_case.coil.laid_by);
+  if (site_is_open(the_case))
+    plan.warnings.push_back(Message::of(
+        "No spot of the grid has answered yet: the treatment site and its marks hold only if the middle spot answers."));
   if (treatment.side != the_case.side)
     plan.warnings.push_back(Message::of(
         the_case.side == Side::left

@@ -105,6 +105,8 @@ CaseFile default_case() {
     top.require({"title", "source", "side", "search", "coil", "hotspot", "treatment"});
     CaseFile case_file;
     read_settings(top, version, case_file.the_case);
+    // The spot of the starting values is the one a plan is shown for until some spot has answered.
+    case_file.the_case.hotspot_awaited = true;
     return case_file;
   }
   throw ModelError(Message::of("The starting values are missing from this program; install it again."));

@@ -186,7 +186,10 @@ void read_settings(const JsonGroup& top, int version, g::Case& the_case) {
     if (version > 1) group.choice("drawn_by", mark_rules, the_case.search.drawn_by);
   }
   if (top.has("coil")) read_coil(top, version, the_case);
-  if (top.has("hotspot")) read_numbers(group_of(top, "hotspot", {}, {}), "hotspot", the_case);
+  if (top.has("hotspot")) {
+    read_numbers(group_of(top, "hotspot", {}, {}), "hotspot", the_case);
+    the_case.hotspot_awaited = false;
+  }
   if (top.has("treatment")) read_treatment(top, version, the_case);
   if (top.has("cap")) read_numbers(group_of(top, "cap", {}, {}), "cap", the_case);
   if (top.has("answers")) read_answers(top, the_case);
@@ -203,7 +206,8 @@ void write_settings(const g::Case& the_case, nlohmann::ordered_json& top) {
   top["coil"]["model"] = the_case.coil.model.model;
   write_numbers(the_case, "coil", top["coil"]);
   top["coil"]["laid_by"] = g::key_of(the_case.coil.laid_by);
-  write_numbers(the_case, "hotspot", top["hotspot"]);
+  if (!(the_case.hotspot_awaited && the_case.hotspot == g::GridPosition{}))
+    write_numbers(the_case, "hotspot", top["hotspot"]);
   auto& treatment = top["treatment"];
   treatment["rule"] = key_among(the_case.treatment.rule, treatment_rules);
   if (the_case.treatment.rule == g::TreatmentRule::forward)

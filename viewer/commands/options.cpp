@@ -4,6 +4,8 @@
 #include <cstdlib>
 #include <sstream>
 
+#include "viewer/words/numbers.h"
+
 namespace scalpmark::viewer {
 
 std::string list_of(const std::vector<std::string>& names) {
@@ -28,6 +30,19 @@ std::optional<int> whole(const std::string& text) {
 
 void add_case(CLI::App& command, std::string& file, const std::string& help) {
   command.add_option("CASE", file, help)->required()->type_name("FILE");
+}
+
+void add_lengths(CLI::App& command) {
+  command
+      .add_option_function<std::string>(
+          "--lengths",
+          [](const std::string& text) {
+            if (text != "cm" && text != "in")
+              throw UsageError("--lengths is \"" + text + "\"; choose cm or in.");
+            set_length_unit(text == "in" ? LengthUnit::inch : LengthUnit::centimetre);
+          },
+          "What lengths are shown in, cm or in; without it, cm")
+      ->type_name("UNIT");
 }
 
 CoilPlace coil_place(const std::string& option, const std::string& text) {

@@ -35,6 +35,9 @@ public:
 void add_case(CLI::App& command, std::string& file,
               const std::string& help = "The case file (JSON): what was measured and chosen");
 
+/// Adds what lengths are shown in: cm or in; refuses (UsageError) anything else.
+void add_lengths(CLI::App& command);
+
 /// Where the coil lies: start, hotspot, treatment, or a spot of the grid.
 struct CoilPlace {
   std::string name = "treatment";

@@ -162,6 +162,7 @@ void add_picture(CLI::App& program) {
   auto* command = program.add_subcommand("picture", "Draw the plan of a case on its head, as a PNG picture");
   const auto o = std::make_shared<PictureAsked>();
   add_case(*command, o->in);
+  add_lengths(*command);
   add_output(*command, o->out, "Where the picture goes")->required()->type_name("FILE.png");
   command
       ->add_option_function<std::string>(

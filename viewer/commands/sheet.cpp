@@ -41,6 +41,7 @@ void add_sheet(CLI::App& program) {
   add_case(*command, o->in);
   add_output(*command, o->out, "Where the sheet goes")->required()->type_name("FILE.pdf");
   add_paper(*command, o->paper);
+  add_lengths(*command);
   add_no_brain(*command, o->brain);
   command->callback([o] { write(*o); });
 }

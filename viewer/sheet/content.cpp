@@ -11,8 +11,10 @@
 #include "geometry/head/landmarks.h"
 #include "geometry/paths/shortest_path.h"
 #include "geometry/plan/pulse_shift.h"
+#include "models/cases/demo_case.h"
 #include "viewer/sheet/cap_note.h"
 #include "viewer/sheet/field_lines.h"
+#include "viewer/sheet/find_again_table.h"
 #include "viewer/sheet/visit_tables.h"
 #include "viewer/stage/things/surroundings.h"
 #include "viewer/words/cortex_words.h"
@@ -38,7 +40,7 @@ std::string rule_in_words(MarkRule rule) {
 std::string how(MarkRule rule, double reach_mm) {
   switch (rule) {
     case MarkRule::tape:
-      return words(Words::tr("run a tape %1 along the skin from the pulse point"), {in_cm(reach_mm)});
+      return words(Words::tr("run a tape %1 along the skin from the pulse point"), {tape_length(reach_mm)});
     case MarkRule::drop:
       return words(Words::tr("look straight down past the coil's edge"));
     case MarkRule::nearest:
@@ -79,10 +81,11 @@ std::optional<double> gap_mm(const Placement& p, MarkRule rule) {
 /// "1.0 cm forward", "1.0 cm toward the midline"; empty for none.
 std::string steps(int count, double pitch_mm, const QString& positive, const QString& negative) {
   if (count == 0) return "";
-  return words(count > 0 ? positive : negative, {in_cm(std::abs(count) * pitch_mm)});
+  return words(count > 0 ? positive : negative, {tape_length(std::abs(count) * pitch_mm)});
 }
 
 std::string spot_in_words(const geometry::Case& c) {
+  if (c.hotspot_awaited) return words(Words::tr("not found yet"));
   const std::string row =
       steps(c.hotspot.row, c.search.pitch_mm, Words::tr("%1 forward"), Words::tr("%1 backward"));
   const std::string column =
@@ -91,15 +94,18 @@ std::string spot_in_words(const geometry::Case& c) {
   return row + (row.empty() || column.empty() ? "" : ", ") + column;
 }
 
-std::string site_in_words(const geometry::TreatmentSettings& t) {
+std::string site_in_words(const geometry::Case& c) {
+  const geometry::TreatmentSettings& t = c.treatment;
+  if (geometry::site_is_open(c))
+    return words(Words::tr("if the middle spot answers: %1 forward of it"), {tape_length(t.distance_mm)});
   return t.rule == geometry::TreatmentRule::forward
-             ? words(Words::tr("%1 forward of the hotspot"), {in_cm(t.distance_mm)})
+             ? words(Words::tr("%1 forward of the hotspot"), {tape_length(t.distance_mm)})
              : words(Words::tr("over %1"), {geometry::canonical_label(t.label).value_or(t.label)});
 }
 
 std::string alternative_in_words(const geometry::TreatmentAlternative& a) {
   if (a.rule == geometry::TreatmentRule::forward)
-    return words(Words::tr("%1 forward of the hotspot"), {in_cm(a.distance_mm)});
+    return words(Words::tr("%1 forward of the hotspot"), {tape_length(a.distance_mm)});
   const auto dash = a.label.find('-');
   if (dash == std::string::npos) return a.label;
   return words(Words::tr("half way between %1 and %2"), {a.label.substr(0, dash), a.label.substr(dash + 1)});
@@ -112,13 +118,14 @@ SheetTable pairs(std::string title, std::vector<std::vector<std::string>> rows) 
 
 SheetTable measures(const geometry::Case& c, const geometry::Plan& plan, const std::string& note) {
   SheetTable t{words(Words::tr("Measures")),
-               {{words(Words::tr("cm")), 0.5, false},
+               {{tape_unit(), 0.5, false},
                 {words(Words::tr("tape", "what the tape measure gave")), 0.25, true},
                 {words(Words::tr("this head")), 0.25, true}},
                {},
                note};
   const auto row = [&](const QString& name, const std::optional<double>& tape, double head) {
-    t.rows.push_back({words(name), tape ? cm(*tape) : words(Words::tr("not given")), cm(head)});
+    t.rows.push_back(
+        {words(name), tape ? tape_number(*tape) : words(Words::tr("not given")), tape_number(head)});
   };
   row(Words::tr("Nasion to inion"), c.tape_mm.nasion_inion_mm, plan.tapes.nasion_inion_mm);
   row(Words::tr("Tragus to tragus"), c.tape_mm.tragus_tragus_mm, plan.tapes.tragus_tragus_mm);
@@ -130,19 +137,17 @@ SheetTable measures(const geometry::Case& c, const geometry::Plan& plan, const s
 SheetTable tape_distances(const geometry::Head& head, const geometry::Case& c, const geometry::Plan& plan) {
   SheetTable t{
       words(Words::tr("Find them again with a tape")),
-      {{words(Words::tr("cm along the skin from")), 0.32, false},
+      {{words(Words::tr("%1 along the skin from", "cm or inches"), {tape_unit()}), 0.32, false},
        {words(Words::tr("vertex")), 0.12, true},
        {words(Words::tr("nasion")), 0.12, true},
        {words(Words::tr("left tragus")), 0.15, true},
        {words(Words::tr("right tragus")), 0.15, true},
        {words(Words::tr("found within")), 0.14, true}},
       {},
-      words(
-          Words::tr("Edge marks by the %1 rule. In bold: the two or three tapes that find each mark "
-                    "best on this head, and how closely they do, 95 times of 100, where each is "
-                    "read within %2 cm (one standard deviation)."),
-          {rule_in_words(c.coil.laid_by),
-           geometry::to_text(geometry::number(geometry::FindOptions().reading_mm / 10, 2), decimal_mark())})};
+      words(Words::tr("Edge marks by the %1 rule. In bold: the two or three tapes that find each mark "
+                      "best on this head, and how closely they do, 95 times of 100, where each is "
+                      "read within %2 (one standard deviation)."),
+            {rule_in_words(c.coil.laid_by), small_length(geometry::FindOptions().reading_mm)})};
   struct Row {
     QString name;
     std::optional<geometry::TapeFrom> from;
@@ -169,11 +174,11 @@ SheetTable tape_distances(const geometry::Head& head, const geometry::Case& c, c
     const std::array is_best{best.vertex, best.nasion, best.left_tragus, best.right_tragus};
     for (std::size_t i = 0; i < is_best.size(); ++i)
       if (is_best[i]) t.bold.insert({t.rows.size(), i + 1});
-    t.rows.push_back({words(row.name), cm(row.from->vertex_mm), cm(row.from->nasion_mm),
-                      cm(row.from->left_tragus_mm), cm(row.from->right_tragus_mm),
-                      best.places > 1
-                          ? words(Words::tr("%1 *", "a length, with a footnote"), {cm(best.spread_mm)})
-                          : cm(best.spread_mm)});
+    t.rows.push_back({words(row.name), tape_number(row.from->vertex_mm), tape_number(row.from->nasion_mm),
+                      tape_number(row.from->left_tragus_mm), tape_number(row.from->right_tragus_mm),
+                      best.places > 1 ? words(Words::tr("%1 *", "a length, with a footnote"),
+                                              {tape_number(best.spread_mm)})
+                                      : tape_number(best.spread_mm)});
   }
   if (any_alike) t.note += words(Words::tr(" * These tapes fit another place as well; measure all four."));
   return t;
@@ -223,9 +228,9 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
       words(Words::tr("The three marking rules")),
       {{words(Words::tr("rule")), 0.11, false},
        {words(Words::tr("what staff do")), 0.39, false},
-       {words(Words::tr("hotspot: cm from the chosen mark")), 0.15, true},
+       {words(Words::tr("hotspot: %1 from the chosen mark", "cm or inches"), {tape_unit()}), 0.15, true},
        {words(Words::tr("edge to skin")), 0.1, true},
-       {words(Words::tr("treatment: cm from the chosen mark")), 0.15, true},
+       {words(Words::tr("treatment: %1 from the chosen mark", "cm or inches"), {tape_unit()}), 0.15, true},
        {words(Words::tr("edge to skin")), 0.1, true}},
       {},
       words(Words::tr(
@@ -234,7 +239,7 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
   const auto hotspot = from_chosen(head, c.coil.laid_by, plan.hotspot);
   const auto treatment = from_chosen(head, c.coil.laid_by, plan.treatment);
   const auto text = [](const std::optional<double>& mm) {
-    return mm ? cm(*mm) : words(Words::tr("none", "no edge mark"));
+    return mm ? tape_number(*mm) : words(Words::tr("none", "no edge mark"));
   };
   for (size_t i = 0; i < rules.size(); ++i) {
     const MarkRule rule = rules[i];
@@ -253,7 +258,7 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
 /// is wanted; without rows where it makes no difference.
 SheetTable tapes_to_draw(const geometry::Case& c, const geometry::Plan& plan) {
   SheetTable t{words(Words::tr("Tape for each search mark")),
-               {{words(Words::tr("cm along the skin")), 0.31, false},
+               {{words(Words::tr("%1 along the skin", "cm or inches"), {tape_unit()}), 0.31, false},
                 {words(Words::tr("toward the midline")), 0.23, true},
                 {words(Words::tr("middle")), 0.23, true},
                 {words(Words::tr("outward")), 0.23, true}},
@@ -271,26 +276,28 @@ SheetTable tapes_to_draw(const geometry::Case& c, const geometry::Plan& plan) {
         if (spot.row != row || spot.column != column) continue;
         const auto& tape = spot.placement.tape_to_draw_mm;
         cells.push_back(words(Words::tr("%1 (%2 off)", "a tape to draw, and how far off without it"),
-                              {tape ? cm(*tape) : words(Words::tr("none", "no edge mark")),
-                               cm(spot.placement.wanted_to_pulse_mm)}));
+                              {tape ? tape_number(*tape) : words(Words::tr("none", "no edge mark")),
+                               tape_number(spot.placement.wanted_to_pulse_mm)}));
       }
     t.rows.push_back(std::move(cells));
   }
-  t.note = words(
-      Words::tr("Drawn at these lengths, the marks put the laid coil's pulse on the point measured. In "
-                "brackets how far off it lands with marks drawn by the %1 rule at %2 and the coil laid "
-                "by the %3 rule."),
-      {rule_in_words(c.search.drawn_by), in_cm(c.coil.centre_to_edge_mm), rule_in_words(c.coil.laid_by)});
+  t.note =
+      words(Words::tr("Drawn at these lengths, the marks put the laid coil's pulse on the point measured. In "
+                      "brackets how far off it lands with marks drawn by the %1 rule at %2 and the coil laid "
+                      "by the %3 rule."),
+            {rule_in_words(c.search.drawn_by), tape_length(c.coil.centre_to_edge_mm),
+             rule_in_words(c.coil.laid_by)});
   return t;
 }
 
 SheetTable alternatives(const geometry::Plan& plan) {
   SheetTable t{words(Words::tr("Other treatment sites in use")),
-               {{words(Words::tr("site")), 0.75, false}, {words(Words::tr("cm from the site")), 0.25, true}},
+               {{words(Words::tr("site")), 0.75, false},
+                {words(Words::tr("%1 from the site", "cm or inches"), {tape_unit()}), 0.25, true}},
                {},
                ""};
   for (const auto& a : plan.treatment_alternatives)
-    t.rows.push_back({capital(alternative_in_words(a)), cm(a.tape_from_treatment_mm)});
+    t.rows.push_back({capital(alternative_in_words(a)), tape_number(a.tape_from_treatment_mm)});
   return t;
 }
 
@@ -317,43 +324,45 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
   SheetContent s;
   s.label = c.label.empty() ? words(Words::tr("Unnamed case")) : c.label;
   s.date = date;
-  s.head = capital(words(loaded.description)) + ".";
+  s.head = models::is_demo(c) ? words(Words::tr("Demo case, nobody's: %1."), {words(loaded.description)})
+                              : capital(words(loaded.description)) + ".";
   s.head_note =
       case_file.head.kind == models::HeadKind::generic
           ? words(Words::tr("A drawing, not the patient: where they differ, the tape decides."))
           : words(Words::tr(
                 "The distances hold for this head alone, and as far as its four points were placed well."));
+  s.find_again = find_again_table(plan);
   s.measures = measures(c, plan, cap_note(head, c.cap));
   s.search =
       pairs(words(Words::tr("Search")),
             {{words(Words::tr("Side")), side_in_words(c.side)},
-             {words(Words::tr("Vertex toward ear")), in_cm(c.search.lateral_mm)},
+             {words(Words::tr("Vertex toward ear")), tape_length(c.search.lateral_mm)},
              {words(c.search.anterior_mm < 0 ? Words::tr("Then backward") : Words::tr("Then forward")),
-              in_cm(std::abs(c.search.anterior_mm))},
+              tape_length(std::abs(c.search.anterior_mm))},
              {words(Words::tr("Grid step")),
               words(c.search.grid_on == geometry::GridOn::edge_marks ? Words::tr("%1, on edge marks")
                                                                      : Words::tr("%1, on pulse points"),
-                    {in_cm(c.search.pitch_mm)})},
+                    {tape_length(c.search.pitch_mm)})},
              {words(Words::tr("Edge marks drawn by")),
               rule_in_words(c.search.drawn_by) + ": " + how(c.search.drawn_by, c.coil.centre_to_edge_mm)},
              {words(Words::tr("Hotspot")), spot_in_words(c)}});
   s.search.note = shift_sentence(plan.hotspot, c.search.drawn_by, c.coil);
   const auto gap = [&](const Placement& p) {
     const auto mm = gap_mm(p, c.coil.laid_by);
-    return mm ? in_cm(*mm) : words(Words::tr("the mark falls off the head"));
+    return mm ? tape_length(*mm) : words(Words::tr("the mark falls off the head"));
   };
   s.coil = pairs(
       words(Words::tr("Coil")),
       {{words(Words::tr("Model")), capital(coil_text(c.coil.model.title))},
        {words(Words::tr("Angle")), words(Words::tr("%1 to the midline"), {in_degrees(c.coil.angle_deg)})},
-       {words(Words::tr("Centre to front edge")), in_cm(c.coil.centre_to_edge_mm)},
+       {words(Words::tr("Centre to front edge")), tape_length(c.coil.centre_to_edge_mm)},
        {words(Words::tr("Laid over a mark by")),
         rule_in_words(c.coil.laid_by) + ": " + how_laid(c.coil.laid_by)},
-       {words(Words::tr("Lift for cap and hair")), in_cm(c.coil.lift_mm)}});
+       {words(Words::tr("Lift for cap and hair")), tape_length(c.coil.lift_mm)}});
   s.treatment = pairs(
       words(Words::tr("Treatment")),
       {{words(Words::tr("Side")), side_in_words(geometry::side_of(plan.treatment))},
-       {words(Words::tr("Site")), site_in_words(c.treatment)},
+       {words(Words::tr("Site")), site_in_words(c)},
        {words(Words::tr("Edge mark drawn by")),
         rule_in_words(c.treatment.drawn_by) + ": " + how(c.treatment.drawn_by, c.coil.centre_to_edge_mm)},
        {words(Words::tr("Gap, edge to mark")), gap(plan.treatment)},

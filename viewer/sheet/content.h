@@ -36,6 +36,7 @@ struct SheetContent {
   std::string label, date;
   std::string head;       ///< which head was used
   std::string head_note;  ///< what that means for trust in the numbers
+  SheetTable find_again;  ///< what finds the treatment's two marks again, for the first page
   SheetTable measures, search, coil, treatment;
   SheetTable cortex;        ///< what lies under treatment site and hotspot; no rows for a head without
   SheetTable field;         ///< the induced field in a round model head; no rows where none is known
@@ -59,8 +60,5 @@ struct SheetContent {
 [[nodiscard]] std::shared_ptr<const geometry::Tolerance> off_by_hand(const geometry::Head& head,
                                                                      const geometry::Case& the_case,
                                                                      const geometry::Plan& plan);
-
-/// "25 November 2026", the computer's date today.
-[[nodiscard]] std::string date_today();
 
 }  // namespace scalpmark::viewer

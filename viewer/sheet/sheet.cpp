@@ -14,6 +14,8 @@
 #include "geometry/base/message.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
+#include "viewer/sheet/date.h"
+#include "viewer/sheet/find_again_table.h"
 #include "viewer/sheet/page.h"
 #include "viewer/sheet/text_without_display.h"
 #include "viewer/stage/scene/palette.h"
@@ -168,6 +170,7 @@ int draw(const SheetContent& content, const std::vector<SheetView>& views, int t
          QPagedPaintDevice& onto) {
   Pages pages(onto, content.not_this, total);
   heading(pages, content);
+  draw_find_again(pages, content.find_again);
 
   const double half = (pages.width_mm() - column_gap_mm) / 2, right = half + column_gap_mm;
   constexpr double caption_mm = 5;

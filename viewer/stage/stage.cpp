@@ -28,7 +28,7 @@ namespace {
 /// A view takes in the skin from this far below the tragi up; necks and shoulders may be cut.
 constexpr double below_tragi_mm = 85;
 /// The column for numbers and legend, and the margin, pixels of a picture 800 high.
-constexpr double column_px = 268, margin_px = 14;
+constexpr double column_px = 268, stage_margin_px = 14;
 /// Text is no smaller than 13 pixels: sizes stop shrinking here.
 constexpr double smallest_scale = 1;
 constexpr double usual_width_px = 1200, usual_height_px = 800;
@@ -106,10 +106,11 @@ struct Stage::Parts {
   /// The part of the picture that is the head's.
   [[nodiscard]] Box free_box(int width, int height, double scale) {
     const Surroundings& around = scene->around;
-    return {around.with_column ? column_px * scale : margin_px * scale,
-            (around.title ? title_px : margin_px) * scale, width - margin_px * scale,
-            height - (around.caution.empty() ? margin_px * scale
-                                             : caution_height(overlay, around.caution, width, scale))};
+    return {around.with_column ? column_px * scale : stage_margin_px * scale,
+            (around.title ? title_px : stage_margin_px) * scale, width - stage_margin_px * scale,
+            height - (around.caution.empty()
+                          ? stage_margin_px * scale
+                          : caution_height(overlay, around.caution, around.caution_share, width, scale))};
   }
 
   void show_parts() {
@@ -129,18 +130,19 @@ struct Stage::Parts {
     const Surroundings& around = scene->around;
     const double s = sight.scale;
     if (around.title) draw_title(overlay, sight, *around.title, scene->axes, taken);
-    if (!around.caution.empty()) draw_caution(overlay, sight, around.caution, taken);
-    const Pixel column{margin_px * s, free.top + 4 * s};
+    if (!around.headline.empty()) draw_headline(overlay, sight, around.headline, free, taken);
+    if (!around.caution.empty()) draw_caution(overlay, sight, around.caution, around.caution_share, taken);
+    const Pixel column{stage_margin_px * s, free.top + 4 * s};
     const double numbers_end =
         around.numbers ? draw_numbers(overlay, sight, *around.numbers, column, taken) : column.y;
     draw_remarks(overlay, sight, around.remarks, {column.x, numbers_end + 10 * s},
-                 (column_px - 2 * margin_px) * s, taken);
-    draw_legend(overlay, sight, around.legend, {margin_px * s, free.bottom - 4 * s}, taken);
+                 (column_px - 2 * stage_margin_px) * s, taken);
+    draw_legend(overlay, sight, around.legend, {stage_margin_px * s, free.bottom - 4 * s}, taken);
     if (around.gap_scale)
-      draw_gap_scale(overlay, *around.gap_scale, {margin_px * s, free.top, free.right, free.bottom - 4 * s},
+      draw_gap_scale(overlay, *around.gap_scale, {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s},
                      head_in_picture, taken);
     if (around.depth_curve)
-      draw_depth_curve(overlay, *around.depth_curve, {margin_px * s, free.top, free.right, free.bottom - 4 * s},
+      draw_depth_curve(overlay, *around.depth_curve, {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s},
                        head_in_picture, taken);
     draw_sides(overlay, sight, scene->axes, free, head_in_picture, taken);
   }
@@ -155,7 +157,7 @@ struct Stage::Parts {
       for (const auto& m : drawing->marks())
         if (m.visible)
           boxes.push_back({pixel_box(m, sight), m.thing != Thing::landmarks && m.thing != Thing::grid});
-      for (const Box& b : drawing->room()) boxes.push_back({b, false});
+      for (const Box& b : drawing->room()) boxes.push_back({b, false, false});
     }
     const auto style = [](const LabelWish& w) { return TextStyle{w.size_px, w.bold, w.colour, true}; };
     for (auto& w : wishes) {
@@ -279,6 +281,15 @@ const std::vector<PlacedLabel>& Stage::labels() const {
 }
 const std::vector<Caption>& Stage::captions() const {
   return parts_->taken;
+}
+
+std::vector<MarkInPicture> Stage::marks_in_picture() const {
+  std::vector<MarkInPicture> all;
+  for (const auto& drawing : parts_->drawings)
+    for (const auto& m : drawing->marks())
+      if (m.visible)
+        all.push_back({pixel_box(m, parts_->sight), m.thing != Thing::landmarks && m.thing != Thing::grid});
+  return all;
 }
 
 std::vector<SeenMark> Stage::marks() const {

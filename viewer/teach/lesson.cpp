@@ -37,11 +37,14 @@ View forehead_view(Side side) {
 LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::measure;
+  s.why = words(Words::tr(
+      "Heads differ by several centimetres, and every place on the scalp is found as a share of these "
+      "two lengths."));
   s.title = words(Words::tr("Measure the head"));
   s.caption =
       words(Words::tr("Run a tape over the top from nasion to inion: %1. Run another from the front of one "
                       "ear canal over the top to the other: %2."),
-            {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.tragus_tragus_mm)});
+            {tape_length(plan.tapes.nasion_inion_mm), tape_length(plan.tapes.tragus_tragus_mm)});
   s.view = forehead_view(c.side);
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"midline", "coronal"};
@@ -52,26 +55,30 @@ LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep halve(const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::halve;
+  s.why = words(Words::tr(
+      "The vertex lies at half of each length on any head, so whoever has a tape can find it again."));
   s.title = words(Words::tr("Halve the first tape"));
   s.caption = words(Words::tr("Half of %1 is %2. Make a short line across the midline there."),
-                    {in_cm(plan.tapes.nasion_inion_mm), in_cm(plan.tapes.nasion_inion_mm / 2)});
+                    {tape_length(plan.tapes.nasion_inion_mm), tape_length(plan.tapes.nasion_inion_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"midline"};
   s.shown.landmarks = std::set<std::string>{"Nz", "Iz"};  // the vertex is not there yet
-  s.pencil = {{vertex_of(plan), plan.axes.right, in_cm(plan.tapes.nasion_inion_mm / 2)}};
+  s.pencil = {{vertex_of(plan), plan.axes.right, tape_length(plan.tapes.nasion_inion_mm / 2)}};
   return s;
 }
 
 LessonStep cross(const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::cross;
+  s.why = words(Words::tr(
+      "One tape alone tells how far forward the vertex lies, the other how far to the side; it takes both."));
   s.title = words(Words::tr("Cross at the vertex"));
   s.caption = words(
       Words::tr(
           "Half of %1 is %2. Where both halves cross is the vertex. If the two tapes do not agree, move "
           "the mark and measure again until they do."),
-      {in_cm(plan.tapes.tragus_tragus_mm), in_cm(plan.tapes.tragus_tragus_mm / 2)});
+      {tape_length(plan.tapes.tragus_tragus_mm), tape_length(plan.tapes.tragus_tragus_mm / 2)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"midline", "coronal"};
@@ -83,24 +90,30 @@ LessonStep cross(const geometry::Plan& plan) {
 LessonStep offset(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::offset;
+  s.why = words(Words::tr(
+      "The part of the brain that moves a hand lies to the side of the vertex, on the side across from that "
+      "hand."));
   s.title = words(Words::tr("Go toward the ear"));
   s.caption =
       words(c.side == Side::left ? Words::tr("From the vertex go %1 along the tape toward the left ear.")
                                  : Words::tr("From the vertex go %1 along the tape toward the right ear."),
-            {in_cm(c.search.lateral_mm)});
+            {tape_length(c.search.lateral_mm)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"coronal", "lateral"};
   s.shown.landmarks = std::set<std::string>{"Cz"};
   for (const auto& line : plan.lines)
     if (line.name == "lateral" && !line.points.empty())
-      s.pencil = {{line.points.back(), plan.axes.front, in_cm(c.search.lateral_mm)}};
+      s.pencil = {{line.points.back(), plan.axes.front, tape_length(c.search.lateral_mm)}};
   return s;
 }
 
 LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::forward;
+  s.why = words(Words::tr(
+      "The coil is turned because the fold of the brain that moves the hand runs aslant: with the coil "
+      "about square to it a pulse of the least output is answered."));
   s.title = words(Words::tr("Go forward, lay the coil"));
   const double mm = c.search.anterior_mm;
   s.caption = words(
@@ -108,7 +121,7 @@ LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
                          "the coil flat on it, its front edge turned %2 toward the midline.")
              : Words::tr("Then go %1 forward, along the midline's direction. The search starts here. Lay "
                          "the coil flat on it, its front edge turned %2 toward the midline."),
-      {in_cm(std::abs(mm)), in_degrees(c.coil.angle_deg)});
+      {tape_length(std::abs(mm)), in_degrees(c.coil.angle_deg)});
   s.view = View::square_on;
   s.close = CloseLook{middle_of(vertex_of(plan), plan.start.pulse), coil_across_mm};
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::start,
@@ -122,6 +135,8 @@ LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::grid;
+  s.why = words(Words::tr(
+      "Where the hand answers differs from person to person by a centimetre and more; only trying tells."));
   s.title = words(Words::tr("Draw the search grid"));
   const bool marks = c.search.grid_on == geometry::GridOn::edge_marks;
   s.caption = words(
@@ -129,7 +144,7 @@ LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
                         "try, one after the other.")
             : Words::tr("Mark the pulse point, and around it eight more points, %1 apart: nine places to "
                         "try, one after the other."),
-      {in_cm(c.search.pitch_mm)});
+      {tape_length(c.search.pitch_mm)});
   s.view = View::square_on;
   s.close = CloseLook{middle_of(plan.start.pulse, plan.start.edge), marks_across_mm};
   if (const std::string shift = shift_sentence(plan.start, c.search.drawn_by, c.coil); !shift.empty())
@@ -144,6 +159,8 @@ LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::twitch;
+  s.why = words(Words::tr(
+      "The twitch shows on this person where a pulse reaches the part that moves the hand. A tape cannot."));
   s.title = words(Words::tr("Find the hotspot"));
   s.caption = words(
       c.side == Side::left
@@ -164,6 +181,9 @@ LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep site(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
   LessonStep s;
   s.topic = LessonTopic::site;
+  s.why = words(Words::tr(
+      "A distance from the place that answered carries over what the tapes had missed; one from the vertex "
+      "would miss it again."));
   s.view = View::square_on;
   // Without the coil, which would hide the way.
   s.shown.things = {Thing::skin,    Thing::landmarks, Thing::tapes,
@@ -175,7 +195,7 @@ LessonStep site(const geometry::Case& c, const geometry::Plan& plan, Side treate
     s.caption = words(
         Words::tr("From the hotspot go %1 forward, side by side with the midline. This is the treatment "
                   "site."),
-        {in_cm(c.treatment.distance_mm)});
+        {tape_length(c.treatment.distance_mm)});
     s.shown.lines = std::set<std::string>{"treatment"};
   } else {
     const std::string label = geometry::canonical_label(c.treatment.label).value_or(c.treatment.label);
@@ -190,8 +210,11 @@ LessonStep site(const geometry::Case& c, const geometry::Plan& plan, Side treate
 LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side treated) {
   LessonStep s;
   s.topic = LessonTopic::mark_edge;
+  s.why = words(Words::tr(
+      "The coil hides its own centre, so its edge needs a mark. And the coil is flat, the head round: the "
+      "edge hangs in the air, and tape, drop and nearest come down at three places."));
   s.title = words(Words::tr("Mark the coil's edge"));
-  const std::string reach = in_cm(c.coil.centre_to_edge_mm);
+  const std::string reach = tape_length(c.coil.centre_to_edge_mm);
   switch (c.treatment.drawn_by) {
     case MarkRule::tape:
       s.caption = words(
@@ -214,7 +237,7 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
   else if (const auto& mark = plan.treatment.edge_mark.by(c.coil.laid_by))
     s.caption +=
         " " + words(Words::tr("The edge stands %1 off the skin there, so do it the same way at every visit."),
-                    {in_cm((*mark - plan.treatment.edge).norm())});
+                    {tape_length((*mark - plan.treatment.edge).norm())});
   s.view = forehead_view(treated);
   s.shown.only_rule = c.coil.laid_by;
   s.shown.things = {Thing::skin,       Thing::treatment, Thing::coil,  Thing::angle,

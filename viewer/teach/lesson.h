@@ -33,6 +33,7 @@ struct LessonStep {
   LessonTopic topic = LessonTopic::measure;
   std::string title;               ///< two or three words: "Halve the tapes"
   std::string caption;             ///< what staff do, a sentence or two with this case's numbers
+  std::string why;                 ///< why it is done so, for whoever asks
   View view = View::front;         ///< where the camera goes
   std::optional<CloseLook> close;  ///< empty: the whole head
   Shown shown;                     ///< what the stage shows, and where the coil lies

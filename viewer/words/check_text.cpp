@@ -20,7 +20,7 @@ std::string whereabouts(const geometry::Head& head, const geometry::SurfacePoint
   const Eigen::Vector3d from = head.skin().position(p) - axes.origin;
   const auto part = [&](const Eigen::Vector3d& way, const char* there, const char* back) {
     const double mm = from.dot(way);
-    return in_cm(std::abs(mm)) + " " + (mm < 0 ? back : there);
+    return tape_length(std::abs(mm)) + " " + (mm < 0 ? back : there);
   };
   return part(axes.right, "right", "left") + ", " + part(axes.front, "forward", "backward") + ", " +
          part(axes.up, "up", "down");

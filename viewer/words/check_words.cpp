@@ -1,6 +1,7 @@
 #include "viewer/words/check_words.h"
 
 #include <cmath>
+#include <vector>
 
 namespace scalpmark::viewer {
 
@@ -11,23 +12,13 @@ using geometry::Verdict;
 
 namespace {
 
-Message where_pulse_lands(const Check& c) {
-  return Message::of("the pulse lands %1 mm from the treatment site", number(c.pulse_off_mm));
-}
-
-/// "3.2 mm forward and 1 mm away from the midline"
-Message offset(const Check& c) {
-  const auto ahead = number(std::abs(c.forward_mm)), aside = number(std::abs(c.outward_mm));
-  const Message along =
-      c.forward_mm < 0 ? Message::of("%1 mm backward", ahead) : Message::of("%1 mm forward", ahead);
-  const Message across = c.outward_mm < 0 ? Message::of("%1 mm toward the midline", aside)
-                                          : Message::of("%1 mm away from the midline", aside);
-  return Message::of("%1 and %2", along, across);
-}
+constexpr double least_move_mm = 0.5, least_turn_deg = 0.5;  // less rounds to nothing
 
 Message how_coil_stands(const Check& c) {
-  const auto stands = number(c.angle_deg, 0), off = number(std::abs(c.angle_error_deg)),
+  const auto stands = number(c.angle_deg, 0), off = number(std::abs(c.angle_error_deg), 0),
              planned = number(c.planned_deg, 0);
+  if (std::abs(c.angle_error_deg) < least_turn_deg)
+    return Message::of("the coil stands at %1 degrees to the midline, as planned", stands);
   return c.angle_error_deg < 0
              ? Message::of("the coil stands at %1 degrees to the midline, %2 less than the %3 planned",
                            stands, off, planned)
@@ -35,32 +26,60 @@ Message how_coil_stands(const Check& c) {
                            stands, off, planned);
 }
 
+Message pulse_goes(const Check& c, const LengthInWords& length) {
+  return Message::of("the pulse goes %1 from the site", length(c.pulse_off_mm));
+}
+
+Message turn(const Check& c) {
+  const auto by = number(std::abs(c.angle_error_deg), 0);
+  return c.angle_error_deg > 0 ? Message::of("turned %1 degrees away from the midline", by)
+                               : Message::of("turned %1 degrees toward the midline", by);
+}
+
 }  // namespace
 
-Message check_sentence(const Check& c) {
-  const Message pulse = where_pulse_lands(c), angle = how_coil_stands(c);
-  const auto pulse_limit = number(c.limits.pulse_mm), angle_limit = number(c.limits.angle_deg);
+Message move_in_words(const Check& c, const LengthInWords& length) {
+  std::vector<Message> parts;
+  if (std::abs(c.forward_mm) >= least_move_mm)
+    parts.push_back(c.forward_mm < 0 ? Message::of("%1 forward", length(-c.forward_mm))
+                                     : Message::of("%1 backward", length(c.forward_mm)));
+  if (std::abs(c.outward_mm) >= least_move_mm)
+    parts.push_back(c.outward_mm < 0 ? Message::of("%1 away from the midline", length(-c.outward_mm))
+                                     : Message::of("%1 toward the midline", length(c.outward_mm)));
+  if (std::abs(c.angle_error_deg) >= least_turn_deg) parts.push_back(turn(c));
+  if (parts.empty()) return {};
+  Message all = parts.front();
+  for (std::size_t i = 1; i < parts.size(); ++i) all = Message::of("%1, %2", all, parts[i]);
+  return all;
+}
+
+Message check_sentence(const Check& c, const LengthInWords& length) {
+  const Message pulse = pulse_goes(c, length), stands = how_coil_stands(c);
+  const auto allowed = length(c.limits.pulse_mm);
+  const auto angle_allowed = number(c.limits.angle_deg);
   switch (c.verdict) {
     case Verdict::good:
-      return Message::of("Good: %1, and %2.", pulse, angle);
+      return Message::of("The marks agree with the plan: laid by them, %1, and %2.", pulse, stands);
     case Verdict::pulse_off:
-      return Message::of(
-          "Pulse off: %1 (%2), more than the %3 mm allowed; measure again and make both marks new.", pulse,
-          offset(c), pulse_limit);
+      return Message::of("Move the coil: %1; then draw both marks new. As they are, %2, and %3 are allowed.",
+                         move_in_words(c, length), pulse, allowed);
     case Verdict::angle_off:
-      return c.angle_error_deg > 0
-                 ? Message::of(
-                       "Angle off: %1, over the %2 degrees allowed; turn the front edge away from the midline and make the edge mark new.",
-                       angle, angle_limit)
-                 : Message::of(
-                       "Angle off: %1, over the %2 degrees allowed; turn the front edge toward the midline and make the edge mark new.",
-                       angle, angle_limit);
+      return Message::of(
+          "Turn the coil over the site mark: %1; then draw the edge mark new. As it is, %2, and %3 degrees are allowed.",
+          turn(c), stands, angle_allowed);
     case Verdict::both_off:
       return Message::of(
-          "Pulse and angle off: %1 (%2), more than the %3 mm allowed, and %4, over the %5 degrees allowed; measure again and make both marks new.",
-          pulse, offset(c), pulse_limit, angle, angle_limit);
+          "Move and turn the coil: %1; then draw both marks new. As they are, %2 (%3 allowed), and %4 (%5 degrees allowed).",
+          move_in_words(c, length), pulse, allowed, stands, angle_allowed);
   }
   return {};
+}
+
+Message by_hand_sentence(const geometry::Tolerance& t, const LengthInWords& length) {
+  const geometry::Spread& spread = t.placements > 0 ? t.sampled : t.first_order;
+  if (t.placements == 0) return Message::of("By hand, expect about %1.", length(spread.mean_mm));
+  return Message::of("By hand, expect about %1: half of the placements lie within %2, 95 of 100 within %3.",
+                     length(spread.mean_mm), length(t.half_mm), length(t.most_mm));
 }
 
 }  // namespace scalpmark::viewer

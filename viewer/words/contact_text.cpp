@@ -21,10 +21,10 @@ std::string place_under_coil(const Eigen::Vector2d& under) {
   std::string aside, along;
   if (std::abs(under.x()) >= 0.5)
     aside = words(under.x() > 0 ? Words::tr("%1 right of its centre") : Words::tr("%1 left of its centre"),
-                  {in_cm(std::abs(under.x()))});
+                  {tape_length(std::abs(under.x()))});
   if (std::abs(under.y()) >= 0.5)
     along = words(under.y() > 0 ? Words::tr("%1 toward its front") : Words::tr("%1 toward its handle"),
-                  {in_cm(std::abs(under.y()))});
+                  {tape_length(std::abs(under.y()))});
   return aside + (aside.empty() || along.empty() ? "" : ", ") + along;
 }
 
@@ -39,7 +39,7 @@ std::string contact_text(const geometry::Contact& c, const geometry::Case& the_c
            padded("with its " + words(part_name(t.part)), 24) + place_under_coil(t.under) + "\n";
   out += "\n" + padded("Gap, mm", 22) + to_the_right("smallest", 10) + to_the_right("middle", 10) +
          to_the_right("average", 10) + to_the_right("largest", 10) + "\n";
-  const auto mm = [](double value) { return to_the_right(in_mm(value), 10); };
+  const auto mm = [](double value) { return to_the_right(small_length(value), 10); };
   out += padded("  under the centre", 22) + to_the_right("", 10) + mm(c.lift_mm) + "\n";
   for (const auto& w : c.wings) {
     out += padded("  under the " + words(wing_name(w.wing)), 22) + mm(w.least_mm) +
@@ -51,7 +51,7 @@ std::string contact_text(const geometry::Contact& c, const geometry::Case& the_c
                     "Left and right are the coil's own, seen from its handle. The gap is measured along the "
                     "coil's axis. " +
                     (the_case.coil.lift_mm > 0
-                         ? "It includes " + in_mm(the_case.coil.lift_mm) + " for cap and hair. "
+                         ? "It includes " + small_length(the_case.coil.lift_mm) + " for cap and hair. "
                          : std::string()) +
                     "Hair and skin give way; the head drawn does not. Training and illustration only.");
   return out;

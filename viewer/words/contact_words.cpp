@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "viewer/words/numbers.h"
+
 namespace scalpmark::viewer {
 
 using geometry::Contact;
@@ -35,10 +37,10 @@ Message tilt(const geometry::Tilt& t) {
 Message moved(double mm, const EightWays& way) {
   const Message along = way.forward > 0 ? Message::of("forward") : Message::of("backward");
   const Message across = way.outward > 0 ? Message::of("outward") : Message::of("toward the midline");
-  if (way.forward == 0 && way.outward == 0) return Message::of("%1 mm", number(mm));
-  if (way.outward == 0) return Message::of("%1 mm %2", number(mm), along);
-  if (way.forward == 0) return Message::of("%1 mm %2", number(mm), across);
-  return Message::of("%1 mm %2 and %3", number(mm), along, across);
+  if (way.forward == 0 && way.outward == 0) return Message::verbatim(small_length(mm));
+  if (way.outward == 0) return Message::of("%1 %2", small_length(mm), along);
+  if (way.forward == 0) return Message::of("%1 %2", small_length(mm), across);
+  return Message::of("%1 %2 and %3", small_length(mm), along, across);
 }
 
 /// What lies deeper follows the field, which goes the other way than the axis.
@@ -62,18 +64,18 @@ void say_askew(const Contact& c, const std::optional<geometry::FieldAskew>& fiel
 }
 
 void say_rest(const Contact& c, std::vector<Message>& all) {
-  const auto clear = number(c.lift_mm);
+  const std::string clear = small_length(c.lift_mm);
   if (c.rests_on_wings)
-    all.push_back(Message::of("The coil rests on both wings; its centre is %1 mm clear of the skin.", clear));
+    all.push_back(Message::of("The coil rests on both wings; its centre is %1 clear of the skin.", clear));
   else if (on_centre(c))
     all.push_back(Message::of("The coil rests on its centre."));
   else if (on_wings(c) && !c.touches.empty())
     all.push_back(
-        Message::of("The coil rests on its wings, first on its %1; its centre is %2 mm clear of the skin.",
+        Message::of("The coil rests on its wings, first on its %1; its centre is %2 clear of the skin.",
                     part_name(c.touches.front().part), clear));
   else if (c.hits.empty() && !c.touches.empty())
     all.push_back(
-        Message::of("The coil rests on its %1, away from its centre; its centre is %2 mm clear of the skin.",
+        Message::of("The coil rests on its %1, away from its centre; its centre is %2 clear of the skin.",
                     part_name(c.touches.front().part), clear));
   if (rocks(c))
     all.push_back(*c.rock_deg > 0
@@ -87,17 +89,16 @@ Message hit(const Obstacle& o) {
   constexpr double worth_saying_mm = 0.1;
   if (o.raises_mm < worth_saying_mm)
     return Message::of("The %1 hits %2; watch out there.", part_name(o.part), region_name(o.region));
-  return Message::of(
-      "The %1 hits %2, which holds the coil %3 mm further off; turn the coil or move the site.",
-      part_name(o.part), region_name(o.region), number(o.raises_mm));
+  return Message::of("The %1 hits %2, which holds the coil %3 further off; turn the coil or move the site.",
+                     part_name(o.part), region_name(o.region), small_length(o.raises_mm));
 }
 
 Message gap(const WingGap& w) {
   const Message wing = wing_name(w.wing);
-  const auto least = number(w.least_mm), most = number(w.most_mm);
-  return w.centre_mm ? Message::of("Under the %1 the gap is %2 mm to %3 mm, %4 mm under its middle.", wing,
-                                   least, most, number(*w.centre_mm))
-                     : Message::of("Under the %1 the gap is %2 mm to %3 mm.", wing, least, most);
+  const std::string least = small_length(w.least_mm), most = small_length(w.most_mm);
+  return w.centre_mm ? Message::of("Under the %1 the gap is %2 to %3, %4 under its middle.", wing, least,
+                                   most, small_length(*w.centre_mm))
+                     : Message::of("Under the %1 the gap is %2 to %3.", wing, least, most);
 }
 
 }  // namespace
@@ -145,8 +146,8 @@ std::vector<Message> contact_sentences(const Contact& c, const std::optional<geo
   for (const WingGap& w : c.wings) all.push_back(gap(w));
   if (c.presses_cap_mm >= geometry::touching_mm)
     all.push_back(Message::of(
-        "A cap of %1 mm would be pressed in by %2 mm; enter its thickness as the lift for cap and hair.",
-        number(c.cap_mm), number(c.presses_cap_mm)));
+        "A cap of %1 would be pressed in by %2; enter its thickness as the lift for cap and hair.",
+        small_length(c.cap_mm), small_length(c.presses_cap_mm)));
   return all;
 }
 

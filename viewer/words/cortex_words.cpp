@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "viewer/words/data_words.h"
+#include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -27,8 +28,10 @@ std::string without_shared_words(const std::string& first, const std::string& se
 
 std::string depth_in_words(const geometry::CortexHit& hit) {
   const long nearest = std::lround(hit.nearest_mm), middle = std::max(nearest, std::lround(hit.median_mm));
-  if (nearest == middle) return words(Words::tr("%1 mm", "a depth"), {std::to_string(nearest)});
-  return words(Words::tr("%1 to %2 mm", "a depth"), {std::to_string(nearest), std::to_string(middle)});
+  const std::string low = rough_number(static_cast<double>(nearest)),
+                    high = rough_length(static_cast<double>(middle));
+  if (nearest == middle) return high;
+  return words(Words::tr("%1 to %2", "a depth"), {low, high});
 }
 
 std::string regions_in_words(const std::vector<geometry::RegionShare>& shares) {

@@ -1,19 +1,12 @@
 #include "viewer/words/found_words.h"
 
+#include "viewer/words/numbers.h"
+
 namespace scalpmark::viewer {
 
 using geometry::FoundMark;
 using geometry::FoundPlace;
 using geometry::Message;
-using geometry::Number;
-
-namespace {
-
-Number tape_cm(double mm) {
-  return {mm / 10, 1, true};
-}
-
-}  // namespace
 
 std::string place_tag(std::size_t index) {
   constexpr std::size_t letters = 26;
@@ -34,19 +27,18 @@ Message found_sentence(const FoundMark& mark, double apart_mm) {
                      count, place_tag(*mark.taken));
   if (count > 1)
     return Message::of(
-        "These tapes fit %1 places, up to %2 cm apart; choose the one where the mark is, or measure one more tape.",
-        count, tape_cm(apart_mm));
+        "These tapes fit %1 places, up to %2 apart; choose the one where the mark is, or measure one more tape.",
+        count, tape_length(apart_mm));
   if (place.spread_mm > geometry::vague_mm)
-    return Message::of(
-        "These tapes meet at a flat angle, and the mark may be %1 cm off; measure one more tape.",
-        tape_cm(place.spread_mm));
-  return Message::of("The mark is within %1 cm of where these tapes meet, 95 times of 100.",
-                     tape_cm(place.spread_mm));
+    return Message::of("These tapes meet at a flat angle, and the mark may be %1 off; measure one more tape.",
+                       tape_length(place.spread_mm));
+  return Message::of("The mark is within %1 of where these tapes meet, 95 times of 100.",
+                     tape_length(place.spread_mm));
 }
 
 Message place_sentence(const FoundPlace& place) {
-  return Message::of("the tapes miss it by %1 cm at most; within %2 cm", tape_cm(place.worst_mm),
-                     tape_cm(place.spread_mm));
+  return Message::of("the tapes miss it by %1 at most; within %2", tape_length(place.worst_mm),
+                     tape_length(place.spread_mm));
 }
 
 }  // namespace scalpmark::viewer

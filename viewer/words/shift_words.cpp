@@ -16,7 +16,7 @@ namespace {
 std::string where_it_lands(const geometry::Placement& placement, MarkRule laid_by) {
   const geometry::PulseShift shift = geometry::pulse_shift(placement);
   const bool by_tape = laid_by == MarkRule::tape;
-  const std::string far = in_cm(placement.wanted_to_pulse_mm);
+  const std::string far = tape_length(placement.wanted_to_pulse_mm);
   if (std::abs(shift.beside_mm) > std::abs(shift.front_mm))
     return words(by_tape
                      ? Words::tr("Laid with a tape over this mark, the pulse lands %1 to the side of the "
@@ -46,7 +46,7 @@ std::string what_to_do(const geometry::Placement& placement, MarkRule drawn_by,
   if (drawn_by != MarkRule::tape) {
     if (coil.laid_by == MarkRule::tape)
       return words(Words::tr("Mark it with a tape of %1 along the skin instead, as the coil is laid."),
-                   {in_cm(coil.centre_to_edge_mm)});
+                   {tape_length(coil.centre_to_edge_mm)});
     return words(coil.laid_by == MarkRule::drop
                      ? Words::tr("Mark it straight down past the coil's edge instead, as the coil is laid.")
                      : Words::tr("Mark the skin nearest to the coil's edge instead, as the coil is laid."));
@@ -60,7 +60,7 @@ std::string what_to_do(const geometry::Placement& placement, MarkRule drawn_by,
           : Words::tr(
                 "Draw the mark %1 along the skin instead of %2, or make it anew, on the skin nearest to "
                 "the edge, once the coil is on."),
-      {in_cm(*tape), in_cm(coil.centre_to_edge_mm)});
+      {tape_length(*tape), tape_length(coil.centre_to_edge_mm)});
 }
 
 }  // namespace

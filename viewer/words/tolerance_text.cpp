@@ -39,7 +39,7 @@ std::string size_of(Cause cause, const geometry::HandErrors& e) {
 }
 
 std::string ellipse_size(const geometry::SkinEllipse& e) {
-  return cm(2 * e.long_mm) + " by " + in_cm(2 * e.short_mm);
+  return tape_number(2 * e.long_mm) + " by " + tape_length(2 * e.short_mm);
 }
 
 /// The way an ellipse is longest, in words of the head.
@@ -56,7 +56,7 @@ std::string ways_table(const geometry::Tolerance& t) {
   std::string out =
       "  " + padded("Marked by", 38) + to_the_right("pulse off", 12) + to_the_right("angle off", 14) + "\n";
   for (const auto& w : t.ways)
-    out += "  " + padded(words(way_name(w.way)), 38) + to_the_right(in_cm(w.mean_mm), 12) +
+    out += "  " + padded(words(way_name(w.way)), 38) + to_the_right(tape_length(w.mean_mm), 12) +
            to_the_right(geometry::to_text(w.angle_mean_deg, 0) + " degrees", 14) + "\n";
   return out +
          wrapped_text(words(best_way_sentence(t)) +
@@ -74,18 +74,18 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   const auto line = [&](const std::string& name, const std::string& value) {
     out += "  " + padded(name, 40) + to_the_right(value, 16) + "\n";
   };
-  line("On average", in_cm(spread.mean_mm));
+  line("On average", tape_length(spread.mean_mm));
   if (sampled) {
-    line("Half of the placements lie within", in_cm(t.half_mm));
-    line("95 of 100 lie within", in_cm(t.most_mm));
+    line("Half of the placements lie within", tape_length(t.half_mm));
+    line("95 of 100 lie within", tape_length(t.most_mm));
   }
   line("Half lie in an ellipse of", ellipse_size(spread.half));
   line("95 of 100 in one of", ellipse_size(spread.most));
   out += wrapped_text("The ellipses are longest " + longest_way(spread.most) + ".");
   const geometry::DepthSpread& deep = t.at_depth;
   out += "\n";
-  line("At the cortex, on average", in_cm((sampled ? deep.sampled : deep.first_order).mean_mm));
-  if (sampled) line("95 of 100 lie there within", in_cm(deep.most_mm));
+  line("At the cortex, on average", tape_length((sampled ? deep.sampled : deep.first_order).mean_mm));
+  if (sampled) line("95 of 100 lie there within", tape_length(deep.most_mm));
   out += wrapped_text(
       "The cortex is taken " + geometry::to_text(deep.depth_mm, 0) + " mm under the skin" +
       (deep.of_brain ? ", as the template's brain has it; a person's own differs."
@@ -97,7 +97,8 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
          to_the_right("share", 9) + to_the_right("at cortex", 11) + "\n";
   for (const auto& c : t.causes)
     out += "  " + padded(words(cause_name(c.cause)), 26) + to_the_right(size_of(c.cause, errors), 18) +
-           to_the_right(in_mm(c.alone_mm), 10) + to_the_right(geometry::to_text(100 * c.share, 0) + " %", 9) +
+           to_the_right(small_length(c.alone_mm), 10) +
+           to_the_right(geometry::to_text(100 * c.share, 0) + " %", 9) +
            to_the_right(geometry::to_text(100 * c.depth_share, 0) + " %", 11) + "\n";
   if (const auto largest = largest_share_sentence(t, errors); !largest.empty())
     out += wrapped_text(words(largest));

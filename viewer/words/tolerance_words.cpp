@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "viewer/words/numbers.h"
+
 namespace scalpmark::viewer {
 
 using geometry::Cause;
@@ -92,9 +94,8 @@ Message cause_name(Cause cause) {
 }
 
 Message tolerance_sentence(const geometry::Tolerance& t) {
-  const auto cm = [](double mm) { return Number{std::abs(mm) < 0.5 ? 0.0 : mm / 10, 1, true}; };
-  return Message::of("Half of the placements lie within %1 cm of the site, 95 of 100 within %2 cm.",
-                     cm(t.half_mm), cm(t.most_mm));
+  return Message::of("Half of the placements lie within %1 of the site, 95 of 100 within %2.",
+                     tape_length(t.half_mm), tape_length(t.most_mm));
 }
 
 Message largest_share_sentence(const geometry::Tolerance& t, const geometry::HandErrors& errors) {
@@ -109,13 +110,13 @@ Message depth_sentence(const geometry::Tolerance& t) {
   const geometry::DepthSpread& d = t.at_depth;
   const geometry::Spread& spread = t.placements > 0 ? d.sampled : d.first_order;
   const Message whose = d.of_brain ? Message::of("on the template's brain") : Message::of("assumed");
-  const Number off{spread.mean_mm / 10, 1, true};
+  const auto off = tape_length(spread.mean_mm), down = rough_length(d.depth_mm);
   return d.of_field
              ? Message::of(
-                   "At the cortex, taken %1 mm under the skin (%2), the place where the field is strongest in a round model head is %3 cm off on average.",
-                   std::lround(d.depth_mm), whose, off)
-             : Message::of("At the cortex, taken %1 mm under the skin (%2), %3 cm on average.",
-                           std::lround(d.depth_mm), whose, off);
+                   "At the cortex, taken %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.",
+                   down, whose, off)
+             : Message::of("At the cortex, taken %1 under the skin (%2), %3 on average.",
+                           down, whose, off);
 }
 
 Message field_left_sentence(const geometry::Tolerance& t) {
@@ -142,9 +143,8 @@ Message way_name(geometry::MarkingWay way) {
 Message best_way_sentence(const geometry::Tolerance& t) {
   if (t.ways.empty()) return {};
   const geometry::WayTried& best = t.ways.back();
-  return Message::of("Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).",
-                     way_name(best.way), Number{best.mean_mm / 10, 1, true},
-                     std::lround(best.angle_mean_deg));
+  return Message::of("Best marked on this head, with these errors: %1 (%2 and %3 degrees off on average).",
+                     way_name(best.way), tape_length(best.mean_mm), std::lround(best.angle_mean_deg));
 }
 
 Message left_out_sentence(const geometry::Tolerance& t) {
@@ -157,10 +157,10 @@ Message left_out_sentence(const geometry::Tolerance& t) {
 
 Message habit_sentence(const geometry::Tolerance& t) {
   if (!t.to_halve) return Message::of("No error is entered, so no habit would change anything.");
-  const auto cm = [](double mm) { return geometry::number(std::round(mm) / 10); };
   return Message::of(
-      "The habit that would shrink it most: %1 (half that error, and %2 cm on average become %3 cm).",
-      habit_against(t.to_halve->cause, t.rule), cm(t.first_order.mean_mm), cm(t.to_halve->halved_mm));
+      "The habit that would shrink it most: %1 (half that error, and %2 on average become %3).",
+      habit_against(t.to_halve->cause, t.rule), tape_length(t.first_order.mean_mm),
+      tape_length(t.to_halve->halved_mm));
 }
 
 }  // namespace scalpmark::viewer

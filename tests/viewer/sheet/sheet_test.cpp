@@ -287,9 +287,10 @@ TEST_CASE("the sheet says how high the cap's brim is to be over the four points 
   other.case_file.the_case.cap.brim_over_nasion_mm = 25;
   const auto heights = geometry::brim_heights(other.loaded.head, geometry::cap_on(other.loaded.head, 25));
   const std::string note = content_of(other).measures.note;
-  CHECK_THAT(note, Catch::Contains("Brim 2.5 cm over the nasion") &&
-                       Catch::Contains(viewer::in_cm(*heights.left_tragus_mm) + " over the left tragus") &&
-                       Catch::Contains(viewer::in_cm(*heights.inion_mm) + " over the inion"));
+  CHECK_THAT(note,
+             Catch::Contains("Brim 2.5 cm over the nasion") &&
+                 Catch::Contains(viewer::tape_length(*heights.left_tragus_mm) + " over the left tragus") &&
+                 Catch::Contains(viewer::tape_length(*heights.inion_mm) + " over the inion"));
 }
 
 TEST_CASE("the sheet says what lies under treatment site and hotspot, where the head has a cortex") {

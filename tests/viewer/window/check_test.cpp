@@ -40,6 +40,14 @@ TEST_CASE("today's marks clicked where the plan has them pass; the site clicked 
   REQUIRE(w.visit().check());
   CHECK(w.visit().check()->verdict != geometry::Verdict::good);
   CHECK(w.visit().check()->pulse_off_mm == Approx(20).margin(6));
+  // What to do is said before how far off it is, and what marks that agree do not promise beside it.
+  const VerdictText told = w.worksheet().check()->verdict();
+  CHECK(told.headline.contains("Move"));
+  CHECK(told.reason.startsWith("Move"));
+  CHECK(told.reason.contains("cm forward"));
+  OpenedWindow::wait_until([&] { return w.by_hand().found() && !w.by_hand().is_working(); });
+  QTest::qWait(1);
+  CHECK(w.worksheet().check()->verdict().by_hand.startsWith("By hand, expect about"));
   // The limits are the user's.
   opened.type(w.worksheet().check()->pulse_limit()->edit(), "4");
   opened.type(w.worksheet().check()->angle_limit()->edit(), "45");
@@ -115,6 +123,41 @@ TEST_CASE(
   REQUIRE(w.visit().asked());
   QTest::keyClick(&w, Qt::Key_B, Qt::ControlModifier | Qt::AltModifier);
   CHECK(w.visit().found(TodaysMark::site).taken == 1U);
+}
+
+TEST_CASE("the move that a check asks for leads to marks that agree, on either side") {
+  for (const geometry::Side side : {geometry::Side::left, geometry::Side::right}) {
+    models::CaseFile case_file = demo_case();
+    case_file.the_case.side = side;
+    OpenedWindow opened(case_file);
+    MainWindow& w = opened.window;
+    w.worksheet().go_to(Worksheet::check_index);
+    const auto& skin = w.session().head().head.skin();
+    const geometry::Placement planned = w.session().plan().treatment;
+    const Eigen::Vector3d off = -12 * planned.forward + 8 * planned.inward;
+    w.visit().set(TodaysMark::site, skin.closest(planned.wanted + off));
+    w.visit().set(TodaysMark::edge, skin.closest(*planned.mark + off));
+    REQUIRE(w.visit().check());
+    const geometry::Check check = *w.visit().check();
+    const QString told = w.worksheet().check()->verdict().reason;
+    CHECK(told.contains("cm forward"));
+    CHECK(told.contains("cm away from the midline"));
+    // The way back that is said, gone from where the pulse is, ends at the planned pulse but for the curve of
+    // the head.
+    const Eigen::Vector3d back = -check.forward_mm * planned.forward + check.outward_mm * planned.inward;
+    CHECK((check.as_laid.pulse + back - planned.pulse).norm() < 3);
+    // Ticked lines are on the stage, from the old marks to the new.
+    const geometry::MarkMoves moves = w.visit().moves();
+    REQUIRE_FALSE(moves.site.empty());
+    REQUIRE_FALSE(moves.edge.empty());
+    CHECK((moves.edge.front() - skin.position(*w.visit().mark(TodaysMark::edge))).norm() < 0.01);
+    w.visit().set(TodaysMark::site, skin.closest(moves.site.back()));
+    w.visit().set(TodaysMark::edge, skin.closest(moves.edge.back()));
+    REQUIRE(w.visit().check());
+    CHECK(w.visit().check()->pulse_off_mm < 0.5);
+    CHECK(w.worksheet().check()->verdict().kind == VerdictText::Kind::agrees);
+    CHECK(w.worksheet().check()->verdict().reason.startsWith("The marks agree with the plan"));
+  }
 }
 
 TEST_CASE("another head starts without marks") {

@@ -81,7 +81,7 @@ TEST_CASE("in German the window, the sheet and a refusal speak German, with a de
   {
     OpenedWindow opened;
     MainWindow& w = opened.window;
-    CHECK(viewer::in_cm(362) == "36,2 cm");
+    CHECK(viewer::tape_length(362) == "36,2 cm");
     CHECK(w.worksheet().measure()->nasion_inion()->edit()->text() == "36,2");
     opened.type(w.worksheet().measure()->nasion_inion()->edit(), "36,5");
     opened.settle();

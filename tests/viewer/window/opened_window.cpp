@@ -50,6 +50,7 @@ OpenedWindow::OpenedWindow() : OpenedWindow(demo_case()) {}
 OpenedWindow::OpenedWindow(const models::CaseFile& case_file) : teach(window.teach()) {
   window.files().ask_unsaved = [] { return UnsavedAnswer::discard; };
   window.stage().set_animated(false);
+  window.session().set_locks_when_kept(false);  // most tests go on after saving
   window.show();
   if (!QTest::qWaitForWindowExposed(&window)) throw std::runtime_error("The window did not come up.");
   window.activateWindow();

@@ -114,3 +114,27 @@ TEST_CASE("the four points are placed and moved by keys alone") {
   const Eigen::Vector3d right = stage.gaze().up.cross(stage.gaze().toward_eye);
   CHECK((*w.session().unplaced()->placed[0] - before).dot(right) == Approx(-1).margin(0.2));
 }
+
+TEST_CASE("the window guesses the four points, and takes none that nobody has confirmed") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  geometry::Fiducials known = open_scan(opened);
+  LandmarksStep* step = w.worksheet().landmarks();
+  QTest::mouseClick(step->guess(), Qt::LeftButton);
+  OpenedWindow::wait_until([&] { return w.session().unplaced()->placed[3].has_value(); });
+  for (const Fiducial which : all_fiducials) {
+    // On the head it was fitted from, the guess is as good as the fit (a centimetre is asked of it on
+    // others).
+    CHECK((*w.session().unplaced()->at(which) - point_of(known, which)).norm() < 5);
+    CHECK(w.session().unplaced()->is_guess(which));
+  }
+  CHECK_FALSE(w.session().unplaced()->complete());
+  CHECK_FALSE(w.session().use_placed().isEmpty());
+  for (const Fiducial which : all_fiducials) {
+    CHECK(step->wanted() == which);
+    REQUIRE(step->confirm()->isVisible());
+    QTest::mouseClick(step->confirm(), Qt::LeftButton);
+  }
+  CHECK(w.session().unplaced()->complete());
+  CHECK_FALSE(step->confirm()->isVisible());
+}

@@ -8,14 +8,15 @@
 #include "models/meshes/mesh_file.h"
 #include "tests/viewer/window/hands_tour.h"
 #include "tests/viewer/window/opened_window.h"
+#include "tests/viewer/window/tour_chair.h"
 #include "tests/viewer/window/visit_screens.h"
 #include "viewer/window/frame/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands]]; with "lesson" the lesson's screens alone,
+// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands|chair]]; with "lesson" the lesson's screens alone,
 // with "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
 // brain under the skin, with "cap" those of the cap, with "visit" those of a visit and a course, with
-// "hands" those of hands_tour.h.
+// "hands" those of hands_tour.h, with "chair" those of tour_chair.h.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -96,6 +97,10 @@ public:
       screen.go_there(opened_);
       snap(screen.name.c_str());
     }
+  }
+
+  void chair() {
+    tour_chair(opened_, [this](const char* name) { snap(name); });
   }
 
   /// The right side, and a scan whose four points are still to be placed.
@@ -452,11 +457,17 @@ int main(int argc, char** argv) {
       if (size.width() == 1280) Tour(folder, QSize(960, 620)).visits();
       continue;
     }
+    if (alone == QLatin1String("chair")) {
+      tour.chair();
+      if (size.width() == 1280) Tour(folder, QSize(960, 620)).chair();
+      continue;
+    }
     if (alone == QLatin1String("brain")) {
       tour.brain();
       continue;
     }
     tour.run();
+    tour.chair();
     if (size.width() == 1280) tour.run_mri();
   }
 }

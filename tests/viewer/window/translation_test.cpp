@@ -17,6 +17,7 @@
 #include "tests/viewer/window/opened_window.h"
 #include "viewer/picture/picture.h"
 #include "viewer/sheet/content.h"
+#include "viewer/sheet/date.h"
 #include "viewer/sheet/sheet.h"
 #include "viewer/stage/scene/gaps_shown.h"
 #include "viewer/window/steps/verdict.h"
@@ -247,26 +248,27 @@ TEST_CASE("a refusal is said in the language of the desktop, its numbers and nam
       Message::of("%1 could not be made into a skin (%2); repair the mesh in the program that made it.",
                   "a.obj", Message::of("The surface has no triangles.")));
   const std::string nobody = viewer::words(Message::verbatim("Nobody says this 1.5 times."));
-  const std::string length = viewer::in_mm(14.66);
+  const std::string length = viewer::small_length(14.66);
   QCoreApplication::removeTranslator(&mirrored);
   CHECK(within == "a.obj: Keine Dreiecke.");  // a sentence in a sentence
   CHECK(said.starts_with("Gelesen: 90,5 Zentimeter am Band NASION-INION; richtig sind "));
   CHECK(file == "Leer: 100%1 %2.obj.");  // a part's own signs are left alone
   CHECK(nobody == "Nobody says this 1.5 times.");
   CHECK(length == "14,7 mm");
-  CHECK(viewer::in_mm(14.66) == "14.7 mm");
+  CHECK(viewer::small_length(14.66) == "14.7 mm");
 }
 
 TEST_CASE("a check is shown in the language of the desktop, its reason too") {
   geometry::Check off;
   off.verdict = geometry::Verdict::both_off;
-  off.pulse_off_mm = 8.4;
+  off.pulse_off_mm = 84;
   off.angle_error_deg = -12;
   Brackets brackets;
   QCoreApplication::installTranslator(&brackets);
   const QString reason = verdict_text(off).reason;
   QCoreApplication::removeTranslator(&brackets);
-  CHECK(verdict_text(off).reason.startsWith("Pulse and angle off: the pulse lands 8.4 mm"));
+  CHECK(verdict_text(off).reason.startsWith("Move and turn the coil"));
+  CHECK(verdict_text(off).reason.contains("8.4 cm from the site"));
   CHECK(reason.contains("8,4"));
   CHECK(not_translated(reason).isEmpty());
 }

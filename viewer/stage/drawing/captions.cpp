@@ -28,7 +28,9 @@ std::string fitted(Overlay& overlay, const std::string& text, const TextStyle& s
   return "";
 }
 
-const TextStyle caution_style{13, false, palette::quiet_text, true};
+TextStyle caution_style(double share) {
+  return {13 * share, false, palette::quiet_text, true};
+}
 constexpr double caution_rim_px = 8;  ///< between the caution and the rim of the picture
 
 }  // namespace
@@ -68,24 +70,38 @@ void draw_title(Overlay& overlay, const Sight& sight, const Surroundings::Title&
        {margin, top, margin + std::max(a.width, b.width), top + a.height + b.height + 4 * sight.scale}});
 }
 
-double caution_height(Overlay& overlay, const std::string& caution, double width_px, double scale) {
+void draw_headline(Overlay& overlay, const Sight& sight, const std::string& headline, const Box& stage,
+                   std::vector<Caption>& taken) {
+  const TextStyle style{22, true, palette::text, true};
+  const std::string fits = fitted(overlay, headline, style, stage.width());
+  const TextSize size = overlay.measure(fits, style);
+  // Under the words that name a side, which stand at the upper rim.
+  const double x = stage.left + 0.5 * (stage.width() - size.width), y = stage.top + 26 * sight.scale;
+  overlay.text(fits, {x, y}, style);
+  taken.push_back({headline, {x, y, x + size.width, y + size.height}});
+}
+
+double caution_height(Overlay& overlay, const std::string& caution, double share, double width_px,
+                      double scale) {
+  const TextStyle style = caution_style(share);
   double height = 2 * caution_rim_px * scale;
-  for (const auto& line : wrapped(overlay, caution, caution_style, width_px - 2 * margin_px * scale))
-    height += overlay.measure(line, caution_style).height;
+  for (const auto& line : wrapped(overlay, caution, style, width_px - 2 * margin_px * scale))
+    height += overlay.measure(line, style).height;
   return height;
 }
 
-void draw_caution(Overlay& overlay, const Sight& sight, const std::string& caution,
+void draw_caution(Overlay& overlay, const Sight& sight, const std::string& caution, double share,
                   std::vector<Caption>& taken) {
+  const TextStyle style = caution_style(share);
   const double margin = margin_px * sight.scale, width = sight.width_px - 2 * margin;
-  const auto lines = wrapped(overlay, caution, caution_style, width);
+  const auto lines = wrapped(overlay, caution, style, width);
   double y = sight.height_px - caution_rim_px * sight.scale;
   double widest = 0;
   for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
-    const TextSize size = overlay.measure(*line, caution_style);
+    const TextSize size = overlay.measure(*line, style);
     y -= size.height;
     widest = std::max(widest, size.width);
-    overlay.text(*line, {margin, y}, caution_style);
+    overlay.text(*line, {margin, y}, style);
   }
   taken.push_back({caution, {margin, y, margin + widest, static_cast<double>(sight.height_px)}});
 }

@@ -19,10 +19,15 @@ inline constexpr double title_px = 64;
 void draw_title(Overlay& overlay, const Sight& sight, const Surroundings::Title& title,
                 const geometry::HeadAxes& axes, std::vector<Caption>& taken);
 
-/// What the caution takes from the bottom of a picture so wide, pixels: more where it needs two lines.
-[[nodiscard]] double caution_height(Overlay& overlay, const std::string& caution, double width_px,
-                                    double scale);
-void draw_caution(Overlay& overlay, const Sight& sight, const std::string& caution,
+/// Words in large type over the head's part of the picture, in its middle.
+void draw_headline(Overlay& overlay, const Sight& sight, const std::string& headline, const Box& stage,
+                   std::vector<Caption>& taken);
+
+/// `share`: of the usual size of its letters. What the caution takes from the bottom of a picture so wide,
+/// pixels: more where it needs two lines.
+[[nodiscard]] double caution_height(Overlay& overlay, const std::string& caution, double share,
+                                    double width_px, double scale);
+void draw_caution(Overlay& overlay, const Sight& sight, const std::string& caution, double share,
                   std::vector<Caption>& taken);
 
 /// The patient's left and right (or front and back, seen from the side) at the rims of the head's part of the

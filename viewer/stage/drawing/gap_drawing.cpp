@@ -25,7 +25,7 @@ constexpr double last_drawn_mm = gap_scale_top_mm;
 
 // The block of the scale, pixels of a picture 800 high.
 constexpr double bar_width_px = 200, bar_height_px = 12, tick_mm = 10, pad_px = 6;
-const TextStyle title_style{14, true, palette::text, false}, tick_style{13, false, palette::text, false},
+const TextStyle gap_title_style{14, true, palette::text, false}, tick_style{13, false, palette::text, false},
     strong_style{13, true, palette::text, false};
 
 /// What of a triangle is near enough: all of it, or one or two corners cut off.
@@ -106,7 +106,7 @@ void GapDrawing::draw(Ink& ink, const Sight& sight) {
 void draw_gap_scale(Overlay& overlay, const GapScale& scale, const Box& free, const Coverage& head,
                     std::vector<Caption>& taken) {
   const double s = overlay.scale(), pad = pad_px * s, bar = bar_width_px * s;
-  const TextSize title_size = overlay.measure(scale.title, title_style);
+  const TextSize title_size = overlay.measure(scale.title, gap_title_style);
   const TextSize tick_size = overlay.measure("50", tick_style);
   double width = std::max(bar + tick_size.width, title_size.width), text_height = 0;
   for (const auto& line : scale.rows) {
@@ -123,7 +123,7 @@ void draw_gap_scale(Overlay& overlay, const GapScale& scale, const Box& free, co
   overlay.box(box, palette::halo, 0.8);
   double y = box.top + pad;
   const double x = box.left + pad;
-  overlay.text(scale.title, {x, y}, title_style);
+  overlay.text(scale.title, {x, y}, gap_title_style);
   y += title_size.height + 4 * s;
   draw_bar(overlay, x + 4 * s, y);
   y += (bar_height_px + 3) * s + tick_size.height + 4 * s;

@@ -18,6 +18,12 @@ constexpr int directions = 24;
 constexpr double cost_on_head = 110;
 /// What covering a mark costs it: more than any way round.
 constexpr double cost_on_mark = 1000, cost_on_chief_mark = 10000;
+/// What being read as the name of another symbol costs: less than covering one, more than any way round.
+constexpr double cost_of_wrong_name = 600;
+/// A label with a leader keeps that far from others' symbols, pixels of a picture 800 high.
+constexpr double clear_of_others_px = 8;
+/// Symbols this near to each other are one place, which no label can tell apart.
+constexpr double one_place_px = 5;
 
 double turn(const Pixel& a, const Pixel& b, const Pixel& c) {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
@@ -44,7 +50,29 @@ Pixel nearest_of(const Box& box, const Pixel& p) {
   return {std::clamp(p.x, box.left, box.right), std::clamp(p.y, box.top, box.bottom)};
 }
 
+/// How a label there could be taken for another symbol's, as a cost.
+double wrong_name_cost(const LabelWish& wish, const Box& box, bool leader,
+                       const std::vector<MarkInPicture>& marks, double scale) {
+  const double own = away(box, wish.anchor);
+  const Pixel end = nearest_of(box, wish.anchor);
+  double cost = 0;
+  for (const auto& m : marks) {
+    if (!m.symbol) continue;
+    const Pixel middle = m.middle();
+    if (std::hypot(middle.x - wish.anchor.x, middle.y - wish.anchor.y) < one_place_px * scale) continue;
+    const double other = away(box, middle);
+    if (leader ? other < clear_of_others_px * scale || line_meets(wish.anchor, end, m.box) : other <= own)
+      cost += cost_of_wrong_name;
+  }
+  return cost;
+}
+
 }  // namespace
+
+double away(const Box& box, const Pixel& from) {
+  const Pixel there = nearest_of(box, from);
+  return std::hypot(there.x - from.x, there.y - from.y);
+}
 
 double Coverage::share(const Box& box) const {
   int on = 0, all = 0;
@@ -99,6 +127,7 @@ Placed place_in_order(std::vector<LabelWish> wishes, const Box& canvas, const st
           cost += m.chief ? cost_on_chief_mark : cost_on_mark;
         }
       if (wish.may_go_far) cost += cost_on_head * head.share(box);
+      if (!best || cost < best_cost) cost += wrong_name_cost(wish, box, leader, marks, scale);
       if (!best || cost < best_cost) {
         best = box;
         best_cost = cost;
@@ -115,7 +144,7 @@ Placed place_in_order(std::vector<LabelWish> wishes, const Box& canvas, const st
     if (wish.may_go_far)
       for (const double far : far_px) around(wish.clear_px + far * scale, true);
     // Hemmed in by other labels' lines: looked for more closely before a mark is covered.
-    if (wish.may_go_far && (!best || best_cost >= cost_on_mark))
+    if (wish.may_go_far && (!best || best_cost >= cost_of_wrong_name))
       for (const double far : far_px)
         for (const double part : {0.85, 1.0, 1.15})
           around(wish.clear_px + part * far * scale, true, 6 * directions);

@@ -60,12 +60,19 @@ struct PlacedLabel {
 struct MarkInPicture {
   Box box;
   bool chief = false;
+  bool symbol = true;  ///< means something of its own, so that a label near it is read as its name
+  [[nodiscard]] Pixel middle() const { return {0.5 * (box.left + box.right), 0.5 * (box.top + box.bottom)}; }
 };
+
+/// How far a box is from a place, pixels; 0 inside.
+[[nodiscard]] double away(const Box& box, const Pixel& from);
 
 /// Places labels one by one, highest priority first, each at the best free spot around its anchor: no label
 /// overlaps another, the `taken` boxes or the canvas' rim; marks (`marks`) are covered only when nothing else
 /// is left, and never by a label of low priority; leader lines do not cross; labels that may go far rather
-/// stand beside the head (`head`) than on it. A label without a spot is left out.
+/// stand beside the head (`head`) than on it. A label stands nearer to its own symbol than to any other; one
+/// with a leader, whose line tells, keeps clear of others all the same, and its line off them, as long as
+/// there is a way. A label without a spot is left out.
 [[nodiscard]] std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& canvas,
                                                     const std::vector<Box>& taken,
                                                     const std::vector<MarkInPicture>& marks,

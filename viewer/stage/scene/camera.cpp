@@ -13,14 +13,14 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr std::array<std::pair<View, std::string_view>, 8> names{{{View::left, "left"},
-                                                                  {View::right, "right"},
-                                                                  {View::front, "front"},
-                                                                  {View::back, "back"},
-                                                                  {View::above, "above"},
-                                                                  {View::front_left, "front-left"},
-                                                                  {View::front_right, "front-right"},
-                                                                  {View::square_on, "square-on"}}};
+constexpr std::array<std::pair<View, std::string_view>, 8> view_names{{{View::left, "left"},
+                                                                       {View::right, "right"},
+                                                                       {View::front, "front"},
+                                                                       {View::back, "back"},
+                                                                       {View::above, "above"},
+                                                                       {View::front_left, "front-left"},
+                                                                       {View::front_right, "front-right"},
+                                                                       {View::square_on, "square-on"}}};
 
 /// Half way between front and side, a little from above, where coil and face are both seen.
 constexpr double front_side_rise = 0.45;
@@ -30,13 +30,13 @@ constexpr double worth_naming = 0.35;
 }  // namespace
 
 std::string_view name_of(View view) {
-  for (const auto& [v, name] : names)
+  for (const auto& [v, name] : view_names)
     if (v == view) return name;
   return "";
 }
 
 std::optional<View> view_named(std::string_view name) {
-  for (const auto& [view, n] : names)
+  for (const auto& [view, n] : view_names)
     if (n == name) return view;
   return {};
 }
@@ -44,8 +44,8 @@ std::optional<View> view_named(std::string_view name) {
 const std::vector<View>& all_views() {
   static const std::vector<View> all = [] {
     std::vector<View> views;
-    views.reserve(names.size());
-    for (const auto& [view, name] : names) views.push_back(view);
+    views.reserve(view_names.size());
+    for (const auto& [view, name] : view_names) views.push_back(view);
     return views;
   }();
   return all;

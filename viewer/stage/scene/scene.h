@@ -185,7 +185,9 @@ struct Surroundings {
     std::string name, about;  ///< the way one looks is added to `about`
   };
   std::optional<Title> title;
-  std::string caution;  ///< empty: it stands in print beside the picture
+  std::string headline;  ///< over the head, in large type; mostly none
+  std::string caution;   ///< empty: it stands in print beside the picture
+  double caution_share = 1;
   std::optional<NumberTable> numbers;
   std::vector<Remark> remarks;  ///< under the numbers
   std::vector<LegendRow> legend;

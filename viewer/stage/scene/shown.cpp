@@ -97,7 +97,7 @@ std::string where_shown(const Shown& shown) {
     case CoilOn::elsewhere:
       break;
   }
-  return words(Words::tr("as laid"));
+  return shown.in_hand ? words(Words::tr("in the hand")) : words(Words::tr("as laid"));
 }
 
 }  // namespace scalpmark::viewer

@@ -105,8 +105,9 @@ struct Shown {
   std::shared_ptr<const std::vector<geometry::Landmark>> other_landmarks;
 
   CoilOn coil_on = CoilOn::treatment;
-  int row = 0, column = 0;                               ///< for CoilOn::spot
-  std::optional<geometry::Placement> placement;          ///< for CoilOn::elsewhere: while the coil is dragged
+  int row = 0, column = 0;                       ///< for CoilOn::spot
+  std::optional<geometry::Placement> placement;  ///< for CoilOn::elsewhere: while the coil is dragged
+  bool in_hand = false;  ///< `placement` is where a hand tries the coil, not the plan's
   std::shared_ptr<const geometry::Tolerance> tolerance;  ///< for Thing::tolerance
   std::shared_ptr<const geometry::CapVeil> cap;          ///< for Thing::cap
   /// For Thing::way_marks: the way to mark of which they are; empty: the best that `tolerance` found.
@@ -122,8 +123,9 @@ struct Shown {
   UnderCoil under_coil = UnderCoil::said;
   /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.
   std::string head_description;
-  double skin_opacity = 1;  ///< 0 to 1
-  bool caution = true;      ///< left out only where it stands in print beside the picture
+  double skin_opacity = 1;   ///< 0 to 1
+  double caution_share = 1;  ///< how large the caution's letters are beside others of the usual size
+  bool caution = true;       ///< left out only where it stands in print beside the picture
 
   [[nodiscard]] bool has(Thing thing) const { return things.contains(thing); }
   [[nodiscard]] bool has_landmark(const std::string& name) const {

@@ -16,10 +16,10 @@ ShowThing show_angle;
 
 namespace {
 
-constexpr double line_mm = 46, corner_every_mm = 2;
+constexpr double line_mm = 46, arc_corner_every_mm = 2;
 constexpr double arc_mm = 34, corner_every_deg = 3;
 constexpr double reach_of_drop_mm = 80;
-constexpr double line_px = 2, halo_px = 3.6, line_lift_mm = 2.2, halo_lift_mm = 1.9;
+constexpr double arc_line_px = 2, arc_halo_px = 3.6, line_lift_mm = 2.2, halo_lift_mm = 1.9;
 
 /// From the coil's face straight down onto the skin, so that the angle on the skin is the coil's.
 Vector3d dropped(const Showing& now, double angle_deg, double along_mm) {
@@ -41,17 +41,17 @@ Part show_angle(const Showing& now, Surroundings& around) {
   if (!now.shown.has(Thing::angle)) return part;
   const double angle_deg = now.placement.angle_deg;
   std::vector<Vector3d> forward, front, arc;
-  for (double mm = 0; mm <= line_mm; mm += corner_every_mm) {
+  for (double mm = 0; mm <= line_mm; mm += arc_corner_every_mm) {
     forward.push_back(dropped(now, 0, mm));
     front.push_back(dropped(now, angle_deg, mm));
   }
   const int steps = std::max(2, static_cast<int>(std::abs(angle_deg) / corner_every_deg));
   for (int i = 0; i <= steps; ++i) arc.push_back(dropped(now, angle_deg * i / steps, arc_mm));
   for (const auto* line : {&forward, &front, &arc})
-    part.lines.push_back({*line, halo_px, Role::halo, halo_lift_mm});
-  part.lines.push_back({std::move(forward), line_px, Role::angle, line_lift_mm});
-  part.lines.push_back({std::move(front), line_px, Role::front_axis, line_lift_mm});
-  part.lines.push_back({std::move(arc), line_px, Role::angle, line_lift_mm});
+    part.lines.push_back({*line, arc_halo_px, Role::halo, halo_lift_mm});
+  part.lines.push_back({std::move(forward), arc_line_px, Role::angle, line_lift_mm});
+  part.lines.push_back({std::move(front), arc_line_px, Role::front_axis, line_lift_mm});
+  part.lines.push_back({std::move(arc), arc_line_px, Role::angle, line_lift_mm});
 
   Label label;
   label.text = in_degrees(angle_deg);

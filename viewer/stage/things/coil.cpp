@@ -1,5 +1,10 @@
-// The coil where it lies: translucent casing with drawn edges, windings inside.
+// The coil where it lies: translucent casing with drawn edges, windings inside. Tried by hand it is hollow,
+// with broken edges, and a headline says so.
+#include <algorithm>
+#include <utility>
+
 #include "viewer/stage/things/things.h"
+#include "viewer/words/in_hand_words.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -7,6 +12,35 @@ namespace scalpmark::viewer {
 using Eigen::Vector3d;
 
 ShowThing show_coil;
+
+namespace {
+
+/// A closed line as strokes with gaps between them.
+void add_strokes(const std::vector<Vector3d>& rim, Part& part) {
+  constexpr double stroke_mm = 7, gap_mm = 5;
+  Line stroke{{}, 1.6, Role::casing, 0};
+  double left_mm = stroke_mm;
+  bool drawn = true;
+  for (std::size_t i = 1; i < rim.size(); ++i) {
+    Vector3d at = rim[i - 1];
+    if (drawn && stroke.points.empty()) stroke.points.push_back(at);
+    for (double to_go = (rim[i] - at).norm(); to_go > 0;) {
+      const double go = std::min(left_mm, to_go);
+      at += go / to_go * (rim[i] - at);
+      to_go -= go;
+      left_mm -= go;
+      if (drawn) stroke.points.push_back(at);
+      if (left_mm > 0) continue;
+      if (drawn) part.lines.push_back(std::exchange(stroke, {{}, 1.6, Role::casing, 0}));
+      drawn = !drawn;
+      left_mm = drawn ? stroke_mm : gap_mm;
+      if (drawn) stroke.points.push_back(at);
+    }
+  }
+  if (drawn && stroke.points.size() > 1) part.lines.push_back(std::move(stroke));
+}
+
+}  // namespace
 
 Part show_coil(const Showing& now, Surroundings& around) {
   Part part;
@@ -22,8 +56,13 @@ Part show_coil(const Showing& now, Surroundings& around) {
   body.front = placement.front;
   body.normal = placement.normal;
   // Colours are read off the map of gaps; nothing tints them.
-  body.filled = !(shown.has(Thing::gaps) && shown.gaps);
-  for (auto& rim : rims(body)) part.lines.push_back({std::move(rim), 1.3, Role::casing, 0});
+  body.filled = !(shown.has(Thing::gaps) && shown.gaps) && !shown.in_hand;
+  if (shown.in_hand) {
+    for (const auto& rim : rims(body)) add_strokes(rim, part);
+    around.headline = in_hand_headline();
+  } else {
+    for (auto& rim : rims(body)) part.lines.push_back({std::move(rim), 1.3, Role::casing, 0});
+  }
   if (shown.has(Thing::angle) || shown.has(Thing::edge_marks)) {
     if (const auto& mark = body.coil.front_mark) {
       const Vector3d middle = body.origin + mark->centre.x() * body.right + mark->centre.y() * body.front;

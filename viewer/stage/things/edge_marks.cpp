@@ -47,7 +47,7 @@ void add_mark(const Showing& now, MarkRule rule, Part& part) {
                        chosen ? Role::edge_mark : Role::edge_mark_by_other_rule, *at,
                        placement.normal.cross(placement.front));
   Label label;
-  const std::string gap = in_mm((*at - placement.edge).norm());
+  const std::string gap = small_length((*at - placement.edge).norm());
   label.text = chosen && geometry::is_shifted(placement) ? label_of_both(gap) : label_of(rule, chosen, gap);
   label.clear_px = 7;
   label.may_go_far = true;

@@ -62,19 +62,20 @@ void add_middles(const Showing& now, const GapsShown& gaps, Part& part) {
         gaps.map.corners.begin(), gaps.map.corners.end(), [&](const auto& a, const auto& b) {
           return (a.at - wing.centre).squaredNorm() < (b.at - wing.centre).squaredNorm();
         });
-    add_middle(now, middle.skin, words(wing_name(wing.wing)) + " " + in_mm(*wing.centre_mm), part);
+    add_middle(now, middle.skin, words(wing_name(wing.wing)) + " " + small_length(*wing.centre_mm), part);
   }
   if (contact.lift_mm >= clear_mm)
-    add_middle(now, contact.pose.pulse, words(Words::tr("centre %1"), {in_mm(contact.lift_mm)}), part);
+    add_middle(now, contact.pose.pulse, words(Words::tr("centre %1"), {small_length(contact.lift_mm)}), part);
 }
 
 GapScale scale(const geometry::Contact& contact) {
-  GapScale scale{
-      words(Words::tr("Gap under the coil, mm")), words(Words::tr("touches; a line every 10 mm")), {}};
+  GapScale scale{words(Words::tr("Gap under the coil, %1", "mm or inches"), {small_unit()}),
+                 words(Words::tr("touches; a line every %1"), {rough_length(10)}),
+                 {}};
   for (const auto& wing : contact.wings)
     scale.rows.push_back(
         {words(Words::tr("%1 %2 to %3", "a part of the coil and its gaps in mm"),
-               {words(wing_name(wing.wing)), millimetres(wing.least_mm), in_mm(wing.most_mm)})});
+               {words(wing_name(wing.wing)), small_number(wing.least_mm), small_length(wing.most_mm)})});
   if (geometry::on_wings(contact))
     scale.rows.push_back({words(Words::tr("rests on its wings, centre clear")), true});
   for (const auto& hit : contact.hits) scale.rows.push_back({hits(hit.region), true});

@@ -20,7 +20,7 @@ NumberTable numbers(const Showing& now) {
   // What is still being worked out keeps its place, so that the table does not come and go.
   using From = geometry::TapeFrom;
   const auto length = [](const std::optional<From>& from, double From::*what) {
-    return from ? cm((*from).*what) : words(Words::tr("not yet"));
+    return from ? tape_number((*from).*what) : words(Words::tr("not yet"));
   };
   const auto pulse = [&](double From::*what) { return length(p, what); };
   const auto edge = [&](double From::*what) {
@@ -29,9 +29,10 @@ NumberTable numbers(const Showing& now) {
   NumberTable table;
   table.where = words(Words::tr("Coil %1", "where it lies"), {where_shown(now.shown)});
   table.angle = words(Words::tr("%1 to the midline, edge at %2"),
-                      {in_degrees(placement.angle_deg), in_cm(now.the_case.coil.centre_to_edge_mm)});
+                      {in_degrees(placement.angle_deg), tape_length(now.the_case.coil.centre_to_edge_mm)});
   table.rows = {
-      {words(Words::tr("cm of tape from")), words(Words::tr("pulse")), words(Words::tr("edge mark"))},
+      {words(Words::tr("%1 of tape from", "cm or inches"), {tape_unit()}), words(Words::tr("pulse")),
+       words(Words::tr("edge mark"))},
       {words(Words::tr("vertex")), pulse(&From::vertex_mm), edge(&From::vertex_mm)},
       {words(Words::tr("nasion")), pulse(&From::nasion_mm), edge(&From::nasion_mm)},
       {words(Words::tr("left tragus")), pulse(&From::left_tragus_mm), edge(&From::left_tragus_mm)},
@@ -67,6 +68,7 @@ Part show_surroundings(const Showing& now, Surroundings& around) {
                     head.empty() ? side : head + ". " + side};
   }
   // Which head it is stands before the caution where no title says so.
+  around.caution_share = shown.caution_share;
   if (shown.caution)
     around.caution = around.title || head.empty() ? caution_text() : head + ". " + caution_text();
   if (shown.has(Thing::numbers)) around.numbers = numbers(now);

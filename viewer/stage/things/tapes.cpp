@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "viewer/stage/things/things.h"
+#include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -48,15 +49,15 @@ std::vector<Vector3d> cut(std::vector<Vector3d> points, double length_mm) {
   return points;
 }
 
-Tick tick(const Showing& now, const std::vector<Vector3d>& points, const std::vector<double>& along, int cm) {
+Tick tick(const Showing& now, const std::vector<Vector3d>& points, const std::vector<double>& along,
+          double mm, bool with_digit) {
   Tick tick;
-  const double mm = 10.0 * cm;
   tick.at = at_length(points, along, mm);
   tick.normal = now.normal_at(tick.at);
   const Vector3d way = at_length(points, along, std::min(along.back(), mm + 2)) -
                        at_length(points, along, std::max(0.0, mm - 2));
   tick.across = tick.normal.cross(way);
-  tick.half_px = cm % 5 == 0 ? 5 : 3;
+  tick.half_px = with_digit ? 5 : 3;
   return tick;
 }
 
@@ -73,13 +74,16 @@ Line laid(const Showing& now, const std::string& name, const std::vector<Vector3
   const double length = along.back();
   const int steps = std::max(1, static_cast<int>(std::ceil(length / corner_every_mm)));
   for (int i = 0; i <= steps; ++i) line.points.push_back(at_length(points, along, length * i / steps));
-  for (int cm = 0; 10.0 * cm <= length + 1e-6; ++cm) {
-    Tick t = tick(now, points, along, cm);
+  // Digits as on a tape: every fifth centimetre, every second inch.
+  const double every_mm = tape_tick_mm();
+  const int digits_every = length_unit() == LengthUnit::inch ? 2 : 5;
+  for (int count = 0; every_mm * count <= length + 1e-6; ++count) {
+    Tick t = tick(now, points, along, every_mm * count, count % digits_every == 0);
     if (t.across.norm() <= 1e-9) continue;
     t.across.normalize();
-    if (!walked && name != "circumference" && cm > 0 && cm % 5 == 0) {
+    if (!walked && name != "circumference" && count > 0 && count % digits_every == 0) {
       Label label;
-      label.text = std::to_string(cm);
+      label.text = std::to_string(count);
       label.clear_px = 5;
       label.priority = 5;
       label.role = Role::tape;
@@ -114,7 +118,8 @@ Part show_tapes(const Showing& now, Surroundings& around) {
     if (!whole) left_mm -= length(line);
   }
   around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::tape,
-                           words(Words::tr("Tape, a tick each cm")), at_tapes_in_legend});
+                           words(Words::tr("Tape, a tick each %1", "cm or inch"), {tape_unit()}),
+                           at_tapes_in_legend});
   return part;
 }
 

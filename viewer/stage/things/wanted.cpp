@@ -38,7 +38,7 @@ Part show_wanted(const Showing& now, Surroundings& around) {
   if (geometry::is_shifted(p) && (shown.has(Thing::coil) || shown.has(Thing::edge_marks))) {
     add("wanted", p, false);
     Label label;
-    label.text = words(Words::tr("Wanted here, %1 from the pulse"), {in_cm(p.wanted_to_pulse_mm)});
+    label.text = words(Words::tr("Wanted here, %1 from the pulse"), {tape_length(p.wanted_to_pulse_mm)});
     label.clear_px = 8;
     label.may_go_far = true;
     label.priority = 97;

@@ -10,8 +10,8 @@ ShowThing show_way_marks;
 
 namespace {
 
-constexpr int way_marks_legend = 41;
-constexpr double line_px = 3, over_skin_mm = 1.6;
+constexpr int way_legend_place = 41;
+constexpr double way_line_px = 3, way_over_skin_mm = 1.6;
 
 const geometry::WayTried* chosen_way(const Shown& shown) {
   if (!shown.tolerance || shown.tolerance->ways.empty()) return nullptr;
@@ -37,7 +37,7 @@ Part show_way_marks(const Showing& now, Surroundings& around) {
   label.priority = 92;
   label.role = Role::edge_mark;
   if (way->way == geometry::MarkingWay::front_line && way->marks.size() == 2) {
-    Line line{way->marks, line_px, Role::edge_mark, over_skin_mm};
+    Line line{way->marks, way_line_px, Role::edge_mark, way_over_skin_mm};
     for (const auto& at : way->marks) line.normals.push_back(now.normal_at(at));
     line.label = label;
     part.lines.push_back(std::move(line));
@@ -51,7 +51,7 @@ Part show_way_marks(const Showing& now, Surroundings& around) {
     }
   }
   around.legend.push_back({LegendRow::Sample::shape, Shape::bar, Role::edge_mark,
-                           words(Words::tr("Marks of the way chosen")), way_marks_legend});
+                           words(Words::tr("Marks of the way chosen")), way_legend_place});
   return part;
 }
 

@@ -4,9 +4,25 @@
 #include <QStyle>
 #include <QVariant>
 
-#include "viewer/window/steps/verdict.h"
-
 namespace scalpmark::window {
+
+namespace {
+
+const char* name_of(VerdictText::Kind kind) {
+  switch (kind) {
+    case VerdictText::Kind::agrees:
+      return "agrees";
+    case VerdictText::Kind::move:
+      return "move";
+    case VerdictText::Kind::unsure:
+      return "unsure";
+    case VerdictText::Kind::none:
+      break;
+  }
+  return "none";
+}
+
+}  // namespace
 
 VerdictPanel::VerdictPanel(QWidget* parent) : QWidget(parent) {
   setObjectName("verdictPanel");
@@ -22,26 +38,39 @@ VerdictPanel::VerdictPanel(QWidget* parent) : QWidget(parent) {
   pulse_ = label("large");
   angle_ = label("large");
   reason_ = label("larger");
+  by_hand_ = label("larger");
   auto* grid = new QGridLayout(this);
-  grid->setContentsMargins(20, 10, 20, 12);
+  grid->setContentsMargins(20, 6, 20, 8);
+  grid->setVerticalSpacing(2);
   grid->addWidget(headline_, 0, 0, 2, 1);
   grid->addWidget(pulse_, 0, 1);
   grid->addWidget(angle_, 1, 1);
   grid->addWidget(reason_, 2, 0, 1, 2);
+  grid->addWidget(by_hand_, 3, 0, 1, 2);
   grid->setColumnStretch(0, 1);
   grid->setColumnStretch(1, 1);
-  show_check({}, {});
+  show_verdict(verdict_text({}));
 }
 
-void VerdictPanel::show_check(const std::optional<geometry::Check>& check, const QString& problem,
-                              const QString& doubt) {
-  const VerdictText text = verdict_text(check, doubt);
+void VerdictPanel::show_verdict(const VerdictText& text) {
   headline_->setText(text.headline);
   pulse_->setText(text.pulse);
   angle_->setText(text.angle);
-  reason_->setText(!check && !problem.isEmpty() ? problem : text.reason);
-  setProperty("verdict", check && doubt.isEmpty() ? (text.good ? "good" : "bad") : "none");
+  reason_->setText(text.reason);
+  by_hand_->setText(text.by_hand);
+  for (QLabel* each : {pulse_, angle_, by_hand_}) each->setVisible(!each->text().isEmpty());
+  setProperty("verdict", name_of(text.kind));
   for (QWidget* each : {static_cast<QWidget*>(this), static_cast<QWidget*>(headline_)}) {
+    style()->unpolish(each);
+    style()->polish(each);
+  }
+}
+
+void VerdictPanel::set_projected(bool projected) {
+  setProperty("projected", projected);
+  for (QWidget* each :
+       {static_cast<QWidget*>(this), static_cast<QWidget*>(headline_), static_cast<QWidget*>(pulse_),
+        static_cast<QWidget*>(angle_), static_cast<QWidget*>(reason_), static_cast<QWidget*>(by_hand_)}) {
     style()->unpolish(each);
     style()->polish(each);
   }

@@ -2,24 +2,24 @@
 
 #include <QLabel>
 #include <QWidget>
-#include <optional>
 
-#include "geometry/hands/check.h"
+#include "viewer/window/steps/verdict.h"
 #include "viewer/window/steps/worksheet.h"
 
 namespace scalpmark::window {
 
-/// The verdict in type that can be read from two metres.
+/// The verdict in type that can be read from two metres, in no more height than it needs: the head above it
+/// is what one looks at.
 class VerdictPanel : public QWidget {
   Q_OBJECT
 public:
   explicit VerdictPanel(QWidget* parent = nullptr);
-  /// `doubt`: as verdict_text takes it.
-  void show_check(const std::optional<geometry::Check>& check, const QString& problem,
-                  const QString& doubt = {});
+  void show_verdict(const VerdictText& text);
+  /// Thrown on a wall, in letters larger still.
+  void set_projected(bool projected);
 
 private:
-  QLabel *headline_, *pulse_, *angle_, *reason_;
+  QLabel *headline_, *pulse_, *angle_, *reason_, *by_hand_;
 };
 
 /// What Check mode puts on the stage: the check step, whichever step the worksheet is open at.

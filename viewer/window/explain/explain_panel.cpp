@@ -1,11 +1,7 @@
 #include "viewer/window/explain/explain_panel.h"
 
 #include <QHBoxLayout>
-#include <QPushButton>
 #include <QVBoxLayout>
-
-#include "viewer/words/field_words.h"
-#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -16,36 +12,79 @@ namespace {
 
 constexpr double skin_over_brain = 0.4;  // still a head, with the brain in it
 
+/// A short line from a place to where its name stands.
+StageNote named(const Eigen::Vector3d& from, const Eigen::Vector3d& way, const QString& name) {
+  StageNote note;
+  note.line = {from, from + 0.5 * way, from + way};
+  note.colour = viewer::palette::construction;
+  note.text = name;
+  return note;
+}
+
 }  // namespace
 
 ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   setObjectName("verdictPanel");
   setAttribute(Qt::WA_StyledBackground);
-  auto* row = new QHBoxLayout(this);
-  row->setContentsMargins(40, 20, 24, 24);
-  text_ = new QLabel;
-  say();
-  text_->setObjectName("explain");
-  text_->setWordWrap(true);
-  auto* button = new QPushButton(tr("Done"));
-  button->setToolTip(tr("Back to the worksheet (Esc)"));
+  whose_ = new QLabel;
+  whose_->setObjectName("explainHeading");
   heading_ = new QLabel;
-  heading_->setObjectName("explainHeading");
-  heading_->setWordWrap(true);
+  heading_->setObjectName("large");
+  text_ = new QLabel;
+  text_->setObjectName("explain");
+  for (QLabel* each : {whose_, heading_, text_}) each->setWordWrap(true);
+  const auto button = [this](const QString& text, const QString& about, void (ExplainPanel::*asks)()) {
+    auto* made = new QPushButton(text);
+    made->setToolTip(about);
+    made->setAccessibleDescription(about);
+    if (asks) connect(made, &QPushButton::clicked, this, asks);
+    return made;
+  };
+  previous_ = button(tr("Back"), tr("The screen before"), nullptr);
+  next_ = button(tr("Next"), tr("The next screen"), nullptr);
+  picture_ = button(tr("Picture\u2026"), tr("Saves what the stage shows"), &ExplainPanel::picture_wanted);
+  handout_ = button(tr("Handout\u2026"), tr("Saves one page to take home, in these words"),
+                    &ExplainPanel::handout_wanted);
+  print_ = button(tr("Print\u2026"), tr("Prints that page"), &ExplainPanel::print_wanted);
+  done_ = button(tr("Done"), tr("Back to the worksheet (Esc)"), &ExplainPanel::done);
+  connect(previous_, &QPushButton::clicked, this, [this] { go_to(at_ - 1); });
+  connect(next_, &QPushButton::clicked, this, [this] { go_to(at_ + 1); });
+
   auto* column = new QVBoxLayout;
+  column->addWidget(whose_);
   column->addWidget(heading_);
   column->addWidget(text_);
+  column->addStretch(1);
+  auto* buttons = new QVBoxLayout;
+  for (QPushButton* each : {next_, previous_, picture_, handout_, print_, done_}) buttons->addWidget(each);
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(40, 14, 24, 16);
+  row->setSpacing(24);
   row->addLayout(column, 1);
-  row->addWidget(button, 0, Qt::AlignBottom);
-  connect(button, &QPushButton::clicked, this, &ExplainPanel::done);
+  row->addLayout(buttons);
+  say();
+}
+
+void ExplainPanel::go_to(int page) {
+  if (page < 0 || page >= static_cast<int>(pages_.size())) return;
+  at_ = page;
+  const viewer::PatientPage& now = pages_[static_cast<std::size_t>(at_)];
+  heading_->setText(QString::fromStdString(now.heading));
+  text_->setText(QString::fromStdString(now.text));
+  // A button that goes grey under the finger would pass its focus on to another.
+  const bool first = at_ == 0, last = at_ + 1 == static_cast<int>(pages_.size());
+  if (last && next_->hasFocus()) previous_->setFocus();
+  if (first && previous_->hasFocus()) next_->setFocus();
+  previous_->setEnabled(!first);
+  next_->setEnabled(!last);
 }
 
 void ExplainPanel::show_case(const Session& session, bool with_label) {
   const bool generic = session.case_file().head.kind == models::HeadKind::generic;
   const QString label = QString::fromStdString(session.case_file().the_case.label);
-  heading_->setText(with_label && !label.isEmpty() ? label
-                    : generic                      ? tr("A drawing of a head, shaped by a tape measure")
-                                                   : tr("A picture of a head, made from a scan"));
+  whose_->setText(with_label && !label.isEmpty() ? label
+                  : generic                      ? tr("A drawing of a head, shaped by a tape measure")
+                                                 : tr("A picture of a head, made from a scan"));
   brain_shown_ = session.has_cortex();
   if (!brain_shown_) patch_cm2_.reset();
   say();
@@ -58,34 +97,31 @@ void ExplainPanel::show_patch(double cm2) {
 }
 
 void ExplainPanel::say() {
-  const QString coil = tr("The flat coil rests gently on your head, and you hear it click.");
-  const QString pulse =
-      brain_shown_ && patch_cm2_
-          ? tr("Each click sends a short magnetic pulse through the skin to the part of the brain that is lit "
-               "under the green diamond, the place your clinician has chosen; it is about as large as %1, "
-               "strongest in its middle and fading outward, and drawn in an example's brain, not your own.")
-                .arg(viewer::translated(viewer::size_of_patch(*patch_cm2_)))
-      : brain_shown_
-          ? tr("Each click sends a short magnetic pulse through the skin to the part of the brain that "
-               "is lit under the green diamond, the place your clinician has chosen; this brain is a drawn "
-               "example, not your own.")
-          : tr("Each click sends a short magnetic pulse through the skin to the part of the brain under the "
-               "green diamond, which is the place your clinician has chosen.");
-  text_->setText(coil + QLatin1Char(' ') + pulse);
+  pages_ = viewer::patient_pages(brain_shown_, patch_cm2_);
+  go_to(at_);
 }
 
-StageContent explain_content(const Session& session, const HeldCoil& coil) {
+StageContent explain_content(const Session& session) {
   StageContent content;
-  content.shown = shown_with({Thing::skin, Thing::treatment, Thing::coil}, coil);
+  content.shown = shown_with({Thing::skin, Thing::treatment, Thing::coil}, HeldCoil{});
   if (session.has_cortex()) {
     content.shown.things.insert(Thing::cortex);
     // Whose brain it is not, the panel says in words for patients.
     content.shown.under_coil = viewer::UnderCoil::lit;
     content.shown.skin_opacity = skin_over_brain;
   }
-  content.look.view =
-      geometry::side_of(session.plan().treatment) == geometry::Side::left ? View::front_left : View::front;
+  const geometry::Placement& site = session.plan().treatment;
+  // From the coil's side, whichever that is.
+  content.look.view = geometry::side_of(site) == geometry::Side::left ? View::front_left : View::front_right;
   content.coil_follows_hand = false;
+  constexpr double above_coil_mm = 24, name_line_mm = 30;
+  const Eigen::Vector3d right = site.front.cross(site.normal);
+  content.notes.push_back(named(site.pulse + (site.lift_mm + above_coil_mm) * site.normal - 40 * right,
+                                name_line_mm * site.normal, ExplainPanel::tr("the coil")));
+  const Eigen::Vector3d reached = site.cortex && session.has_cortex() ? site.cortex->point : site.pulse;
+  content.notes.push_back(named(reached, -name_line_mm * (site.forward + site.inward).normalized(),
+                                session.has_cortex() ? ExplainPanel::tr("the place that lights up")
+                                                     : ExplainPanel::tr("the place it reaches")));
   return content;
 }
 

@@ -6,11 +6,12 @@
 #include <string>
 
 #include "geometry/base/ranges.h"
+#include "viewer/words/numbers.h"
 
 namespace scalpmark::window {
 
 /// What lengths are shown and typed in. Inside the program every length is mm.
-enum class LengthUnit { centimetre, inch };
+using viewer::LengthUnit;
 
 /// "cm", "in".
 [[nodiscard]] QString unit_name(LengthUnit unit);

@@ -6,13 +6,13 @@
 #include <cmath>
 
 #include "geometry/base/message.h"
+#include "viewer/window/fields/text_entry.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
 namespace {
 
-constexpr int entry_width_px = 76;
 constexpr double cm_step_mm = 1;       // as on a tape: one small line
 constexpr double inch_step_mm = 2.54;  // a tenth
 
@@ -22,7 +22,7 @@ NumberField::NumberField(const QString& name, const geometry::Range& allowed, QW
     : QWidget(parent), name_(name), allowed_(allowed) {
   label_ = new QLabel(name);
   label_->setWordWrap(true);
-  edit_ = new QLineEdit;
+  edit_ = new TextEntry;
   edit_->setFixedWidth(entry_width_px);
   edit_->setAlignment(Qt::AlignRight);
   edit_->setMaxLength(24);
@@ -74,8 +74,11 @@ void NumberField::set_value(std::optional<double> value) {
   set_problem({});
 }
 
+// A text that is there already stays as it is, with what of it is selected: whoever came with Tab types over
+// it.
 void NumberField::show_value() {
-  edit_->setText(value_ ? text_of(*value_) : QString());
+  const QString text = value_ ? text_of(*value_) : QString();
+  if (edit_->text() != text) edit_->setText(text);
   edit_->setModified(false);
 }
 

@@ -16,6 +16,8 @@ namespace scalpmark::window {
 class NumberField : public QWidget {
   Q_OBJECT
 public:
+  static constexpr int entry_width_px = 76;  ///< with letters of the usual size
+
   /// Hands a number (empty: the field was cleared) to the case; returns the sentence of a refusal.
   using Commit = std::function<QString(std::optional<double>)>;
 

@@ -6,12 +6,6 @@
 
 namespace scalpmark::window {
 
-namespace {
-
-constexpr int button_px = 34;
-
-}  // namespace
-
 QString spot_name(int row, int column) {
   if (row == 0 && column == 0) return SpotPad::tr("the start");
   QStringList parts;
@@ -49,6 +43,10 @@ SpotPad::SpotPad(const QString& purpose, QWidget* parent) : QWidget(parent), pur
   set_side(geometry::Side::left);
 }
 
+void SpotPad::set_button_px(int px) {
+  for (const Spot& spot : spots_) spot.button->setFixedSize(px, px);
+}
+
 void SpotPad::set_side(geometry::Side side) {
   side_ = side;
   for (std::size_t i = 0; i < spots_.size(); ++i) {
@@ -61,8 +59,12 @@ void SpotPad::set_side(geometry::Side side) {
 
 void SpotPad::label() {
   for (const Spot& spot : spots_) {
-    const QString name = spot_name(spot.row, spot.column);
-    spot.button->setText(spot.row == 0 && spot.column == 0 ? QStringLiteral("0") : QString());
+    const bool marked = marked_ && spot.row == marked_->row && spot.column == marked_->column;
+    const QString name = marked ? tr("%1, the hotspot").arg(spot_name(spot.row, spot.column))
+                                : spot_name(spot.row, spot.column);
+    spot.button->setText(marked                              ? QStringLiteral("\u25ef")
+                         : spot.row == 0 && spot.column == 0 ? QStringLiteral("0")
+                                                             : QString());
     spot.button->setToolTip(name);
     spot.button->setAccessibleName(tr("%1: %2").arg(purpose_, name));
   }
@@ -71,6 +73,11 @@ void SpotPad::label() {
 void SpotPad::choose(std::optional<geometry::GridPosition> spot) {
   for (const Spot& each : spots_)
     each.button->setChecked(spot && each.row == spot->row && each.column == spot->column);
+}
+
+void SpotPad::mark(std::optional<geometry::GridPosition> hotspot) {
+  marked_ = hotspot;
+  label();
 }
 
 QPushButton* SpotPad::button(int row, int column) const {

@@ -14,12 +14,17 @@ namespace scalpmark::window {
 class SpotPad : public QWidget {
   Q_OBJECT
 public:
+  static constexpr int button_px = 34;  ///< with letters of the usual size
+
   explicit SpotPad(const QString& purpose, QWidget* parent = nullptr);
+  void set_button_px(int px);
 
   /// Which way is outward.
   void set_side(geometry::Side side);
   /// The spot that is chosen, if any.
   void choose(std::optional<geometry::GridPosition> spot);
+  /// The spot that answered, marked with the hotspot's ring whatever is chosen.
+  void mark(std::optional<geometry::GridPosition> hotspot);
   [[nodiscard]] QPushButton* button(int row, int column) const;
 
 signals:
@@ -38,6 +43,7 @@ private:
   QString purpose_;
   geometry::Side side_ = geometry::Side::left;
   std::array<Spot, 9> spots_;  // as seen, top row first
+  std::optional<geometry::GridPosition> marked_;
 };
 
 /// "the start", "1 forward, 1 outward" (in steps of the grid).

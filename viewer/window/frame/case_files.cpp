@@ -4,8 +4,6 @@
 #include <QFileDialog>
 #include <QFileInfo>
 
-#include "models/files/embedded_data.h"
-
 namespace scalpmark::window {
 
 namespace {
@@ -26,13 +24,6 @@ bool is_case(const QString& path) {
 }
 
 }  // namespace
-
-models::CaseFile demo_case() {
-  for (const models::EmbeddedFile& file : models::embedded_files())
-    if (file.name == "demo/bench-head.json")
-      return models::parse_case(std::string(file.text), std::filesystem::current_path(), "the demo case");
-  return models::default_case();
-}
 
 CaseFiles::CaseFiles(Session& session, Settings& settings, QWidget& window)
     : ask_unsaved([&window] { return ask_about_unsaved(&window); }),
@@ -56,11 +47,17 @@ void CaseFiles::begin(const QString& path) {
       Recovery::discard(leftover);
       if (yes) return;
     }
-    session_.start(demo_case());
+    emit offers();
   } else {
     open_path(path);
-    if (!session_.is_ready() && !session_.is_working()) session_.start(demo_case());
+    if (!session_.is_ready() && !session_.is_working()) emit offers();
   }
+}
+
+void CaseFiles::start_demo() {
+  if (!may_leave()) return;
+  emit starts_new();
+  session_.start(demo_case());
 }
 
 void CaseFiles::start_new() {

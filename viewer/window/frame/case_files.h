@@ -4,6 +4,7 @@
 #include <QWidget>
 #include <functional>
 
+#include "models/cases/demo_case.h"
 #include "viewer/window/frame/dialogs.h"
 #include "viewer/window/frame/save_target.h"
 #include "viewer/window/session/disk_version.h"
@@ -12,8 +13,7 @@
 
 namespace scalpmark::window {
 
-/// The case that the window opens with.
-[[nodiscard]] models::CaseFile demo_case();
+using models::demo_case;
 
 /// How cases and heads come in and are kept: asks for files, and before work is lost.
 class CaseFiles : public QObject {
@@ -28,9 +28,10 @@ public:
   AskReplace ask_replace;
   std::function<ChangedAnswer(const QString& file)> ask_changed;
 
-  /// The first start's note, leftovers of a crash, and the case to begin with (empty: the demo case).
+  /// The first start's note, leftovers of a crash, and the case to begin with (empty: `offers` asks for one).
   void begin(const QString& path);
   void start_new();
+  void start_demo();
   void open();
   void open_head();
   /// Opens a case, or a head to be placed, as if chosen in the file dialog.
@@ -47,6 +48,8 @@ public:
   [[nodiscard]] bool may_leave();
 
 signals:
+  /// There is nothing to begin with yet; it is to be asked for.
+  void offers();
   /// What went wrong, or nothing (empty).
   void notice(const QString& sentence);
   void recent_changed();

@@ -33,6 +33,7 @@ void LookedInto::connect_tolerance() {
       &by_hand_, &HandTolerance::changed, this,
       [this, panel] {
         panel->show_tolerance(by_hand_);
+        worksheet_.check()->show_by_hand(by_hand_.found());
         if (by_hand_.found()) emit changed();
       },
       Qt::QueuedConnection);

@@ -10,16 +10,9 @@
 #include <QMimeData>
 #include <utility>
 
-
 namespace scalpmark::window {
 
 using viewer::CoilOn;
-
-namespace {
-
-constexpr double lesson_type_scale = 1.4;  // read from the back of a class room
-
-}  // namespace
 
 MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent),
@@ -28,6 +21,7 @@ MainWindow::MainWindow(QWidget* parent)
       visit_(session_),
       log_(session_),
       coil_(session_),
+      undo_(session_),
       through_skin_(session_),
       files_(session_, settings_, *this),
       output_(
@@ -41,12 +35,12 @@ MainWindow::MainWindow(QWidget* parent)
   connect_stage();
   connect_files();
   connect_menus();
-  connect_settings();
+  connect_looks();
 
   menus_->show_recent(settings_.recent);
   set_unit(settings_.unit);
   stage_->set_animated(settings_.animated);
-  set_mode(Mode::worksheet);
+  looks_->apply();
   show_title();
 }
 
@@ -55,17 +49,26 @@ MainWindow::MainWindow(QWidget* parent)
 void MainWindow::build() {
   worksheet_ = new Worksheet(session_, visit_, log_);
   bar_ = new TopBar;
-  QWidget* right = build_stage_column();
-  foot_ = build_foot();
+  column_ = new StageColumn(session_, undo_);
+  notice_ = column_->notice();
+  tapes_question_ = column_->tapes_question();
+  work_ = column_->work();
+  stage_ = column_->stage();
+  verdict_ = column_->verdict();
+  course_ = column_->course();
+  explain_ = column_->explain();
+  foot_ = new Foot;
   menus_ = new Menus(*this, *stage_, settings_);
+  looks_ = std::make_unique<Looks>(settings_, *menus_, *worksheet_, *stage_);
   looked_into_ = std::make_unique<LookedInto>(session_, *worksheet_);
   placing_ = std::make_unique<PointPlacing>(session_, *stage_, *worksheet_->landmarks());
+  undo_links_ = std::make_unique<UndoLinks>(undo_, session_, coil_, visit_, *placing_, *worksheet_);
 
   auto* row = new QHBoxLayout;
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(0);
   row->addWidget(worksheet_);
-  row->addWidget(right, 1);
+  row->addWidget(column_, 1);
   auto* centre = new QWidget;
   auto* all = new QVBoxLayout(centre);
   all->setContentsMargins(0, 0, 0, 0);
@@ -74,54 +77,21 @@ void MainWindow::build() {
   all->addLayout(row, 1);
   all->addWidget(foot_);
   setCentralWidget(centre);
+  start_page_ = new StartPage(centre, files_, session_, settings_);
+  next_mark_ = new NextMark(centre, session_, *worksheet_->save());
 
   director_ =
       std::make_unique<StageDirector>(session_, coil_, *stage_, *menus_, through_skin_, *looked_into_);
   connect(&session_, &Session::changed, this, &MainWindow::show_session);
   teach_ = std::make_unique<Teach>(*director_, *this);  // hears of a change when the window has shown it
   row->insertWidget(1, &teach_->panel());
-  right->layout()->addWidget(&teach_->bar());
+  column_->layout()->addWidget(&teach_->bar());
   director_->set_content(Mode::worksheet,
                          [this] { return worksheet_->step(worksheet_->current())->stage_content(coil()); });
   director_->set_content(Mode::teach, [this] { return teach_->stage_content(); });
   director_->set_content(Mode::check, [this] { return check_content(*worksheet_, coil()); });
   director_->set_content(Mode::course, [this] { return content_of_course(); });
-  director_->set_content(Mode::explain, [this] { return explain_content(session_, coil()); });
-}
-
-QWidget* MainWindow::build_stage_column() {
-  notice_ = new NoticeBar;
-  work_ = new WorkBar;
-  stage_ = new StageView;
-  verdict_ = new VerdictPanel;
-  course_ = new CoursePanel;
-  explain_ = new ExplainPanel;
-  auto* column_widget = new QWidget;
-  auto* column = new QVBoxLayout(column_widget);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  column->addWidget(notice_);
-  column->addWidget(work_);
-  column->addWidget(stage_, 1);
-  column->addWidget(verdict_);
-  column->addWidget(course_);
-  column->addWidget(explain_);
-  return column_widget;
-}
-
-QWidget* MainWindow::build_foot() {
-  auto* foot = new QWidget;
-  foot->setObjectName("foot");
-  foot->setAttribute(Qt::WA_StyledBackground);
-  auto* column = new QVBoxLayout(foot);
-  column->setContentsMargins(12, 5, 12, 5);
-  column->setSpacing(2);
-  status_ = new QLabel;
-  status_->setObjectName("status");
-  status_->setAccessibleName(tr("Where the coil is"));
-  status_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  column->addWidget(status_);
-  return foot;
+  director_->set_content(Mode::explain, [this] { return explain_content(session_); });
 }
 
 // --- showing
@@ -129,11 +99,8 @@ QWidget* MainWindow::build_foot() {
 void MainWindow::show_session() {
   coil_.follow_case();
   worksheet_->show_case();
-  if (std::exchange(fresh_head_, false))
-    director_->begin_step();
-  else
-    refresh_stage();
-  menus_->show_history(session_.history());
+  tapes_question_->show_case();
+  director_->show_session(std::exchange(fresh_head_, false));
   show_title();
   explain_->show_case(session_, menus_->label_in_explain());
 }
@@ -150,6 +117,7 @@ void MainWindow::show_unplaced() {
   const bool placing = session_.unplaced().has_value();
   mode_button(Mode::teach)->setEnabled(!placing);  // no lesson on a head without its points
   worksheet_->show_case();
+  tapes_question_->show_case();
   if (!placing) {
     stage_->set_pointing(worksheet_->check()->wanted().has_value());
     director_->begin_step();
@@ -165,7 +133,7 @@ void MainWindow::show_unplaced() {
 }
 
 void MainWindow::show_today() {
-  verdict_->show_check(visit_.check(), visit_.problem(), visit_.doubt());
+  verdict_->show_verdict(worksheet_->check()->verdict());
   // The next mark is asked for without another click.
   CheckStep* step = worksheet_->check();
   if (step->wanted() == TodaysMark::site && visit_.mark(TodaysMark::site))
@@ -215,18 +183,21 @@ void MainWindow::point_on_skin(const Eigen::Vector3d& at) {
 void MainWindow::set_mode(Mode mode) {
   const Mode before = this->mode();
   director_->set_mode(mode);
-  const bool explain = mode == Mode::explain, teach = mode == Mode::teach;
+  const bool explain = mode == Mode::explain, teach = mode == Mode::teach,
+             on_wall = looks_->is_projected() && (teach || mode == Mode::check);
   bar_->show_mode(mode);
-  worksheet_->setVisible(mode == Mode::worksheet || mode == Mode::check);
-  bar_->setVisible(!explain);
-  menuBar()->setVisible(!explain);
-  foot_->setVisible(!explain && !teach);
+  worksheet_->setVisible((mode == Mode::worksheet || mode == Mode::check) && !on_wall);
+  bar_->setVisible(!explain && !on_wall);
+  menuBar()->setVisible(!explain && !on_wall);
+  foot_->setVisible(!explain && !teach && !on_wall);
   explain_->setVisible(explain);
   verdict_->setVisible(mode == Mode::check);
   course_->setVisible(mode == Mode::course);
-  teach_->panel().setVisible(teach);
+  verdict_->set_projected(on_wall);
+  teach_->panel().setVisible(teach && !on_wall);
   teach_->bar().setVisible(teach);
-  stage_->set_type_scale(teach ? lesson_type_scale : 1);
+  stage_->set_type_scale(looks_->stage_factor(teach, on_wall));
+  director_->set_projected(on_wall);
   stage_->set_focus_frame(!explain);  // nothing to do by keys in a picture for patients
   if ((teach || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});
   if (explain && before != Mode::explain && isVisible()) {
@@ -242,27 +213,46 @@ void MainWindow::set_mode(Mode mode) {
     QApplication::processEvents(QEventLoop::ExcludeUserInputEvents);  // the stage has its new size
     director_->begin_looking();
   }
-  if (explain) stage_->setFocus();
+  if (explain && mode != before) {
+    explain_->begin();
+    stage_->setFocus();
+  }
 }
 
 void MainWindow::set_unit(LengthUnit unit) {
+  viewer::set_length_unit(unit);
   worksheet_->set_unit(unit);
+  tapes_question_->set_unit(unit);
+  verdict_->show_verdict(worksheet_->check()->verdict());
   teach_->set_unit(unit);
+  refresh_stage();
 }
 
 // --- events
 
 void MainWindow::keyPressEvent(QKeyEvent* event) {
+  // Enter presses what has the keys, as Space does; dialogs have it so, windows do not.
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (auto* button = qobject_cast<QPushButton*>(focusWidget()); enter && button && button->isEnabled()) {
+    button->click();
+    return;
+  }
   if (event->key() != Qt::Key_Escape) {
     QMainWindow::keyPressEvent(event);
     return;
   }
-  if (mode() == Mode::explain)
+  if (looks_->is_projected())
+    menus_->show_projected(false);
+  else if (mode() == Mode::explain)
     set_mode(Mode::worksheet);
   else if (worksheet_->check()->wanted())
     worksheet_->check()->want({});
   else if (coil().in_hand())
-    coil_.lay_on(worksheet_->current() == Worksheet::search_index ? CoilOn::start : CoilOn::treatment);
+    put_coil_back();
+}
+
+void MainWindow::put_coil_back() {
+  coil_.lay_on(worksheet_->current() == Worksheet::search_index ? CoilOn::start : CoilOn::treatment);
 }
 
 void MainWindow::output_is_over(bool written) {
@@ -280,6 +270,10 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   if (!files_.may_leave()) {
     event->ignore();
     return;
+  }
+  if (!isFullScreen()) {
+    settings_.window = saveGeometry();
+    settings_.write();
   }
   session_.recovery().forget();
   session_.cancel();

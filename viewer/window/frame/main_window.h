@@ -10,14 +10,21 @@
 #include "viewer/window/explain/explain_panel.h"
 #include "viewer/window/frame/bars.h"
 #include "viewer/window/frame/case_files.h"
+#include "viewer/window/frame/foot.h"
 #include "viewer/window/frame/looked_into.h"
+#include "viewer/window/frame/looks.h"
 #include "viewer/window/frame/menus.h"
 #include "viewer/window/frame/mode.h"
+#include "viewer/window/frame/next_mark.h"
 #include "viewer/window/frame/output.h"
 #include "viewer/window/frame/point_placing.h"
+#include "viewer/window/frame/stage_column.h"
 #include "viewer/window/frame/stage_director.h"
+#include "viewer/window/frame/start_page.h"
+#include "viewer/window/frame/tapes_question.h"
 #include "viewer/window/frame/through_skin.h"
 #include "viewer/window/frame/top_bar.h"
+#include "viewer/window/frame/undo_links.h"
 #include "viewer/window/session/coil_on_stage.h"
 #include "viewer/window/session/pulse_log.h"
 #include "viewer/window/session/session.h"
@@ -46,7 +53,14 @@ public:
   [[nodiscard]] Output& output() { return output_; }
   [[nodiscard]] const HeldCoil& coil() const { return coil_.coil(); }
   [[nodiscard]] WorkBar& work() { return *work_; }
-  [[nodiscard]] QString status_text() const { return status_->text(); }
+  [[nodiscard]] StartPage& start_page() { return *start_page_; }
+  [[nodiscard]] Menus& menus() { return *menus_; }
+  [[nodiscard]] NextMark& next_mark() { return *next_mark_; }
+  [[nodiscard]] ExplainPanel& explain() { return *explain_; }
+  [[nodiscard]] QString status_text() const { return foot_->text(); }
+  [[nodiscard]] Foot& foot() { return *foot_; }
+  [[nodiscard]] UndoList& undo_list() { return undo_; }
+  [[nodiscard]] TapesQuestion& tapes_question() { return *tapes_question_; }
   [[nodiscard]] QString notice_text() const { return notice_->text(); }
   [[nodiscard]] const CoilContact& under_coil() const { return looked_into_->under_coil(); }
   [[nodiscard]] const CourseCheck& course_check() const { return course_check_; }
@@ -62,6 +76,7 @@ public:
   void set_field(bool on) { looked_into_->set_field(on); }
   /// How much of the skin is left to be seen, 0 to 1; below 1 the template's brain is shown under it.
   void set_skin_opacity(double opacity) { through_skin_.set_opacity(opacity); }
+  [[nodiscard]] const Settings& settings() const { return settings_; }
   [[nodiscard]] double skin_opacity() const { return through_skin_.opacity(); }
   /// What lengths are shown and typed in.
   void set_unit(LengthUnit unit);
@@ -77,14 +92,12 @@ protected:
 
 private:
   void build();
-  [[nodiscard]] QWidget* build_stage_column();
-  [[nodiscard]] QWidget* build_foot();
   void connect_session();
   void connect_worksheet();
   void connect_stage();
   void connect_files();
   void connect_menus();
-  void connect_settings();
+  void connect_looks();
 
   void show_session();
   void show_title();
@@ -97,6 +110,7 @@ private:
   void lay_on_spot();
   [[nodiscard]] StageContent content_of_course();
   void output_is_over(bool written);
+  void put_coil_back();
 
   Settings settings_;
   Session session_;
@@ -104,6 +118,7 @@ private:
   PulseLog log_;
   CourseCheck course_check_;
   CoilOnStage coil_;
+  UndoList undo_;
   ThroughSkin through_skin_;
   CaseFiles files_;
   Output output_;
@@ -111,18 +126,23 @@ private:
   bool close_when_written_ = false, fresh_head_ = true;
 
   Worksheet* worksheet_;
+  StageColumn* column_;
+  StartPage* start_page_;
+  NextMark* next_mark_;
   StageView* stage_;
   Menus* menus_;
   TopBar* bar_;
   NoticeBar* notice_;
+  TapesQuestion* tapes_question_;
   WorkBar* work_;
   VerdictPanel* verdict_;
   CoursePanel* course_;
   ExplainPanel* explain_;
-  QWidget* foot_;
-  QLabel* status_;
+  Foot* foot_;
+  std::unique_ptr<Looks> looks_;
   std::unique_ptr<LookedInto> looked_into_;
   std::unique_ptr<PointPlacing> placing_;
+  std::unique_ptr<UndoLinks> undo_links_;
   std::unique_ptr<StageDirector> director_;
   std::unique_ptr<Teach> teach_;
 };

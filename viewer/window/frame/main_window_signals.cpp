@@ -15,6 +15,7 @@ void MainWindow::connect_session() {
   connect(&session_, &Session::unplaced_changed, this, &MainWindow::show_unplaced);
   connect(&session_, &Session::saved_changed, this, [this] {
     worksheet_->save()->show_case();
+    menus_->show_locked(session_.is_locked());
     show_title();
   });
   connect(&session_, &Session::refused, this, [this](const QString& sentence) {
@@ -76,21 +77,40 @@ void MainWindow::connect_stage() {
   connect(stage_, &StageView::skin_pointed, this, &MainWindow::point_on_skin);
   connect(&coil_, &CoilOnStage::refused, this, &MainWindow::show_notice);
   connect(looked_into_.get(), &LookedInto::patch_lit, explain_, &ExplainPanel::show_patch);
+  connect(looked_into_.get(), &LookedInto::patch_lit, this, [this](double cm2) { output_.patch_cm2 = cm2; });
   connect(looked_into_.get(), &LookedInto::gaps_switched, menus_, &Menus::show_gaps);
-  connect(director_.get(), &StageDirector::status, status_, &QLabel::setText);
+  connect(looked_into_.get(), &LookedInto::changed, this,
+          [this] { verdict_->show_verdict(worksheet_->check()->verdict()); });
+  connect(stage_, &StageView::coil_put_down, &coil_, &CoilOnStage::put_down);
+  connect(director_.get(), &StageDirector::status, foot_, &Foot::say);
+  connect(director_.get(), &StageDirector::hand_shown, this, [this](bool in_hand) {
+    foot_->show_hand(in_hand, worksheet_->current() == Worksheet::search_index);
+  });
+  connect(foot_, &Foot::back_wanted, this, &MainWindow::put_coil_back);
   connect(director_.get(), &StageDirector::coil_shown, worksheet_->search(), &SearchStep::show_coil);
   connect(director_.get(), &StageDirector::begins, this, [this] {
     if (mode() == Mode::teach) teach_->lay_tapes();
   });
   connect(&through_skin_, &ThroughSkin::no_brain, this, &MainWindow::show_notice);
   connect(bar_, &TopBar::mode_wanted, this, &MainWindow::set_mode);
+  connect(explain_, &ExplainPanel::picture_wanted, &output_, &Output::save_picture);
+  connect(explain_, &ExplainPanel::handout_wanted, this, [this] { output_.save_handout(explain_->whose()); });
+  connect(explain_, &ExplainPanel::print_wanted, this, [this] { output_.print_handout(explain_->whose()); });
   connect(explain_, &ExplainPanel::done, this, [this] { set_mode(Mode::worksheet); });
 }
 
 void MainWindow::connect_files() {
   connect(&files_, &CaseFiles::notice, this, &MainWindow::show_notice);
   connect(&files_, &CaseFiles::recent_changed, this, [this] { menus_->show_recent(settings_.recent); });
-  connect(&files_, &CaseFiles::starts_new, this, [this] { coil_.put_back(); });
+  connect(&files_, &CaseFiles::starts_new, this, [this] {
+    coil_.put_back();
+    worksheet_->go_to(Worksheet::measure_index);
+  });
+  output_.why_no_sheet = [this] {
+    return tapes_question_->is_open()
+               ? tr("Say first whose head this is: the tapes of the case do not fit it.")
+               : QString();
+  };
   connect(&output_, &Output::working, work_, &WorkBar::show_work);
   connect(&output_, &Output::notice, notice_, &NoticeBar::say);
   connect(&output_, &Output::over, this, &MainWindow::output_is_over);
@@ -108,8 +128,9 @@ void MainWindow::connect_menus() {
   connect(menus_, &Menus::save_sheet, &output_, &Output::save_sheet);
   connect(menus_, &Menus::print_sheet, &output_, &Output::print_sheet);
   connect(menus_, &Menus::copy_picture, &output_, &Output::copy_picture);
-  connect(menus_, &Menus::undo, &session_, &Session::undo);
-  connect(menus_, &Menus::redo, &session_, &Session::redo);
+  connect(menus_, &Menus::undo, &undo_, &UndoList::undo);
+  connect(menus_, &Menus::redo, &undo_, &UndoList::redo);
+  connect(&undo_, &UndoList::changed, this, [this] { menus_->show_history(undo_); });
   connect(menus_, &Menus::look, this, [this](viewer::View view) { stage_->look(view); });
   connect(menus_, &Menus::lay_coil, &coil_, &CoilOnStage::lay_on);
   connect(menus_, &Menus::skin_opacity, &through_skin_, &ThroughSkin::set_opacity);
@@ -118,22 +139,10 @@ void MainWindow::connect_menus() {
           [this] { explain_->show_case(session_, menus_->label_in_explain()); });
 }
 
-void MainWindow::connect_settings() {
-  connect(menus_, &Menus::unit, this, [this](LengthUnit unit) {
-    set_unit(unit);
-    settings_.unit = unit;
-    settings_.write();
-  });
-  connect(menus_, &Menus::dark, this, [this](bool on) {
-    apply_theme(*qApp, on);
-    settings_.dark = on;
-    settings_.write();
-  });
-  connect(menus_, &Menus::animated, this, [this](bool on) {
-    stage_->set_animated(on);
-    settings_.animated = on;
-    settings_.write();
-  });
+void MainWindow::connect_looks() {
+  connect(looks_.get(), &Looks::unit_chosen, this, &MainWindow::set_unit);
+  connect(looks_.get(), &Looks::changed, this, [this] { set_mode(mode()); });
+  connect(menus_, &Menus::locked, &session_, &Session::set_locked);
 }
 
 }  // namespace scalpmark::window

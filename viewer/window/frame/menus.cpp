@@ -1,5 +1,6 @@
 #include "viewer/window/frame/menus.h"
 
+#include <QActionGroup>
 #include <QDir>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -78,6 +79,11 @@ void Menus::build_edit() {
   undo_ = add(edit, tr("&Undo"), QKeySequence::Undo, &Menus::undo);
   redo_ = add(edit, tr("&Redo"), QKeySequence("Ctrl+Shift+Z"), &Menus::redo);
   edit->addSeparator();
+  locked_ = edit->addAction(tr("&Lock the plan"));
+  locked_->setCheckable(true);
+  locked_->setShortcut(QKeySequence("Ctrl+L"));
+  connect(locked_, &QAction::triggered, this, &Menus::locked);
+  edit->addSeparator();
   add(edit, tr("&Copy picture"), QKeySequence("Ctrl+Shift+C"), &Menus::copy_picture);
 }
 
@@ -141,10 +147,27 @@ void Menus::build_view(QWidget& stage, const Settings& settings) {
   view->addSeparator();
   add_switch(view, tr("Lengths in &inches"), settings.unit == LengthUnit::inch,
              [this](bool on) { emit unit(on ? LengthUnit::inch : LengthUnit::centimetre); });
-  add_switch(view, tr("&Dark"), settings.dark, &Menus::dark);
+  add_looks(view, settings);
   add_switch(view, tr("Glid&e between views"), settings.animated, &Menus::animated);
   add(view, tr("&Full screen"), QKeySequence(Qt::Key_F11),
       [this] { window_.isFullScreen() ? window_.showNormal() : window_.showFullScreen(); });
+}
+
+void Menus::add_looks(QMenu* menu, const Settings& settings) {
+  // The stage's colours are told apart on a light ground, on the screen as in print.
+  add_switch(menu, tr("&Dark, but for the stage"), settings.dark, &Menus::dark);
+  QMenu* letters = menu->addMenu(tr("Si&ze of letters"));
+  auto* group = new QActionGroup(this);
+  const std::array<QString, 3> names{tr("&Usual"), tr("&Large"), tr("Lar&gest")};
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    sizes_[i] = group->addAction(names[i]);
+    sizes_[i]->setCheckable(true);
+    letters->addAction(sizes_[i]);
+    connect(sizes_[i], &QAction::triggered, this, [this, i] { emit type_size(static_cast<TypeSize>(i)); });
+  }
+  projected_ = add_switch(menu, tr("Pro&jected: Teach and Check for a whole room"), false, &Menus::projected);
+  projected_->setShortcut(QKeySequence("Ctrl+J"));
+  window_.addAction(projected_);  // also while there is no menu bar
 }
 
 void Menus::build_help() {
@@ -153,11 +176,15 @@ void Menus::build_help() {
   add(help, tr("Cautions and &about"), QKeySequence(), [this] { show_about(&window_); });
 }
 
-void Menus::show_history(const CaseHistory& history) {
+void Menus::show_history(const UndoList& history) {
   undo_->setEnabled(history.can_undo());
   redo_->setEnabled(history.can_redo());
   undo_->setText(history.can_undo() ? tr("&Undo: %1").arg(history.undo_name()) : tr("&Undo"));
   redo_->setText(history.can_redo() ? tr("&Redo: %1").arg(history.redo_name()) : tr("&Redo"));
+}
+
+void Menus::show_locked(bool on) {
+  locked_->setChecked(on);
 }
 
 void Menus::show_recent(const QStringList& files) {

@@ -4,12 +4,13 @@
 #include <QMainWindow>
 #include <QMenu>
 #include <QSlider>
+#include <array>
 
 #include "viewer/stage/scene/camera.h"
 #include "viewer/stage/scene/shown.h"
 #include "viewer/window/fields/length_text.h"
-#include "viewer/window/session/case_history.h"
 #include "viewer/window/session/settings.h"
+#include "viewer/window/session/undo_list.h"
 
 namespace scalpmark::window {
 
@@ -20,11 +21,14 @@ public:
   /// In the window's menu bar. Digits choose a view only where `stage` has the keys.
   Menus(QMainWindow& window, QWidget& stage, const Settings& settings);
 
-  void show_history(const CaseHistory& history);
+  void show_history(const UndoList& history);
   void show_recent(const QStringList& files);
   void show_skin_opacity(double opacity);
   void show_gaps(bool on) { gaps_->setChecked(on); }
   void show_field(bool on) { field_->setChecked(on); }
+  void show_projected(bool on) { projected_->setChecked(on); }
+  void show_locked(bool on);
+  void show_type_size(TypeSize size) { sizes_[static_cast<std::size_t>(size)]->setChecked(true); }
 
   [[nodiscard]] bool legend() const { return legend_->isChecked(); }
   [[nodiscard]] bool numbers() const { return numbers_->isChecked(); }
@@ -53,6 +57,9 @@ signals:
   void label_switched();
   void unit(LengthUnit unit);
   void dark(bool on);
+  void type_size(TypeSize size);
+  void projected(bool on);
+  void locked(bool on);
   void animated(bool on);
 
 private:
@@ -67,11 +74,14 @@ private:
   void add_coil_places(QMenu* menu);
   void add_skin(QMenu* menu);
   void build_help();
+  void add_looks(QMenu* menu, const Settings& settings);
 
   QMainWindow& window_;
   QMenu* recent_ = nullptr;
   QAction *undo_ = nullptr, *redo_ = nullptr, *brain_ = nullptr, *gaps_ = nullptr, *field_ = nullptr;
   QAction *legend_ = nullptr, *numbers_ = nullptr, *label_in_explain_ = nullptr;
+  QAction *projected_ = nullptr, *locked_ = nullptr;
+  std::array<QAction*, 3> sizes_{};
   QSlider* skin_ = nullptr;
 };
 

@@ -8,8 +8,8 @@
 
 #include "geometry/base/message.h"
 #include "viewer/window/frame/main_window.h"
-#include "viewer/window/frame/theme.h"
 #include "viewer/window/frame/translation.h"
+#include "viewer/window/frame/window_place.h"
 #include "viewer/words/error.h"
 
 // Last, since X11 defines words of others as macros.
@@ -48,8 +48,8 @@ int open_window(const std::string& case_file) {
   QApplication app(count, arguments);
   QCoreApplication::setApplicationName(QStringLiteral("scalpmark"));
   translate(app, QLocale(), translation_folders());
-  apply_theme(app, Settings::read().dark);
   MainWindow window;
+  place_window(window, window.settings().window);
   window.show();
   window.files().begin(QString::fromStdString(case_file));
   return QApplication::exec();

@@ -56,6 +56,13 @@ std::unique_ptr<QPrinter> Output::choose_printer() {
   return printer;
 }
 
+bool Output::may_make_sheet() {
+  if (!session_.is_ready()) return false;
+  const QString why = why_no_sheet ? why_no_sheet() : QString();
+  if (!why.isEmpty()) emit notice(why, NoticeBar::Kind::problem);
+  return why.isEmpty();
+}
+
 bool Output::may_write(const QString& path, const std::string& format) {
   if (const QString problem = input_at(path, inputs_of(session_)); !problem.isEmpty()) {
     emit notice(problem, NoticeBar::Kind::problem);
@@ -96,7 +103,7 @@ void Output::give_up() {
 }
 
 void Output::save_sheet() {
-  if (!session_.is_ready()) return;
+  if (!may_make_sheet()) return;
   const QString a4 = tr("Sheet on A4 (*.pdf)"), letter = tr("Sheet on Letter (*.pdf)");
   QString chosen = letter_is_usual() ? letter : a4;
   const QString path =
@@ -106,17 +113,46 @@ void Output::save_sheet() {
 }
 
 void Output::save_sheet_to(const QString& path, viewer::Paper paper) {
-  if (!session_.is_ready() || !may_write(path, "scalpmark-pdf")) return;
+  if (!may_make_sheet() || !may_write(path, "scalpmark-pdf")) return;
   if (OutputJob* job = begin(tr("The sheet is saved in %1.").arg(QDir::toNativeSeparators(path))))
     job->write_sheet(session_.case_file(), session_.head(), session_.template_files(), paper, path);
 }
 
 void Output::print_sheet() {
-  if (!session_.is_ready()) return;
+  if (!may_make_sheet()) return;
   std::unique_ptr<QPrinter> printer = ask_printer();
   if (!printer) return;
   if (OutputJob* job = begin(tr("The sheet is on its way to the printer.")))
     job->print_sheet(session_.case_file(), session_.head(), session_.template_files(), std::move(printer));
+}
+
+viewer::Handout Output::handout(const QString& whose) const {
+  return {picture_(), whose.toStdString(), viewer::patient_pages(session_.has_cortex(), patch_cm2)};
+}
+
+void Output::save_handout(const QString& whose) {
+  if (!may_make_sheet()) return;
+  const QString path =
+      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save the handout"), {}, tr("Handout (*.pdf)")),
+                  ".pdf", ask_replace);
+  if (!path.isEmpty())
+    save_handout_to(path, letter_is_usual() ? viewer::Paper::letter : viewer::Paper::a4, whose);
+}
+
+void Output::save_handout_to(const QString& path, viewer::Paper paper, const QString& whose) {
+  if (!may_make_sheet() || !may_write(path, "scalpmark-pdf")) return;
+  const viewer::Handout page = handout(whose);
+  if (OutputJob* job = begin(tr("The handout is saved in %1.").arg(QDir::toNativeSeparators(path))))
+    job->write_handout(page, paper, path);
+}
+
+void Output::print_handout(const QString& whose) {
+  if (!may_make_sheet()) return;
+  const viewer::Handout page = handout(whose);
+  std::unique_ptr<QPrinter> printer = ask_printer();
+  if (!printer) return;
+  if (OutputJob* job = begin(tr("The handout is on its way to the printer.")))
+    job->print_handout(page, std::move(printer));
 }
 
 void Output::save_picture() {

@@ -5,6 +5,7 @@
 #include <QWidget>
 #include <functional>
 #include <memory>
+#include <optional>
 
 #include "viewer/window/frame/bars.h"
 #include "viewer/window/frame/save_target.h"
@@ -25,10 +26,17 @@ public:
 
   std::function<std::unique_ptr<QPrinter>()> ask_printer;  ///< nothing: not to be printed
   AskReplace ask_replace;
+  std::function<QString()> why_no_sheet;  ///< what is to be answered before a sheet leaves; mostly nothing
 
   void save_sheet();
   void save_sheet_to(const QString& path, viewer::Paper paper);
   void print_sheet();
+  /// One page for a patient, with the picture there is now; `whose`: what stands under it.
+  /// How large the lit part of the brain is, for the handout; empty while none is.
+  std::optional<double> patch_cm2;
+  void save_handout(const QString& whose);
+  void save_handout_to(const QString& path, viewer::Paper paper, const QString& whose);
+  void print_handout(const QString& whose);
   void save_picture();
   void save_picture_to(const QString& path);
   void copy_picture();
@@ -44,6 +52,8 @@ signals:
 
 private:
   [[nodiscard]] std::unique_ptr<QPrinter> choose_printer();
+  [[nodiscard]] bool may_make_sheet();
+  [[nodiscard]] viewer::Handout handout(const QString& whose) const;
   /// Whether a result of that kind may go there; says why not, and asks.
   [[nodiscard]] bool may_write(const QString& path, const std::string& format);
   OutputJob* begin(const QString& done);

@@ -60,8 +60,34 @@ PointPlacing::PointPlacing(Session& session, StageView& stage, LandmarksStep& st
     : session_(session), stage_(stage), step_(step) {
   connect(&step_, &LandmarksStep::fiducial_wanted, this, [this] { face(step_.wanted()); });
   connect(&step_, &LandmarksStep::turn_wanted, this, &PointPlacing::turn_over);
-  connect(&stage_, &StageView::fiducial_dragged, this,
-          [this](Fiducial which, const Eigen::Vector3d& to) { session_.place(which, to); });
+  connect(&stage_, &StageView::fiducial_dragged, this, [this](Fiducial which, const Eigen::Vector3d& to) {
+    put(which, to, QStringLiteral("%1 %2").arg(static_cast<int>(which)).arg(drags_));
+  });
+  connect(&step_, &LandmarksStep::guess_wanted, this, [this] {
+    if (!session_.unplaced()) return;
+    step_.show_guessing(true);
+    guess_.work_out(session_.unplaced()->skin);
+  });
+  connect(&guess_, &PointGuess::found, this, [this](const geometry::Fiducials& at) {
+    step_.show_guessing(false);
+    if (!session_.unplaced()) return;
+    session_.guess_points(at);
+    go_on();
+  });
+  connect(&guess_, &PointGuess::failed, this, [this](const QString& sentence) {
+    step_.show_guessing(false);
+    step_.set_problem(sentence);
+  });
+  connect(&step_, &LandmarksStep::confirmed, this, [this] {
+    session_.confirm_point(step_.wanted());
+    if (session_.unplaced()) go_on();
+  });
+  connect(&session_, &Session::unplaced_changed, this, [this] {
+    if (session_.unplaced() || !guess_.is_working()) return;
+    guess_.give_up();
+    step_.show_guessing(false);
+  });
+  connect(&stage_, &StageView::let_go, this, [this] { ++drags_; });
 }
 
 void PointPlacing::begin() {
@@ -92,12 +118,22 @@ void PointPlacing::turn_over() {
   face(step_.wanted());
 }
 
-void PointPlacing::place(const Eigen::Vector3d& at) {
-  session_.place(step_.wanted(), at);
+void PointPlacing::put(Fiducial which, const Eigen::Vector3d& at, const QString& burst) {
   if (!session_.unplaced()) return;
-  // On to the next one that is missing.
+  const std::optional<Eigen::Vector3d> before = session_.unplaced()->at(which);
+  session_.place(which, at);
+  if (session_.unplaced()) emit placed(which, before, burst);
+}
+
+void PointPlacing::place(const Eigen::Vector3d& at) {
+  put(step_.wanted(), at, {});
+  if (!session_.unplaced()) return;
+  go_on();
+}
+
+void PointPlacing::go_on() {
   for (const Fiducial next : all_fiducials)
-    if (!session_.unplaced()->at(next)) {
+    if (!session_.unplaced()->at(next) || session_.unplaced()->is_guess(next)) {
       step_.want(next);
       return;
     }

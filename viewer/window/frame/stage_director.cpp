@@ -2,12 +2,19 @@
 
 #include <utility>
 
+#include "geometry/plan/other_side.h"
 #include "viewer/window/frame/status_line.h"
 #include "viewer/words/head_text.h"
 
 namespace scalpmark::window {
 
 using viewer::Thing;
+
+namespace {
+
+constexpr double small_print = 0.45;  // of letters that are read from the back of a room
+
+}  // namespace
 
 StageDirector::StageDirector(Session& session, CoilOnStage& coil, StageView& stage, Menus& menus,
                              ThroughSkin& through_skin, LookedInto& looked_into)
@@ -34,9 +41,12 @@ void StageDirector::set_content(Mode mode, std::function<StageContent()> content
 
 void StageDirector::dress(StageContent& content) {
   viewer::Shown& shown = content.shown;
+  shown.in_hand =
+      shown.has(Thing::coil) && shown.coil_on == viewer::CoilOn::elsewhere && content.coil_follows_hand;
   if (mode_ != Mode::explain)  // no jargon for a patient
     shown.head_description = viewer::head_in_words(session_.case_file(), session_.head());
-  if (content.for_work && shown.has(Thing::coil)) {
+  if (projected_) shown.caution_share = small_print;
+  if (content.for_work && shown.has(Thing::coil) && !projected_) {
     if (menus_.numbers()) shown.things.insert(Thing::numbers);
     if (menus_.legend()) shown.things.insert(Thing::legend);
   }
@@ -48,6 +58,7 @@ void StageDirector::dress(StageContent& content) {
 void StageDirector::refresh_stage() {
   if (session_.unplaced()) {
     emit status({});
+    emit hand_shown(false);
     stage_.show_bare(*session_.unplaced());
     return;
   }
@@ -59,11 +70,20 @@ void StageDirector::refresh_stage() {
   stage_.show_plan(session_.head().head, session_.case_file().the_case, plan, content.shown,
                    std::move(content.notes));
   stage_.set_coil_movable(content.coil_follows_hand);
+  emit hand_shown(content.shown.in_hand);
   if (!content.for_work) return;
   emit coil_shown(coil_.coil());
   const geometry::Placement& placement = viewer::placement_shown(plan, content.shown);
   const double from_site_mm = pulse_from_site_mm(session_.head().head.skin(), plan, placement);
   emit status(status_line(from_site_mm, placement, session_.case_file().the_case.coil.laid_by));
+}
+
+void StageDirector::switch_side() {
+  const geometry::Side now = session_.case_file().the_case.side;
+  (void)session_.change(tr("Side"), [now](models::CaseFile& case_file) {
+    geometry::lay_on_side(case_file.the_case,
+                          now == geometry::Side::left ? geometry::Side::right : geometry::Side::left);
+  });
 }
 
 void StageDirector::look() {
@@ -75,6 +95,18 @@ void StageDirector::refresh_and_look() {
     refresh_stage();
     look();
   });
+}
+
+void StageDirector::show_session(bool fresh_head) {
+  bool across = false;
+  if (session_.is_ready()) {
+    const geometry::Side now = geometry::side_of(placement_of(session_.plan(), coil_.coil()));
+    across = std::exchange(coil_side_, now).value_or(now) != now;
+  }
+  if (fresh_head || across)
+    begin_step();
+  else
+    refresh_stage();
 }
 
 void StageDirector::begin_looking() {

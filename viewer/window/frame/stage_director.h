@@ -4,6 +4,7 @@
 #include <QString>
 #include <array>
 #include <functional>
+#include <optional>
 
 #include "viewer/window/frame/looked_into.h"
 #include "viewer/window/frame/menus.h"
@@ -29,10 +30,15 @@ public:
   /// To be shown from the next time on that something is.
   void set_mode(Mode mode) { mode_ = mode; }
   [[nodiscard]] Mode mode() const { return mode_; }
+  /// Thrown on a wall: nothing but the head with what it is about, and the caution in small print.
+  void set_projected(bool projected) { projected_ = projected; }
 
   void refresh_stage() override;
   void look() override;
   void refresh_and_look() override;
+  /// Another case, head or plan is in force; where the coil lies on the other side of the head from now on,
+  /// or the head is a fresh one, the stage turns there too.
+  void show_session(bool fresh_head);
   /// Turns to what the mode or its step is about, which begins now.
   void begin_looking();
   /// The same once the stage is up to date.
@@ -41,10 +47,14 @@ public:
   [[nodiscard]] const Session& session() const override { return session_; }
   [[nodiscard]] bool lesson_is_on() const override { return mode_ == Mode::teach; }
   [[nodiscard]] bool is_animated() const override { return stage_.is_animated(); }
+  [[nodiscard]] QWidget& over_stage() override { return stage_; }
+  void switch_side() override;
 
 signals:
   /// What the line under the stage says.
   void status(const QString& line);
+  /// Whether the coil on the stage is one in the hand.
+  void hand_shown(bool in_hand);
   /// The coil that staff at work see.
   void coil_shown(const HeldCoil& coil);
   /// The stage is about to be turned to what begins.
@@ -63,6 +73,8 @@ private:
   LookedInto& looked_into_;
   std::array<std::function<StageContent()>, mode_count> content_;
   Mode mode_ = Mode::worksheet;
+  bool projected_ = false;
+  std::optional<geometry::Side> coil_side_;  ///< of the coil as it was last shown
 };
 
 }  // namespace scalpmark::window

@@ -15,8 +15,8 @@ class StatusLine {
   Q_DECLARE_TR_FUNCTIONS(StatusLine)
 };
 
-QString in_tenths(double mm) {
-  return QString::fromStdString(viewer::millimetres(mm));
+QString in_words(double mm) {
+  return QString::fromStdString(viewer::small_length(mm));
 }
 
 }  // namespace
@@ -46,10 +46,10 @@ QString status_line(double from_site_mm, const geometry::Placement& placement, g
                        : rule == geometry::MarkRule::drop ? StatusLine::tr("drop rule")
                                                           : StatusLine::tr("nearest rule");
   const auto gap = mark_under_edge_mm(placement, rule);
-  const QString mark = gap ? StatusLine::tr("edge mark: %1, %2 mm under the edge").arg(name, in_tenths(*gap))
+  const QString mark = gap ? StatusLine::tr("edge mark: %1, %2 under the edge").arg(name, in_words(*gap))
                            : StatusLine::tr("edge mark: %1, falls off the head").arg(name);
-  return StatusLine::tr("pulse %1 mm from site  |  coil %2\u00b0 to midline  |  %3")
-      .arg(in_tenths(from_site_mm))
+  return StatusLine::tr("pulse %1 from site  |  coil %2\u00b0 to midline  |  %3")
+      .arg(in_words(from_site_mm))
       .arg(std::lround(placement.angle_deg))
       .arg(mark);
 }

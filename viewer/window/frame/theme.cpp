@@ -1,7 +1,9 @@
 #include "viewer/window/frame/theme.h"
 
 #include <QPalette>
+#include <QRegularExpression>
 #include <QStyleFactory>
+#include <cmath>
 
 namespace scalpmark::window {
 
@@ -33,8 +35,9 @@ constexpr char style_sheet[] = R"(
     QLabel#strong { font-weight: 600; }
     QLabel#note { color: NOTE; }
     QLabel#problem { color: PROBLEM; }
-    QLabel#verdict { padding: 8px; border-left: 4px solid PROBLEM; }
-    QLabel#verdict[good="true"] { border-left: 4px solid GOOD; }
+    QLabel#verdict { padding: 8px; border-left: 4px dotted ACCENT; }
+    QLabel#verdict[verdict="agrees"] { border-left: 4px solid ACCENT; }
+    QLabel#verdict[verdict="move"] { border-left: 4px dashed ACCENT; }
     QLineEdit { border: 1px solid LINE; border-radius: 4px; padding: 4px 6px; background: FIELD; }
     QLineEdit:focus { border: 2px solid ACCENT; padding: 3px 5px; }
     QLineEdit[bad="true"] { border: 2px solid PROBLEM; padding: 3px 5px; }
@@ -59,11 +62,12 @@ constexpr char style_sheet[] = R"(
     QRadioButton::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 8px; background: FIELD; }
     QRadioButton::indicator:checked { width: 6px; height: 6px; border: 5px solid ACCENT; border-radius: 8px; }
     QRadioButton:focus { color: ACCENT; text-decoration: underline; }
-    QCheckBox::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 3px; background: FIELD; }
-    QCheckBox::indicator:checked { border-color: ACCENT; background: ACCENT; }
     QCheckBox:focus { color: ACCENT; text-decoration: underline; }
     QWidget#topBar, QWidget#foot { background: GROUND; }
+    QWidget#startPage { background: PAGE; }
+    QLabel#acrossTheRoom { font-size: 160px; font-weight: 700; }
     QLabel#status { font-size: 15px; font-weight: 600; }
+    QLabel#provisional { font-size: 15px; font-weight: 700; color: PROBLEM; }
     QLabel#caution { color: QUIET; font-size: 12px; }
     QWidget#notice { background: STEP; border-bottom: 2px solid PROBLEM; }
     QWidget#notice[done="true"] { border-bottom: 2px solid GOOD; }
@@ -71,11 +75,15 @@ constexpr char style_sheet[] = R"(
     QWidget#coursePanel { background: STEP; border-top: 4px solid ACCENT; }
     QWidget#coursePanel QLabel { background: transparent; }
     QWidget#verdictPanel { background: STEP; border-top: 4px solid LINE; }
-    QWidget#verdictPanel[verdict="good"] { border-top-color: GOOD; }
-    QWidget#verdictPanel[verdict="bad"] { border-top-color: PROBLEM; }
-    QLabel#huge { font-size: 46px; font-weight: 700; }
-    QLabel#large { font-size: 30px; font-weight: 600; }
-    QLabel#larger { font-size: 20px; }
+    QWidget#verdictPanel[verdict="agrees"] { border-top: 6px solid ACCENT; }
+    QWidget#verdictPanel[verdict="move"] { border-top: 6px dashed ACCENT; }
+    QWidget#verdictPanel[verdict="unsure"] { border-top: 6px dotted ACCENT; }
+    QLabel#huge { font-size: 34px; font-weight: 700; }
+    QLabel#large { font-size: 24px; font-weight: 600; }
+    QLabel#larger { font-size: 18px; }
+    QWidget#verdictPanel[projected="true"] QLabel#huge { font-size: 60px; }
+    QWidget#verdictPanel[projected="true"] QLabel#large { font-size: 42px; }
+    QWidget#verdictPanel[projected="true"] QLabel#larger { font-size: 30px; }
     QLabel#explainHeading { font-size: 18px; color: QUIET; }
     QLabel#explain { font-size: 30px; }
     QRadioButton#whatIf { font-size: 16px; }
@@ -91,9 +99,23 @@ constexpr char style_sheet[] = R"(
     QPushButton#lessonButton:focus { padding: 6px 17px; }
   )";
 
+/// Letters larger by that; lines and margins stay.
+QString scaled(const QString& sheet, double factor) {
+  static const QRegularExpression size(QStringLiteral("font-size: (\\d+)px"));
+  QString out;
+  int from = 0;
+  for (auto found = size.globalMatch(sheet); found.hasNext();) {
+    const QRegularExpressionMatch match = found.next();
+    out += sheet.mid(from, match.capturedStart() - from) +
+           QStringLiteral("font-size: %1px").arg(std::lround(factor * match.captured(1).toInt()));
+    from = match.capturedEnd();
+  }
+  return out + sheet.mid(from);
+}
+
 }  // namespace
 
-void apply_theme(QApplication& app, bool dark) {
+void apply_theme(QApplication& app, bool dark, TypeSize type) {
   const Colours& c = dark ? dim : light;
   app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   QPalette p;
@@ -123,7 +145,7 @@ void apply_theme(QApplication& app, bool dark) {
       {"LINE", c.line},       {"QUIET", c.quiet},   {"FIELD", c.field}, {"ACCENT", c.accent},
       {"PROBLEM", c.problem}, {"NOTE", c.note},     {"GOOD", c.good},   {"TEXT", c.text}};
   for (const auto& [name, colour] : names) sheet.replace(QLatin1String(name), QLatin1String(colour));
-  app.setStyleSheet(sheet);
+  app.setStyleSheet(scaled(sheet, factor_of(type)));
 }
 
 }  // namespace scalpmark::window

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <atomic>
 #include <memory>
 #include <optional>
 
@@ -23,7 +24,7 @@ public:
   void give_up();
   void forget();
 
-  /// Nothing while it is worked out.
+  /// Nothing until a first figure is there, from few placements; that one while it is refined.
   [[nodiscard]] const std::shared_ptr<const geometry::Tolerance>& found() const { return found_; }
   [[nodiscard]] bool is_working() const { return work_.is_waiting(); }
   [[nodiscard]] bool is_given_up() const { return given_up_; }
@@ -34,6 +35,12 @@ signals:
   void changed();
 
 private:
+  /// The first figure, made in the thread and taken from there once it says that it is there.
+  struct Rough {
+    std::shared_ptr<geometry::Tolerance> found = std::make_shared<geometry::Tolerance>();
+    std::atomic<bool> is_there = false;
+  };
+  std::shared_ptr<Rough> rough_;
   LatestWork work_;
   std::optional<geometry::Case> asked_;
   std::optional<geometry::Head> asked_head_;

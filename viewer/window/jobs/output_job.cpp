@@ -10,6 +10,7 @@
 #include "models/brain/add_cortex.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
+#include "viewer/sheet/date.h"
 #include "viewer/words/error.h"
 #include "viewer/words/words.h"
 
@@ -102,6 +103,18 @@ void OutputJob::draw_next_view() {
                                      sheet->by_hand),
                sheet->views);
   });
+}
+
+void OutputJob::write_handout(const viewer::Handout& handout, viewer::Paper paper, const QString& file) {
+  run([this, handout, paper, file] {
+    tell(tr("Writing the handout"), 0.3);
+    models::write_whole(file.toStdString(), viewer::handout_pdf(handout, paper));
+  });
+}
+
+void OutputJob::print_handout(const viewer::Handout& handout, std::unique_ptr<QPrinter> printer) {
+  const std::shared_ptr<QPrinter> onto = std::move(printer);
+  run([handout, onto] { viewer::paint_handout(handout, *onto); });
 }
 
 void OutputJob::write_picture(const QImage& picture, const QString& file) {

@@ -7,6 +7,7 @@
 #include "models/brain/template_brain.h"
 #include "models/cases/case_file.h"
 #include "models/heads/load_head.h"
+#include "viewer/sheet/handout.h"
 #include "viewer/sheet/sheet.h"
 #include "viewer/window/jobs/background_work.h"
 
@@ -31,6 +32,8 @@ public:
                    const models::TemplateFiles& brain, std::unique_ptr<QPrinter> printer);
   /// Why the sheet says nothing of a cortex, once finished; empty where it does.
   [[nodiscard]] const QString& no_cortex() const { return no_cortex_; }
+  void write_handout(const viewer::Handout& handout, viewer::Paper paper, const QString& file);
+  void print_handout(const viewer::Handout& handout, std::unique_ptr<QPrinter> printer);
   void write_picture(const QImage& picture, const QString& file);
 
 private:

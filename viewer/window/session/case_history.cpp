@@ -10,7 +10,7 @@ void CaseHistory::start_over(models::CaseFile first) {
   burst_.clear();
 }
 
-void CaseHistory::add(models::CaseFile case_file, QString what, QString burst) {
+bool CaseHistory::add(models::CaseFile case_file, QString what, QString burst) {
   const auto at = static_cast<std::ptrdiff_t>(at_);
   if (saved_ > at) saved_ = -1;  // the saved case was undone and is now out of reach
   steps_.resize(at_ + 1);
@@ -27,6 +27,7 @@ void CaseHistory::add(models::CaseFile case_file, QString what, QString burst) {
     }
   }
   burst_ = std::move(burst);
+  return !same_burst;
 }
 
 void CaseHistory::undo() {

@@ -29,8 +29,9 @@ public:
 
   /// Puts a new case in force. With the same non-empty `burst` as the last step (turning a wheel, holding an
   /// arrow key) it replaces that step, so that one undo takes back the whole turn. Of more than `most_steps`
-  /// the oldest are forgotten, so that a day's use takes no more memory than an hour's.
-  void add(models::CaseFile case_file, QString what, QString burst = {});
+  /// the oldest are forgotten, so that a day's use takes no more memory than an hour's. Returns whether there
+  /// is one step more to undo.
+  bool add(models::CaseFile case_file, QString what, QString burst = {});
   void undo();
   void redo();
   /// The next step starts anew, whatever its burst.

@@ -36,7 +36,8 @@ QString name_of(Fiducial which) {
 }
 
 bool UnplacedHead::complete() const {
-  return std::all_of(placed.begin(), placed.end(), [](const auto& point) { return point.has_value(); });
+  return std::all_of(placed.begin(), placed.end(), [](const auto& point) { return point.has_value(); }) &&
+         std::none_of(guessed.begin(), guessed.end(), [](bool is_guess) { return is_guess; });
 }
 
 geometry::Fiducials UnplacedHead::fiducials() const {
@@ -50,9 +51,26 @@ void Placing::begin(UnplacedHead head) {
   emit changed();
 }
 
-void Placing::place(Fiducial which, const Eigen::Vector3d& at) {
+void Placing::place(Fiducial which, const std::optional<Eigen::Vector3d>& at) {
   if (!head_) return;
   head_->placed[static_cast<std::size_t>(which)] = at;
+  head_->guessed[static_cast<std::size_t>(which)] = false;
+  emit changed();
+}
+
+void Placing::guess(const geometry::Fiducials& at) {
+  if (!head_) return;
+  geometry::Fiducials points = at;
+  for (const Fiducial each : all_fiducials) {
+    head_->placed[static_cast<std::size_t>(each)] = point_of(points, each);
+    head_->guessed[static_cast<std::size_t>(each)] = true;
+  }
+  emit changed();
+}
+
+void Placing::confirm(Fiducial which) {
+  if (!head_ || !head_->at(which)) return;
+  head_->guessed[static_cast<std::size_t>(which)] = false;
   emit changed();
 }
 

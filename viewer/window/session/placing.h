@@ -31,10 +31,13 @@ struct UnplacedHead {
   geometry::Surface skin;
   std::vector<geometry::Message> notes;
   std::array<std::optional<Eigen::Vector3d>, 4> placed;  ///< in the order of all_fiducials
+  std::array<bool, 4> guessed{};                         ///< by the computer; nobody has confirmed it yet
 
   [[nodiscard]] const std::optional<Eigen::Vector3d>& at(Fiducial which) const {
     return placed[static_cast<std::size_t>(which)];
   }
+  [[nodiscard]] bool is_guess(Fiducial which) const { return guessed[static_cast<std::size_t>(which)]; }
+  /// All four are there, and none is a guess that nobody confirmed.
   [[nodiscard]] bool complete() const;
   /// All four, which must be there.
   [[nodiscard]] geometry::Fiducials fiducials() const;
@@ -49,7 +52,10 @@ public:
 
   [[nodiscard]] const std::optional<UnplacedHead>& head() const { return head_; }
   void begin(UnplacedHead head);
-  void place(Fiducial which, const Eigen::Vector3d& at);
+  void place(Fiducial which, const std::optional<Eigen::Vector3d>& at);
+  /// A computer's guess of all four, to be confirmed or moved one by one.
+  void guess(const geometry::Fiducials& at);
+  void confirm(Fiducial which);
   void drop();
   /// Why the four points do not make a head; empty when they do or are not all there.
   [[nodiscard]] QString problem() const;

@@ -46,6 +46,7 @@ QString Session::change(const QString& what, const std::function<void(models::Ca
                         const QString& burst) {
   models::CaseFile edited = case_file();
   edit(edited);
+  if (QString why = why_locked(edited); !why.isEmpty()) return why;
   if (pending_ && jobs_.current()) {
     // The head being loaded gets the change too; the case in force only where it is not about the head.
     const bool about_head = head_key(edited) != head_key(case_file());
@@ -59,8 +60,24 @@ QString Session::change(const QString& what, const std::function<void(models::Ca
   return put_in_force(pending_edit(std::move(edited), what, burst));
 }
 
+QString Session::why_locked(const models::CaseFile& edited) const {
+  if (!locked_ || same_plan(edited, case_file())) return {};
+  return tr(
+      "The plan is locked, since it was saved; unlock it to change it (Ctrl+L, or the button in the last step).");
+}
+
+void Session::set_locked(bool locked) {
+  if (locked == locked_) return;
+  locked_ = locked;
+  emit saved_changed();
+}
+
 void Session::undo() {
   if (!history_.can_undo()) return;
+  if (const QString why = why_locked(history_.before()); !why.isEmpty()) {
+    emit refused(why);
+    return;
+  }
   if (const QString problem = put_in_force({history_.before(), Purpose::undo, {}, {}, file(), false, {}});
       !problem.isEmpty())
     emit refused(problem);
@@ -68,6 +85,10 @@ void Session::undo() {
 
 void Session::redo() {
   if (!history_.can_redo()) return;
+  if (const QString why = why_locked(history_.after()); !why.isEmpty()) {
+    emit refused(why);
+    return;
+  }
   if (const QString problem = put_in_force({history_.after(), Purpose::redo, {}, {}, file(), false, {}});
       !problem.isEmpty())
     emit refused(problem);
@@ -115,21 +136,7 @@ void Session::commit(const Pending& pending, const PreparedHead& on) {
                                                              : geometry::TapeDistances::left_out),
                               on.head->cortex.get()));
   }
-  switch (pending.purpose) {
-    case Purpose::edit:
-      history_.add(pending.case_file, pending.what, pending.burst);
-      break;
-    case Purpose::undo:
-      history_.undo();
-      break;
-    case Purpose::redo:
-      history_.redo();
-      break;
-    case Purpose::start:
-      history_.start_over(pending.case_file);
-      if (pending.unsaved) history_.mark_unsaved();
-      break;
-  }
+  step_history(pending);
   in_force_ = std::move(next);
   if (other_head) extras_.start_over();
   heads_.remember(pending.case_file, in_force_.on);
@@ -139,6 +146,28 @@ void Session::commit(const Pending& pending, const PreparedHead& on) {
   emit changed();
   emit saved_changed();
   extras_.go_on_soon();
+}
+
+void Session::step_history(const Pending& pending) {
+  switch (pending.purpose) {
+    case Purpose::edit:
+      emit edited(history_.add(pending.case_file, pending.what, pending.burst));
+      break;
+    case Purpose::undo:
+      history_.undo();
+      emit edit_undone();
+      break;
+    case Purpose::redo:
+      history_.redo();
+      emit edit_redone();
+      break;
+    case Purpose::start:
+      history_.start_over(pending.case_file);
+      if (pending.unsaved) history_.mark_unsaved();
+      locked_ = locks_when_kept_ && !pending.file.isEmpty() && !pending.unsaved;
+      emit started();
+      break;
+  }
 }
 
 // --- long work
@@ -209,6 +238,7 @@ QString Session::save(const QString& path) {
     if (is_ready()) heads_.remember(moved, in_force_.on);
     history_.mark_saved();
     history_.end_burst();
+    locked_ = locks_when_kept_;
     emit saved_changed();
     return {};
   } catch (const std::exception& error) {
@@ -246,6 +276,7 @@ QString Session::use_placed() {
   edited.head = from.source;
   edited.head.file = head_path(from.source, from.folder);
   edited.head.fiducials = from.fiducials();
+  if (QString why = why_locked(edited); !why.isEmpty()) return why;
   const QString name = QString::fromStdString(from.source.file.filename().string());
   Pending pending = pending_edit(std::move(edited), tr("Head from %1").arg(name), {});
   pending.known = KnownSkin{from.skin, geometry::Message::verbatim(name.toStdString()), from.notes};

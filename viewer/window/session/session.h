@@ -57,6 +57,11 @@ public:
   QString change(const QString& what, const std::function<void(models::CaseFile&)>& edit,
                  const QString& burst = {});
   void end_burst() { history_.end_burst(); }
+  /// While it is locked, edits that change the plan are refused; so are undo and redo of them. Saving locks,
+  /// and so does opening a saved case, as far as set_locks_when_kept() has it so.
+  [[nodiscard]] bool is_locked() const { return locked_; }
+  void set_locked(bool locked);
+  void set_locks_when_kept(bool locks) { locks_when_kept_ = locks; }
 
   [[nodiscard]] const CaseHistory& history() const { return history_; }
   void undo();
@@ -73,8 +78,11 @@ public:
   QString open(const QString& path);
   /// Reads a skin; its four points are to be placed before it becomes the case's head.
   void open_skin(const models::HeadSource& source, const std::filesystem::path& folder);
-  /// Places one of the four points on the unplaced skin.
-  void place(Fiducial which, const Eigen::Vector3d& at) { placing_.place(which, at); }
+  /// Places one of the four points on the unplaced skin, or takes it away.
+  void place(Fiducial which, const std::optional<Eigen::Vector3d>& at) { placing_.place(which, at); }
+  /// As Placing has them.
+  void guess_points(const geometry::Fiducials& at) { placing_.guess(at); }
+  void confirm_point(Fiducial which) { placing_.confirm(which); }
   /// Why the four points placed do not make a head; empty when they do or are not all there.
   [[nodiscard]] QString placing_problem() const { return placing_.problem(); }
   /// Makes the skin with its four points the case's head. Returns the sentence of a refusal.
@@ -109,6 +117,12 @@ public:
   [[nodiscard]] const models::TemplateFiles& template_files() const { return extras_.template_files(); }
 
 signals:
+  /// An edit came into force; not a new step where it went on with the last (see CaseHistory).
+  void edited(bool new_step);
+  void edit_undone();
+  void edit_redone();
+  /// Another case came.
+  void started();
   /// Case, head or plan were replaced.
   void changed();
   /// Another head came (also sent before `changed`).
@@ -125,6 +139,7 @@ signals:
 
 private:
   enum class Purpose { edit, undo, redo, start };
+  [[nodiscard]] QString why_locked(const models::CaseFile& edited) const;
   struct Pending {
     models::CaseFile case_file;
     Purpose purpose;
@@ -139,6 +154,7 @@ private:
                                      const QString& burst) const;
   /// Solves on a head and makes both the ones in force. Throws what solve() refuses.
   void commit(const Pending& pending, const PreparedHead& on);
+  void step_history(const Pending& pending);
   void start_loading();
   /// The head being loaded is there, and its case solved on it.
   void loaded();
@@ -153,6 +169,7 @@ private:
   HeadJobs jobs_;
   HeadExtras extras_;
   Placing placing_;
+  bool locked_ = false, locks_when_kept_ = true;
   std::optional<Pending> pending_;  // the case whose head is being loaded
 };
 

@@ -19,6 +19,9 @@ Settings Settings::read() {
   s.animated = stored.value("animated", true).toBool();
   s.cautions_seen = stored.value("cautions_seen", false).toBool();
   s.recent = stored.value("recent").toStringList();
+  if (const QVariant size = stored.value("type_size"); size.isValid())
+    s.type_size = static_cast<TypeSize>(qBound(0, size.toInt(), 2));
+  s.window = stored.value("window").toByteArray();
   return s;
 }
 
@@ -30,6 +33,8 @@ void Settings::write() const {
   stored.setValue("animated", animated);
   stored.setValue("cautions_seen", cautions_seen);
   stored.setValue("recent", recent);
+  if (type_size) stored.setValue("type_size", static_cast<int>(*type_size));
+  stored.setValue("window", window);
 }
 
 void Settings::used(const QString& file) {

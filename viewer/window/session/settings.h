@@ -1,8 +1,11 @@
 #pragma once
 
+#include <QByteArray>
 #include <QStringList>
+#include <optional>
 
 #include "viewer/window/fields/length_text.h"
+#include "viewer/window/fields/type_size.h"
 
 namespace scalpmark::window {
 
@@ -13,7 +16,9 @@ struct Settings {
   bool dark = false;
   bool animated = true;
   bool cautions_seen = false;
-  QStringList recent;  ///< newest first
+  std::optional<TypeSize> type_size;  ///< empty: what suits the screen
+  QByteArray window;                  ///< where it was left and how large, as QWidget::saveGeometry says it
+  QStringList recent;                 ///< newest first
 
   [[nodiscard]] static Settings read();
   void write() const;

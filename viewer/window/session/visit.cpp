@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <exception>
+#include <utility>
 
 #include "geometry/plan/plan_cortex.h"
 #include "viewer/words/found_words.h"
@@ -9,28 +10,59 @@
 
 namespace scalpmark::window {
 
+namespace {
+
+QString name_of(TodaysMark which) {
+  return which == TodaysMark::site ? Visit::tr("Today's site mark") : Visit::tr("Today's edge mark");
+}
+
+}  // namespace
+
 Visit::Visit(Session& session, QObject* parent) : QObject(parent), session_(session) {
   // Marks belong to a head; another head starts without any.
   connect(&session, &Session::head_changed, this, &Visit::forget);
   connect(&session, &Session::changed, this, &Visit::find_awaited);
 }
 
+class Visit::Doing {
+public:
+  Doing(Visit& visit, QString what) : visit_(visit), what_(std::move(what)), before_(visit.now_) {}
+  ~Doing() { emit visit_.did(what_, before_); }
+  Doing(const Doing&) = delete;
+  Doing& operator=(const Doing&) = delete;
+
+private:
+  Visit& visit_;
+  QString what_;
+  Entered before_;
+};
+
+void Visit::restore(const Entered& entered) {
+  now_ = entered;
+  if (now_.awaited[0] || now_.awaited[1])
+    find_awaited();
+  else
+    work_out();
+}
+
 void Visit::set(TodaysMark which, const geometry::SurfacePoint& at) {
-  marks_[static_cast<std::size_t>(which)] = at;
-  readings_[static_cast<std::size_t>(which)] = {};
-  found_[static_cast<std::size_t>(which)] = {};
-  awaited_[static_cast<std::size_t>(which)] = false;
+  const Doing doing(*this, name_of(which));
+  now_.marks[static_cast<std::size_t>(which)] = at;
+  now_.readings[static_cast<std::size_t>(which)] = {};
+  now_.found[static_cast<std::size_t>(which)] = {};
+  now_.awaited[static_cast<std::size_t>(which)] = false;
   work_out();
   // For the tape distances of the coil as laid. Asked for once: whoever gives them up is not asked again.
   if (check_) session_.want_fields();
 }
 
 QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
+  const Doing doing(*this, name_of(which));
   const auto i = static_cast<std::size_t>(which);
-  readings_[i] = readings;
+  now_.readings[i] = readings;
   if (count_of(readings) < 2 || !session_.is_ready()) return {};
-  awaited_[i] = !session_.has_fields();
-  if (awaited_[i]) {
+  now_.awaited[i] = !session_.has_fields();
+  if (now_.awaited[i]) {
     session_.want_fields();
     return {};
   }
@@ -41,7 +73,7 @@ QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
 
 QString Visit::find(std::size_t which) {
   try {
-    found_[which] = geometry::find_mark(geometry::TapeFinder(session_.head().head), readings_[which]);
+    now_.found[which] = geometry::find_mark(geometry::TapeFinder(session_.head().head), now_.readings[which]);
     take_found(which);
     return {};
   } catch (const std::exception& error) {
@@ -50,27 +82,29 @@ QString Visit::find(std::size_t which) {
 }
 
 void Visit::take_found(std::size_t which) {
-  const geometry::FoundMark& found = found_[which];
-  marks_[which].reset();
-  if (found.taken) marks_[which] = found.places[*found.taken].point;
+  const geometry::FoundMark& found = now_.found[which];
+  now_.marks[which].reset();
+  if (found.taken) now_.marks[which] = found.places[*found.taken].point;
 }
 
 void Visit::choose(TodaysMark which, std::size_t place) {
   const auto i = static_cast<std::size_t>(which);
-  if (place >= found_[i].places.size()) return;
-  found_[i].taken = place;
-  found_[i].nearest_to_plan = false;
+  if (place >= now_.found[i].places.size()) return;
+  const Doing doing(*this, name_of(which));
+  now_.found[i].taken = place;
+  now_.found[i].nearest_to_plan = false;
   take_found(i);
   work_out();
 }
 
 void Visit::choose_nearest_to_plan(TodaysMark which) {
   const auto i = static_cast<std::size_t>(which);
-  if (found_[i].places.empty() || !session_.is_ready()) return;
+  if (now_.found[i].places.empty() || !session_.is_ready()) return;
+  const Doing doing(*this, name_of(which));
   const geometry::Placement& planned = session_.plan().treatment;
   const geometry::Head& head = session_.head().head;
   geometry::take_nearest(
-      found_[i], head,
+      now_.found[i], head,
       head.skin().closest(which == TodaysMark::edge ? planned.mark.value_or(planned.edge) : planned.wanted));
   take_found(i);
   work_out();
@@ -101,6 +135,10 @@ QString Visit::about(TodaysMark which) const {
 }
 
 QString Visit::doubt() const {
+  if (check_ && geometry::site_is_open(session_.case_file().the_case))
+    return tr(
+        "No spot of the grid has answered yet, so nobody knows where the site is; say which did in the step "
+        "of the site first.");
   for (const TodaysMark which : {TodaysMark::site, TodaysMark::edge})
     if (const geometry::FoundMark& mark = found(which); !mark.places.empty() && !mark.is_sure())
       return about(which);
@@ -109,16 +147,16 @@ QString Visit::doubt() const {
 
 void Visit::find_awaited() {
   // Without a mark an edit is nothing to a visit, and whoever shows it need not draw anew.
-  if (!marks_[0] && !marks_[1] && !awaited_[0] && !awaited_[1] && !asked() && !check_ && problem_.isEmpty() &&
-      brim_ == geometry::BrimReadings{})
+  if (!now_.marks[0] && !now_.marks[1] && !now_.awaited[0] && !now_.awaited[1] && !asked() && !check_ &&
+      problem_.isEmpty() && now_.brim == geometry::BrimReadings{})
     return;
   QString problem;
-  for (std::size_t i = 0; i < awaited_.size(); ++i)
-    if (awaited_[i] && session_.has_fields()) {
-      awaited_[i] = false;
+  for (std::size_t i = 0; i < now_.awaited.size(); ++i)
+    if (now_.awaited[i] && session_.has_fields()) {
+      now_.awaited[i] = false;
       if (const QString one = find(i); !one.isEmpty()) problem = one;
-    } else if (awaited_[i] && !session_.fields_are_wanted()) {
-      awaited_[i] = false;
+    } else if (now_.awaited[i] && !session_.fields_are_wanted()) {
+      now_.awaited[i] = false;
       problem = tr("Working out tape distances was cut short; enter the distances again.");
     }
   work_out();
@@ -127,17 +165,21 @@ void Visit::find_awaited() {
   emit changed();
 }
 
+void Visit::start_over() {
+  const Doing doing(*this, tr("Check started over"));
+  forget();
+}
+
 void Visit::forget() {
-  marks_ = {};
-  readings_ = {};
-  found_ = {};
-  awaited_ = {};
-  brim_ = {};
+  const geometry::CheckLimits limits = now_.limits;
+  now_ = {};
+  now_.limits = limits;
   work_out();
 }
 
 QString Visit::set(const geometry::BrimReadings& readings) {
-  brim_ = readings;
+  const Doing doing(*this, tr("Cap"));
+  now_.brim = readings;
   const QString problem = work_out_cap();
   emit changed();
   return problem;
@@ -146,14 +188,14 @@ QString Visit::set(const geometry::BrimReadings& readings) {
 QString Visit::work_out_cap() {
   cap_.reset();
   cap_veil_.reset();
-  const geometry::BrimHeights& h = brim_.heights;
+  const geometry::BrimHeights& h = now_.brim.heights;
   const int count = h.nasion_mm.has_value() + h.left_tragus_mm.has_value() + h.right_tragus_mm.has_value() +
                     h.inion_mm.has_value();
   if (count < 2 || !session_.is_ready()) return {};
   try {
     const geometry::Head& head = session_.head().head;
     const geometry::Case& the_case = session_.case_file().the_case;
-    cap_ = geometry::cap_today(head, the_case, session_.plan(), brim_, limits_);
+    cap_ = geometry::cap_today(head, the_case, session_.plan(), now_.brim, now_.limits);
     cap_->check.as_laid = geometry::with_cortex(std::move(cap_->check.as_laid), session_.head().cortex.get());
     cap_veil_ = std::make_shared<const geometry::CapVeil>(
         geometry::cap_veil(head, geometry::cap_on(head, the_case.cap.brim_over_nasion_mm), cap_->found.slip));
@@ -164,17 +206,20 @@ QString Visit::work_out_cap() {
 }
 
 void Visit::set_limits(const geometry::CheckLimits& limits) {
-  limits_ = limits;
+  const Doing doing(*this, tr("Allowed distance and angle"));
+  now_.limits = limits;
   work_out();
 }
 
 void Visit::work_out() {
   check_.reset();
+  moves_ = {};
   problem_.clear();
-  if (session_.is_ready() && marks_[0] && marks_[1]) try {
+  if (session_.is_ready() && now_.marks[0] && now_.marks[1]) try {
       check_ = geometry::check_marks(session_.head().head, session_.case_file().the_case, session_.plan(),
-                                     *marks_[0], *marks_[1], limits_, session_.tapes());
+                                     *now_.marks[0], *now_.marks[1], now_.limits, session_.tapes());
       check_->as_laid = geometry::with_cortex(std::move(check_->as_laid), session_.head().cortex.get());
+      moves_ = geometry::mark_moves(session_.head().head, session_.plan(), *now_.marks[0], *now_.marks[1]);
     } catch (const std::exception& error) {
       problem_ = viewer::translated(error);
     }

@@ -10,6 +10,7 @@
 #include "geometry/hands/cap_veil.h"
 #include "geometry/hands/check.h"
 #include "geometry/hands/find_by_tapes.h"
+#include "geometry/hands/mark_moves.h"
 #include "viewer/window/session/session.h"
 
 namespace scalpmark::window {
@@ -22,6 +23,16 @@ enum class TodaysMark { site, edge };
 class Visit : public QObject {
   Q_OBJECT
 public:
+  /// What was entered and found, without what follows from it.
+  struct Entered {
+    std::array<std::optional<geometry::SurfacePoint>, 2> marks;
+    std::array<geometry::TapeReadings, 2> readings;
+    std::array<geometry::FoundMark, 2> found;
+    std::array<bool, 2> awaited{};  ///< to be found when the head's fields are there
+    geometry::CheckLimits limits;
+    geometry::BrimReadings brim;
+  };
+
   explicit Visit(Session& session, QObject* parent = nullptr);
 
   /// A mark that was clicked.
@@ -35,26 +46,32 @@ public:
   QString set(const geometry::BrimReadings& readings);
   void choose(TodaysMark which, std::size_t place);
   void choose_nearest_to_plan(TodaysMark which);
+  /// Starts the check over, as the user wants it.
+  void start_over();
+  /// The same since the head is another one.
   void forget();
+  /// As it was before or after something that `did` told of.
+  void restore(const Entered& entered);
+  [[nodiscard]] const Entered& entered() const { return now_; }
   void set_limits(const geometry::CheckLimits& limits);
 
   [[nodiscard]] const std::optional<geometry::SurfacePoint>& mark(TodaysMark which) const {
-    return marks_[static_cast<std::size_t>(which)];
+    return now_.marks[static_cast<std::size_t>(which)];
   }
   [[nodiscard]] const geometry::TapeReadings& readings(TodaysMark which) const {
-    return readings_[static_cast<std::size_t>(which)];
+    return now_.readings[static_cast<std::size_t>(which)];
   }
   /// The tapes to a mark, as a visit keeps them: those read, or to one that was clicked those looked up, to a
   /// millimetre. None for a mark that is not there, and while the head's fields are not.
   [[nodiscard]] geometry::TapeReadings tapes_to_keep(TodaysMark which) const;
-  [[nodiscard]] const geometry::BrimReadings& brim() const { return brim_; }
+  [[nodiscard]] const geometry::BrimReadings& brim() const { return now_.brim; }
   /// How today's cap sits, once its heights say it.
   [[nodiscard]] const std::optional<geometry::CapToday>& cap() const { return cap_; }
   /// The same to be shown.
   [[nodiscard]] const std::shared_ptr<const geometry::CapVeil>& cap_veil() const { return cap_veil_; }
   /// The places that fit its tapes; none for a mark that was clicked.
   [[nodiscard]] const geometry::FoundMark& found(TodaysMark which) const {
-    return found_[static_cast<std::size_t>(which)];
+    return now_.found[static_cast<std::size_t>(which)];
   }
   /// The mark whose place is to be chosen, the site mark first.
   [[nodiscard]] std::optional<TodaysMark> asked() const;
@@ -62,16 +79,22 @@ public:
   [[nodiscard]] QString about(TodaysMark which) const;
   /// Why the marks are not known well enough for a verdict: what about() says of the first that is not.
   [[nodiscard]] QString doubt() const;
-  [[nodiscard]] const geometry::CheckLimits& limits() const { return limits_; }
+  [[nodiscard]] const geometry::CheckLimits& limits() const { return now_.limits; }
   /// What came of it, once both marks are there and fit a coil.
   [[nodiscard]] const std::optional<geometry::Check>& check() const { return check_; }
+  /// Where the marks of that check would have to go.
+  [[nodiscard]] const geometry::MarkMoves& moves() const { return moves_; }
   /// Why the two marks make no placement.
   [[nodiscard]] const QString& problem() const { return problem_; }
 
 signals:
   void changed();
+  /// The user entered or chose something; until then it was so.
+  void did(const QString& what, const scalpmark::window::Visit::Entered& before);
 
 private:
+  /// Tells of what the user does while it lives.
+  class Doing;
   void work_out();
   /// Returns the sentence of a refusal.
   QString work_out_cap();
@@ -80,14 +103,10 @@ private:
   void find_awaited();
 
   Session& session_;
-  std::array<std::optional<geometry::SurfacePoint>, 2> marks_;
-  std::array<geometry::TapeReadings, 2> readings_;
-  std::array<geometry::FoundMark, 2> found_;
-  std::array<bool, 2> awaited_{};  // to be found when the head's fields are there
-  geometry::CheckLimits limits_;
+  Entered now_;
   std::optional<geometry::Check> check_;
+  geometry::MarkMoves moves_;
   QString problem_;
-  geometry::BrimReadings brim_;
   std::optional<geometry::CapToday> cap_;
   std::shared_ptr<const geometry::CapVeil> cap_veil_;
 };

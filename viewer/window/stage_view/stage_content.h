@@ -23,6 +23,7 @@ struct StageNote {
   Eigen::Vector3d at = Eigen::Vector3d::Zero();
   Eigen::Vector3d along = Eigen::Vector3d::UnitX();
   std::vector<Eigen::Vector3d> line;  ///< drawn instead of the shape, with the text at its middle
+  bool ticked = false;                ///< the line is a tape, with a tick every half centimetre
   QString text;
 };
 

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "viewer/stage/drawing/ink.h"
+#include "viewer/stage/drawing/label.h"
 #include "viewer/stage/drawing/overlay.h"
 #include "viewer/window/stage_view/stage_content.h"
 #include "viewer/window/stage_view/stage_subject.h"
@@ -14,11 +15,15 @@ namespace scalpmark::window {
 struct DrawnNote {
   QString text;
   Eigen::Vector3d at = Eigen::Vector3d::Zero();
-  viewer::Box box;  ///< of the text
+  viewer::Box box;       ///< of the text
+  viewer::Pixel anchor;  ///< of what it names
+  bool symbol = false;   ///< a mark, no line
+  bool leader = false;   ///< a line leads from the text to it
 };
 
 /// Draws notes over the plan at the start of each frame: their texts clear of the plan's own labels and
-/// captions and of each other, and off its chief marks where there is room.
+/// captions and of each other, off its marks, and nearer to what they name than to anything else (as
+/// viewer::place_labels sees to).
 class StageNotes {
 public:
   explicit StageNotes(StageSubject& subject);
@@ -32,12 +37,11 @@ public:
 
 private:
   void draw();
-  void draw(const StageNote& note, const geometry::Head& head);
-  [[nodiscard]] viewer::Pixel place_for(const viewer::Pixel& at, const StageNote& note);
-  /// Whether a text here would hide another or stand over the rim.
-  [[nodiscard]] bool is_free(const viewer::Box& box) const;
-  /// What must be seen: the pulse point above all.
-  [[nodiscard]] std::vector<viewer::Box> chief_marks() const;
+  /// Line, ticks or shape; what it takes up of the picture is added to `marks`, its text to `wishes`.
+  void draw(const StageNote& note, const geometry::Head& head, std::vector<viewer::MarkInPicture>& marks,
+            std::vector<viewer::LabelWish>& wishes);
+  void draw_ticks(const StageNote& note, const geometry::Head& head);
+  void draw_texts(std::vector<viewer::LabelWish> wishes, const std::vector<viewer::MarkInPicture>& marks);
 
   StageSubject& subject_;
   viewer::Ink ink_;

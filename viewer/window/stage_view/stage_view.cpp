@@ -72,6 +72,7 @@ void StageView::connect_parts() {
   connect(hand_.get(), &StageHand::skin_pointed, this, &StageView::skin_pointed);
   connect(hand_.get(), &StageHand::fiducial_dragged, this, &StageView::fiducial_dragged);
   connect(hand_.get(), &StageHand::drags, this, &StageView::choose_quality);
+  connect(hand_.get(), &StageHand::let_go, this, &StageView::let_go);
   connect(hand_.get(), &StageHand::let_go, this, [this] {
     rests_.stop();
     choose_quality();

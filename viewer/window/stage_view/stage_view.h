@@ -96,6 +96,8 @@ signals:
   /// Along the skin, mm: forward (toward the nose) and outward.
   void coil_nudged(double forward_mm, double outward_mm);
   void coil_put_down();
+  /// What was dragged, coil, point or camera.
+  void let_go();
   void spot_clicked(int row, int column);
   void skin_pointed(const Eigen::Vector3d& at);
   void fiducial_dragged(Fiducial which, const Eigen::Vector3d& to);

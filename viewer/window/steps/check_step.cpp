@@ -40,14 +40,15 @@ CheckStep::CheckStep(Session& session, Visit& visit, PulseLog& log, QWidget* par
   set_hint(tr(
       "Find today's two marks on the cap or the skin. Click each on the head here, or type two or more tape "
       "distances to it."));
-  add_entry(TodaysMark::site, tr("Site mark"));
-  add_entry(TodaysMark::edge, tr("Edge mark"));
-  cap_ = new CapFields(visit);
-  fields()->addWidget(cap_);
+  // First, so that it is in sight whatever was entered under it.
   verdict_ = new QLabel;
   verdict_->setObjectName("verdict");
   verdict_->setWordWrap(true);
   fields()->addWidget(verdict_);
+  add_entry(TodaysMark::site, tr("Site mark"));
+  add_entry(TodaysMark::edge, tr("Edge mark"));
+  cap_ = new CapFields(visit);
+  fields()->addWidget(cap_);
   add_keeping();
   pulse_limit_ = new LengthField(tr("Allowed distance from the site"), pulse_limit_mm);
   pulse_limit_->on_commit([this](std::optional<double> mm) {
@@ -80,7 +81,7 @@ CheckStep::CheckStep(Session& session, Visit& visit, PulseLog& log, QWidget* par
   fields()->addWidget(tolerance_);
   connect(forget_, &QPushButton::clicked, this, [this] {
     want({});
-    visit_.forget();
+    visit_.start_over();
   });
   connect(&visit, &Visit::changed, this, &CheckStep::show_case);
   add_keys();
@@ -159,6 +160,7 @@ void CheckStep::want(std::optional<TodaysMark> which) {
 void CheckStep::set_unit(LengthUnit unit) {
   for (const Entry& entry : entries_)
     for (LengthField* field : entry.tapes) field->set_unit(unit);
+  unit_ = unit;
   cap_->set_unit(unit);
   pulse_limit_->set_unit(unit);
   tolerance_->set_unit(unit);
@@ -183,14 +185,7 @@ void CheckStep::show_case() {
   forget_->setEnabled(visit_.mark(TodaysMark::site) || visit_.mark(TodaysMark::edge) || visit_.asked() ||
                       !(visit_.brim() == geometry::BrimReadings{}));
   set_problem(visit_.problem());
-  const VerdictText text = verdict_text(visit_.check(), visit_.doubt());
-  verdict_->setText(visit_.check() ? QStringLiteral("<b>%1</b><br>%2").arg(text.headline, text.reason)
-                                   : QString());
-  verdict_->setVisible(visit_.check().has_value());
-  verdict_->setProperty("good", text.good);
-  verdict_->style()->unpolish(verdict_);
-  verdict_->style()->polish(verdict_);
-  set_summary(visit_.check() ? text.headline : QString());
+  show_verdict();
   if (wanted_)
     set_note(*wanted_ == TodaysMark::site ? tr("Now click today's site mark on the head.")
                                           : tr("Now click today's edge mark on the head."));
@@ -237,6 +232,29 @@ void CheckStep::keep() {
   }));
   if (const auto shown = log_.shown())
     set_note(tr("Kept as visit %1; the course is shown by the Course button.").arg(*shown + 1));
+}
+
+VerdictText CheckStep::verdict() const {
+  return verdict_text(visit_.check(), visit_.problem(), visit_.doubt(), by_hand_.get(), unit_);
+}
+
+void CheckStep::show_verdict() {
+  const VerdictText text = verdict();
+  QString said = QStringLiteral("<b>%1</b><br>%2").arg(text.headline, text.reason.toHtmlEscaped());
+  if (!text.by_hand.isEmpty()) said += QStringLiteral("<br>") + text.by_hand.toHtmlEscaped();
+  verdict_->setText(visit_.check() ? said : QString());
+  verdict_->setVisible(visit_.check().has_value());
+  verdict_->setProperty("verdict", text.kind == VerdictText::Kind::agrees ? "agrees"
+                                   : text.kind == VerdictText::Kind::move ? "move"
+                                                                          : "unsure");
+  verdict_->style()->unpolish(verdict_);
+  verdict_->style()->polish(verdict_);
+  set_summary(visit_.check() ? text.headline : QString());
+}
+
+void CheckStep::show_by_hand(std::shared_ptr<const geometry::Tolerance> by_hand) {
+  by_hand_ = std::move(by_hand);
+  show_verdict();
 }
 
 void CheckStep::show_limits() {
@@ -317,7 +335,7 @@ StageContent CheckStep::stage_content(const HeldCoil& coil) const {
   if (check) {
     content.shown.coil_on = viewer::CoilOn::elsewhere;
     content.shown.placement = check->as_laid;
-    content.coil_follows_hand = coil.in_hand();
+    content.coil_follows_hand = false;
   }
   if (const auto& cap = visit_.cap()) {
     content.shown.things.insert(Thing::cap);
@@ -326,10 +344,10 @@ StageContent CheckStep::stage_content(const HeldCoil& coil) const {
     if (!check) {
       content.shown.coil_on = viewer::CoilOn::elsewhere;
       content.shown.placement = cap->check.as_laid;
-      content.coil_follows_hand = coil.in_hand();
+      content.coil_follows_hand = false;
     }
   }
-  content.off_by_hand = tolerance_->is_open();
+  content.off_by_hand = tolerance_->is_open() || check;
   if (tolerance_->on_head()) {
     content.shown.things.insert({Thing::tolerance, Thing::way_marks});
     content.shown.marking_way = tolerance_->way();
@@ -345,6 +363,18 @@ StageContent CheckStep::stage_content(const HeldCoil& coil) const {
     made.text = text;
     content.notes.push_back(made);
   };
+  if (check && check->verdict != geometry::Verdict::good) {
+    const auto move = [&](const std::vector<Eigen::Vector3d>& line) {
+      if (line.size() < 2) return;
+      StageNote made;
+      made.line = line;
+      made.ticked = true;
+      made.colour = viewer::colour_of(viewer::Role::tape);
+      content.notes.push_back(made);
+    };
+    move(visit_.moves().site);
+    move(visit_.moves().edge);
+  }
   note(TodaysMark::site, viewer::Shape::ring, tr("today's site mark"));
   note(TodaysMark::edge, viewer::Shape::bar, tr("today's edge mark"));
   show_places(content);

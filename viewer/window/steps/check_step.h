@@ -3,6 +3,7 @@
 #include <QCheckBox>
 #include <QPushButton>
 #include <array>
+#include <memory>
 
 #include "viewer/window/fields/number_field.h"
 #include "viewer/window/session/pulse_log.h"
@@ -12,6 +13,7 @@
 #include "viewer/window/steps/place_choice.h"
 #include "viewer/window/steps/step.h"
 #include "viewer/window/steps/tolerance_panel.h"
+#include "viewer/window/steps/verdict.h"
 
 namespace scalpmark::window {
 
@@ -35,6 +37,11 @@ public:
   [[nodiscard]] LengthField* tape(TodaysMark which, std::size_t index) const {
     return entry(which).tapes[index];
   }
+  /// The check in words, as it is on this step and, larger, in Check mode.
+  [[nodiscard]] VerdictText verdict() const;
+  [[nodiscard]] QLabel* verdict_label() const { return verdict_; }
+  /// How far off hands are, beside the verdict; nothing while it is not known.
+  void show_by_hand(std::shared_ptr<const geometry::Tolerance> by_hand);
   [[nodiscard]] PlaceChoice* places(TodaysMark which) const { return entry(which).places; }
   /// Whether a place is to be chosen that the last call was not told of: the stage has to turn to it.
   [[nodiscard]] bool shows_new_question();
@@ -61,6 +68,7 @@ private:
   [[nodiscard]] const Entry& entry(TodaysMark which) const {
     return entries_[static_cast<std::size_t>(which)];
   }
+  void show_verdict();
   /// Says where the limits come from.
   void show_limits();
   /// To those that careful hands meet, or back to the strict ones.
@@ -76,6 +84,8 @@ private:
   Session& session_;
   Visit& visit_;
   PulseLog& log_;
+  LengthUnit unit_ = LengthUnit::centimetre;
+  std::shared_ptr<const geometry::Tolerance> by_hand_;
   std::optional<TodaysMark> wanted_, asked_;
   std::array<Entry, 2> entries_;
   CapFields* cap_;

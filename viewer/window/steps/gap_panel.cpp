@@ -26,8 +26,11 @@ QString region_name(Region region) {
   return GapPanel::tr("the brow or face");
 }
 
-QString mm(double value) {
-  return QString::fromStdString(viewer::millimetres(value));
+QString number(double mm) {
+  return QString::fromStdString(viewer::small_number(mm));
+}
+QString length(double mm) {
+  return QString::fromStdString(viewer::small_length(mm));
 }
 
 }  // namespace
@@ -35,21 +38,21 @@ QString mm(double value) {
 QString contact_line(const geometry::Contact& c) {
   QString text;
   if (geometry::on_wings(c))
-    text = GapPanel::tr("Rests on its wings, centre %1 mm clear.").arg(mm(c.lift_mm));
+    text = GapPanel::tr("Rests on its wings, centre %1 clear.").arg(length(c.lift_mm));
   else if (!c.touches.empty())
     text = GapPanel::tr("Touches %1.")
                .arg(QString::fromStdString(viewer::place_under_coil(c.touches.front().under)));
   if (!geometry::on_wings(c) && c.lift_mm >= 0.5)
-    text += QStringLiteral(" ") + GapPanel::tr("Centre %1 mm clear.").arg(mm(c.lift_mm));
+    text += QStringLiteral(" ") + GapPanel::tr("Centre %1 clear.").arg(length(c.lift_mm));
   for (const geometry::WingGap& w : c.wings) {
     const QString name = w.wing == geometry::Wing::left    ? GapPanel::tr("Left wing")
                          : w.wing == geometry::Wing::right ? GapPanel::tr("Right wing")
                                                            : GapPanel::tr("Gap");
     const QString middle = w.centre_mm && c.wings.size() > 1
-                               ? GapPanel::tr(", %1 under its middle").arg(mm(*w.centre_mm))
+                               ? GapPanel::tr(", %1 under its middle").arg(number(*w.centre_mm))
                                : QString();
-    text += QStringLiteral(" ") +
-            GapPanel::tr("%1 %2 to %3 mm%4.").arg(name, mm(w.least_mm), mm(w.most_mm), middle);
+    text += QStringLiteral(" ") + GapPanel::tr("%1 %2 to %3%4.", "a wing, its gaps, and that of its middle")
+                                      .arg(name, number(w.least_mm), length(w.most_mm), middle);
   }
   if (c.hits.empty()) return text + QStringLiteral(" ") + GapPanel::tr("Clear of ears and brow.");
   for (const geometry::Obstacle& o : c.hits)

@@ -5,6 +5,9 @@
 #include <QHBoxLayout>
 #include <cmath>
 
+#include "geometry/plan/tape_from.h"
+#include "viewer/window/fields/text_entry.h"
+#include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -52,8 +55,11 @@ LandmarksStep::LandmarksStep(Session& session, QWidget* parent)
     set_problem({});
     found_.reset();
     found_text_->hide();
+    found_tapes_->hide();
     emit landmark_found();
   });
+  connect(guess_, &QPushButton::clicked, this, &LandmarksStep::guess_wanted);
+  connect(confirm_, &QPushButton::clicked, this, &LandmarksStep::confirmed);
   connect(other_way_up_, &QPushButton::clicked, this, &LandmarksStep::turn_wanted);
   connect(use_points_, &QPushButton::clicked, this, [this] { set_problem(session_.use_placed()); });
   connect(give_up_, &QPushButton::clicked, this, [this] { session_.drop_unplaced(); });
@@ -74,7 +80,7 @@ void LandmarksStep::build_known() {
   known->addWidget(systems_);
   auto* row = new QHBoxLayout;
   auto* label = new QLabel(tr("Find"));
-  find_ = new QLineEdit;
+  find_ = new TextEntry;
   find_->setPlaceholderText(tr("a label, such as F3"));
   find_->setMaxLength(12);
   find_->setToolTip(tr("A label of the 10-5 system, such as F3; Enter rings it on the stage"));
@@ -93,6 +99,12 @@ void LandmarksStep::build_known() {
   found_text_->setWordWrap(true);
   found_text_->hide();
   known->addWidget(found_text_);
+  found_tapes_ = new QLabel;
+  found_tapes_->setObjectName("strong");
+  found_tapes_->setWordWrap(true);
+  found_tapes_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  found_tapes_->hide();
+  known->addWidget(found_tapes_);
   move_points_ = new QPushButton(tr("Place nasion, inion and tragi anew\u2026"));
   known->addWidget(move_points_, 0, Qt::AlignLeft);
   fields()->addWidget(known_);
@@ -117,6 +129,10 @@ void LandmarksStep::build_placing() {
     connect(button, &QPushButton::clicked, this, [this, which] { want(which); });
   }
   placing->addLayout(grid);
+  confirm_ = new QPushButton(tr("This one is right"));
+  confirm_->setObjectName("main");
+  confirm_->setToolTip(tr("Confirms the computer's guess; or drag the point where it belongs"));
+  placing->addWidget(confirm_);
   use_points_ = new QPushButton(tr("Use these four points"));
   use_points_->setObjectName("main");
   placing->addWidget(use_points_);
@@ -125,6 +141,11 @@ void LandmarksStep::build_placing() {
   other_way_up_->setToolTip(
       tr("Files do not say which way is up; press until the head stands upright and faces you."));
   give_up_ = new QPushButton(tr("Discard this head"));
+  guess_ = new QPushButton(tr("Guess the four points"));
+  guess_->setToolTip(
+      tr("Fits the built-in head to this skin; each of the four is then to be confirmed or moved"));
+  guess_->setAccessibleDescription(guess_->toolTip());
+  placing->addWidget(guess_, 0, Qt::AlignLeft);
   buttons->addWidget(other_way_up_);
   buttons->addWidget(give_up_);
   buttons->addStretch(1);
@@ -151,7 +172,19 @@ void LandmarksStep::look_for(const QString& typed) {
           ? tr("%1 is ringed on the stage.").arg(name)
           : tr("%1 is the older label of %2, ringed on the stage.").arg(typed.trimmed(), name));
   found_text_->show();
+  show_tapes_to_found();
   if (!again) emit landmark_found();
+}
+
+void LandmarksStep::show_tapes_to_found() {
+  found_tapes_->setVisible(found_.has_value());
+  if (!found_) return;
+  const geometry::TapeFrom from = geometry::tape_from(session_.head().head, found_->on_skin);
+  const auto length = [](double mm) { return QString::fromStdString(viewer::tape_length(mm)); };
+  found_tapes_->setText(
+      tr("By tape: %1 from the vertex, %2 from the nasion, %3 from the left tragus, %4 from the right.")
+          .arg(length(from.vertex_mm), length(from.nasion_mm), length(from.left_tragus_mm),
+               length(from.right_tragus_mm)));
 }
 
 viewer::Gaze LandmarksStep::gaze_at_found() const {
@@ -170,20 +203,36 @@ void LandmarksStep::want(Fiducial which) {
   emit fiducial_wanted();
 }
 
+void LandmarksStep::show_guessing(bool on) {
+  guess_->setEnabled(!on);
+  guess_->setText(on ? tr("Guessing\u2026") : tr("Guess the four points"));
+}
+
 void LandmarksStep::show_points() {
   if (!session_.unplaced()) return;
   for (const Fiducial which : all_fiducials) {
     const bool placed = session_.unplaced()->placed[static_cast<std::size_t>(which)].has_value();
     auto* button = points_[static_cast<std::size_t>(which)];
-    button->setText((placed ? QStringLiteral("\u2713 ") : QString()) + capital(name_of(which)));
-    button->setAccessibleName(placed ? tr("%1, placed").arg(name_of(which))
-                                     : tr("%1, not placed").arg(name_of(which)));
+    const bool guess = session_.unplaced()->is_guess(which);
+    button->setText((guess    ? QStringLiteral("? ")
+                     : placed ? QStringLiteral("\u2713 ")
+                              : QString()) +
+                    capital(name_of(which)));
+    button->setAccessibleName((guess    ? tr("%1, guessed")
+                               : placed ? tr("%1, placed")
+                                        : tr("%1, not placed"))
+                                  .arg(name_of(which)));
     button->setChecked(which == wanted_);
   }
   const bool complete = session_.unplaced()->complete();
   const QString problem = session_.placing_problem();
-  place_text_->setText(complete ? tr("All four are placed. Drag one to move it, or use them.")
-                                : where_it_is(wanted_));
+  const bool guess = session_.unplaced()->is_guess(wanted_);
+  place_text_->setText(
+      complete ? tr("All four are placed. Drag one to move it, or use them.")
+      : guess  ? tr("A computer's guess. Look at it: is it right? Else drag it where it belongs. %1")
+                    .arg(where_it_is(wanted_))
+              : where_it_is(wanted_));
+  confirm_->setVisible(guess);
   use_points_->setVisible(complete);
   use_points_->setEnabled(complete && problem.isEmpty());
   set_problem(problem);
@@ -197,10 +246,13 @@ void LandmarksStep::show_case() {
   known_->setVisible(!placing);
   move_points_->setVisible(session_.case_file().head.kind != models::HeadKind::generic);
   set_hint(
-      placing
-          ? tr("Turn the head by dragging beside it; drag a placed point to move it.")
-          : tr("Pencil a short line half way along each long tape; where the two lines cross is the vertex, "
-               "Cz."));
+      placing ? tr("Turn the head by dragging beside it; drag a placed point to move it.")
+      : !session_.is_ready()
+          ? tr("Pencil a short line half way along each long tape; where the two lines cross is the vertex, Cz.")
+          : tr("Pencil a short line half way along each long tape, at %1 of nasion to inion and at %2 of tragus to "
+               "tragus; where the two lines cross is the vertex, Cz.")
+                .arg(QString::fromStdString(viewer::half_of_tape(session_.plan().tapes.nasion_inion_mm)),
+                     QString::fromStdString(viewer::half_of_tape(session_.plan().tapes.tragus_tragus_mm))));
   if (placing) {
     QStringList notes;
     for (const geometry::Message& note : session_.unplaced()->notes) notes << viewer::translated(note);
@@ -213,13 +265,16 @@ void LandmarksStep::show_case() {
                                                                 : tr("10-5"));
   }
   // A found landmark lies elsewhere on another head.
-  if (found_ && session_.is_ready()) found_ = geometry::landmark(session_.head().head, found_->name);
+  if (found_ && session_.is_ready()) {
+    found_ = geometry::landmark(session_.head().head, found_->name);
+    show_tapes_to_found();
+  }
 }
 
 StageContent LandmarksStep::stage_content(const HeldCoil& coil) const {
   StageContent content = content_with({Thing::landmarks, Thing::tapes}, coil);
   content.look.view =
-      session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::right;
+      session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::front_right;
   if (system_ != geometry::LandmarkSystem::ten_ten) {
     if (!landmarks_)
       landmarks_ = std::make_shared<const std::vector<geometry::Landmark>>(

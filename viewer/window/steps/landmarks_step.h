@@ -34,6 +34,11 @@ public:
   void want(Fiducial which);
 
   [[nodiscard]] QLineEdit* find() const { return find_; }
+  [[nodiscard]] QPushButton* guess() const { return guess_; }
+  [[nodiscard]] QPushButton* confirm() const { return confirm_; }
+  void show_guessing(bool on);
+  /// The landmark's tape distances; empty while none is found.
+  [[nodiscard]] QString found_tapes() const { return found_ ? found_tapes_->text() : QString(); }
   [[nodiscard]] Choice* systems() const { return systems_; }
   [[nodiscard]] QPushButton* use_points() const { return use_points_; }
   [[nodiscard]] QPushButton* other_way_up() const { return other_way_up_; }
@@ -43,6 +48,9 @@ public:
 
 signals:
   void system_chosen();
+  void guess_wanted();
+  /// The guess of the wanted point is right as it is.
+  void confirmed();
   void landmark_found();
   void fiducial_wanted();
   void turn_wanted();
@@ -51,6 +59,7 @@ private:
   void build_known();
   void build_placing();
   void look_for(const QString& label);
+  void show_tapes_to_found();
   void show_points();
 
   Session& session_;
@@ -63,9 +72,11 @@ private:
   QWidget *known_, *placing_;
   QLineEdit* find_;
   QLabel* found_text_;
+  QLabel* found_tapes_;
   QLabel* place_text_;
   std::array<QPushButton*, 4> points_{};
   QPushButton *other_way_up_, *use_points_, *give_up_, *move_points_;
+  QPushButton *guess_, *confirm_;
 };
 
 }  // namespace scalpmark::window

@@ -5,6 +5,7 @@
 
 #include "geometry/base/error.h"
 #include "geometry/base/ranges.h"
+#include "viewer/window/session/tapes_beside.h"
 #include "viewer/words/cap_words.h"
 #include "viewer/words/words.h"
 
@@ -12,13 +13,6 @@ namespace scalpmark::window {
 
 using viewer::Thing;
 using viewer::View;
-
-namespace {
-
-// A tape reads to half a centimetre; a head of its own that differs by more is not the one that was measured.
-constexpr double worth_saying_mm = 5;
-
-}  // namespace
 
 MeasureStep::MeasureStep(Session& session, QWidget* parent)
     : Step(1, tr("Measure"), parent), session_(session) {
@@ -111,12 +105,23 @@ void MeasureStep::show_case() {
   head_->setText(tr("Head: %1").arg(description));
   const geometry::TapeMeasures& head = session_.plan().tapes;
   const auto cm = [&](double mm) { return length_text(mm, unit_); };
-  measured_->setText(tr("The head on the stage: %1, %2, %3 %4.")
+  const bool none_entered = !tapes.nasion_inion_mm && !tapes.tragus_tragus_mm && !tapes.circumference_mm;
+  measured_->setText((generic && none_entered
+                          ? tr("No tape of this person yet. The built-in head on the stage, nobody's own, "
+                               "measures %1, %2, %3 %4.")
+                          : tr("The head on the stage: %1, %2, %3 %4."))
                          .arg(cm(head.nasion_inion_mm), cm(head.tragus_tragus_mm), cm(head.circumference_mm),
                               unit_name(unit_)));
-  set_summary(tr("%1 | %2 | %3 %4")
-                  .arg(cm(head.nasion_inion_mm), cm(head.tragus_tragus_mm), cm(head.circumference_mm),
-                       unit_name(unit_)));
+  // What was measured on the person; of a scan, on the scan.
+  const auto told = [&](const std::optional<double>& tape, double here) {
+    return tape ? cm(*tape) : generic ? tr("none") : cm(here);
+  };
+  set_summary(generic && none_entered
+                  ? tr("no tapes yet")
+                  : tr("%1 | %2 | %3 %4")
+                        .arg(told(tapes.nasion_inion_mm, head.nasion_inion_mm),
+                             told(tapes.tragus_tragus_mm, head.tragus_tragus_mm),
+                             told(tapes.circumference_mm, head.circumference_mm), unit_name(unit_)));
 
   put_cap_on();
   brim_heights_->setText(
@@ -124,14 +129,10 @@ void MeasureStep::show_case() {
                  .arg(viewer::translated(viewer::brim_sentence(heights_, in_unit(unit_))))
            : no_cap_);
   QStringList notes;
-  const auto compare = [&](const QString& name, const std::optional<double>& measured, double here) {
-    if (measured && std::abs(*measured - here) > worth_saying_mm)
-      notes << tr("%1: %2 measured, but %3 on this head.")
-                   .arg(name, length_with_unit(*measured, unit_), length_with_unit(here, unit_));
-  };
-  compare(tr("Nasion to inion"), tapes.nasion_inion_mm, head.nasion_inion_mm);
-  compare(tr("Tragus to tragus"), tapes.tragus_tragus_mm, head.tragus_tragus_mm);
-  compare(tr("Around the head"), tapes.circumference_mm, head.circumference_mm);
+  for (const TapeBeside& tape : tapes_that_differ(case_file.the_case, session_.plan()))
+    notes << tr("%1: %2 measured, but %3 on this head.")
+                 .arg(tape.name, length_with_unit(tape.entered_mm, unit_),
+                      length_with_unit(tape.here_mm, unit_));
   const auto& caution = session_.plan().size_caution;
   if (caution) notes << viewer::translated(caution->sentence);
   for (const geometry::Message& note : session_.head().notes) notes << viewer::translated(note);

@@ -3,6 +3,8 @@
 #include <QDir>
 #include <QGridLayout>
 
+#include "viewer/window/fields/text_entry.h"
+
 namespace scalpmark::window {
 
 using viewer::Thing;
@@ -17,7 +19,7 @@ constexpr int longest_label = 200;  // letters; more does not fit on a sheet
 SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), parent), session_(session) {
   set_hint(tr("Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again."));
   auto* name = new QLabel(tr("Label of the case"));
-  label_ = new QLineEdit;
+  label_ = new TextEntry;
   label_->setMaxLength(longest_label);
   label_->setToolTip(tr("Printed on pictures and sheets. No names: use your own code for the person."));
   label_->setAccessibleName(tr("Label of the case"));
@@ -41,6 +43,18 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), pare
   connect(print, &QPushButton::clicked, this, &SaveStep::print_wanted);
   connect(sheet, &QPushButton::clicked, this, &SaveStep::sheet_wanted);
   fields()->addLayout(grid);
+  numbers_ = new QPushButton(tr("Numbers across the room"));
+  numbers_->setToolTip(
+      tr("The lengths that find the marks again, one at a time in digits as large as a hand"));
+  numbers_->setAccessibleDescription(numbers_->toolTip());
+  connect(numbers_, &QPushButton::clicked, this, &SaveStep::numbers_wanted);
+  fields()->addWidget(numbers_, 0, Qt::AlignLeft);
+  lock_ = new QPushButton;
+  lock_->setCheckable(true);
+  lock_->setToolTip(tr("A locked plan is not changed by a slip of the hand; saving locks it (Ctrl+L)"));
+  lock_->setAccessibleDescription(lock_->toolTip());
+  connect(lock_, &QPushButton::clicked, &session_, &Session::set_locked);
+  fields()->addWidget(lock_, 0, Qt::AlignLeft);
   where_ = new QLabel;
   where_->setObjectName("quiet");
   where_->setWordWrap(true);
@@ -58,22 +72,29 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), pare
 }
 
 void SaveStep::show_case() {
-  if (!label_->isModified()) label_->setText(QString::fromStdString(session_.case_file().the_case.label));
+  const QString name = QString::fromStdString(session_.case_file().the_case.label);
+  if (!label_->isModified() && label_->text() != name) label_->setText(name);
   where_->setText(
       session_.file().isEmpty() ? tr("Not saved yet.")
       : session_.is_saved()
           ? tr("Saved in %1.").arg(QDir::toNativeSeparators(session_.file()))
           : tr("Changed since it was saved in %1.").arg(QDir::toNativeSeparators(session_.file())));
-  set_summary(session_.file().isEmpty() ? tr("not saved yet")
-              : session_.is_saved()     ? tr("saved")
-                                        : tr("changed"));
+  lock_->setChecked(session_.is_locked());
+  numbers_->setEnabled(session_.has_tapes());
+  lock_->setText(session_.is_locked() ? tr("Locked: unlock the plan") : tr("Lock the plan"));
+  set_summary(session_.is_locked()        ? tr("saved, locked")
+              : session_.file().isEmpty() ? tr("not saved yet")
+              : session_.is_saved()       ? tr("saved")
+                                          : tr("changed"));
 }
 
-StageContent SaveStep::stage_content(const HeldCoil& coil) const {
+StageContent SaveStep::stage_content(const HeldCoil&) const {
+  // What is kept is the plan, wherever the coil in the hand is.
   StageContent content =
       content_with({Thing::landmarks, Thing::grid, Thing::start, Thing::hotspot, Thing::treatment,
                     Thing::coil, Thing::angle, Thing::edge_marks, Thing::wanted},
-                   coil);
+                   HeldCoil{});
+  content.coil_follows_hand = false;
   content.look.view =
       geometry::side_of(session_.plan().treatment) == geometry::Side::left ? View::left : View::right;
   return content;

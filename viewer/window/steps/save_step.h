@@ -17,9 +17,13 @@ public:
   [[nodiscard]] StageContent stage_content(const HeldCoil& coil) const override;
   [[nodiscard]] QLineEdit* label() const { return label_; }
   [[nodiscard]] QPushButton* save() const { return save_; }
+  [[nodiscard]] QPushButton* lock() const { return lock_; }
+  [[nodiscard]] QPushButton* numbers() const { return numbers_; }
 
 signals:
   void save_wanted();
+  /// The numbers that find the marks again, one at a time in large digits.
+  void numbers_wanted();
   void picture_wanted();
   void sheet_wanted();
   void print_wanted();
@@ -27,7 +31,7 @@ signals:
 private:
   Session& session_;
   QLineEdit* label_;
-  QPushButton* save_;
+  QPushButton *save_, *lock_, *numbers_;
   QLabel* where_;
 };
 

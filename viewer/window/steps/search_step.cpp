@@ -5,8 +5,9 @@
 #include <QLabel>
 #include <cmath>
 
+#include "geometry/base/error.h"
 #include "geometry/base/ranges.h"
-#include "geometry/head/landmark_names.h"
+#include "geometry/plan/other_side.h"
 #include "models/coils/coil_library.h"
 #include "viewer/words/data_words.h"
 #include "viewer/words/shift_words.h"
@@ -27,6 +28,7 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
                          [](geometry::Case& c) -> double& { return c.search.anterior_mm; });
   pitch_ = add_length(tr("Between spots"), ranges::pitch_mm,
                       [](geometry::Case& c) -> double& { return c.search.pitch_mm; });
+  add_pad();
   grid_on_ = new Choice(tr("The grid is drawn on"),
                         {{tr("edge marks"), tr("What staff draw: the nine marks are evenly spaced")},
                          {tr("pulse points"), tr("The nine pulse points are evenly spaced")}});
@@ -46,15 +48,26 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
                      [](geometry::Case& c) -> double& { return c.coil.lift_mm; });
   add_rules();
 
-  auto* on = new QLabel(tr("Lay the coil on a spot"));
-  fields()->addWidget(on);
-  spots_ = new SpotPad(tr("Lay the coil on"));
-  fields()->addWidget(spots_);
   shift_note_ = new QLabel;
   shift_note_->setWordWrap(true);
   fields()->addWidget(shift_note_);
+  rules_ = new RulesPicture;
+  fields()->addWidget(rules_);
 
   connect_fields();
+}
+
+// High up: it is used at every visit, what follows once a case.
+void SearchStep::add_pad() {
+  auto* on = new QLabel(tr("Try a spot: lay the coil on"));
+  on->setObjectName("strong");
+  fields()->addWidget(on);
+  spots_ = new SpotPad(tr("Lay the coil on"));
+  fields()->addWidget(spots_);
+  answered_ = new QPushButton(tr("This spot answered"));
+  answered_->setToolTip(tr("Takes the spot that the coil is on as the hotspot, as in the next steps"));
+  answered_->setAccessibleDescription(answered_->toolTip());
+  fields()->addWidget(answered_, 0, Qt::AlignLeft);
 }
 
 void SearchStep::add_rules() {
@@ -110,11 +123,7 @@ void SearchStep::connect_fields() {
   });
   connect(side_, &Choice::picked, this, [this](int index) {
     change(tr("Side"), [index](models::CaseFile& case_file) {
-      case_file.the_case.side = index == 0 ? geometry::Side::left : geometry::Side::right;
-      // The site moves to the other side with the rest of the case: F3 becomes F4.
-      auto& treatment = case_file.the_case.treatment;
-      if (treatment.rule == geometry::TreatmentRule::landmark)
-        treatment.label = geometry::label_on_side(treatment.label, case_file.the_case.side);
+      geometry::lay_on_side(case_file.the_case, index == 0 ? geometry::Side::left : geometry::Side::right);
     });
   });
   connect(grid_on_, &Choice::picked, this, [this](int index) {
@@ -134,6 +143,12 @@ void SearchStep::connect_fields() {
     });
   });
   connect(spots_, &SpotPad::chosen, this, &SearchStep::spot_wanted);
+  connect(answered_, &QPushButton::clicked, this, [this] {
+    if (!tried_) return;
+    change(tr("Hotspot"), [spot = *tried_](models::CaseFile& case_file) {
+      geometry::take_hotspot(case_file.the_case, spot);
+    });
+  });
 }
 
 LengthField* SearchStep::add_length(const QString& name, const geometry::Range& allowed,
@@ -185,6 +200,8 @@ void SearchStep::show_case() {
   drawn_by_->choose(static_cast<int>(c.search.drawn_by));
   laid_by_->choose(static_cast<int>(c.coil.laid_by));
   spots_->set_side(c.side);
+  spots_->mark(c.hotspot_awaited ? std::nullopt : std::optional(c.hotspot));
+  show_answered();
 
   const QString lateral = length_with_unit(c.search.lateral_mm, unit_);
   const QString anterior = length_with_unit(std::abs(c.search.anterior_mm), unit_);
@@ -200,9 +217,11 @@ void SearchStep::show_case() {
 
 void SearchStep::show_coil(const HeldCoil& coil) {
   using geometry::GridPosition;
-  spots_->choose(coil.on == viewer::CoilOn::spot    ? std::optional(GridPosition{coil.row, coil.column})
-                 : coil.on == viewer::CoilOn::start ? std::optional(GridPosition{0, 0})
-                                                    : std::nullopt);
+  tried_ = coil.on == viewer::CoilOn::spot    ? std::optional(GridPosition{coil.row, coil.column})
+           : coil.on == viewer::CoilOn::start ? std::optional(GridPosition{0, 0})
+                                              : std::nullopt;
+  spots_->choose(tried_);
+  show_answered();
   std::string note;
   if (session_.is_ready() && (coil.on == viewer::CoilOn::spot || coil.on == viewer::CoilOn::start)) {
     const geometry::Case& c = session_.case_file().the_case;
@@ -210,6 +229,23 @@ void SearchStep::show_coil(const HeldCoil& coil) {
   }
   shift_note_->setText(QString::fromStdString(note));
   shift_note_->setVisible(!note.empty());
+  show_rules(coil);
+}
+
+void SearchStep::show_rules(const HeldCoil& coil) {
+  std::optional<geometry::SideView> view;
+  const geometry::Case& c = session_.case_file().the_case;
+  if (session_.is_ready()) try {
+      view = geometry::side_view(session_.head().head, c.coil.model, placement_of(session_.plan(), coil));
+    } catch (const geometry::GeometryError&) {
+      // a skin that cannot be cut there has no picture
+    }
+  rules_->show_view(view, c.coil.laid_by, unit_);
+}
+
+void SearchStep::show_answered() {
+  const geometry::Case& c = session_.case_file().the_case;
+  answered_->setEnabled(tried_ && (c.hotspot_awaited || *tried_ != c.hotspot));
 }
 
 QString SearchStep::shift_note() const {

@@ -7,6 +7,7 @@
 #include "viewer/window/fields/number_field.h"
 #include "viewer/window/fields/spot_pad.h"
 #include "viewer/window/session/session.h"
+#include "viewer/window/steps/rules_picture.h"
 #include "viewer/window/steps/step.h"
 
 namespace scalpmark::window {
@@ -36,7 +37,10 @@ public:
   [[nodiscard]] Choice* laid_by() const { return laid_by_; }
   /// What to do where the coil has its pulse away from the point measured; empty elsewhere.
   [[nodiscard]] QString shift_note() const;
+  [[nodiscard]] RulesPicture* rules() const { return rules_; }
   [[nodiscard]] SpotPad* spots() const { return spots_; }
+  /// Takes the spot that the coil is on as the hotspot.
+  [[nodiscard]] QPushButton* answered() const { return answered_; }
 
 signals:
   void spot_wanted(int row, int column);
@@ -46,10 +50,13 @@ protected:
 
 private:
   void add_coils();
+  void add_pad();
   void add_rules();
+  void show_rules(const HeldCoil& coil);
   void connect_fields();
   LengthField* add_length(const QString& name, const geometry::Range& allowed,
                           std::function<double&(geometry::Case&)> setting);
+  void show_answered();
   void change(const QString& what, const std::function<void(models::CaseFile&)>& edit);
 
   Session& session_;
@@ -59,7 +66,10 @@ private:
   QComboBox* coil_;
   QLabel *coil_note_, *shift_note_;
   AngleField* angle_;
+  RulesPicture* rules_;
   SpotPad* spots_;
+  QPushButton* answered_;
+  std::optional<geometry::GridPosition> tried_;  ///< the spot that the coil is on
 };
 
 }  // namespace scalpmark::window

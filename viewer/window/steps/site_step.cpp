@@ -8,6 +8,7 @@
 #include "geometry/base/ranges.h"
 #include "geometry/head/landmark_names.h"
 #include "geometry/head/landmarks.h"
+#include "viewer/window/fields/text_entry.h"
 #include "viewer/words/shift_words.h"
 
 namespace scalpmark::window {
@@ -32,7 +33,10 @@ void choose(models::CaseFile& case_file, const geometry::TreatmentAlternative& s
 }  // namespace
 
 SiteStep::SiteStep(Session& session, QWidget* parent) : Step(5, tr("Site"), parent), session_(session) {
-  fields()->addWidget(new QLabel(tr("The spot that answered (the hotspot)")));
+  hotspot_heading_ = new QLabel;
+  hotspot_heading_->setObjectName("strong");
+  hotspot_heading_->setWordWrap(true);
+  fields()->addWidget(hotspot_heading_);
   hotspot_ = new SpotPad(tr("The hotspot is"));
   fields()->addWidget(hotspot_);
   rule_ = new Choice(tr("The treatment site is"),
@@ -70,7 +74,7 @@ void SiteStep::add_label() {
   auto* row = new QHBoxLayout(label_row_);
   row->setContentsMargins(0, 0, 0, 0);
   auto* name = new QLabel(tr("Landmark"));
-  label_ = new QLineEdit;
+  label_ = new TextEntry;
   label_->setMaxLength(12);
   label_->setAccessibleName(tr("Landmark of the treatment site"));
   label_->setToolTip(tr("A label of the 10-5 system, such as F3"));
@@ -130,7 +134,7 @@ void SiteStep::add_alternatives() {
 void SiteStep::connect_fields() {
   connect(hotspot_, &SpotPad::chosen, this, [this](int row_, int column) {
     set_problem(session_.change(tr("Hotspot"), [&](models::CaseFile& case_file) {
-      case_file.the_case.hotspot = {row_, column};
+      geometry::take_hotspot(case_file.the_case, {row_, column});
     }));
     show_case();
   });
@@ -223,7 +227,15 @@ void SiteStep::show_case() {
   const geometry::Case& c = session_.case_file().the_case;
   const bool forward = c.treatment.rule == geometry::TreatmentRule::forward;
   hotspot_->set_side(c.side);
-  hotspot_->choose(c.hotspot);
+  const std::optional<geometry::GridPosition> hotspot =
+      c.hotspot_awaited ? std::nullopt : std::optional(c.hotspot);
+  hotspot_->choose(hotspot);
+  hotspot_->mark(hotspot);
+  hotspot_heading_->setText(hotspot ? tr("The spot that answered (the hotspot)")
+                            : forward
+                                ? tr("The spot that answered: not found yet. The stage shows the site as it "
+                                     "would be if the middle spot answers.")
+                                : tr("The spot that answered: not found yet."));
   rule_->choose(forward ? 0 : 1);
   distance_->setVisible(forward);
   distance_->set_value(c.treatment.distance_mm);
@@ -235,7 +247,8 @@ void SiteStep::show_case() {
     set_problem({});
   }
   drawn_by_->choose(static_cast<int>(c.treatment.drawn_by));
-  if (!label_->isModified()) label_->setText(QString::fromStdString(c.treatment.label));
+  const QString site = QString::fromStdString(c.treatment.label);
+  if (!label_->isModified() && label_->text() != site) label_->setText(site);
   set_hint(
       forward
           ? tr("Circle the spot that gives a steady twitch of the hand. From its pulse point tape %1 forward, "
@@ -243,8 +256,9 @@ void SiteStep::show_case() {
                 .arg(length_with_unit(c.treatment.distance_mm, unit_))
           : tr("Circle the spot that gives a steady twitch of the hand. The treatment site is the landmark %1.")
                 .arg(QString::fromStdString(c.treatment.label)));
-  set_summary(forward ? tr("%1 forward").arg(length_with_unit(c.treatment.distance_mm, unit_))
-                      : QString::fromStdString(c.treatment.label));
+  set_summary(geometry::site_is_open(c) ? tr("hotspot not found yet")
+              : forward ? tr("%1 forward").arg(length_with_unit(c.treatment.distance_mm, unit_))
+                        : QString::fromStdString(c.treatment.label));
   if (!session_.is_ready()) return;
   const std::string shift = viewer::shift_sentence(session_.plan().treatment, c.treatment.drawn_by, c.coil);
   shift_note_->setText(QString::fromStdString(shift));

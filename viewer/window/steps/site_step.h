@@ -26,6 +26,7 @@ public:
   void set_unit(LengthUnit unit);
 
   [[nodiscard]] SpotPad* hotspot() const { return hotspot_; }
+  [[nodiscard]] QString hotspot_heading() const { return hotspot_heading_->text(); }
   [[nodiscard]] Choice* rule() const { return rule_; }
   [[nodiscard]] Choice* drawn_by() const { return drawn_by_; }
   /// Shown while a landmark of the other side waits to be confirmed.
@@ -45,6 +46,7 @@ private:
 
   Session& session_;
   LengthUnit unit_ = LengthUnit::centimetre;
+  QLabel* hotspot_heading_;
   SpotPad* hotspot_;
   Choice *rule_, *drawn_by_;
   QLabel* shift_note_;

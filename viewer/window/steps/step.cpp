@@ -68,8 +68,10 @@ void Step::set_summary(const QString& summary) {
 }
 
 void Step::set_problem(const QString& sentence) {
+  const bool anew = !sentence.isEmpty() && sentence != problem_->text();
   problem_->setText(sentence);
   problem_->setVisible(!sentence.isEmpty());
+  if (anew && open_) emit said_problem(problem_);
 }
 
 void Step::set_note(const QString& sentence) {

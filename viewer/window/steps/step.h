@@ -35,6 +35,8 @@ public:
 signals:
   /// Opened, or worked in: the stage is to show this step.
   void entered();
+  /// Something that went wrong is said now; it is to be seen.
+  void said_problem(QWidget* where);
 
 protected:
   /// Where the fields go.

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "viewer/words/check_words.h"
-#include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -16,45 +15,46 @@ class VerdictWords {
   Q_DECLARE_TR_FUNCTIONS(VerdictWords)
 };
 
+QString headline_of(geometry::Verdict verdict) {
+  switch (verdict) {
+    case geometry::Verdict::good:
+      return VerdictWords::tr("The marks agree with the plan");
+    case geometry::Verdict::pulse_off:
+      return VerdictWords::tr("Move the coil");
+    case geometry::Verdict::angle_off:
+      return VerdictWords::tr("Turn the coil");
+    case geometry::Verdict::both_off:
+      return VerdictWords::tr("Move and turn the coil");
+  }
+  return {};
+}
+
 }  // namespace
 
-VerdictText verdict_text(const std::optional<geometry::Check>& check, const QString& doubt) {
+VerdictText verdict_text(const std::optional<geometry::Check>& check, const QString& problem,
+                         const QString& doubt, const geometry::Tolerance* by_hand, LengthUnit unit) {
   VerdictText text;
   if (!check) {
     text.headline = VerdictWords::tr("No check yet");
     text.reason =
-        doubt.isEmpty()
+        !problem.isEmpty() ? problem
+        : doubt.isEmpty()
             ? VerdictWords::tr("Click today's site mark and edge mark, or enter tape distances to them.")
             : doubt;
     return text;
   }
-  using geometry::Verdict;
-  text.good = check->verdict == Verdict::good;
-  // A sign beside the words, so that the verdict does not hang on a colour.
-  switch (check->verdict) {
-    case Verdict::good:
-      text.headline = VerdictWords::tr("\u2713 On the site");
-      break;
-    case Verdict::pulse_off:
-      text.headline = VerdictWords::tr("\u2717 Move the coil");
-      break;
-    case Verdict::angle_off:
-      text.headline = VerdictWords::tr("\u2717 Turn the coil");
-      break;
-    case Verdict::both_off:
-      text.headline = VerdictWords::tr("\u2717 Move and turn the coil");
-      break;
-  }
-  text.pulse = VerdictWords::tr("Pulse %1 mm from the site")
-                   .arg(QString::fromStdString(viewer::millimetres(check->pulse_off_mm)));
+  text.kind = check->verdict == geometry::Verdict::good ? VerdictText::Kind::agrees : VerdictText::Kind::move;
+  text.headline = headline_of(check->verdict);
+  text.pulse = VerdictWords::tr("Pulse %1 from the site").arg(length_with_unit(check->pulse_off_mm, unit));
   const long degrees = std::lround(check->angle_deg), off = std::lround(std::abs(check->angle_error_deg));
   text.angle = off == 0
                    ? VerdictWords::tr("Coil %1\u00b0 to the midline, as planned").arg(degrees)
                    : VerdictWords::tr("Coil %1\u00b0 to the midline, %2\u00b0 off").arg(degrees).arg(off);
-  text.reason = viewer::translated(viewer::check_sentence(*check));
+  text.reason = viewer::translated(viewer::check_sentence(*check, in_unit(unit)));
+  if (by_hand) text.by_hand = viewer::translated(viewer::by_hand_sentence(*by_hand, in_unit(unit)));
   if (!doubt.isEmpty()) {
-    text.good = false;
-    text.headline = VerdictWords::tr("? Not sure");
+    text.kind = VerdictText::Kind::unsure;
+    text.headline = VerdictWords::tr("Not sure");
     text.reason = doubt;
   }
   return text;

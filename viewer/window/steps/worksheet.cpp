@@ -4,6 +4,7 @@
 #include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <cmath>
 
 namespace scalpmark::window {
 
@@ -41,6 +42,14 @@ Worksheet::Worksheet(Session& session, Visit& visit, PulseLog& log, QWidget* par
 
   for (std::size_t i = 0; i < steps_.size(); ++i)
     connect(steps_[i], &Step::entered, this, [this, i] { go_to(static_cast<StepIndex>(i)); });
+  // Once the sentence has its height.
+  for (Step* step : steps_)
+    connect(step, &Step::said_problem, this, [this](QWidget* where) {
+      QTimer::singleShot(0, this, [this, where] {
+        if (where->isVisible()) ensureWidgetVisible(where, 0, 40);
+        horizontalScrollBar()->setValue(0);
+      });
+    });
   // Working in an open step makes it the one the stage is about.
   connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
     for (std::size_t i = 0; now && i < steps_.size(); ++i)
@@ -83,6 +92,16 @@ void Worksheet::show_case() {
   site_->show_case();
   check_->show_case();
   save_->show_case();
+}
+
+void Worksheet::set_type_size(TypeSize size) {
+  const auto px = [factor = factor_of(size)](int usual) {
+    return static_cast<int>(std::lround(factor * usual));
+  };
+  setFixedWidth(px(width_px));
+  for (const NumberField* field : findChildren<NumberField*>())
+    field->edit()->setFixedWidth(px(NumberField::entry_width_px));
+  for (SpotPad* pad : findChildren<SpotPad*>()) pad->set_button_px(px(SpotPad::button_px));
 }
 
 void Worksheet::set_unit(LengthUnit unit) {

@@ -3,6 +3,7 @@
 #include <QScrollArea>
 #include <array>
 
+#include "viewer/window/fields/type_size.h"
 #include "viewer/window/steps/check_step.h"
 #include "viewer/window/steps/landmarks_step.h"
 #include "viewer/window/steps/measure_step.h"
@@ -35,6 +36,8 @@ public:
   void go_to(StepIndex step, bool alone = true);
   void show_case();
   void set_unit(LengthUnit unit);
+  /// Wide enough for letters of that size.
+  void set_type_size(TypeSize size);
 
   [[nodiscard]] Step* step(StepIndex index) const { return steps_[index]; }
   [[nodiscard]] MeasureStep* measure() const { return measure_; }

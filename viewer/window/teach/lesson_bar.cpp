@@ -1,7 +1,7 @@
 #include "viewer/window/teach/lesson_bar.h"
 
 #include <QAccessible>
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QHideEvent>
 #include <QShowEvent>
 #include <QVBoxLayout>
@@ -41,17 +41,19 @@ LessonBar::LessonBar(QWidget* parent) : QWidget(parent) {
   play_ = button(tr("Play"), tr("Play the lesson"), tr("Play or pause (Space)"));
   next_ = button(tr("Next"), tr("Next step"), tr("Next step (Page Down)"));
 
-  auto* head = new QHBoxLayout;
-  head->setSpacing(10);
-  head->addWidget(progress_, 0, Qt::AlignBaseline);
-  head->addWidget(title_, 1, Qt::AlignBaseline);
-  head->addWidget(previous_);
-  head->addWidget(play_);
-  head->addWidget(next_);
+  head_ = new QGridLayout;
+  head_->setHorizontalSpacing(10);
+  head_->setVerticalSpacing(4);
+  head_->addWidget(progress_, 1, 0, Qt::AlignBaseline);
+  head_->addWidget(title_, 1, 1, Qt::AlignBaseline);
+  head_->addWidget(previous_, 1, 2);
+  head_->addWidget(play_, 1, 3);
+  head_->addWidget(next_, 1, 4);
+  head_->setColumnStretch(1, 1);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(rim_px, 8, rim_px, 12);
   all->setSpacing(6);
-  all->addLayout(head);
+  all->addLayout(head_);
   all->addWidget(caption_);
   // Room for the longest word, so that the buttons stay where they are.
   for (const QString& text : {tr("Play"), tr("Pause"), tr("Play again")}) {
@@ -60,8 +62,9 @@ LessonBar::LessonBar(QWidget* parent) : QWidget(parent) {
   }
 }
 
-void LessonBar::make_room_for(const QStringList& captions) {
+void LessonBar::make_room_for(const QStringList& captions, const QStringList& titles) {
   captions_ = captions;
+  titles_ = titles;
   size_type();
 }
 
@@ -84,6 +87,26 @@ void LessonBar::size_type() {
     height =
         std::max(height, metrics.boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, caption).height());
   caption_->setMinimumHeight(height);
+  place_title();
+}
+
+void LessonBar::place_title() {
+  QFont font = title_->font();
+  font.setPixelSize(type_px_);
+  font.setBold(true);
+  const QFontMetrics metrics(font);
+  int widest = metrics.horizontalAdvance(title_->text());
+  for (const QString& title : titles_) widest = std::max(widest, metrics.horizontalAdvance(title));
+  int others = 2 * rim_px + 4 * head_->horizontalSpacing() + progress_->sizeHint().width();
+  for (const QPushButton* button : {previous_, play_, next_}) others += button->sizeHint().width();
+  const bool alone = widest + others > width();
+  if (alone == title_alone_) return;
+  title_alone_ = alone;
+  head_->removeWidget(title_);
+  if (alone)
+    head_->addWidget(title_, 0, 0, 1, 5);
+  else
+    head_->addWidget(title_, 1, 1, Qt::AlignBaseline);
 }
 
 void LessonBar::show_text(const QString& progress, const QString& title, const QString& caption) {

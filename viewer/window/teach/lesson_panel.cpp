@@ -42,6 +42,7 @@ LessonPanel::LessonPanel(QWidget* parent) : QScrollArea(parent) {
   steps_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   steps_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   steps_->setToolTip(tr("Page Down and Page Up go to the next and the previous step, Space plays."));
+  tools_ = new LessonTools;
   what_if_ = new WhatIfControls;
 
   auto* page = new QWidget;
@@ -49,7 +50,9 @@ LessonPanel::LessonPanel(QWidget* parent) : QScrollArea(parent) {
   auto* column = new QVBoxLayout(page);
   column->setContentsMargins(8, 8, 8, 8);
   column->setSpacing(6);
-  column->addWidget(card(tr("Lesson"), steps_));
+  QFrame* lesson = card(tr("Lesson"), steps_);
+  lesson->layout()->addWidget(tools_);
+  column->addWidget(lesson);
   column->addWidget(card(tr("What if one thing goes wrong?"), what_if_));
   column->addStretch(1);
   setWidget(page);

@@ -4,6 +4,7 @@
 #include <QScrollArea>
 #include <QStringList>
 
+#include "viewer/window/teach/lesson_tools.h"
 #include "viewer/window/teach/what_if_controls.h"
 
 namespace scalpmark::window {
@@ -17,6 +18,7 @@ public:
   void set_steps(const QStringList& titles);
   void set_current(int step);
   [[nodiscard]] QListWidget* steps() const { return steps_; }
+  [[nodiscard]] LessonTools* tools() const { return tools_; }
   [[nodiscard]] WhatIfControls* what_if() const { return what_if_; }
 
 signals:
@@ -33,6 +35,7 @@ private:
 
   double scale_ = 0;
   QListWidget* steps_;
+  LessonTools* tools_;
   WhatIfControls* what_if_;
 };
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <QWidget>
+
 #include "viewer/window/session/session.h"
 
 namespace scalpmark::window {
@@ -12,6 +14,10 @@ public:
   [[nodiscard]] virtual bool lesson_is_on() const = 0;
   /// Whether things may move by themselves.
   [[nodiscard]] virtual bool is_animated() const = 0;
+  /// What pictures beside the stage's own lie over.
+  [[nodiscard]] virtual QWidget& over_stage() = 0;
+  /// Lays the case on the other side; an edit like any other.
+  virtual void switch_side() = 0;
   /// Brings the stage up to date with the lesson.
   virtual void refresh_stage() = 0;
   /// Turns the stage to what the lesson is about.

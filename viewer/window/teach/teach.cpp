@@ -1,9 +1,12 @@
 #include "viewer/window/teach/teach.h"
 
 #include <QKeyEvent>
+#include <algorithm>
 #include <cmath>
 
+#include "geometry/base/error.h"
 #include "geometry/plan/plan_cortex.h"
+#include "geometry/plan/side_view.h"
 #include "models/cases/case_file.h"
 #include "viewer/teach/field_steps.h"
 #include "viewer/window/teach/what_if_picture.h"
@@ -20,13 +23,19 @@ constexpr int look_ms = 3000, word_ms = 450;
 constexpr int glide_ms = 1200;
 constexpr int laying_ms = 2200, laying_frame_ms = 40;
 
-int dwell_ms(const viewer::LessonStep& step) {
-  return look_ms + word_ms * QString::fromStdString(step.caption).split(QLatin1Char(' ')).size();
+int dwell_ms(const QString& said) {
+  return look_ms + word_ms * said.split(QLatin1Char(' ')).size();
 }
 
 }  // namespace
 
-Teach::Teach(LessonRoom& room, QWidget& window) : room_(room), panel_(new LessonPanel), bar_(new LessonBar) {
+Teach::Teach(LessonRoom& room, QWidget& window)
+    : room_(room),
+      panel_(new LessonPanel),
+      bar_(new LessonBar),
+      rules_(new RulesPicture(&room.over_stage())) {
+  room_.over_stage().installEventFilter(this);
+  rules_->setAttribute(Qt::WA_TransparentForMouseEvents);
   laying_.setInterval(laying_frame_ms);
   connect_parts();
   // What nobody takes of a key comes up to the window; list and panel would use these keys themselves.
@@ -50,6 +59,13 @@ void Teach::connect_parts() {
       player_.go_to(step);
   });
   connect(panel_->what_if(), &WhatIfControls::changed, this, &Teach::show_mistake);
+  connect(panel_->tools(), &LessonTools::why_switched, this, [this](bool on) {
+    says_why_ = on;
+    show_steps();
+    show_text();
+  });
+  connect(panel_->tools(), &LessonTools::side_wanted, this, [this] { room_.switch_side(); });
+  connect(panel_->tools(), &LessonTools::tempo_chosen, &player_, &LessonPlayer::set_tempo);
   connect(bar_->play(), &QPushButton::clicked, &player_, &LessonPlayer::toggle);
   connect(bar_->previous(), &QPushButton::clicked, &player_, &LessonPlayer::previous);
   connect(bar_->next(), &QPushButton::clicked, &player_, &LessonPlayer::next);
@@ -60,6 +76,7 @@ void Teach::connect_parts() {
   connect(bar_, &LessonBar::hidden, this, [this] {
     player_.pause();
     laying_.stop();
+    rules_->hide();
   });
   connect(&laying_, &QTimer::timeout, this, [this] {
     if (since_.elapsed() >= laying_ms) laying_.stop();
@@ -74,6 +91,10 @@ void Teach::set_unit(LengthUnit unit) {
 }
 
 bool Teach::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == &room_.over_stage()) {
+    if (event->type() == QEvent::Resize) place_rules();
+    return false;
+  }
   if (event->type() == QEvent::KeyPress && room_.lesson_is_on()) {
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->modifiers() == Qt::NoModifier) switch (key->key()) {
@@ -109,18 +130,29 @@ void Teach::follow() {
   panel_->what_if()->show_case(session.case_file().the_case);
   work_out_mistake();
 
+  panel_->tools()->show_side(now.side == geometry::Side::left);
+  show_steps();
+  show_text();
+}
+
+void Teach::show_steps() {
   QStringList titles, captions;
   std::vector<int> dwell;
   for (const viewer::LessonStep& step : steps_) {
     titles << QString::fromStdString(step.title);
-    captions << QString::fromStdString(step.caption);
-    dwell.push_back(dwell_ms(step));
+    captions << said_at(step);
+    dwell.push_back(dwell_ms(captions.back()));
   }
   panel_->set_steps(titles);
   player_.set_dwell_ms(std::move(dwell));
   panel_->set_current(player_.current());
-  bar_->make_room_for(captions);
-  show_text();
+  bar_->make_room_for(captions, titles);
+}
+
+QString Teach::said_at(const viewer::LessonStep& step) const {
+  const QString caption = QString::fromStdString(step.caption);
+  return says_why_ ? tr("%1 Why: %2", "what staff do, and why").arg(caption, QString::fromStdString(step.why))
+                   : caption;
 }
 
 void Teach::work_out_mistake() {
@@ -147,7 +179,36 @@ StageContent Teach::stage_content() {
                : step_content();
   content.look.glide_ms = glide_ms;
   content.coil_follows_hand = false;
+  show_rules();
   return content;
+}
+
+// Beside the stage's picture from outside, one from beside the coil, where the rules can be told apart.
+void Teach::show_rules() {
+  const bool about_rules = outcome_ ? std::holds_alternative<viewer::OtherRule>(outcome_->mistake)
+                                    : step().topic == viewer::LessonTopic::mark_edge;
+  std::optional<geometry::SideView> view;
+  const Session& session = room_.session();
+  const geometry::Case& now = session.case_file().the_case;
+  if (about_rules && room_.lesson_is_on()) try {
+      view = geometry::side_view(session.head().head, now.coil.model,
+                                 outcome_ ? outcome_->result.really : session.plan().treatment);
+    } catch (const geometry::GeometryError&) {
+      // a skin that cannot be cut there has no picture
+    }
+  const auto* other = outcome_ ? std::get_if<viewer::OtherRule>(&outcome_->mistake) : nullptr;
+  rules_->show_view(view, other ? other->laid_by : now.coil.laid_by, unit_);
+  place_rules();
+}
+
+void Teach::place_rules() {
+  constexpr double share = 0.42;
+  constexpr int rim_px = 10, widest_px = 640, caution_px = 46;
+  const QWidget& stage = room_.over_stage();
+  const int width = std::min(widest_px, static_cast<int>(share * stage.width()));
+  const int height = rules_->heightForWidth(width);
+  rules_->setGeometry(stage.width() - width - rim_px, stage.height() - height - rim_px - caution_px, width,
+                      height);
 }
 
 StageContent Teach::step_content() const {
@@ -180,7 +241,7 @@ void Teach::show_text() {
     bar_->show_text(progress, what_if_title(outcome_->mistake),
                     what_if_sentence(*outcome_, room_.session().case_file().the_case, unit_));
   else
-    bar_->show_text(progress, QString::fromStdString(step().title), QString::fromStdString(step().caption));
+    bar_->show_text(progress, QString::fromStdString(step().title), said_at(step()));
   bar_->show_player(player_.is_playing(), player_.starts_anew(), player_.current() == 0, player_.at_end());
 }
 

@@ -13,6 +13,7 @@
 #include "viewer/teach/mistake.h"
 #include "viewer/window/fields/length_text.h"
 #include "viewer/window/stage_view/stage_content.h"
+#include "viewer/window/steps/rules_picture.h"
 #include "viewer/window/teach/lesson_bar.h"
 #include "viewer/window/teach/lesson_panel.h"
 #include "viewer/window/teach/lesson_player.h"
@@ -35,6 +36,8 @@ public:
   [[nodiscard]] LessonPanel& panel() { return *panel_; }
   /// Stands under it.
   [[nodiscard]] LessonBar& bar() { return *bar_; }
+  /// Lies over the stage where the rules are what it is about.
+  [[nodiscard]] const RulesPicture& rules() const { return *rules_; }
   [[nodiscard]] const std::vector<viewer::LessonStep>& steps() const { return steps_; }
   /// What comes of the mistake chosen; empty while nothing is done wrong.
   [[nodiscard]] const std::optional<viewer::MistakeOutcome>& outcome() const { return outcome_; }
@@ -57,6 +60,11 @@ private:
     return steps_[static_cast<std::size_t>(player_.current())];
   }
   [[nodiscard]] StageContent step_content() const;
+  /// The steps' titles and what is said at them.
+  void show_steps();
+  [[nodiscard]] QString said_at(const viewer::LessonStep& step) const;
+  void show_rules();
+  void place_rules();
   void show_step();
   void show_mistake();
   void show_text();
@@ -65,6 +73,8 @@ private:
   LessonPlayer player_;
   LessonPanel* panel_;
   LessonBar* bar_;
+  RulesPicture* rules_;
+  bool says_why_ = false;
   std::vector<viewer::LessonStep> steps_;
   std::optional<viewer::MistakeOutcome> outcome_;
   LengthUnit unit_ = LengthUnit::centimetre;

@@ -49,7 +49,7 @@ StageNote line(const std::vector<Eigen::Vector3d>& along, double length_mm) {
   StageNote note;
   note.line = along;
   note.colour = palette::text;
-  note.text = QString::fromStdString(viewer::in_cm(length_mm));
+  note.text = QString::fromStdString(viewer::tape_length(length_mm));
   return note;
 }
 

@@ -1,0 +1,39 @@
+#pragma once
+
+#include <QObject>
+
+#include "viewer/window/frame/menus.h"
+#include "viewer/window/session/settings.h"
+#include "viewer/window/stage_view/stage_view.h"
+#include "viewer/window/steps/worksheet.h"
+
+namespace scalpmark::window {
+
+/// How the window looks, as it was chosen and is remembered: theme, size of letters, movement. And, for the
+/// moment only, whether it is projected.
+class Looks : public QObject {
+  Q_OBJECT
+public:
+  Looks(Settings& settings, Menus& menus, Worksheet& worksheet, StageView& stage);
+
+  /// As it was remembered, or as suits the screen.
+  void apply();
+  [[nodiscard]] TypeSize type_size() const;
+  [[nodiscard]] bool is_projected() const { return projected_; }
+  /// Times the stage's usual letters: in a lesson and on a wall they are read from further away.
+  [[nodiscard]] double stage_factor(bool lesson, bool on_wall) const;
+
+signals:
+  void unit_chosen(LengthUnit unit);
+  /// Letters have another size, or it is projected from now on, or no longer.
+  void changed();
+
+private:
+  Settings& settings_;
+  Worksheet& worksheet_;
+  StageView& stage_;
+  Menus& menus_;
+  bool projected_ = false;
+};
+
+}  // namespace scalpmark::window

@@ -1,0 +1,11 @@
+#include "viewer/words/in_hand_words.h"
+
+#include "viewer/words/words.h"
+
+namespace scalpmark::viewer {
+
+std::string in_hand_headline() {
+  return words(Words::tr("In the hand, not the plan"));
+}
+
+}  // namespace scalpmark::viewer
