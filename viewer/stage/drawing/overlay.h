@@ -45,6 +45,8 @@ public:
   void line(const Pixel& from, const Pixel& to, double width_px, Colour colour);
   void box(const Box& box, Colour colour, double opacity);
   void shape(Shape shape, const Pixel& centre, Colour colour);
+  /// As where a coil touches; its tip at a place.
+  void wedge(const Pixel& tip, Colour colour);
   void done();
 
   [[nodiscard]] double scale() const { return sight_.scale; }
