@@ -75,8 +75,8 @@ std::optional<GridPosition> spot_nearest_centre(const VisitAnswers& answers) {
   return answers.spots[static_cast<std::size_t>(nearest - spots.begin())];
 }
 
-std::optional<ThresholdAtSpot> threshold_at(const Case& the_case, const Visit& visit, const GridPosition& spot,
-                                            std::optional<double> spread) {
+std::optional<ThresholdAtSpot> threshold_at(const Case& the_case, const Visit& visit,
+                                            const GridPosition& spot, std::optional<double> spread) {
   const AnswerSettings& settings = the_case.answers;
   auto pulses = pulses_at(visit, spot, settings.counted);
   if (pulses.empty()) return {};

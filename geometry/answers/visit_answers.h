@@ -39,7 +39,7 @@ inline constexpr std::array<GridPosition, 9> spiral{
 struct AnswersAsked {
   std::optional<int> output_percent;  ///< of the map; without it, the one with most pulses over the grid
   std::optional<double> spread;       ///< EstimateSettings::spread
-  std::optional<GridPosition> spot;    ///< of the threshold; without it, threshold_spot()
+  std::optional<GridPosition> spot;   ///< of the threshold; without it, threshold_spot()
 };
 
 /// The threshold at a spot, by counting and by estimate.
@@ -52,7 +52,7 @@ struct ThresholdAtSpot {
 
 /// What a visit's pulses say.
 struct VisitAnswers {
-  std::vector<GridPosition> spots;            ///< the grid's, in the order of the map
+  std::vector<GridPosition> spots;           ///< the grid's, in the order of the map
   std::optional<AnswerMap> map;              ///< none without pulses on the grid
   std::optional<ThresholdAtSpot> threshold;  ///< none without pulses at its spot
 };

@@ -180,7 +180,7 @@ void hold_askew(Contact& c, const Head& head, const Coil& coil, const LaidPose& 
   const TiltedCoil t = tilt_coil(head.skin(), coil, meant, c.tilt);
   if (!t.meets)
     throw GeometryError(
-        Message::of("Tilted this far, the coil's axis passes the head; enter a smaller roll or pitch."));
+        Message::of("Tilted this far, the coil's axis passes the head; enter a smaller tilt."));
   AskewAxis axis;
   axis.skin = head.skin().position(*t.meets);
   axis.skin_moved_mm = t.moved_mm;
@@ -228,7 +228,7 @@ Contact contact(const Head& head, const CoilSetup& setup, const LaidPose& laid,
   Contact c;
   const Tilt& tilt = options.tilt;
   if (!(std::abs(tilt.roll_deg) <= most_tilt_deg && std::abs(tilt.pitch_deg) <= most_tilt_deg))
-    throw GeometryError(Message::of("Roll and pitch must each be from -30 to 30 degrees; correct them."));
+    throw GeometryError(Message::of("Either tilt must be from -30 to 30 degrees; correct it."));
   c.pose = laid.pose;
   c.tilt = tilt;
   c.cap_mm = options.cap_mm;

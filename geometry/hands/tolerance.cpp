@@ -240,7 +240,7 @@ void sample(Tolerance& t, const ByHand& hand, const std::vector<ErrorSource>& so
   t.lost = options.placements - static_cast<int>(skin.size());
   if (2 * t.lost > options.placements)
     throw GeometryError(Message::of(
-        "With errors this large more than half of the placements fall off the head; make the errors smaller."));
+        "With errors this large more than half of the trials fall off the head; make the errors smaller."));
   const Found on_the_skin = found_at(skin), below = found_at(depth);
   t.sampled = on_the_skin.spread;
   t.half_mm = on_the_skin.half_mm;

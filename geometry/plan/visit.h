@@ -26,7 +26,7 @@ enum class SeenAnswer { none, thumb, index, other };
 /// One pulse as it was logged.
 struct LoggedPulse {
   std::optional<GridPosition> spot;  ///< none: at the treatment site
-  int output_percent = 0;           ///< of the stimulator's most, as it shows it
+  int output_percent = 0;            ///< of the stimulator's most, as it shows it
   SeenAnswer answer = SeenAnswer::none;
   std::optional<TimeOfDay> at;
   std::optional<SeenAnswer> corrected_from;  ///< what was noted first, where that was corrected later

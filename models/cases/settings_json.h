@@ -7,10 +7,11 @@
 
 namespace scalpmark::models {
 
-/// The settings of a case or of the starting values: tapes, side, search, coil, hotspot, treatment, cap and answers
-/// (since version 2), errors. Those absent stay as they are in `entered`, but for the rules of version 1: its
-/// one `coil.mark_rule` (tape, if absent) is taken for drawing and laying alike. Refuses (ModelError) as
-/// JsonGroup does, a coil that does not ship, and a landmark label that is not of the 10-5 system.
+/// The settings of a case or of the starting values: tapes, side, search, coil, hotspot, treatment, cap and
+/// answers (since version 2), errors. Those absent stay as they are in `entered`, but for the rules of
+/// version 1: its one `coil.mark_rule` (tape, if absent) is taken for drawing and laying alike. Refuses
+/// (ModelError) as JsonGroup does, a coil that does not ship, and a landmark label that is not of the 10-5
+/// system.
 void read_settings(const JsonGroup& top, int version, geometry::Case& the_case);
 
 /// The same, written as version 2; in the order a case has them.

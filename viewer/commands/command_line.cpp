@@ -33,7 +33,8 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
       "not\n"
       "understood, 1 anything else. Write a command's name and --help for its options.");
   std::string window_case;
-  app.add_option("CASE", window_case, "A case file to open the window on; without it, the window asks what to begin with")
+  app.add_option("CASE", window_case,
+                 "A case file to open the window on; without it, the window asks what to begin with")
       ->type_name("FILE");
   add_solve(app);
   add_picture(app);

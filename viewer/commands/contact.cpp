@@ -83,7 +83,7 @@ void add_contact(CLI::App& program) {
       ->type_name("PLACE");
   command
       ->add_option("--roll", o->options.tilt.roll_deg,
-                   "Held askew by so many degrees: its right side (seen from the handle) down, or up if "
+                   "Tilted by so many degrees: its right side (seen from the handle) down, or up if "
                    "negative; says where the pulse goes instead")
       ->check(CLI::Range(-geometry::most_tilt_deg, geometry::most_tilt_deg))
       ->type_name("DEGREES");

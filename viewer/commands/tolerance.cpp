@@ -28,7 +28,7 @@ void tolerance(const ToleranceAsked& o) {
   check_output(o.out, "scalpmark-tolerance", o.in);
   const models::Progress progress = SlowProgress();
   const SolvedCase solved = solve_case(o.in, progress, Brain::wanted, geometry::TapeDistances::left_out);
-  progress(geometry::Message::verbatim("Trying placements by hand"), 0);
+  progress(geometry::Message::verbatim("Trying out many pairs of hands"), 0);
   geometry::ToleranceOptions options;
   options.placements = o.placements;
   options.seed = o.seed;
@@ -53,10 +53,10 @@ void add_tolerance(CLI::App& program) {
   add_case(*command, o->in, "The case file (JSON); its \"errors\" say how far off hands are");
   add_output(*command, o->out, "Where the regions and shares go as JSON as well; - for the standard output")
       ->type_name("FILE.json");
-  command->add_option("--placements", o->placements, "How many placements to try; without it, 10000")
+  command->add_option("--trials", o->placements, "How many trials to make; without it, 10000")
       ->check(CLI::Range(0, 1000000))
       ->type_name("N");
-  command->add_option("--seed", o->seed, "The same number gives the same placements; without it, 1")
+  command->add_option("--seed", o->seed, "The same number gives the same trials; without it, 1")
       ->type_name("N");
   command->callback([o] { tolerance(*o); });
 }

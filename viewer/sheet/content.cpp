@@ -21,6 +21,7 @@
 #include "viewer/words/data_words.h"
 #include "viewer/words/numbers.h"
 #include "viewer/words/shift_words.h"
+#include "viewer/words/site_words.h"
 #include "viewer/words/tolerance_words.h"
 #include "viewer/words/words.h"
 
@@ -78,39 +79,6 @@ std::optional<double> gap_mm(const Placement& p, MarkRule rule) {
   return (*mark - p.edge).norm();
 }
 
-/// "1.0 cm forward", "1.0 cm toward the midline"; empty for none.
-std::string steps(int count, double pitch_mm, const QString& positive, const QString& negative) {
-  if (count == 0) return "";
-  return words(count > 0 ? positive : negative, {tape_length(std::abs(count) * pitch_mm)});
-}
-
-std::string spot_in_words(const geometry::Case& c) {
-  if (c.hotspot_awaited) return words(Words::tr("not found yet"));
-  const std::string row =
-      steps(c.hotspot.row, c.search.pitch_mm, Words::tr("%1 forward"), Words::tr("%1 backward"));
-  const std::string column =
-      steps(c.hotspot.column, c.search.pitch_mm, Words::tr("%1 outward"), Words::tr("%1 toward the midline"));
-  if (row.empty() && column.empty()) return words(Words::tr("the start itself"));
-  return row + (row.empty() || column.empty() ? "" : ", ") + column;
-}
-
-std::string site_in_words(const geometry::Case& c) {
-  const geometry::TreatmentSettings& t = c.treatment;
-  if (geometry::site_is_open(c))
-    return words(Words::tr("if the middle spot answers: %1 forward of it"), {tape_length(t.distance_mm)});
-  return t.rule == geometry::TreatmentRule::forward
-             ? words(Words::tr("%1 forward of the hotspot"), {tape_length(t.distance_mm)})
-             : words(Words::tr("over %1"), {geometry::canonical_label(t.label).value_or(t.label)});
-}
-
-std::string alternative_in_words(const geometry::TreatmentAlternative& a) {
-  if (a.rule == geometry::TreatmentRule::forward)
-    return words(Words::tr("%1 forward of the hotspot"), {tape_length(a.distance_mm)});
-  const auto dash = a.label.find('-');
-  if (dash == std::string::npos) return a.label;
-  return words(Words::tr("half way between %1 and %2"), {a.label.substr(0, dash), a.label.substr(dash + 1)});
-}
-
 /// A table of names and values, without headings.
 SheetTable pairs(std::string title, std::vector<std::vector<std::string>> rows) {
   return {std::move(title), {{"", 0.44, false}, {"", 0.56, false}}, std::move(rows), ""};
@@ -146,7 +114,7 @@ SheetTable tape_distances(const geometry::Head& head, const geometry::Case& c, c
       {},
       words(Words::tr("Edge marks by the %1 rule. In bold: the two or three tapes that find each mark "
                       "best on this head, and how closely they do, 95 times of 100, where each is "
-                      "read within %2 (one standard deviation)."),
+                      "read within %2 (typical error)."),
             {rule_in_words(c.coil.laid_by), small_length(geometry::FindOptions().reading_mm)})};
   struct Row {
     QString name;
@@ -198,7 +166,7 @@ SheetTable under_the_coil(bool with_brain, const geometry::Plan& plan) {
     t.rows.push_back({words(name), hit ? words(Words::tr("%1 from skin to cortex; %2; %3"),
                                                {depth_in_words(*hit), regions_in_words(hit->areas),
                                                 regions_in_words(hit->gyri)})
-                                       : words(Words::tr("no cortex straight below"))});
+                                       : words(Words::tr("no cortex under the pulse point"))});
   };
   row(Words::tr("Treatment site"), plan.treatment.cortex);
   row(Words::tr("Hotspot"), plan.hotspot.cortex);
@@ -229,9 +197,9 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
       {{words(Words::tr("rule")), 0.11, false},
        {words(Words::tr("what staff do")), 0.39, false},
        {words(Words::tr("hotspot: %1 from the chosen mark", "cm or inches"), {tape_unit()}), 0.15, true},
-       {words(Words::tr("edge to skin")), 0.1, true},
+       {words(Words::tr("gap, %1", "a unit"), {small_unit()}), 0.1, true},
        {words(Words::tr("treatment: %1 from the chosen mark", "cm or inches"), {tape_unit()}), 0.15, true},
-       {words(Words::tr("edge to skin")), 0.1, true}},
+       {words(Words::tr("gap, %1", "a unit"), {small_unit()}), 0.1, true}},
       {},
       words(Words::tr(
           "A mark drawn by one rule and laid over by another moves the pulse by about as much. Keep to the chosen "
@@ -247,9 +215,12 @@ SheetTable three_rules(const geometry::Head& head, const geometry::Case& c, cons
     const auto away = [&](const std::optional<double>& mm) {
       return chosen && mm ? words(Words::tr("chosen")) : text(mm);
     };
+    const auto gap = [&](const Placement& p) {
+      const auto mm = gap_mm(p, rule);
+      return mm ? small_number(*mm) : words(Words::tr("none", "no edge mark"));
+    };
     t.rows.push_back({rule_in_words(rule), how(rule, c.coil.centre_to_edge_mm), away(hotspot[i]),
-                      text(gap_mm(plan.hotspot, rule)), away(treatment[i]),
-                      text(gap_mm(plan.treatment, rule))});
+                      gap(plan.hotspot), away(treatment[i]), gap(plan.treatment)});
   }
   return t;
 }
@@ -297,7 +268,7 @@ SheetTable alternatives(const geometry::Plan& plan) {
                {},
                ""};
   for (const auto& a : plan.treatment_alternatives)
-    t.rows.push_back({capital(alternative_in_words(a)), tape_number(a.tape_from_treatment_mm)});
+    t.rows.push_back({capital(other_site_in_words(a)), tape_number(a.tape_from_treatment_mm)});
   return t;
 }
 
@@ -345,27 +316,26 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
                     {tape_length(c.search.pitch_mm)})},
              {words(Words::tr("Edge marks drawn by")),
               rule_in_words(c.search.drawn_by) + ": " + how(c.search.drawn_by, c.coil.centre_to_edge_mm)},
-             {words(Words::tr("Hotspot")), spot_in_words(c)}});
+             {words(Words::tr("Hotspot")), hotspot_in_words(c)}});
   s.search.note = shift_sentence(plan.hotspot, c.search.drawn_by, c.coil);
   const auto gap = [&](const Placement& p) {
     const auto mm = gap_mm(p, c.coil.laid_by);
-    return mm ? tape_length(*mm) : words(Words::tr("the mark falls off the head"));
+    return mm ? small_length(*mm) : words(Words::tr("the mark falls off the head"));
   };
-  s.coil = pairs(
-      words(Words::tr("Coil")),
-      {{words(Words::tr("Model")), capital(coil_text(c.coil.model.title))},
-       {words(Words::tr("Angle")), words(Words::tr("%1 to the midline"), {in_degrees(c.coil.angle_deg)})},
-       {words(Words::tr("Centre to front edge")), tape_length(c.coil.centre_to_edge_mm)},
-       {words(Words::tr("Laid over a mark by")),
-        rule_in_words(c.coil.laid_by) + ": " + how_laid(c.coil.laid_by)},
-       {words(Words::tr("Lift for cap and hair")), tape_length(c.coil.lift_mm)}});
+  s.coil = pairs(words(Words::tr("Coil")),
+                 {{words(Words::tr("Model")), capital(coil_text(c.coil.model.title))},
+                  {words(Words::tr("Angle")), coil_angle(c.coil.angle_deg)},
+                  {words(Words::tr("Centre to front edge")), tape_length(c.coil.centre_to_edge_mm)},
+                  {words(Words::tr("Laid over a mark by")),
+                   rule_in_words(c.coil.laid_by) + ": " + how_laid(c.coil.laid_by)},
+                  {words(Words::tr("Cap and hair")), tape_length(c.coil.lift_mm)}});
   s.treatment = pairs(
       words(Words::tr("Treatment")),
       {{words(Words::tr("Side")), side_in_words(geometry::side_of(plan.treatment))},
        {words(Words::tr("Site")), site_in_words(c)},
        {words(Words::tr("Edge mark drawn by")),
         rule_in_words(c.treatment.drawn_by) + ": " + how(c.treatment.drawn_by, c.coil.centre_to_edge_mm)},
-       {words(Words::tr("Gap, edge to mark")), gap(plan.treatment)},
+       {words(Words::tr("Gap at the site")), gap(plan.treatment)},
        {words(Words::tr("Gap at the hotspot")), gap(plan.hotspot)}});
   if (by_hand)
     s.treatment.note =

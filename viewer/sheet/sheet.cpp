@@ -10,6 +10,9 @@
 #include <algorithm>
 #include <array>
 #include <memory>
+#include <optional>
+#include <utility>
+#include <vector>
 
 #include "geometry/base/message.h"
 #include "models/files/own_files.h"
@@ -36,10 +39,21 @@ QImage image_of(const SheetView& view) {
       .copy();
 }
 
+/// A strong line over a thin one.
+std::vector<Eigen::Vector2d> two_lines_px() {
+  std::vector<Eigen::Vector2d> out;
+  for (const auto& [y, half] : {std::pair(4.0, 1.3), std::pair(-4.0, 0.75)})
+    for (const Eigen::Vector2d& corner :
+         {Eigen::Vector2d(-13, y - half), Eigen::Vector2d(13, y - half), Eigen::Vector2d(13, y + half),
+          Eigen::Vector2d(-13, y - half), Eigen::Vector2d(13, y + half), Eigen::Vector2d(-13, y + half)})
+      out.push_back(corner);
+  return out;
+}
+
 /// What each shape in the views means.
 double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
   struct Entry {
-    Shape shape;
+    std::optional<Shape> shape;  ///< none: two lines, as the spread of trials by hand is drawn
     Colour colour;
     QString text;
   };
@@ -50,7 +64,7 @@ double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
       Entry{Shape::bar, palette::edge_mark, Words::tr("Edge mark")},
       Entry{Shape::ring, palette::hotspot, Words::tr("Hotspot")},
       Entry{Shape::diamond, palette::treatment, Words::tr("Treatment site")},
-      Entry{Shape::ring, palette::pulse, Words::tr("Placed by hand: half, and 95 of 100")}};
+      Entry{std::nullopt, palette::pulse, Words::tr("Trials by hand: half, and 95 of 100")}};
   constexpr double row_mm = 5.2, sample_mm = 9, mm_per_px = 0.2;
   QPainter& painter = pages.painter();
   double y = y_mm;
@@ -66,7 +80,7 @@ double legend(Pages& pages, double x_mm, double y_mm, double width_mm) {
     const double x = x_mm + (i % 2 == 0 ? 0 : column);
     painter.setPen(Qt::NoPen);
     painter.setBrush(QColor(e.colour.red, e.colour.green, e.colour.blue));
-    const auto corners = triangles_px(e.shape);
+    const std::vector<Eigen::Vector2d> corners = e.shape ? triangles_px(*e.shape) : two_lines_px();
     QPainterPath path;
     path.setFillRule(Qt::WindingFill);
     for (size_t k = 0; k + 2 < corners.size(); k += 3) {

@@ -18,6 +18,7 @@
 #include "viewer/stage/drawing/overlay.h"
 #include "viewer/stage/drawing/part_drawing.h"
 #include "viewer/stage/things/things.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
 
@@ -139,25 +140,31 @@ struct Stage::Parts {
                  (column_px - 2 * stage_margin_px) * s, taken);
     draw_legend(overlay, sight, around.legend, {stage_margin_px * s, free.bottom - 4 * s}, taken);
     if (around.gap_scale)
-      draw_gap_scale(overlay, *around.gap_scale, {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s},
-                     head_in_picture, taken);
+      draw_gap_scale(overlay, *around.gap_scale,
+                     {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s}, head_in_picture,
+                     taken);
     if (around.depth_curve)
-      draw_depth_curve(overlay, *around.depth_curve, {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s},
-                       head_in_picture, taken);
+      draw_depth_curve(overlay, *around.depth_curve,
+                       {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s}, head_in_picture,
+                       taken);
     draw_sides(overlay, sight, scene->axes, free, head_in_picture, taken);
   }
 
   void draw_labels(const Box& free) {
     const double s = sight.scale;
     std::vector<LabelWish> wishes;
-    std::vector<MarkInPicture> boxes;
-    std::vector<Box> room, taken_boxes;
+    LabelGround ground;
+    ground.canvas = free;
+    ground.head = head_in_picture;
+    ground.scale = s;
+    std::vector<std::string> unseen, without_room;
     for (const auto& drawing : drawings) {
       wishes.insert(wishes.end(), drawing->wishes().begin(), drawing->wishes().end());
       for (const auto& m : drawing->marks())
-        if (m.visible)
-          boxes.push_back({pixel_box(m, sight), m.thing != Thing::landmarks && m.thing != Thing::grid});
-      for (const Box& b : drawing->room()) boxes.push_back({b, false, false});
+        if (m.visible) ground.symbols.push_back({pixel_box(m, sight), sight.project(m.at)});
+      ground.symbols.insert(ground.symbols.end(), drawing->symbols().begin(), drawing->symbols().end());
+      ground.lines.insert(ground.lines.end(), drawing->lines().begin(), drawing->lines().end());
+      unseen.insert(unseen.end(), drawing->unseen().begin(), drawing->unseen().end());
     }
     const auto style = [](const LabelWish& w) { return TextStyle{w.size_px, w.bold, w.colour, true}; };
     for (auto& w : wishes) {
@@ -165,8 +172,9 @@ struct Stage::Parts {
       w.width = measured.width + 2 * s;
       w.height = measured.height;
     }
-    for (const auto& c : taken) taken_boxes.push_back(c.box);
-    labels = place_labels(std::move(wishes), free, taken_boxes, boxes, head_in_picture, s);
+    for (const auto& c : taken) ground.taken.push_back(c.box);
+    LabelLayout layout = place_labels(std::move(wishes), ground);
+    labels = std::move(layout.placed);
     for (const auto& l : labels) {
       if (l.leader)
         overlay.line(l.wish.anchor,
@@ -175,6 +183,44 @@ struct Stage::Parts {
                      1.1, palette::quiet_text);
       overlay.text(l.wish.text, {l.box.left + s, l.box.top}, style(l.wish));
     }
+    for (const LabelWish& w : layout.without_room)
+      if (!w.aside.empty()) without_room.push_back(w.text);
+    say_aside(words(Words::tr("Not seen from here: %1")), unseen, ground);
+    say_aside(words(Words::tr("No room beside its mark: %1")), without_room, ground);
+  }
+
+  /// What is important and has no label at its mark is said in the free corner that is nearest to the top
+  /// left one, a line each.
+  void say_aside(const std::string& pattern, const std::vector<std::string>& all, LabelGround& ground) {
+    const TextStyle style{13, false, palette::text, true};
+    for (const std::string& each : all) {
+      const std::string text = geometry::filled(pattern, {each});
+      const TextSize size = overlay.measure(text, style);
+      if (const auto at = free_place(size, ground)) {
+        overlay.text(text, {at->left, at->top}, style);
+        taken.push_back({text, *at});
+        ground.taken.push_back(*at);
+      }
+    }
+  }
+
+  [[nodiscard]] std::optional<Box> free_place(const TextSize& size, const LabelGround& ground) const {
+    const double s = sight.scale, step = 6 * s;
+    const Box all{stage_margin_px * s, ground.canvas.top, ground.canvas.right, ground.canvas.bottom};
+    const auto is_free = [&](const Box& box) {
+      const auto hits = [&](const auto& other) { return box.overlaps(other.box); };
+      return std::none_of(ground.taken.begin(), ground.taken.end(),
+                          [&](const Box& other) { return box.overlaps(other); }) &&
+             std::none_of(labels.begin(), labels.end(), hits) &&
+             std::none_of(ground.symbols.begin(), ground.symbols.end(), hits);
+    };
+    for (const bool on_head_too : {false, true})
+      for (double x = all.left; x + size.width <= all.right; x += 8 * step)
+        for (double y = all.top; y + size.height <= all.bottom; y += step) {
+          const Box box{x, y, x + size.width, y + size.height};
+          if (is_free(box) && (on_head_too || ground.head.share(box) == 0)) return box;
+        }
+    return {};
   }
 };
 
@@ -257,6 +303,8 @@ void Stage::look(const Gaze& gaze) {
 void Stage::refresh() {
   Parts& p = *parts_;
   if (!p.scene) return;
+  // Sizes of text are in pixels of the picture already; a widget would scale them again on a dense screen.
+  if (auto* window = renderer_->GetRenderWindow()) window->SetDPI(72);
   const int* size = renderer_->GetSize();
   const Sight s = sight_of(*renderer_, scale_of(size[0], size[1], p.pixel_ratio));
   if (!p.changed && s == p.sight) return;
@@ -281,15 +329,6 @@ const std::vector<PlacedLabel>& Stage::labels() const {
 }
 const std::vector<Caption>& Stage::captions() const {
   return parts_->taken;
-}
-
-std::vector<MarkInPicture> Stage::marks_in_picture() const {
-  std::vector<MarkInPicture> all;
-  for (const auto& drawing : parts_->drawings)
-    for (const auto& m : drawing->marks())
-      if (m.visible)
-        all.push_back({pixel_box(m, parts_->sight), m.thing != Thing::landmarks && m.thing != Thing::grid});
-  return all;
 }
 
 std::vector<SeenMark> Stage::marks() const {

@@ -55,8 +55,6 @@ public:
   // As of the last frame (or refresh):
   [[nodiscard]] const Sight& sight() const;
   [[nodiscard]] Pixel project(const Eigen::Vector3d& p) const { return sight().project(p); }
-  /// What the marks in sight take up of it.
-  [[nodiscard]] std::vector<MarkInPicture> marks_in_picture() const;
   [[nodiscard]] std::vector<SeenMark> marks() const;
   [[nodiscard]] const std::vector<PlacedLabel>& labels() const;
   /// What is written around the head: title, sides, caution, legend, numbers.

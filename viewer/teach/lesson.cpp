@@ -59,12 +59,12 @@ LessonStep halve(const geometry::Plan& plan) {
       "The vertex lies at half of each length on any head, so whoever has a tape can find it again."));
   s.title = words(Words::tr("Halve the first tape"));
   s.caption = words(Words::tr("Half of %1 is %2. Make a short line across the midline there."),
-                    {tape_length(plan.tapes.nasion_inion_mm), tape_length(plan.tapes.nasion_inion_mm / 2)});
+                    {tape_length(plan.tapes.nasion_inion_mm), half_of_tape(plan.tapes.nasion_inion_mm)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"midline"};
   s.shown.landmarks = std::set<std::string>{"Nz", "Iz"};  // the vertex is not there yet
-  s.pencil = {{vertex_of(plan), plan.axes.right, tape_length(plan.tapes.nasion_inion_mm / 2)}};
+  s.pencil = {{vertex_of(plan), plan.axes.right, half_of_tape(plan.tapes.nasion_inion_mm)}};
   return s;
 }
 
@@ -78,7 +78,7 @@ LessonStep cross(const geometry::Plan& plan) {
       Words::tr(
           "Half of %1 is %2. Where both halves cross is the vertex. If the two tapes do not agree, move "
           "the mark and measure again until they do."),
-      {tape_length(plan.tapes.tragus_tragus_mm), tape_length(plan.tapes.tragus_tragus_mm / 2)});
+      {tape_length(plan.tapes.tragus_tragus_mm), half_of_tape(plan.tapes.tragus_tragus_mm)});
   s.view = View::above;
   s.shown.things = {Thing::skin, Thing::landmarks, Thing::tapes, Thing::labels};
   s.shown.lines = std::set<std::string>{"midline", "coronal"};
@@ -165,10 +165,10 @@ LessonStep twitch(const geometry::Case& c, const geometry::Plan& plan) {
   s.caption = words(
       c.side == Side::left
           ? Words::tr(
-                "One pulse at a time, the clinician watches the thumb and index finger of the relaxed right "
+                "One pulse at a time, the technician watches the thumb and index finger of the relaxed right "
                 "hand. The place that twitches steadily is the hotspot.")
           : Words::tr(
-                "One pulse at a time, the clinician watches the thumb and index finger of the relaxed left "
+                "One pulse at a time, the technician watches the thumb and index finger of the relaxed left "
                 "hand. The place that twitches steadily is the hotspot."));
   s.view = View::square_on;
   s.close = CloseLook{middle_of(plan.hotspot.pulse, plan.hotspot.edge), marks_across_mm};
@@ -236,8 +236,9 @@ LessonStep mark_edge(const geometry::Case& c, const geometry::Plan& plan, Side t
     s.caption += " " + shift;
   else if (const auto& mark = plan.treatment.edge_mark.by(c.coil.laid_by))
     s.caption +=
-        " " + words(Words::tr("The edge stands %1 off the skin there, so do it the same way at every visit."),
-                    {tape_length((*mark - plan.treatment.edge).norm())});
+        " " +
+        words(Words::tr("The gap between edge and skin is %1 there, so do it the same way at every visit."),
+              {small_length((*mark - plan.treatment.edge).norm())});
   s.view = forehead_view(treated);
   s.shown.only_rule = c.coil.laid_by;
   s.shown.things = {Thing::skin,       Thing::treatment, Thing::coil,  Thing::angle,

@@ -87,7 +87,7 @@ Message cap_sentence(const CapToday& today, const LengthInWords& length) {
         within);
   const Message what = moves(today, length), where = where_pulse_goes(today.check, length);
   if (where.empty())
-    return Message::of("%1; as it sits the pulse still goes where it is planned, give or take %2.", what,
+    return Message::of("%1; as it sits the pulse still goes where it is wanted, give or take %2.", what,
                        within);
   return Message::of("%1; as it sits the pulse goes %2, give or take %3.", what, where, within);
 }

@@ -53,7 +53,7 @@ std::string check_text(const models::CheckFound& found, const geometry::Head& he
     out +=
         wrapped_text(!found.site || !found.edge
                          ? "Unsure: it takes both marks to say where the pulse goes; measure the other too."
-                         : "Unsure: where the pulse goes depends on which places are meant.");
+                         : "Unsure: where the pulse goes depends on which of these places the marks are.");
   else if (!models::is_sure(found))
     out += wrapped_text("Unsure, as the marks are not known well enough: " +
                         words(check_sentence(*found.check)));

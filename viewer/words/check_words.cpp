@@ -14,16 +14,20 @@ namespace {
 
 constexpr double least_move_mm = 0.5, least_turn_deg = 0.5;  // less rounds to nothing
 
+Message to_midline(double deg) {
+  const auto by = number(std::abs(deg), 0);
+  return std::lround(deg) < 0 ? Message::of("%1 degrees away from the midline", by)
+                              : Message::of("%1 degrees to the midline", by);
+}
+
 Message how_coil_stands(const Check& c) {
-  const auto stands = number(c.angle_deg, 0), off = number(std::abs(c.angle_error_deg), 0),
-             planned = number(c.planned_deg, 0);
+  const Message stands = to_midline(c.angle_deg);
+  const auto off = number(std::abs(c.angle_error_deg), 0);
   if (std::abs(c.angle_error_deg) < least_turn_deg)
-    return Message::of("the coil stands at %1 degrees to the midline, as planned", stands);
+    return Message::of("the coil stands at %1, as wanted", stands);
   return c.angle_error_deg < 0
-             ? Message::of("the coil stands at %1 degrees to the midline, %2 less than the %3 planned",
-                           stands, off, planned)
-             : Message::of("the coil stands at %1 degrees to the midline, %2 more than the %3 planned",
-                           stands, off, planned);
+             ? Message::of("the coil stands at %1, %2 degrees too far away from the midline", stands, off)
+             : Message::of("the coil stands at %1, %2 degrees too far toward the midline", stands, off);
 }
 
 Message pulse_goes(const Check& c, const LengthInWords& length) {
@@ -78,7 +82,7 @@ Message check_sentence(const Check& c, const LengthInWords& length) {
 Message by_hand_sentence(const geometry::Tolerance& t, const LengthInWords& length) {
   const geometry::Spread& spread = t.placements > 0 ? t.sampled : t.first_order;
   if (t.placements == 0) return Message::of("By hand, expect about %1.", length(spread.mean_mm));
-  return Message::of("By hand, expect about %1: half of the placements lie within %2, 95 of 100 within %3.",
+  return Message::of("By hand, expect about %1: half of the trials lie within %2, 95 of 100 within %3.",
                      length(spread.mean_mm), length(t.half_mm), length(t.most_mm));
 }
 

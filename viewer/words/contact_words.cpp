@@ -18,13 +18,13 @@ using geometry::WingGap;
 namespace {
 
 Message roll(double deg) {
-  return deg > 0 ? Message::of("rolled by %1 degrees, its right side down", number(deg))
-                 : Message::of("rolled by %1 degrees, its left side down", number(-deg));
+  return deg > 0 ? Message::of("tilted by %1 degrees, its right side down", number(deg))
+                 : Message::of("tilted by %1 degrees, its left side down", number(-deg));
 }
 
 Message pitch(double deg) {
-  return deg > 0 ? Message::of("pitched by %1 degrees, its front edge up", number(deg))
-                 : Message::of("pitched by %1 degrees, its front edge down", number(-deg));
+  return deg > 0 ? Message::of("tilted by %1 degrees, its front edge up", number(deg))
+                 : Message::of("tilted by %1 degrees, its front edge down", number(-deg));
 }
 
 Message tilt(const geometry::Tilt& t) {
@@ -79,9 +79,9 @@ void say_rest(const Contact& c, std::vector<Message>& all) {
                     part_name(c.touches.front().part), clear));
   if (rocks(c))
     all.push_back(*c.rock_deg > 0
-                      ? Message::of("Rolled by %1 degrees, its right side down, it would rest on both wings.",
+                      ? Message::of("Tilted by %1 degrees, its right side down, it would rest on both wings.",
                                     number(*c.rock_deg))
-                      : Message::of("Rolled by %1 degrees, its left side down, it would rest on both wings.",
+                      : Message::of("Tilted by %1 degrees, its left side down, it would rest on both wings.",
                                     number(-*c.rock_deg)));
 }
 
@@ -145,9 +145,8 @@ std::vector<Message> contact_sentences(const Contact& c, const std::optional<geo
   for (const Obstacle& o : c.hits) all.push_back(hit(o));
   for (const WingGap& w : c.wings) all.push_back(gap(w));
   if (c.presses_cap_mm >= geometry::touching_mm)
-    all.push_back(Message::of(
-        "A cap of %1 would be pressed in by %2; enter its thickness as the lift for cap and hair.",
-        small_length(c.cap_mm), small_length(c.presses_cap_mm)));
+    all.push_back(Message::of("A cap of %1 would be pressed in by %2; enter its thickness for cap and hair.",
+                              small_length(c.cap_mm), small_length(c.presses_cap_mm)));
   return all;
 }
 

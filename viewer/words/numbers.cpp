@@ -38,7 +38,8 @@ std::string tape_number(double mm) {
   return inches() ? decimal(mm / mm_per_inch, 2) : decimal(mm / mm_per_cm, 1);
 }
 std::string half_of_tape(double mm) {
-  const double read = inches() ? std::round(100 * mm / mm_per_inch) / 100 : std::round(10 * mm / mm_per_cm) / 10;
+  const double read =
+      inches() ? std::round(100 * mm / mm_per_inch) / 100 : std::round(10 * mm / mm_per_cm) / 10;
   const int decimals = inches() ? 2 : 1;
   const double scale = std::pow(10.0, decimals);
   const bool whole = std::abs(std::round(scale * read / 2) - scale * read / 2) < 1e-6;
@@ -74,6 +75,11 @@ double tape_tick_mm() {
 }
 std::string in_degrees(double deg) {
   return std::to_string(std::lround(deg)) + "\u00b0";
+}
+std::string coil_angle(double deg) {
+  return words(std::lround(deg) < 0 ? Words::tr("%1 away from the midline", "an angle")
+                                    : Words::tr("%1 to the midline", "an angle"),
+               {in_degrees(std::abs(deg))});
 }
 
 }  // namespace scalpmark::viewer

@@ -33,5 +33,7 @@ void set_length_unit(LengthUnit unit);
 [[nodiscard]] double tape_tick_mm();
 /// "45" and the degree sign; whole degrees.
 [[nodiscard]] std::string in_degrees(double deg);
+/// A coil's angle: "45° to the midline", "43° away from the midline" where it is negative.
+[[nodiscard]] std::string coil_angle(double deg);
 
 }  // namespace scalpmark::viewer

@@ -10,11 +10,12 @@ std::vector<PatientPage> patient_pages(bool brain_shown, const std::optional<dou
       words(Words::tr("The flat coil rests gently on your head, and you hear it click."));
   const std::string pulse =
       brain_shown && patch_cm2
-          ? words(Words::tr(
-                      "Each click sends a short magnetic pulse through the skin to the part of the brain that is lit "
-                      "under the green diamond, the place your clinician has chosen; it is about as large as %1, "
-                      "strongest in its middle and fading outward, and drawn in an example's brain, not your own."),
-                  {words(size_of_patch(*patch_cm2))})
+          ? words(
+                Words::tr(
+                    "Each click sends a short magnetic pulse through the skin to the part of the brain that is lit "
+                    "under the green diamond, the place your clinician has chosen; it is about as large as %1, "
+                    "strongest in its middle and fading outward, and drawn in an example's brain, not your own."),
+                {words(size_of_patch(*patch_cm2))})
       : brain_shown
           ? words(Words::tr(
                 "Each click sends a short magnetic pulse through the skin to the part of the brain that "

@@ -13,6 +13,7 @@ struct PatientPage {
 };
 /// What happens, what one feels and hears, how long it takes. `brain_shown`: whether a brain is in the
 /// picture; `patch_cm2`: how large the part of it is that is lit, where it is.
-[[nodiscard]] std::vector<PatientPage> patient_pages(bool brain_shown, const std::optional<double>& patch_cm2);
+[[nodiscard]] std::vector<PatientPage> patient_pages(bool brain_shown,
+                                                     const std::optional<double>& patch_cm2);
 
 }  // namespace scalpmark::viewer

@@ -76,7 +76,7 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   };
   line("On average", tape_length(spread.mean_mm));
   if (sampled) {
-    line("Half of the placements lie within", tape_length(t.half_mm));
+    line("Half of the trials lie within", tape_length(t.half_mm));
     line("95 of 100 lie within", tape_length(t.most_mm));
   }
   line("Half lie in an ellipse of", ellipse_size(spread.half));
@@ -105,9 +105,9 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   out += "\n" + wrapped_text(words(habit_sentence(t))) + "\n";
   if (!t.ways.empty()) out += ways_table(t);
   std::string rests =
-      "An error is one standard deviation in each direction. The case's \"errors\" change them. ";
+      "An error is the typical error in each direction: two of three stay within it. The case's \"errors\" change them. ";
   if (sampled) {
-    rests += std::to_string(t.placements) + " placements were tried on this head";
+    rests += std::to_string(t.placements) + " trials were made on this head";
     rests += t.lost > 0 ? "; " + std::to_string(t.lost) + " could not be laid and are left out. " : ". ";
   }
   rests +=

@@ -55,14 +55,15 @@ Message assumption_of(Cause cause, const geometry::HandErrors& e) {
           "the eye alone holds the coil's angle to %1 degrees, as was found with cap and marks",
           size(e.angle_deg));
     case Cause::rule:
-      return Message::of("in %1 of 100 placements another rule is used, a guess", size(e.other_rule_percent));
+      return Message::of("in %1 of 100 trials another rule is used, a guess", size(e.other_rule_percent));
     case Cause::cap:
       return Message::of(
           "the cap put on again has slid by %1 mm forward or back and %2 mm to a side and turned by %3 degrees, all guesses",
           size(e.cap_forward_mm), size(e.cap_side_mm), size(e.cap_turn_deg));
     case Cause::tilt:
-      return Message::of("the coil rolls and pitches by %1 degrees, as was found with cap and marks",
-                         size(e.tilt_deg));
+      return Message::of(
+          "the coil tilts by %1 degrees to a side and by as much to front or handle, as was found with cap and marks",
+          size(e.tilt_deg));
     case Cause::sight:
       return Message::of("the eye is off the coil's axis by %1 degrees, a guess", size(e.sight_deg));
   }
@@ -94,7 +95,7 @@ Message cause_name(Cause cause) {
 }
 
 Message tolerance_sentence(const geometry::Tolerance& t) {
-  return Message::of("Half of the placements lie within %1 of the site, 95 of 100 within %2.",
+  return Message::of("Half of the trials lie within %1 of the site, 95 of 100 within %2.",
                      tape_length(t.half_mm), tape_length(t.most_mm));
 }
 
@@ -115,8 +116,7 @@ Message depth_sentence(const geometry::Tolerance& t) {
              ? Message::of(
                    "At the cortex, taken %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.",
                    down, whose, off)
-             : Message::of("At the cortex, taken %1 under the skin (%2), %3 on average.",
-                           down, whose, off);
+             : Message::of("At the cortex, taken %1 under the skin (%2), %3 on average.", down, whose, off);
 }
 
 Message field_left_sentence(const geometry::Tolerance& t) {
@@ -156,11 +156,14 @@ Message left_out_sentence(const geometry::Tolerance& t) {
 }
 
 Message habit_sentence(const geometry::Tolerance& t) {
-  if (!t.to_halve) return Message::of("No error is entered, so no habit would change anything.");
+  if (!t.to_halve || !(t.first_order.mean_mm > 0))
+    return Message::of("No error is entered, so no habit would change anything.");
+  // By the share that first order gives, of the average that is shown beside it.
+  const double now_mm = t.placements > 0 ? t.sampled.mean_mm : t.first_order.mean_mm;
   return Message::of(
       "The habit that would shrink it most: %1 (half that error, and %2 on average become %3).",
-      habit_against(t.to_halve->cause, t.rule), tape_length(t.first_order.mean_mm),
-      tape_length(t.to_halve->halved_mm));
+      habit_against(t.to_halve->cause, t.rule), tape_length(now_mm),
+      tape_length(now_mm * t.to_halve->halved_mm / t.first_order.mean_mm));
 }
 
 }  // namespace scalpmark::viewer

@@ -8,7 +8,7 @@ namespace scalpmark::viewer {
 /// "Finding the four points": a cause's name, for a table.
 [[nodiscard]] geometry::Message cause_name(geometry::Cause cause);
 
-/// "Half of the placements lie within 0.8 cm of the site, 95 of 100 within 1.9 cm."
+/// "Half of the trials lie within 0.8 cm of the site, 95 of 100 within 1.9 cm."
 [[nodiscard]] geometry::Message tolerance_sentence(const geometry::Tolerance& tolerance);
 
 /// The largest share, and the assumption that it follows from: the error entered, and where that comes from.

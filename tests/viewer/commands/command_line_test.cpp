@@ -284,7 +284,7 @@ TEST_CASE(
   const Ran askew = run(folder, "contact '" + bench + "' --on 0,1 --roll 10 --pitch -5 --cap 4 --out -");
   CHECK(askew.exit == 0);
   CHECK(scalpmark::tests::JsonSchema("contact.schema.json").objection(askew.out).empty());
-  CHECK(askew.out.find("rolled by 10 degrees, its right side down, and pitched by 5 degrees, its front edge "
+  CHECK(askew.out.find("tilted by 10 degrees, its right side down, and tilted by 5 degrees, its front edge "
                        "down") != std::string::npos);
   CHECK(askew.out.find("\"on\": \"0,1\"") != std::string::npos);
 

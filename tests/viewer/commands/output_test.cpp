@@ -120,7 +120,7 @@ TEST_CASE("a file of another kind is replaced with --force only, one of ours and
     CHECK(desk.run("solve case.json --out plan.json").exit == 0);
     CHECK(desk.run("picture case.json --out picture.png --size 640x480").exit == 0);
     CHECK(desk.run("sheet case.json --out sheet.pdf").exit == 0);
-    CHECK(desk.run("tolerance case.json --placements 100 --out tolerance.json").exit == 0);
+    CHECK(desk.run("tolerance case.json --trials 100 --out tolerance.json").exit == 0);
     CHECK(desk.run("contact case.json --out contact.json").exit == 0);
     CHECK(desk.run("field case.json --no-brain --out field.json").exit == 0);
     CHECK(desk.run("head scan.ply --out skin.ply").exit == 0);

@@ -207,8 +207,8 @@ TEST_CASE("letter paper, the right side and a landmark: the sheet still fits") {
   CHECK(pages_of(info) == 3);
   CHECK(info.find("612 x 792") != std::string::npos);
   const std::string text = poppler(folder, "pdftotext -layout", pdf);
-  for (const char* said : {"Unnamed case", "right side", "over F4", "nearest: mark the skin", "not given",
-                           "1.0 cm forward, 1.0 cm"})
+  for (const char* said : {"Unnamed case", "right side", "at F4", "nearest: mark the skin", "not given",
+                           "one step forward, one step"})
     CHECK_THAT(text, Catch::Contains(said));
   check_layout(words_of(folder, pdf), 612, 792);
 }
@@ -317,7 +317,7 @@ TEST_CASE("the sheet says what lies under treatment site and hotspot, where the 
   check(table.rows[0], "Treatment site", with.plan.treatment);
   check(table.rows[1], "Hotspot", with.plan.hotspot);
   with.plan.hotspot.cortex.reset();
-  CHECK(content_of(with).cortex.rows[1][1] == "no cortex straight below");
+  CHECK(content_of(with).cortex.rows[1][1] == "no cortex under the pulse point");
 }
 
 TEST_CASE("a mark off the head is said in words, not with a number") {
@@ -365,6 +365,6 @@ TEST_CASE("the sheet has the tapes in bold that find each mark best, and says so
     CHECK(std::stod(tapes.rows[row].back()) <= 1.0);
   }
   CHECK(tapes.note.find("In bold: the two or three tapes") != std::string::npos);
-  CHECK(tapes.note.find("0.25 cm") != std::string::npos);
+  CHECK(tapes.note.find("2.5 mm") != std::string::npos);
   CHECK(tapes.note.find("a third proves it") == std::string::npos);
 }

@@ -3,7 +3,9 @@
 #include <vtkNew.h>
 #include <vtkRenderer.h>
 
+#include <algorithm>
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <random>
 
 #include "viewer/stage/drawing/overlay.h"
@@ -33,7 +35,7 @@ TEST_CASE("labels never overlap each other, captions or the rim of the picture")
   for (int round = 0; round < 20; ++round) {
     std::vector<LabelWish> wishes;
     for (int i = 0; i < 80; ++i) wishes.push_back(wish(x(random), y(random), i % 7, i % 5 == 0));
-    const auto placed = place_labels(wishes, canvas, taken, {}, {}, 1);
+    const auto placed = place_labels(wishes, {canvas, taken, {}, {}, {}, 1}).placed;
     CHECK(placed.size() > 20);
     for (size_t i = 0; i < placed.size(); ++i) {
       CHECK(placed[i].box.inside(canvas));
@@ -45,9 +47,12 @@ TEST_CASE("labels never overlap each other, captions or the rim of the picture")
 
 TEST_CASE("where there is room for one label, the more important one gets it") {
   const Box canvas{0, 0, 90, 20};
-  const auto placed = place_labels({wish(10, 10, 1, false), wish(12, 10, 5, false)}, canvas, {}, {}, {}, 1);
-  REQUIRE(placed.size() == 1);
-  CHECK(placed[0].wish.text == "p5");
+  const auto layout =
+      place_labels({wish(10, 10, 1, false), wish(12, 10, 5, false)}, {canvas, {}, {}, {}, {}, 1});
+  REQUIRE(layout.placed.size() == 1);
+  CHECK(layout.placed[0].wish.text == "p5");
+  REQUIRE(layout.without_room.size() == 1);
+  CHECK(layout.without_room[0].text == "p1");
 }
 
 TEST_CASE("a label that may go far stands beside the head, with a line back to its mark") {
@@ -58,23 +63,55 @@ TEST_CASE("a label that may go far stands beside the head, with a line back to i
   head.covered.assign(size_t{60} * 40, false);
   for (size_t r = 0; r < 40; ++r)
     for (size_t c = 0; c < 30; ++c) head.covered[r * 60 + c] = true;
-  const auto placed = place_labels({wish(240, 200, 9, true)}, {0, 0, 600, 400}, {}, {}, head, 1);
+  const auto placed = place_labels({wish(240, 200, 9, true)}, {{0, 0, 600, 400}, {}, {}, {}, head, 1}).placed;
   REQUIRE(placed.size() == 1);
   CHECK(head.share(placed[0].box) == 0);
   CHECK(placed[0].leader);
 }
 
-TEST_CASE("a label that must cover a mark covers a landmark's dot rather than the pulse point") {
-  const Box canvas{0, 0, 130, 60};
-  // Above and below the anchor there is room for one label each; a mark lies in either.
-  const Box above{0, 0, 130, 26}, below{0, 34, 130, 60};
-  for (const bool chief_above : {true, false}) {
-    const auto placed = place_labels({wish(65, 30, 9, true)}, canvas, {},
-                                     {{above, chief_above}, {below, !chief_above}}, {}, 1);
-    REQUIRE(placed.size() == 1);
-    CHECK(placed[0].box.overlaps(chief_above ? below : above));
-    CHECK_FALSE(placed[0].box.overlaps(chief_above ? above : below));
+TEST_CASE(
+    "no label covers a symbol; close by it is nearer to its own, with a line it keeps clear of the others") {
+  std::mt19937 random(11);
+  std::uniform_real_distribution<double> x(40, 760), y(40, 560);
+  int near = 0, far = 0;
+  for (int round = 0; round < 30; ++round) {
+    LabelGround ground{{0, 0, 800, 600}, {}, {}, {}, {}, 1};
+    std::vector<LabelWish> wishes;
+    for (int i = 0; i < 25; ++i) {
+      const Pixel at{x(random), y(random)};
+      ground.symbols.push_back({{at.x - 7, at.y - 7, at.x + 7, at.y + 7}, at});
+      wishes.push_back(wish(at.x, at.y, i % 7, i % 2 == 0));
+      wishes.back().clear_px = 9;
+    }
+    for (const PlacedLabel& label : place_labels(wishes, ground).placed) {
+      double own = 1e9, others = 1e9;
+      for (const SymbolInPicture& s : ground.symbols) {
+        const bool is_own =
+            std::hypot(s.at.x - label.wish.anchor.x, s.at.y - label.wish.anchor.y) < one_place_px;
+        double& nearest = is_own ? own : others;
+        nearest = std::min(nearest, distance_px(label.box, s.box));
+      }
+      CHECK(own > 0);
+      CHECK(others > 0);
+      if (label.leader)
+        CHECK(others >= clear_of_others_px);
+      else
+        CHECK(own < others);
+      ++(label.leader ? far : near);
+    }
   }
+  CHECK(near > 100);
+  CHECK(far > 20);
+}
+
+TEST_CASE("a label would rather stand beside a line that is looked at than on it") {
+  LabelGround ground{{0, 0, 400, 200}, {}, {}, {}, {}, 1};
+  const auto alone = place_labels({wish(200, 100, 9, true)}, ground).placed;
+  REQUIRE(alone.size() == 1);
+  ground.lines = {alone[0].box};
+  const auto beside = place_labels({wish(200, 100, 9, true)}, ground).placed;
+  REQUIRE(beside.size() == 1);
+  CHECK_FALSE(beside[0].box.overlaps(alone[0].box));
 }
 
 TEST_CASE("words are measured with their ground and without, whichever came first") {

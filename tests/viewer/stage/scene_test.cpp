@@ -83,7 +83,7 @@ double length(const Scene& scene, const std::string& name) {
 }
 
 size_t count_of(const Part& part) {
-  return part.spots.size() + part.lines.size() + part.crosses.size() + part.marks.size() + part.words.size() +
+  return part.spots.size() + part.lines.size() + part.wedges.size() + part.marks.size() + part.words.size() +
          (part.body ? 1 : 0) + (part.coil ? 1 : 0) + (part.gaps ? 1 : 0);
 }
 
@@ -259,7 +259,7 @@ TEST_CASE("without labels nothing of the scene has words beside it") {
     for (const auto& part : scene.parts) {
       for (const auto& m : part.marks) n += m.label ? 1 : 0;
       for (const auto& s : part.spots) n += s.label ? 1 : 0;
-      for (const auto& x : part.crosses) n += x.label ? 1 : 0;
+      for (const auto& x : part.wedges) n += x.label ? 1 : 0;
       for (const auto& l : part.lines) {
         n += l.label ? 1 : 0;
         for (const auto& t : l.ticks) n += t.label ? 1 : 0;

@@ -36,9 +36,10 @@ TEST_CASE("Measure says how high the brim is to be on this head, shows the cap, 
   const StageContent content = step->stage_content({});
   CHECK(content.shown.has(viewer::Thing::cap));
   REQUIRE(content.shown.cap);
-  REQUIRE(content.notes.size() == 4);
-  CHECK(content.notes[0].text == "2.0 cm");
-  CHECK(content.notes[3].text == length_with_unit(*before.inion_mm, LengthUnit::centimetre));
+  REQUIRE(content.shown.notes.size() == 4);
+  CHECK(content.shown.notes[0].text == "2.0 cm");
+  CHECK(content.shown.notes[3].text ==
+        length_with_unit(*before.inion_mm, LengthUnit::centimetre).toStdString());
   const auto* veil = content.shown.cap.get();
   CHECK(step->stage_content({}).shown.cap.get() == veil);  // not made anew for each look
 

@@ -71,7 +71,8 @@ TEST_CASE(
     CHECK(w.stage().gaze().toward_eye.dot(w.session().plan().treatment.normal) > 0.4);
     (void)w.stage().picture();
     std::set<QString> names;
-    for (const DrawnNote& note : w.stage().drawn_notes()) names.insert(note.text);
+    for (const auto& label : w.stage().stage().labels())
+      names.insert(QString::fromStdString(label.wish.text));
     CHECK(names.contains("the coil"));
     CHECK(names.size() == 2);
     ExplainPanel& explain = w.explain();

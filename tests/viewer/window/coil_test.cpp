@@ -55,15 +55,15 @@ TEST_CASE("the coil dragged by its casing lies where place_coil puts it, and the
   CHECK(moved > 0.5 * 54 * stage.stage().sight().mm_per_px);
   const double from_site = pulse_from_site_mm(head.skin(), w.session().plan(), shown);
   CHECK(from_site >= moved - 1e-6);  // along the skin is no shorter than straight through
-  CHECK(w.status_text().contains(QString("pulse %1 mm from site").arg(from_site, 0, 'f', 1)));
+  CHECK(w.status_text().contains(QString("pulse %1 mm from the site").arg(from_site, 0, 'f', 1)));
   CHECK(w.status_text().contains(
-      QString("%1 mm under the edge").arg((expected.edge - *expected.mark).norm(), 0, 'f', 1)));
+      QString("edge %1 mm above it").arg((expected.edge - *expected.mark).norm(), 0, 'f', 1)));
   // Looking around is no edit.
   CHECK(opened.case_text() == before);
 
   QTest::keyClick(&stage, Qt::Key_Escape);
   CHECK_FALSE(w.coil().in_hand());
-  CHECK(w.status_text().startsWith("pulse 0.0 mm from site"));
+  CHECK(w.status_text().startsWith("pulse 0.0 mm from the site"));
 }
 
 TEST_CASE("the coil turns by arrow keys and by Ctrl and the wheel, and stays over its point") {
@@ -81,7 +81,7 @@ TEST_CASE("the coil turns by arrow keys and by Ctrl and the wheel, and stays ove
   QApplication::sendEvent(&stage, &wheel);
   CHECK(w.coil().placement->angle_deg == Approx(44));
   CHECK((w.coil().placement->pulse - w.session().plan().treatment.pulse).norm() < 1e-6);
-  CHECK(w.status_text().contains(QString::fromUtf8("coil 44\u00b0 to midline")));
+  CHECK(w.status_text().contains(QString::fromUtf8("coil 44\u00b0 to the midline")));
   // Moved by keys: 5 mm forward along the skin.
   QTest::keyClick(&stage, Qt::Key_Up, Qt::ControlModifier | Qt::ShiftModifier);
   CHECK(pulse_from_site_mm(w.session().head().head.skin(), w.session().plan(), *w.coil().placement) ==
@@ -104,6 +104,8 @@ TEST_CASE("a click on a spot lays the coil on it") {
   CHECK(w.coil().row == -1);
   CHECK(w.coil().column == 1);
   CHECK(w.worksheet().search()->spots()->button(-1, 1)->isChecked());
+  // How far a spot of the search lies from a site nobody has found yet says nothing.
+  CHECK(w.status_text().startsWith("coil on the spot one step back, one step outward"));
   // The same from the worksheet, by keyboard.
   w.worksheet().search()->spots()->button(1, 0)->setFocus();
   QTest::keyClick(w.worksheet().search()->spots()->button(1, 0), Qt::Key_Space);

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "geometry/coil/contact.h"
+#include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
 #include "tests/viewer/window/opened_window.h"
 
@@ -26,6 +27,19 @@ QString joined(const geometry::Contact& c) {
 }
 
 }  // namespace
+
+TEST_CASE("a coil kept off by cap and hair touches those, and its centre is not told to be clear as well") {
+  OpenedWindow opened;
+  geometry::Case c = opened.window.session().case_file().the_case;
+  const geometry::Head& head = opened.window.session().head().head;
+  CHECK(contact_line(geometry::contact(head, c.coil, opened.window.session().plan().treatment.pose()))
+            .startsWith("Touches at its centre. Left wing"));
+  c.coil.lift_mm = 3;
+  const geometry::Plan lifted = geometry::solve(head, c, geometry::TapeDistances::left_out);
+  const QString line = contact_line(geometry::contact(head, c.coil, lifted.treatment.pose()));
+  CHECK(line.startsWith("Touches cap and hair (3.0 mm) at its centre. Left wing"));
+  CHECK_FALSE(line.contains("clear. "));
+}
 
 TEST_CASE("the gap under the coil is shown where the coil lies, in the hand too, and never while it moves") {
   OpenedWindow opened;
@@ -150,7 +164,7 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   const auto regions = [&] {
     const auto& labels = w.stage().stage().labels();
     return std::any_of(labels.begin(), labels.end(), [](const viewer::PlacedLabel& l) {
-      return l.wish.text == "95 of 100 placements by hand";
+      return l.wish.text == "95 of 100 trials by hand";
     });
   };
   CHECK(regions());

@@ -28,13 +28,19 @@ TEST_CASE("what is no length gets a sentence that names the field and the range"
         read_length(text, LengthUnit::centimetre, ranges::nasion_inion_mm, "Nasion to inion");
     INFO(text);
     CHECK_FALSE(reading.mm);
-    CHECK(reading.problem.startsWith("Nasion to inion"));
+    CHECK(reading.problem.startsWith(QString::fromUtf8("\u201cNasion to inion\u201d")));
     CHECK(reading.problem.endsWith("."));
   }
   const auto far = read_length("50", LengthUnit::centimetre, ranges::nasion_inion_mm, "Nasion to inion");
   CHECK_FALSE(far.mm);
   CHECK(far.problem.contains("28.0"));
   CHECK(far.problem.contains("44.0"));
+  // Typed without its point, it is asked back; so far off that no point helps, it is not.
+  const auto pointless =
+      read_length("362", LengthUnit::centimetre, ranges::nasion_inion_mm, "Nasion to inion");
+  CHECK_FALSE(pointless.mm);
+  CHECK(pointless.problem.endsWith("Is it 36.2?"));
+  CHECK_FALSE(far.problem.contains("Is it"));
   const auto empty = read_length("  ", LengthUnit::centimetre, ranges::nasion_inion_mm, "Nasion to inion");
   CHECK_FALSE(empty.mm);
   CHECK(empty.problem.isEmpty());

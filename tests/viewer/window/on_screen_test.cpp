@@ -85,7 +85,6 @@ TEST_CASE("on every screen the labels keep clear of each other, and what is mark
         std::vector<Text> texts;
         for (const auto& label : stage.labels()) texts.push_back({label.wish.text, label.box});
         for (const auto& caption : stage.captions()) texts.push_back({caption.text, caption.box});
-        for (const DrawnNote& note : w.stage().drawn_notes()) texts.push_back({"a note", note.box});
         const viewer::Box all{0, 0, static_cast<double>(picture.width()),
                               static_cast<double>(picture.height())};
         for (std::size_t i = 0; i < texts.size(); ++i) {

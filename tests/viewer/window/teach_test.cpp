@@ -30,11 +30,17 @@ struct OpenedLesson : OpenedWindow {
     QTest::mouseClick(teach.panel().what_if()->button(kind), Qt::LeftButton, Qt::NoModifier, QPoint(8, 8));
     QTest::qWait(10);
   }
-  [[nodiscard]] const DrawnNote* note(const QString& text) {
+  /// Where the mark lies that has this text beside it; a line's text lies at its middle.
+  [[nodiscard]] std::optional<Eigen::Vector3d> note(const QString& text) {
     draw();
-    for (const DrawnNote& each : window.stage().drawn_notes())
-      if (each.text == text) return &each;
-    return nullptr;
+    const std::string plain = text.toStdString();
+    for (const viewer::PlacedLabel& label : stage().labels()) {
+      if (label.wish.text != plain) continue;
+      for (const viewer::SeenMark& mark : stage().marks())
+        if (mark.name == plain) return mark.at;
+      return stage().sight().unproject(label.wish.anchor);
+    }
+    return {};
   }
 };
 
@@ -171,7 +177,7 @@ TEST_CASE("the marks a step is about are in sight") {
     opened.teach.player().go_to(1);
     const auto& vertex = opened.window.session().head().head.vertex();
     REQUIRE(opened.note("18.1 cm"));
-    CHECK((opened.note("18.1 cm")->at - opened.window.session().head().head.skin().position(vertex)).norm() <
+    CHECK((*opened.note("18.1 cm") - opened.window.session().head().head.skin().position(vertex)).norm() <
           0.5);
     opened.teach.player().go_to(3);
     REQUIRE(opened.note("5.0 cm"));
@@ -292,21 +298,21 @@ TEST_CASE("a mistake's marks stand on the stage where they are, with the line be
   opened.pick(WhatIfControls::turned);
   const viewer::MistakeOutcome& outcome = *opened.teach.outcome();
   const geometry::Plan plan = opened.window.session().plan();
-  const DrawnNote* wanted = opened.note("wanted pulse point");
+  const auto wanted = opened.note("wanted pulse point");
   REQUIRE(wanted);
-  CHECK((wanted->at - plan.treatment.pulse).norm() < 1e-9);
-  const DrawnNote* real = opened.note("real pulse point");
+  CHECK((*wanted - plan.treatment.pulse).norm() < 1e-9);
+  const auto real = opened.note("real pulse point");
   REQUIRE(real);
-  CHECK((real->at - outcome.result.really.pulse).norm() < 1e-9);
+  CHECK((*real - outcome.result.really.pulse).norm() < 1e-9);
   CHECK(opened.note(QString("%1 cm").arg(outcome.result.off_mm / 10, 0, 'f', 1)));
   // Turned about its edge mark: that one stays.
   CHECK(opened.note("edge mark, in its place"));
 
   opened.pick(WhatIfControls::vertex);
   CHECK(opened.note("wanted search start"));
-  const DrawnNote* edge = opened.note("real edge mark");
+  const auto edge = opened.note("real edge mark");
   REQUIRE(edge);
-  CHECK((edge->at - *opened.teach.outcome()->result.really.mark).norm() < 1e-2);
+  CHECK((*edge - *opened.teach.outcome()->result.really.mark).norm() < 1e-2);
   REQUIRE(opened.note("wanted edge mark"));
   // Edge mark and pulse are carried along together, by about as much (a mark 6 cm away, on a round head).
   CHECK(opened.teach.outcome()->edge_mark_off_mm ==
@@ -314,17 +320,15 @@ TEST_CASE("a mistake's marks stand on the stage where they are, with the line be
 
   // No text stands over another.
   opened.draw();
-  const auto& notes = opened.window.stage().drawn_notes();
-  for (std::size_t i = 0; i < notes.size(); ++i) {
-    for (std::size_t j = 0; j < i; ++j) CHECK_FALSE(notes[i].box.overlaps(notes[j].box));
-    for (const auto& label : opened.stage().labels()) {
-      INFO(notes[i].text.toStdString() << " and " << label.wish.text);
-      CHECK_FALSE(notes[i].box.overlaps(label.box));
+  const auto& labels = opened.stage().labels();
+  for (std::size_t i = 0; i < labels.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j) {
+      INFO(labels[i].wish.text << " and " << labels[j].wish.text);
+      CHECK_FALSE(labels[i].box.overlaps(labels[j].box));
     }
-  }
 }
 
-TEST_CASE("nothing spoiled, a step, or playing takes a mistake back") {
+TEST_CASE("nothing wrong, a step, or playing takes a mistake back") {
   OpenedLesson opened;
   opened.teach.player().go_to(4);
   const QString caption = opened.teach.bar().caption();
@@ -389,7 +393,7 @@ TEST_CASE("leaving Teach gives the worksheet's stage back as it was") {
     w.worksheet().go_to(step);
     QTest::qWait(30);
     const QImage before = w.stage().picture();
-    const auto notes = w.stage().drawn_notes().size();
+    const auto labels = w.stage().stage().labels().size();
     const auto gaze = w.stage().gaze();
     const QString status = w.status_text();
     const std::string case_file = opened.case_text();
@@ -407,7 +411,7 @@ TEST_CASE("leaving Teach gives the worksheet's stage back as it was") {
     CHECK(w.worksheet().isVisible());
     CHECK_FALSE(opened.teach.panel().isVisible());
     CHECK_FALSE(opened.teach.bar().isVisible());
-    CHECK(w.stage().drawn_notes().size() == notes);
+    CHECK(w.stage().stage().labels().size() == labels);
     CHECK(w.stage().gaze().toward_eye.isApprox(gaze.toward_eye, 1e-6));
     CHECK(w.status_text() == status);
     CHECK(opened.case_text() == case_file);

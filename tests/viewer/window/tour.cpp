@@ -13,10 +13,10 @@
 #include "viewer/window/frame/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands|chair]]; with "lesson" the lesson's screens alone,
-// with "contact" those of the gap under the coil and of how far off hands are, with "brain" those that show a
-// brain under the skin, with "cap" those of the cap, with "visit" those of a visit and a course, with
-// "hands" those of hands_tour.h, with "chair" those of tour_chair.h.
+// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands|chair]]; with "lesson" the lesson's
+// screens alone, with "contact" those of the gap under the coil and of how far off hands are, with "brain"
+// those that show a brain under the skin, with "cap" those of the cap, with "visit" those of a visit and a
+// course, with "hands" those of hands_tour.h, with "chair" those of tour_chair.h.
 
 using namespace scalpmark;
 using namespace scalpmark::window;

@@ -22,7 +22,6 @@ std::vector<QString> on_stage(MainWindow& w) {
     texts.push_back(QString::fromStdString(label.wish.text));
   for (const auto& caption : w.stage().stage().captions())
     texts.push_back(QString::fromStdString(caption.text));
-  for (const DrawnNote& note : w.stage().drawn_notes()) texts.push_back(note.text);
   texts.push_back(w.status_text());
   return texts;
 }
@@ -78,5 +77,5 @@ TEST_CASE("inches chosen, everything is in inches: panel, stage, lesson, verdict
   // 36.2 cm are 14.25 inches of 25.4 mm.
   CHECK(sheet.measures.rows.front()[1] == "14.25");
   w.set_unit(LengthUnit::centimetre);
-  CHECK(w.status_text().contains(" mm from site"));
+  CHECK(w.status_text().contains(" mm from the site"));
 }

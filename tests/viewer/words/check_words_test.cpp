@@ -31,7 +31,7 @@ TEST_CASE("a check says what to move before it says how far off it is") {
   CHECK(
       said(swung(Verdict::good, 2)) ==
       "The marks agree with the plan: laid by them, the pulse goes 0.8 cm from the site, and the coil stands "
-      "at 47 degrees to the midline, 2 more than the 45 planned.");
+      "at 47 degrees to the midline, 2 degrees too far toward the midline.");
   CHECK(
       said(swung(Verdict::pulse_off, -3)) ==
       "Move the coil: 0.5 cm backward, 0.6 cm away from the midline, turned 3 degrees toward the midline; "
@@ -40,7 +40,7 @@ TEST_CASE("a check says what to move before it says how far off it is") {
       said(swung(Verdict::both_off, 12)) ==
       "Move and turn the coil: 0.5 cm backward, 0.6 cm away from the midline, turned 12 degrees away from "
       "the midline; then draw both marks new. As they are, the pulse goes 0.8 cm from the site (0.5 cm "
-      "allowed), and the coil stands at 57 degrees to the midline, 12 more than the 45 planned (6.5 degrees "
+      "allowed), and the coil stands at 57 degrees to the midline, 12 degrees too far toward the midline (6.5 degrees "
       "allowed).");
 }
 
@@ -66,5 +66,5 @@ TEST_CASE("marks that agree promise no millimetres: what hands do stands beside 
   t.half_mm = 9.1;
   t.most_mm = 20.6;
   CHECK(english(viewer::by_hand_sentence(t)) ==
-        "By hand, expect about 1.0 cm: half of the placements lie within 0.9 cm, 95 of 100 within 2.1 cm.");
+        "By hand, expect about 1.0 cm: half of the trials lie within 0.9 cm, 95 of 100 within 2.1 cm.");
 }

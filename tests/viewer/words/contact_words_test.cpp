@@ -55,7 +55,7 @@ TEST_CASE("a coil on its wings, one that rocks, and one held off by an ear") {
       std::vector<std::string>{
           "The casing hits the left ear, which holds the coil 7.5 mm further off; turn the coil or move the site.",
           "The nose piece hits the brow or face; watch out there.",
-          "A cap of 4 mm would be pressed in by 1.5 mm; enter its thickness as the lift for cap and hair."});
+          "A cap of 4 mm would be pressed in by 1.5 mm; enter its thickness for cap and hair."});
 }
 
 TEST_CASE("a coil held askew, by roll, pitch or both, and the way its axis moved") {
@@ -66,7 +66,7 @@ TEST_CASE("a coil held askew, by roll, pitch or both, and the way its axis moved
   c.askew->skin_way = {1, -1};
   CHECK(
       said(c).front() ==
-      "With the coil rolled by 8 degrees, its right side down, its axis meets the skin 1.2 mm forward and toward the "
+      "With the coil tilted by 8 degrees, its right side down, its axis meets the skin 1.2 mm forward and toward the "
       "midline from the pulse point.");
   c.tilt = {-8, -4};
   c.askew->skin_way = {0, 0};
@@ -75,7 +75,7 @@ TEST_CASE("a coil held askew, by roll, pitch or both, and the way its axis moved
   c.askew->cortex_way = {-1, 0};
   CHECK(
       said(c)[0] ==
-      "With the coil rolled by 8 degrees, its left side down, and pitched by 4 degrees, its front edge down, its axis "
+      "With the coil tilted by 8 degrees, its left side down, and tilted by 4 degrees, its front edge down, its axis "
       "meets the skin 1.2 mm from the pulse point.");
   CHECK(
       said(c)[1] ==

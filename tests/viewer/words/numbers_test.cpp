@@ -24,3 +24,9 @@ TEST_CASE("lengths are shown in centimetres and millimetres, or all of them in i
   set_length_unit(LengthUnit::centimetre);
   CHECK(tape_unit() == "cm");
 }
+
+TEST_CASE("a coil's angle is to the midline, or away from it where it is negative") {
+  CHECK(coil_angle(45) == "45\u00b0 to the midline");
+  CHECK(coil_angle(-43.2) == "43\u00b0 away from the midline");
+  CHECK(coil_angle(-0.3) == "0\u00b0 to the midline");
+}

@@ -110,5 +110,5 @@ TEST_CASE("how many placements lie how near is told in centimetres as on a tape"
   t.half_mm = 8.04;
   t.most_mm = 20;
   CHECK(english(viewer::tolerance_sentence(t)) ==
-        "Half of the placements lie within 0.8 cm of the site, 95 of 100 within 2.0 cm.");
+        "Half of the trials lie within 0.8 cm of the site, 95 of 100 within 2.0 cm.");
 }

@@ -114,7 +114,7 @@ void draw_gap_scale(Overlay& overlay, const GapScale& scale, const Box& free, co
     width = std::max(width, size.width);
     text_height += size.height + 2 * s;
   }
-  const double cross = 6 * s, row = std::max(tick_size.height, 2 * cross);
+  const double half = 0.5 * wedge_height_px * s, row = std::max(tick_size.height, 2 * half);
   width += 2 * pad;
   const double height = 2 * pad + title_size.height + 4 * s + bar_height_px * s + 3 * s + tick_size.height +
                         4 * s + text_height + row;
@@ -128,9 +128,8 @@ void draw_gap_scale(Overlay& overlay, const GapScale& scale, const Box& free, co
   draw_bar(overlay, x + 4 * s, y);
   y += (bar_height_px + 3) * s + tick_size.height + 4 * s;
   const double middle = y + row / 2;
-  overlay.line({x + s, middle - cross}, {x + s + 2 * cross, middle + cross}, cross_width_px, palette::text);
-  overlay.line({x + s, middle + cross}, {x + s + 2 * cross, middle - cross}, cross_width_px, palette::text);
-  overlay.text(scale.touches, {x + 2 * cross + 8 * s, middle - tick_size.height / 2}, tick_style);
+  overlay.wedge({x + s + half, middle + half}, palette::text);
+  overlay.text(scale.touches, {x + 2 * half + 8 * s, middle - tick_size.height / 2}, tick_style);
   y += row;
   std::string all = scale.title;
   for (const auto& line : scale.rows) {

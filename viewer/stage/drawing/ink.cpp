@@ -126,18 +126,17 @@ void Ink::spot(const Vector3d& at, double radius_px, Colour colour, double lift_
   for (int i = 0; i < corners; ++i) triangle(centre, rim(i), rim(i + 1), colour);
 }
 
-void Ink::cross(const Cross& cross) {
-  constexpr double halo_below = 0.2;
-  const double diagonal = std::sqrt(0.5);
-  const Vector3d x = diagonal * sight_.right(), y = diagonal * sight_.up;
-  const auto strokes = [&](double width_px, Colour colour, double lift_mm) {
-    const double more = 0.5 * (width_px - cross_width_px);
-    for (const Vector3d& arm : {Vector3d(x + y), Vector3d(x - y), Vector3d(-x - y), Vector3d(-x + y)})
-      line({cross.at + sight_.mm(cross_from_px - more) * arm, cross.at + sight_.mm(cross_to_px + more) * arm},
-           width_px, colour, lift_mm);
+void Ink::wedge(const Wedge& wedge) {
+  constexpr double halo_below_wedge_mm = 0.2;
+  const auto draw = [&](double grow_px, Colour colour, double lift_mm) {
+    const Vector3d tip = wedge.at + lift_mm * sight_.toward_eye - sight_.mm(2 * grow_px) * sight_.up;
+    const Vector3d top =
+        wedge.at + lift_mm * sight_.toward_eye + sight_.mm(wedge_height_px + grow_px) * sight_.up;
+    const Vector3d half = sight_.mm(wedge_half_px + 1.5 * grow_px) * sight_.right();
+    triangle(tip, top + half, top - half, colour);
   };
-  strokes(cross_halo_px, palette::halo, cross.lift_mm - halo_below);
-  strokes(cross_width_px, palette::text, cross.lift_mm);
+  draw(wedge_halo_px, palette::halo, wedge.lift_mm - halo_below_wedge_mm);
+  draw(0, palette::text, wedge.lift_mm);
 }
 
 void Ink::done() {

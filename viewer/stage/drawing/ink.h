@@ -16,7 +16,7 @@
 
 namespace scalpmark::viewer {
 
-struct Cross;
+struct Wedge;
 
 /// Flat, evenly coloured triangles in space: what marks and lines are drawn with. Filled anew for each view,
 /// since sizes are in pixels.
@@ -41,8 +41,8 @@ public:
   /// A round spot facing the eye.
   void spot(const Eigen::Vector3d& at, double radius_px, Colour colour, double lift_mm);
 
-  /// Four strokes with a halo, open in their middle.
-  void cross(const Cross& cross);
+  /// With a halo.
+  void wedge(const Wedge& wedge);
 
   /// Hands what was drawn over to the renderer.
   void done();

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <optional>
 #include <utility>
@@ -16,14 +17,8 @@ constexpr std::array<double, 10> far_px{26, 40, 58, 80, 106, 138, 176, 220, 270,
 constexpr int directions = 24;
 /// What standing on the head costs a label, in pixels of distance it would rather go.
 constexpr double cost_on_head = 110;
-/// What covering a mark costs it: more than any way round.
-constexpr double cost_on_mark = 1000, cost_on_chief_mark = 10000;
-/// What being read as the name of another symbol costs: less than covering one, more than any way round.
-constexpr double cost_of_wrong_name = 600;
-/// A label with a leader keeps that far from others' symbols, pixels of a picture 800 high.
-constexpr double clear_of_others_px = 8;
-/// Symbols this near to each other are one place, which no label can tell apart.
-constexpr double one_place_px = 5;
+/// What a leader line through another symbol costs, and a label over a line that is looked at.
+constexpr double cost_through_symbol = 400, cost_on_line = 150;
 
 double turn(const Pixel& a, const Pixel& b, const Pixel& c) {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
@@ -50,29 +45,7 @@ Pixel nearest_of(const Box& box, const Pixel& p) {
   return {std::clamp(p.x, box.left, box.right), std::clamp(p.y, box.top, box.bottom)};
 }
 
-/// How a label there could be taken for another symbol's, as a cost.
-double wrong_name_cost(const LabelWish& wish, const Box& box, bool leader,
-                       const std::vector<MarkInPicture>& marks, double scale) {
-  const double own = away(box, wish.anchor);
-  const Pixel end = nearest_of(box, wish.anchor);
-  double cost = 0;
-  for (const auto& m : marks) {
-    if (!m.symbol) continue;
-    const Pixel middle = m.middle();
-    if (std::hypot(middle.x - wish.anchor.x, middle.y - wish.anchor.y) < one_place_px * scale) continue;
-    const double other = away(box, middle);
-    if (leader ? other < clear_of_others_px * scale || line_meets(wish.anchor, end, m.box) : other <= own)
-      cost += cost_of_wrong_name;
-  }
-  return cost;
-}
-
 }  // namespace
-
-double away(const Box& box, const Pixel& from) {
-  const Pixel there = nearest_of(box, from);
-  return std::hypot(there.x - from.x, there.y - from.y);
-}
 
 double Coverage::share(const Box& box) const {
   int on = 0, all = 0;
@@ -88,97 +61,120 @@ double Coverage::share(const Box& box) const {
   return static_cast<double>(on) / all;
 }
 
+double distance_px(const Box& a, const Box& b) {
+  const double x = std::max({0.0, a.left - b.right, b.left - a.right});
+  const double y = std::max({0.0, a.top - b.bottom, b.top - a.bottom});
+  return std::hypot(x, y);
+}
+
 namespace {
 
-struct Placed {
-  std::vector<PlacedLabel> labels;
-  double cost = 0;
-  std::optional<Pixel> covering;  ///< anchor of the first label that covers a chief mark
-};
+/// One label after the other, each around those that are placed.
+class Layout {
+public:
+  explicit Layout(const LabelGround& ground) : ground_(ground) {}
 
-Placed place_in_order(std::vector<LabelWish> wishes, const Box& canvas, const std::vector<Box>& taken,
-                      const std::vector<MarkInPicture>& marks, const Coverage& head, double scale) {
-  std::stable_sort(wishes.begin(), wishes.end(),
-                   [](const LabelWish& a, const LabelWish& b) { return a.priority > b.priority; });
-  Placed all;
-  std::vector<PlacedLabel>& placed = all.labels;
-  for (const auto& wish : wishes) {
-    std::optional<Box> best;
-    double best_cost = 0;
-    const auto consider = [&](double dx, double dy, double distance, bool leader) {
-      const Box box = beside(wish, dx, dy, distance);
-      if (!box.inside(canvas)) return;
-      for (const auto& t : taken)
-        if (box.overlaps(t)) return;
-      const Pixel end = nearest_of(box, wish.anchor);
-      double cost = distance / scale + (dx < -0.1 ? 3 : 0) + (std::abs(dx) < 0.5 ? 2 : 0);
-      for (const auto& p : placed) {
-        if (box.overlaps(p.box)) return;
-        if (leader && line_meets(wish.anchor, end, p.box)) return;
-        if (p.leader) {
-          const Pixel other = nearest_of(p.box, p.wish.anchor);
-          if (line_meets(p.wish.anchor, other, box)) return;
-          if (leader && cross(wish.anchor, end, p.wish.anchor, other)) return;
-        }
-      }
-      for (const auto& m : marks)
-        if (box.overlaps(m.box)) {
-          if (!wish.may_go_far) return;
-          cost += m.chief ? cost_on_chief_mark : cost_on_mark;
-        }
-      if (wish.may_go_far) cost += cost_on_head * head.share(box);
-      if (!best || cost < best_cost) cost += wrong_name_cost(wish, box, leader, marks, scale);
-      if (!best || cost < best_cost) {
-        best = box;
-        best_cost = cost;
-      }
-    };
-    const auto around = [&](double distance, bool leader, int ways = directions) {
-      for (int i = 0; i < ways; ++i) {
-        const double a = 2 * std::numbers::pi * i / ways;
-        consider(std::cos(a), std::sin(a), distance, leader);
-      }
-    };
-    const double close = wish.clear_px + 2 * scale;
-    around(close, false);
+  void place(const LabelWish& wish) {
+    best_.reset();
+    close_px_ = wish.clear_px + 2 * ground_.scale;
+    around(wish, close_px_, false);
     if (wish.may_go_far)
-      for (const double far : far_px) around(wish.clear_px + far * scale, true);
-    // Hemmed in by other labels' lines: looked for more closely before a mark is covered.
-    if (wish.may_go_far && (!best || best_cost >= cost_of_wrong_name))
+      for (const double far : far_px) around(wish, wish.clear_px + far * ground_.scale, true);
+    // Hemmed in by others: looked for more closely.
+    if (wish.may_go_far && (!best_ || best_->cost >= cost_on_line))
       for (const double far : far_px)
         for (const double part : {0.85, 1.0, 1.15})
-          around(wish.clear_px + part * far * scale, true, 6 * directions);
-    if (best) {
-      const Pixel end = nearest_of(*best, wish.anchor);
-      const bool leader = std::hypot(end.x - wish.anchor.x, end.y - wish.anchor.y) > close + 8 * scale;
-      placed.push_back({wish, *best, leader});
-      all.cost += best_cost;
-      if (best_cost >= cost_on_chief_mark && !all.covering) all.covering = wish.anchor;
+          around(wish, wish.clear_px + part * far * ground_.scale, true, 6 * directions);
+    if (best_)
+      out_.placed.push_back({wish, best_->box, best_->leader});
+    else
+      out_.without_room.push_back(wish);
+  }
+
+  [[nodiscard]] LabelLayout take() { return std::move(out_); }
+
+private:
+  struct Candidate {
+    Box box;
+    double cost = 0;
+    bool leader = false;
+  };
+
+  void around(const LabelWish& wish, double distance, bool far, int ways = directions) {
+    for (int i = 0; i < ways; ++i) {
+      const double a = 2 * std::numbers::pi * i / ways;
+      consider(wish, std::cos(a), std::sin(a), distance, far);
     }
   }
-  return all;
-}
+
+  void consider(const LabelWish& wish, double dx, double dy, double distance, bool far) {
+    const Box box = beside(wish, dx, dy, distance);
+    if (!box.inside(ground_.canvas)) return;
+    if (std::any_of(ground_.taken.begin(), ground_.taken.end(),
+                    [&](const Box& t) { return box.overlaps(t); }))
+      return;
+    const Pixel end = nearest_of(box, wish.anchor);
+    const bool leader =
+        far && std::hypot(end.x - wish.anchor.x, end.y - wish.anchor.y) > close_px_ + 8 * ground_.scale;
+    if (!is_free_of_labels(wish.anchor, end, box, leader)) return;
+    double cost = distance / ground_.scale + (dx < -0.1 ? 3 : 0) + (std::abs(dx) < 0.5 ? 2 : 0);
+    if (!is_told_apart(wish, end, box, leader, cost)) return;
+    if (std::any_of(ground_.lines.begin(), ground_.lines.end(),
+                    [&](const Box& l) { return box.overlaps(l); }))
+      cost += cost_on_line;
+    if (wish.may_go_far) cost += cost_on_head * ground_.head.share(box);
+    if (!best_ || cost < best_->cost) best_ = Candidate{box, cost, leader};
+  }
+
+  [[nodiscard]] bool is_free_of_labels(const Pixel& anchor, const Pixel& end, const Box& box,
+                                       bool leader) const {
+    for (const PlacedLabel& p : out_.placed) {
+      if (box.overlaps(p.box)) return false;
+      if (leader && line_meets(anchor, end, p.box)) return false;
+      if (!p.leader) continue;
+      const Pixel other = nearest_of(p.box, p.wish.anchor);
+      if (line_meets(p.wish.anchor, other, box)) return false;
+      if (leader && cross(anchor, end, p.wish.anchor, other)) return false;
+    }
+    return true;
+  }
+
+  /// Whether nobody could take it for another symbol's.
+  [[nodiscard]] bool is_told_apart(const LabelWish& wish, const Pixel& end, const Box& box, bool leader,
+                                   double& cost) const {
+    const double same_px = one_place_px * ground_.scale;
+    // From its own symbol; from its place, where it has none.
+    double own_px = distance_px(box, {wish.anchor.x, wish.anchor.y, wish.anchor.x, wish.anchor.y});
+    double other_px = std::numeric_limits<double>::infinity();
+    bool through = false;
+    for (const SymbolInPicture& s : ground_.symbols) {
+      const double away = distance_px(box, s.box);
+      if (away == 0) return false;
+      if (std::hypot(s.at.x - wish.anchor.x, s.at.y - wish.anchor.y) < same_px) {
+        own_px = std::min(own_px, away);
+        continue;
+      }
+      other_px = std::min(other_px, away);
+      through = through || (leader && line_meets(wish.anchor, end, s.box));
+    }
+    if (through) cost += cost_through_symbol;
+    return leader ? other_px >= clear_of_others_px * ground_.scale : other_px > own_px;
+  }
+
+  const LabelGround& ground_;
+  LabelLayout out_;
+  std::optional<Candidate> best_;
+  double close_px_ = 0;
+};
 
 }  // namespace
 
-std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& canvas,
-                                      const std::vector<Box>& taken, const std::vector<MarkInPicture>& marks,
-                                      const Coverage& head, double scale) {
-  // A label that others have hemmed in so that it must cover a chief mark is tried again before them.
-  constexpr int most_tries = 4;
-  Placed best = place_in_order(wishes, canvas, taken, marks, head, scale);
-  Placed last = best;
-  for (int i = 1; i < most_tries && last.covering; ++i) {
-    int first = 0;
-    for (const auto& w : wishes) first = std::max(first, w.priority + 1);
-    for (auto& w : wishes)
-      if (w.may_go_far && w.anchor.x == last.covering->x && w.anchor.y == last.covering->y)
-        w.priority = first;
-    last = place_in_order(wishes, canvas, taken, marks, head, scale);
-    if (last.labels.size() >= best.labels.size() ? last.cost < best.cost : best.covering && !last.covering)
-      best = last;
-  }
-  return best.labels;
+LabelLayout place_labels(std::vector<LabelWish> wishes, const LabelGround& ground) {
+  std::stable_sort(wishes.begin(), wishes.end(),
+                   [](const LabelWish& a, const LabelWish& b) { return a.priority > b.priority; });
+  Layout layout(ground);
+  for (const LabelWish& wish : wishes) layout.place(wish);
+  return layout.take();
 }
 
 }  // namespace scalpmark::viewer

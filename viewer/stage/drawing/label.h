@@ -48,6 +48,7 @@ struct LabelWish {
   bool bold = false;
   double size_px = 14;           ///< of the text, in a picture 800 high
   double width = 0, height = 0;  ///< of the text's box with its margin, pixels; measured by the drawer
+  std::string aside;             ///< what is said beside the picture where it finds no room; empty: nothing
 };
 
 struct PlacedLabel {
@@ -56,26 +57,39 @@ struct PlacedLabel {
   bool leader = false;
 };
 
-/// What a mark takes up of the picture. Chief ones, such as the pulse point, are covered last.
-struct MarkInPicture {
+/// A symbol in the picture: what it takes up, and its place. A label is its own whose anchor lies there.
+struct SymbolInPicture {
   Box box;
-  bool chief = false;
-  bool symbol = true;  ///< means something of its own, so that a label near it is read as its name
-  [[nodiscard]] Pixel middle() const { return {0.5 * (box.left + box.right), 0.5 * (box.top + box.bottom)}; }
+  Pixel at;
+};
+/// Symbols this near to each other, pixels of a picture 800 high, lie in one place: labels of one are the
+/// other's, too.
+inline constexpr double one_place_px = 3;
+/// A label with a leader line keeps this far from all symbols but its own, pixels of a picture 800 high:
+/// further than one without stands from its own.
+inline constexpr double clear_of_others_px = 5;
+
+[[nodiscard]] double distance_px(const Box& a, const Box& b);
+
+/// What labels are placed around.
+struct LabelGround {
+  Box canvas;
+  std::vector<Box> taken;  ///< no label stands there
+  std::vector<SymbolInPicture> symbols;
+  std::vector<Box> lines;  ///< labels would rather stand beside these: pieces of lines that are looked at
+  Coverage head;           ///< labels that may go far rather stand beside it
+  double scale = 1;
 };
 
-/// How far a box is from a place, pixels; 0 inside.
-[[nodiscard]] double away(const Box& box, const Pixel& from);
+struct LabelLayout {
+  std::vector<PlacedLabel> placed;
+  std::vector<LabelWish> without_room;
+};
 
 /// Places labels one by one, highest priority first, each at the best free spot around its anchor: no label
-/// overlaps another, the `taken` boxes or the canvas' rim; marks (`marks`) are covered only when nothing else
-/// is left, and never by a label of low priority; leader lines do not cross; labels that may go far rather
-/// stand beside the head (`head`) than on it. A label stands nearer to its own symbol than to any other; one
-/// with a leader, whose line tells, keeps clear of others all the same, and its line off them, as long as
-/// there is a way. A label without a spot is left out.
-[[nodiscard]] std::vector<PlacedLabel> place_labels(std::vector<LabelWish> wishes, const Box& canvas,
-                                                    const std::vector<Box>& taken,
-                                                    const std::vector<MarkInPicture>& marks,
-                                                    const Coverage& head, double scale);
+/// overlaps another, a taken box, a symbol or the canvas' rim. One that stands close by is nearer to its own
+/// symbol than to any other; one with a leader line keeps clear of all others. Leader lines do not cross, and
+/// pass no symbol but their own where there is a way round. A label without a spot is left out.
+[[nodiscard]] LabelLayout place_labels(std::vector<LabelWish> wishes, const LabelGround& ground);
 
 }  // namespace scalpmark::viewer

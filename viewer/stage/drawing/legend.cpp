@@ -1,6 +1,8 @@
 #include "viewer/stage/drawing/legend.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 namespace scalpmark::viewer {
 
@@ -23,6 +25,25 @@ std::vector<LegendRow> that_fit(std::vector<LegendRow> rows, double room, double
   return rows;
 }
 
+/// Its windings in its outline.
+void draw_coil(Overlay& overlay, double s, const LegendRow& row, double x, double y) {
+  const double half = row.windings > 1 ? 13 * s : 8 * s, high = 7 * s, radius = 4.5 * s;
+  overlay.box({x - half, y - high, x + half, y + high}, palette::casing, 0.25);
+  for (const double side : {-1.0, 1.0}) {
+    overlay.line({x - half, y + side * high}, {x + half, y + side * high}, 1.2, palette::casing);
+    overlay.line({x + side * half, y - high}, {x + side * half, y + high}, 1.2, palette::casing);
+  }
+  constexpr int corners = 18;
+  for (int winding = 0; winding < row.windings; ++winding) {
+    const double middle = x + (row.windings > 1 ? (2 * winding - 1) * 5.6 * s : 0);
+    const auto rim = [&](int i) {
+      const double a = 2 * std::numbers::pi * i / corners;
+      return Pixel{middle + radius * std::cos(a), y + radius * std::sin(a)};
+    };
+    for (int i = 0; i < corners; ++i) overlay.line(rim(i), rim(i + 1), 1.6, colour_of(row.role));
+  }
+}
+
 void draw_sample(Overlay& overlay, double s, const LegendRow& row, double x, double y) {
   const Colour colour = colour_of(row.role);
   switch (row.sample) {
@@ -31,8 +52,7 @@ void draw_sample(Overlay& overlay, double s, const LegendRow& row, double x, dou
       break;
     case Sample::lit:
       overlay.box({x - 13 * s, y - 7 * s, x + 13 * s, y + 7 * s}, palette::cortex, 1);
-      overlay.shape(Shape::disc, {x, y}, palette::construction);
-      overlay.shape(Shape::small_disc, {x, y}, colour);
+      overlay.box({x - 6 * s, y - 4 * s, x + 6 * s, y + 4 * s}, colour, 1);
       break;
     case Sample::line:
       overlay.line({x - 13 * s, y}, {x + 13 * s, y}, 2, colour);
@@ -44,8 +64,7 @@ void draw_sample(Overlay& overlay, double s, const LegendRow& row, double x, dou
       overlay.ellipse({x, y}, 6.5 * s, 3.5 * s, colour, 1);
       break;
     case Sample::coil:
-      overlay.box({x - 13 * s, y - 6 * s, x + 13 * s, y + 6 * s}, palette::casing, 0.35);
-      overlay.shape(Shape::ring, {x, y}, paler(colour, 0.7));
+      draw_coil(overlay, s, row, x, y);
       break;
   }
 }
@@ -98,7 +117,8 @@ double draw_numbers(Overlay& overlay, const Sight& sight, const NumberTable& tab
     return size.height;
   };
   y += put(table.where, top_left.x, strong, false) + 2 * s;
-  y += put(table.angle, top_left.x, plain, false) + 6 * s;
+  y += put(table.angle, top_left.x, plain, false) + 2 * s;
+  y += put(table.reach, top_left.x, plain, false) + 6 * s;
   // Columns for English, further apart where a translation needs it.
   double name_px = 0, pulse_px = 0, edge_px = 0;
   for (size_t i = 0; i < table.rows.size(); ++i) {
@@ -115,7 +135,8 @@ double draw_numbers(Overlay& overlay, const Sight& sight, const NumberTable& tab
     put(table.rows[i].pulse, pulse_end, style, true);
     y += put(table.rows[i].edge, edge_end, style, true) + 2 * s;
   }
-  taken.push_back({table.where + "; " + table.angle, {top_left.x, top_left.y, right, y}});
+  taken.push_back(
+      {table.where + "; " + table.angle + "; " + table.reach, {top_left.x, top_left.y, right, y}});
   return y;
 }
 

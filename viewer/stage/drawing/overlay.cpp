@@ -16,6 +16,7 @@
 
 #include "geometry/base/angles.h"
 #include "viewer/stage/drawing/triangles.h"
+#include "viewer/stage/scene/scene.h"
 
 namespace scalpmark::viewer {
 
@@ -165,6 +166,12 @@ void Overlay::shape(Shape shape, const Pixel& centre, Colour colour) {
   };
   for (size_t i = 0; i + 2 < flat.size(); i += 3)
     triangle(corner(flat[i]), corner(flat[i + 1]), corner(flat[i + 2]), colour, 1);
+}
+
+void Overlay::wedge(const Pixel& tip, Colour colour) {
+  const double s = sight_.scale;
+  triangle({tip.x, tip.y}, {tip.x + wedge_half_px * s, tip.y - wedge_height_px * s},
+           {tip.x - wedge_half_px * s, tip.y - wedge_height_px * s}, colour, 1);
 }
 
 void Overlay::done() {

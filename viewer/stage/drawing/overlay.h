@@ -46,6 +46,8 @@ public:
   void box(const Box& box, Colour colour, double opacity);
   void ellipse(const Pixel& centre, double half_width, double half_height, Colour colour, double opacity);
   void shape(Shape shape, const Pixel& centre, Colour colour);
+  /// As where a coil touches; its tip at a place.
+  void wedge(const Pixel& tip, Colour colour);
   void done();
 
   [[nodiscard]] double scale() const { return sight_.scale; }

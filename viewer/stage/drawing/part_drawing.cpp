@@ -1,5 +1,7 @@
 #include "viewer/stage/drawing/part_drawing.h"
 
+#include <algorithm>
+#include <cmath>
 #include <limits>
 #include <type_traits>
 
@@ -47,13 +49,32 @@ void PartDrawing::wish(const std::optional<Label>& label, const Vector3d& at, co
   wish.colour = colour_of(label->role);
   wish.bold = label->bold;
   wish.size_px = label->size_px;
+  wish.aside = label->aside;
   wishes_.push_back(wish);
 }
 
-void PartDrawing::leave_free(const Vector3d& at, double reach_px, const Sight& sight) {
+// `reach_px`: around the place, y down.
+void PartDrawing::leave_free(const Vector3d& at, const Box& reach_px, const Sight& sight) {
   const Pixel middle = sight.project(at);
-  const double reach = reach_px * sight.scale;
-  room_.push_back({middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach});
+  const double s = sight.scale;
+  symbols_.push_back({{middle.x + s * reach_px.left, middle.y + s * reach_px.top,
+                       middle.x + s * reach_px.right, middle.y + s * reach_px.bottom},
+                      middle});
+}
+
+void PartDrawing::leave_line_free(const Line& line, const Sight& sight) {
+  constexpr double piece_px = 8;
+  for (std::size_t i = 1; i < line.points.size(); ++i) {
+    const Pixel a = sight.project(line.points[i - 1]), b = sight.project(line.points[i]);
+    const int pieces = 1 + static_cast<int>(std::hypot(b.x - a.x, b.y - a.y) / (piece_px * sight.scale));
+    for (int k = 0; k < pieces; ++k) {
+      const auto at = [&](double share) {
+        return Pixel{a.x + share * (b.x - a.x), a.y + share * (b.y - a.y)};
+      };
+      const Pixel p = at(static_cast<double>(k) / pieces), q = at(static_cast<double>(k + 1) / pieces);
+      lines_.push_back({std::min(p.x, q.x), std::min(p.y, q.y), std::max(p.x, q.x), std::max(p.y, q.y)});
+    }
+  }
 }
 
 void PartDrawing::draw_line(const Line& line, const geometry::Surface& skin, const Sight& sight) {
@@ -70,6 +91,7 @@ void PartDrawing::draw_line(const Line& line, const geometry::Surface& skin, con
               line.lift_mm);
     wish(tick.label, tick.at, sight);
   }
+  if (line.keep_clear) leave_line_free(line, sight);
   if (!line.label) return;
   double highest = std::numeric_limits<double>::infinity();
   std::optional<Vector3d> there;
@@ -87,29 +109,32 @@ void PartDrawing::draw_spot(const Spot& spot, const geometry::Surface& skin, con
   ink_.spot(spot.at, spot.radius_px, colour_of(spot.role), spot.lift_mm);
   if (!spot.label) return;
   wish(spot.label, spot.at, sight);
-  leave_free(spot.at, spot.radius_px, sight);
+  const double r = spot.radius_px;
+  leave_free(spot.at, {-r, -r, r, r}, sight);
 }
 
 void PartDrawing::draw(const Part& part, const geometry::Surface& skin, const Sight& sight) {
   wishes_.clear();
-  room_.clear();
+  symbols_.clear();
+  lines_.clear();
+  unseen_.clear();
   marks_.clear();
   ink_.begin(sight);
   if (gaps_) gaps_->draw(ink_, sight);
   if (through_) through_->draw(sight);
   for (const Spot& spot : part.spots) draw_spot(spot, skin, sight);
   for (const Line& line : part.lines) draw_line(line, skin, sight);
-  for (const Cross& cross : part.crosses) {
-    if (!in_sight(skin, cross.at, cross.normal, sight)) continue;
-    ink_.cross(cross);
-    if (!cross.label) continue;
-    wish(cross.label, cross.at, sight);
-    leave_free(cross.at, cross_to_px, sight);
+  for (const Wedge& wedge : part.wedges) {
+    if (!in_sight(skin, wedge.at, wedge.normal, sight)) continue;
+    ink_.wedge(wedge);
+    wish(wedge.label, wedge.at, sight);
+    leave_free(wedge.at, {-wedge_half_px, -wedge_height_px, wedge_half_px, 0}, sight);
   }
   for (const Mark& mark : part.marks) {
     const Colour colour = colour_of(mark.role);
     const bool visible = in_sight(skin, mark.at, mark.normal, sight);
     marks_.push_back({mark, colour, visible});
+    if (!visible && mark.label && !mark.label->aside.empty()) unseen_.push_back(mark.label->aside);
     if (!visible) continue;
     ink_.mark(mark, colour);
     wish(mark.label, mark.at, sight);

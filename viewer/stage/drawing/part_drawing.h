@@ -30,8 +30,12 @@ public:
   // As drawn last.
   [[nodiscard]] const std::vector<SeenMark>& marks() const { return marks_; }
   [[nodiscard]] const std::vector<LabelWish>& wishes() const { return wishes_; }
-  /// What labels are to leave free besides marks.
-  [[nodiscard]] const std::vector<Box>& room() const { return room_; }
+  /// Symbols that are no marks.
+  [[nodiscard]] const std::vector<SymbolInPicture>& symbols() const { return symbols_; }
+  /// Pieces of lines beside which labels would rather stand.
+  [[nodiscard]] const std::vector<Box>& lines() const { return lines_; }
+  /// What is said of marks that the head hides (Label::aside).
+  [[nodiscard]] const std::vector<std::string>& unseen() const { return unseen_; }
   /// Whether that is what it is drawn with.
   [[nodiscard]] bool has(const vtkActor* actor) const;
   /// Null for a part without.
@@ -41,7 +45,8 @@ private:
   void draw_line(const Line& line, const geometry::Surface& skin, const Sight& sight);
   void draw_spot(const Spot& spot, const geometry::Surface& skin, const Sight& sight);
   void wish(const std::optional<Label>& label, const Eigen::Vector3d& at, const Sight& sight);
-  void leave_free(const Eigen::Vector3d& at, double reach_px, const Sight& sight);
+  void leave_free(const Eigen::Vector3d& at, const Box& reach_px, const Sight& sight);
+  void leave_line_free(const Line& line, const Sight& sight);
 
   vtkRenderer* renderer_;
   Ink ink_;
@@ -51,7 +56,9 @@ private:
   std::unique_ptr<SeenThroughDrawing> through_;
   std::vector<SeenMark> marks_;
   std::vector<LabelWish> wishes_;
-  std::vector<Box> room_;
+  std::vector<SymbolInPicture> symbols_;
+  std::vector<Box> lines_;
+  std::vector<std::string> unseen_;
 };
 
 }  // namespace scalpmark::viewer

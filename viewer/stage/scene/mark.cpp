@@ -21,7 +21,9 @@ constexpr double past_horizon = 0.05;
 
 }  // namespace
 
-int Mark::layer() const {
+namespace {
+
+int layer_of_plan(Shape shape, Thing thing) {
   switch (shape) {
     case Shape::dot:
       return 0;
@@ -39,12 +41,21 @@ int Mark::layer() const {
     case Shape::bar:
       return 7;
     case Shape::tag:
+    case Shape::pencil_cross:
+    case Shape::brackets:
       return 9;
     case Shape::disc:
     case Shape::hollow_disc:
       break;
   }
   return thing == Thing::start ? 4 : 8;
+}
+
+}  // namespace
+
+int Mark::layer() const {
+  constexpr int above_the_plan = 10;  // what is noted besides it
+  return layer_of_plan(shape, thing) + (thing == Thing::labels ? above_the_plan : 0);
 }
 
 Vector3d calm_normal(const geometry::Surface& skin, const Vector3d& at) {

@@ -8,8 +8,8 @@
 #include "geometry/surface/surface.h"
 #include "viewer/stage/scene/palette.h"
 #include "viewer/stage/scene/shapes.h"
-#include "viewer/stage/scene/shown.h"
 #include "viewer/stage/scene/sight.h"
+#include "viewer/stage/scene/thing.h"
 
 namespace scalpmark::viewer {
 
@@ -22,7 +22,17 @@ struct Label {
   Role role = Role::text;
   bool bold = false;
   double size_px = 14;  ///< of the letters, in a picture 800 high
+  /// Said beside the picture where the mark is not seen or its label finds no room: "edge mark, drop rule";
+  /// empty for what can be left out.
+  std::string aside{};
 };
+
+/// The order of importance where room is short.
+namespace label_priority {
+inline constexpr int site = 110, edge_mark = 109, hotspot = 108, wanted = 107, angle = 106, tag = 105,
+                     note = 104, start = 95, touch = 94, trials = 90, other_mark = 70, other_site = 60,
+                     fiducial = 50;
+}  // namespace label_priority
 
 /// A mark lying on the skin.
 struct Mark {

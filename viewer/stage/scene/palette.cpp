@@ -29,6 +29,8 @@ Colour colour_of(Role role) {
       return paler(palette::treatment, 0.6);
     case Role::todays:
       return palette::todays;
+    case Role::found:
+      return palette::found;
     case Role::windings:
       return palette::windings;
     case Role::casing:

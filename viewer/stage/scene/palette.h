@@ -37,7 +37,9 @@ inline constexpr Colour windings = okabe_ito::orange;
 inline constexpr Colour todays = okabe_ito::black;
 inline constexpr Colour angle = okabe_ito::black;
 inline constexpr Colour front_axis = okabe_ito::vermillion;
-inline constexpr Colour lit = okabe_ito::yellow;  // the cortex under the coil
+inline constexpr Colour found = okabe_ito::black;
+inline constexpr Colour lit{255, 252,
+                            242};  // the cortex under the coil: as a lamp would, and no colour of the gaps
 
 // Neither marks nor text: calm greys and a skin that no patient's looks like.
 inline constexpr Colour skin{219, 207, 196}, casing{96, 112, 128}, tape{112, 104, 98},
@@ -59,7 +61,8 @@ enum class Role {
   hotspot,
   treatment,
   alternative,
-  todays,  ///< what was found on the head today, whatever the plan says
+  todays,  ///< what was marked on the head today, whatever the plan says
+  found,   ///< a landmark that was asked for
   windings,
   casing,
   angle,

@@ -42,6 +42,7 @@ struct Line {
   std::optional<Label> label{};            ///< stands at the line's highest point in the picture that is seen
   std::vector<Eigen::Vector3d> normals{};  ///< the skin's at each point; only with a label
   std::string name{};                      ///< of a tape, as in the plan
+  bool keep_clear = false;                 ///< labels would rather stand beside it
 };
 
 /// A round spot facing the eye.
@@ -54,14 +55,13 @@ struct Spot {
   std::optional<Label> label{};             ///< only with a normal
 };
 
-/// Where the coil touches: four strokes facing the eye, open in their middle, left out behind the head.
-struct Cross {
+/// Where the coil touches: a wedge facing the eye, its tip on the place, left out behind the head.
+struct Wedge {
   Eigen::Vector3d at = Eigen::Vector3d::Zero(), normal = Eigen::Vector3d::UnitZ();
   double lift_mm = 0;
   std::optional<Label> label{};
 };
-/// The cross' strokes reach from one radius to the other.
-inline constexpr double cross_from_px = 5, cross_to_px = 13, cross_width_px = 2.4, cross_halo_px = 5;
+inline constexpr double wedge_height_px = 13, wedge_half_px = 6, wedge_halo_px = 1.6;
 
 /// Words at a place on the skin, without a mark.
 struct PlacedWords {
@@ -130,7 +130,7 @@ struct Part {
   std::optional<SeenThrough> through{};
   std::vector<Spot> spots{};
   std::vector<Line> lines{};
-  std::vector<Cross> crosses{};
+  std::vector<Wedge> wedges{};
   std::vector<Mark> marks{};
   std::vector<PlacedWords> words{};
   bool pickable = true;  ///< others let the pointer through
@@ -143,16 +143,17 @@ struct LegendRow {
   Shape shape = Shape::dot;
   Role role = Role::text;
   std::string text;
-  int place = 0;  ///< rows of a lower one stand further up
+  int place = 0;     ///< rows of a lower one stand further up
+  int windings = 2;  ///< of a coil
 };
 
-/// The numbers staff copy down, for the placement shown: angle, and tape distances from the four points that
-/// can be found again without a cap.
+/// The numbers staff copy down, for the placement shown: angle, the coil's reach, and tape distances from the
+/// four points that can be found again without a cap.
 struct NumberTable {
   struct Row {
     std::string name, pulse, edge;
   };
-  std::string where, angle;
+  std::string where, angle, reach;
   std::vector<Row> rows;  ///< the first is their heading
 };
 

@@ -12,7 +12,7 @@ namespace {
 
 struct Size {
   double reach = 0;
-  double other = 0;  ///< ring, hollow disc: inner radius; bar: half its width
+  double other = 0;  ///< ring, hollow disc: inner radius; bar, cross: half a stroke's width; brackets: an arm
 };
 
 Size size_of(Shape shape) {
@@ -39,6 +39,10 @@ Size size_of(Shape shape) {
       return {7, 0};
     case Shape::tag:
       return {11, 6.5};
+    case Shape::brackets:
+      return {11, 5};
+    case Shape::pencil_cross:
+      return {10, 1.5};
   }
   return {};
 }
@@ -99,6 +103,33 @@ std::vector<Vector2d> triangles_px(Shape shape, double grow_px) {
       // A luggage tag: square at one end, a tip at the other.
       const double l = size.reach + grow_px, w = size.other + grow_px, shoulder = l - w;
       fan({{-l, -w}, {shoulder, -w}, {l, 0}, {shoulder, w}, {-l, w}});
+      break;
+    }
+    case Shape::brackets: {
+      constexpr double half_stroke = 1.3;
+      const double out = size.reach + grow_px, in = size.reach - 2 * half_stroke - grow_px,
+                   end = size.reach - size.other - grow_px;
+      for (const double x : {-1.0, 1.0})
+        for (const double y : {-1.0, 1.0}) {
+          const auto arm = [&](const Vector2d& low, const Vector2d& high) {
+            std::vector<Vector2d> box{{x * low.x(), y * low.y()},
+                                      {x * high.x(), y * low.y()},
+                                      {x * high.x(), y * high.y()},
+                                      {x * low.x(), y * high.y()}};
+            if (x * y < 0) std::reverse(box.begin(), box.end());  // counter-clockwise as mirrored, too
+            fan(box);
+          };
+          arm({end, in}, {out, out});
+          arm({in, end}, {out, out});
+        }
+      break;
+    }
+    case Shape::pencil_cross: {
+      const double l = size.reach + grow_px, w = size.other + grow_px;
+      for (const double turned : {-1.0, 1.0}) {
+        const Vector2d x = Vector2d(1, turned).normalized(), y(-x.y(), x.x());
+        fan({-l * x - w * y, l * x - w * y, l * x + w * y, -l * x + w * y});
+      }
       break;
     }
   }

@@ -5,7 +5,8 @@
 
 namespace scalpmark::viewer {
 
-/// The shape of a mark says what it is, so that a grey print works too.
+/// The shape of a mark says what it is, so that a grey print works too. Each means one thing; a ring is the
+/// hotspot alone, and none goes round a disc or a dot.
 enum class Shape {
   dot,                ///< landmark
   disc,               ///< pulse point
@@ -17,7 +18,9 @@ enum class Shape {
   ring,               ///< hotspot
   diamond,            ///< treatment site
   small_diamond,      ///< where the treatment site might have been
-  tag                 ///< one of several places that fit a mark's tapes; its tip lies along x
+  tag,                ///< one of several places that fit a mark's tapes; its tip lies along x
+  brackets,           ///< four corners around a landmark that was asked for
+  pencil_cross        ///< today's site mark, as a pencil draws it
 };
 
 /// How far the shape reaches from its centre, pixels of a picture 800 high.

@@ -5,6 +5,7 @@
 
 #include "geometry/base/message.h"
 #include "viewer/words/error.h"
+#include "viewer/words/site_words.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -92,8 +93,7 @@ std::string where_shown(const Shown& shown) {
     case CoilOn::treatment:
       return words(Words::tr("on the treatment site"));
     case CoilOn::spot:
-      return words(Words::tr("on grid row %1, column %2"),
-                   {std::to_string(shown.row), std::to_string(shown.column)});
+      return words(Words::tr("on the spot %1", "of the grid"), {spot_in_words(shown.row, shown.column)});
     case CoilOn::elsewhere:
       break;
   }

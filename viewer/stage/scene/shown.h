@@ -14,45 +14,12 @@
 #include "geometry/hands/tolerance.h"
 #include "geometry/hands/what_if.h"
 #include "geometry/plan/plan.h"
+#include "viewer/stage/scene/note.h"
+#include "viewer/stage/scene/thing.h"
 
 namespace scalpmark::viewer {
 
 struct GapsShown;
-
-/// What can be on the stage. The patient's left and right and the caution are always there.
-enum class Thing {
-  skin,
-  landmarks,
-  tapes,
-  grid,
-  start,
-  hotspot,
-  treatment,
-  alternatives,
-  tolerance,
-  coil,
-  angle,
-  edge_marks,
-  wanted,
-  labels,
-  legend,
-  numbers,
-  title,
-  cortex,
-  gaps,
-  cap,
-  way_marks,
-  sight,
-  places,
-  field,
-  answers,
-  course
-};
-
-/// "edge-marks", as written on the command line.
-[[nodiscard]] std::string_view name_of(Thing thing);
-[[nodiscard]] std::optional<Thing> thing_named(std::string_view name);
-[[nodiscard]] const std::vector<Thing>& all_things();
 
 /// Where the coil lies.
 enum class CoilOn { start, spot, hotspot, treatment, elsewhere };
@@ -101,6 +68,10 @@ struct Shown {
   std::optional<std::set<std::string>> landmarks, lines;  ///< of the plan's, by name; tragi are always shown
   std::optional<geometry::MarkRule> only_rule;            ///< the one edge mark of the coil's that is shown
   std::optional<Laying> laying;                           ///< empty: all lines lie in their whole length
+  /// False: marks of other rules and other sites stand there without their labels, so that what a step is
+  /// about can be read; `named_site` is one of the plan's alternatives that has its label all the same.
+  bool names_all = true;
+  std::optional<std::size_t> named_site;
   /// In place of the plan's landmarks: those of another system.
   std::shared_ptr<const std::vector<geometry::Landmark>> other_landmarks;
 
@@ -120,6 +91,7 @@ struct Shown {
   std::vector<PlaceShown> places;                         ///< for Thing::places
   std::shared_ptr<const geometry::VisitAnswers> answers;  ///< for Thing::answers
   std::shared_ptr<const CourseShown> course;              ///< for Thing::course
+  std::vector<Note> notes;                                ///< besides all things
   UnderCoil under_coil = UnderCoil::said;
   /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.
   std::string head_description;

@@ -56,7 +56,7 @@ Part show_angle(const Showing& now, Surroundings& around) {
   Label label;
   label.text = in_degrees(angle_deg);
   label.clear_px = 5;
-  label.priority = 97;
+  label.priority = label_priority::angle;
   label.may_go_far = true;
   label.bold = true;
   label.size_px = 16;

@@ -76,7 +76,8 @@ Part show_coil(const Showing& now, Surroundings& around) {
   }
   if (body.filled)
     around.legend.push_back({LegendRow::Sample::coil, Shape::dot, Role::windings,
-                             words(Words::tr("Coil and windings")), at_coil_in_legend});
+                             words(Words::tr("Coil and windings")), at_coil_in_legend,
+                             body.coil.windings.size() > 1 ? 2 : 1});
   else
     around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::casing,
                              words(Words::tr("Coil's outline")), at_coil_in_legend});

@@ -30,7 +30,7 @@ std::vector<Remark> in_words(const std::optional<geometry::CortexHit>& under, Un
     lines.push_back({regions_in_words(under->areas)});
     lines.push_back({regions_in_words(under->gyri)});
   } else {
-    lines.push_back({words(Words::tr("no cortex straight below"))});
+    lines.push_back({words(Words::tr("no cortex under the pulse point"))});
   }
   lines.push_back({words(Words::tr("All this on the template; a person's own brain differs.")), quiet});
   return lines;
@@ -71,8 +71,6 @@ Part show_cortex(const Showing& now, Surroundings& around) {
   // Where the field is shown, its patch is what is lit.
   if (!shown.has(Thing::field)) part.body->glow = Glow{under->point, lit_radius_mm, Role::lit};
   part.lines.push_back({{now.placement.pulse, under->point}, 2.5, Role::construction, 0.5});
-  part.spots.push_back({under->point, 8, Role::construction, 1.5});
-  part.spots.push_back({under->point, 6, Role::lit, 2});
   return part;
 }
 

@@ -17,16 +17,16 @@ namespace {
 std::string label_of(MarkRule rule, bool chosen, const std::string& gap) {
   switch (rule) {
     case MarkRule::tape:
-      return words(chosen ? Words::tr("Edge mark, tape rule: %1 under the edge")
-                          : Words::tr("tape rule: %1 under the edge"),
+      return words(chosen ? Words::tr("Edge mark, tape rule: edge %1 above this mark")
+                          : Words::tr("tape rule: edge %1 above this mark"),
                    {gap});
     case MarkRule::drop:
-      return words(chosen ? Words::tr("Edge mark, drop rule: %1 under the edge")
-                          : Words::tr("drop rule: %1 under the edge"),
+      return words(chosen ? Words::tr("Edge mark, drop rule: edge %1 above this mark")
+                          : Words::tr("drop rule: edge %1 above this mark"),
                    {gap});
     case MarkRule::nearest:
-      return words(chosen ? Words::tr("Edge mark, nearest rule: %1 under the edge")
-                          : Words::tr("nearest rule: %1 under the edge"),
+      return words(chosen ? Words::tr("Edge mark, nearest rule: edge %1 above this mark")
+                          : Words::tr("nearest rule: edge %1 above this mark"),
                    {gap});
   }
   return "";
@@ -35,7 +35,7 @@ std::string label_of(MarkRule rule, bool chosen, const std::string& gap) {
 /// Of a mark that one rule drew and over which the coil is laid by another: which, a heading beside the head
 /// says (things/wanted), so that the label is short enough to find room.
 std::string label_of_both(const std::string& gap) {
-  return words(Words::tr("Edge mark, %1 under the edge"), {gap});
+  return words(Words::tr("Edge mark, edge %1 above it"), {gap});
 }
 
 void add_mark(const Showing& now, MarkRule rule, Part& part) {
@@ -51,10 +51,11 @@ void add_mark(const Showing& now, MarkRule rule, Part& part) {
   label.text = chosen && geometry::is_shifted(placement) ? label_of_both(gap) : label_of(rule, chosen, gap);
   label.clear_px = 7;
   label.may_go_far = true;
-  label.priority = chosen ? 98 : 70;
+  label.priority = chosen ? label_priority::edge_mark : label_priority::other_mark;
   label.bold = chosen;
+  if (chosen) label.aside = words(Words::tr("edge mark, edge %1 above it"), {gap});
   if (!chosen) label.role = Role::quiet_text;
-  mark.label = label;
+  if (chosen || now.shown.names_all) mark.label = label;
   part.marks.push_back(std::move(mark));
   if (chosen)
     part.lines.push_back({{placement.edge, *at}, 1.6, Role::edge_mark, 0.5});
@@ -89,8 +90,9 @@ Part show_edge_marks(const Showing& now, Surroundings& around) {
   else if (now.placement.mark)
     part.lines.push_back(
         {on_the_skin(now, now.placement.wanted, *now.placement.mark), 1.6, Role::edge_tape, 1.6});
-  part.marks.push_back(now.mark(Thing::edge_marks, "pulse", Shape::disc, Role::pulse, now.placement.pulse,
-                                now.placement.front));
+  if (!now.is_in_hotspot_ring(now.placement.pulse))
+    part.marks.push_back(now.mark(Thing::edge_marks, "pulse", Shape::disc, Role::pulse, now.placement.pulse,
+                                  now.placement.front));
   const auto explain = [&](Shape shape, Role role, const std::string& text) {
     around.legend.push_back({LegendRow::Sample::shape, shape, role, text, at_edge_marks_in_legend});
   };

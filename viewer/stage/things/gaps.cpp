@@ -1,5 +1,5 @@
 // The skin under the coil coloured by the gap over it, as far as the scale goes (gap_colours.h), unlit so
-// that colours can be compared with the scale; a thin line at every 10 mm; a cross where the coil touches;
+// that colours can be compared with the scale; a thin line at every 10 mm; a wedge where the coil touches;
 // the gap under the middle of each wing in figures. Beside the head the scale, with what the gap is under
 // each wing and what is hit.
 #include <algorithm>
@@ -18,13 +18,13 @@ ShowThing show_gaps;
 
 namespace {
 
-constexpr double cross_over_skin_mm = 8;
+constexpr double over_map_mm = 8;
 constexpr double middle_px = 2.6, middle_halo_px = 4;
-/// Touches this near to each other are one cross.
+/// Touches this near to each other are one wedge.
 constexpr double one_touch_mm = 6;
 /// A centre this far off the skin has its gap written beside it.
 constexpr double clear_mm = 0.5;
-constexpr int touch_priority = 95, middle_priority = 85;
+constexpr int touch_priority = label_priority::touch, middle_priority = 85;
 
 Label label(const std::string& text, double clear_px, int priority, bool bold) {
   Label label;
@@ -38,18 +38,18 @@ Label label(const std::string& text, double clear_px, int priority, bool bold) {
 
 void add_touches(const Showing& now, const geometry::Contact& contact, Part& part) {
   for (const auto& touch : contact.touches) {
-    const auto known = [&](const Cross& c) { return (c.at - touch.skin).norm() < one_touch_mm; };
-    if (std::any_of(part.crosses.begin(), part.crosses.end(), known)) continue;
-    part.crosses.push_back({touch.skin, now.normal_at(touch.skin), cross_over_skin_mm,
-                            label(touches(touch.region), cross_to_px + 3, touch_priority, true)});
+    const auto known = [&](const Wedge& c) { return (c.at - touch.skin).norm() < one_touch_mm; };
+    if (std::any_of(part.wedges.begin(), part.wedges.end(), known)) continue;
+    part.wedges.push_back({touch.skin, now.normal_at(touch.skin), over_map_mm,
+                           label(touches(touch.region), wedge_height_px + 3, touch_priority, true)});
   }
 }
 
 void add_middle(const Showing& now, const Vector3d& at, const std::string& text, Part& part) {
   const Vector3d normal = now.normal_at(at);
-  part.spots.push_back({at, middle_halo_px, Role::halo, cross_over_skin_mm - 0.2, normal,
+  part.spots.push_back({at, middle_halo_px, Role::halo, over_map_mm - 0.2, normal,
                         label(text, middle_px + 3, middle_priority, false)});
-  part.spots.push_back({at, middle_px, Role::construction, cross_over_skin_mm, normal});
+  part.spots.push_back({at, middle_px, Role::construction, over_map_mm, normal});
 }
 
 void add_middles(const Showing& now, const GapsShown& gaps, Part& part) {

@@ -26,8 +26,9 @@ Part show_grid(const Showing& now, Surroundings& around) {
   const geometry::Surface& skin = now.head.skin();
   for (const auto& spot : now.plan.grid) {
     const auto& p = spot.placement;
-    part.marks.push_back(
-        now.mark(Thing::grid, spot_name(spot, "pulse"), Shape::small_disc, Role::pulse, p.pulse, p.front));
+    if (!now.is_in_hotspot_ring(p.pulse))
+      part.marks.push_back(
+          now.mark(Thing::grid, spot_name(spot, "pulse"), Shape::small_disc, Role::pulse, p.pulse, p.front));
     const auto& mark = p.edge_mark.by(now.the_case.coil.laid_by);
     if (!mark) continue;
     part.marks.push_back(now.mark(Thing::grid, spot_name(spot, "edge mark"), Shape::small_bar,

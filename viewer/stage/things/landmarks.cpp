@@ -10,7 +10,7 @@ ShowThing show_landmarks;
 
 namespace {
 
-constexpr int chief_priority = 50, ten_twenty_priority = 30, other_priority = 10;
+constexpr int chief_priority = label_priority::fiducial, ten_twenty_priority = 30, other_priority = 10;
 
 bool is_ten_twenty(const std::string& name) {
   const auto& labels = geometry::landmark_labels(geometry::LandmarkSystem::ten_twenty);

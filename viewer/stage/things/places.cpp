@@ -25,7 +25,7 @@ Part show_places(const Showing& now, Surroundings& around) {
     label.text = place.tag;
     label.clear_px = reach_px(Shape::tag) + 2;
     label.may_go_far = true;
-    label.priority = 120;
+    label.priority = label_priority::tag;
     label.bold = true;
     label.size_px = letter_px;
     mark.label = label;

@@ -24,7 +24,7 @@ Part show_sight(const Showing& now, Surroundings& around) {
   Label label;
   label.text = words(Words::tr("eye"));
   label.may_go_far = true;
-  label.priority = 95;
+  label.priority = label_priority::start;
   eye.label = label;
   part.spots.push_back(std::move(eye));
   around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::edge_mark,

@@ -28,10 +28,11 @@ NumberTable numbers(const Showing& now) {
   };
   NumberTable table;
   table.where = words(Words::tr("Coil %1", "where it lies"), {where_shown(now.shown)});
-  table.angle = words(Words::tr("%1 to the midline, edge at %2"),
-                      {in_degrees(placement.angle_deg), tape_length(now.the_case.coil.centre_to_edge_mm)});
+  table.angle = coil_angle(placement.angle_deg);
+  table.reach =
+      words(Words::tr("centre to front edge %1"), {tape_length(now.the_case.coil.centre_to_edge_mm)});
   table.rows = {
-      {words(Words::tr("%1 of tape from", "cm or inches"), {tape_unit()}), words(Words::tr("pulse")),
+      {words(Words::tr("tape, %1, from", "cm or inches"), {tape_unit()}), words(Words::tr("pulse")),
        words(Words::tr("edge mark"))},
       {words(Words::tr("vertex")), pulse(&From::vertex_mm), edge(&From::vertex_mm)},
       {words(Words::tr("nasion")), pulse(&From::nasion_mm), edge(&From::nasion_mm)},

@@ -61,10 +61,22 @@ Tick tick(const Showing& now, const std::vector<Vector3d>& points, const std::ve
   return tick;
 }
 
-Line laid(const Showing& now, const std::string& name, const std::vector<Vector3d>& points) {
-  // One of the steps the case asks for, not one of the head's three tapes.
-  const bool walked = name == "lateral" || name == "anterior" || name == "treatment";
+/// One of the steps the case asks for, not one of the head's three tapes.
+bool is_walked(const std::string& name) {
+  return name == "lateral" || name == "anterior" || name == "treatment";
+}
+
+/// Figures stand at every so many ticks of the head's tapes; where a step is walked over them they count each
+/// of its own ticks instead, from where it starts.
+bool has_figure(const std::string& name, int count, int digits_every, bool any_walked) {
+  if (count == 0 || name == "circumference") return false;
+  return is_walked(name) || (!any_walked && count % digits_every == 0);
+}
+
+Line laid(const Showing& now, const std::string& name, const std::vector<Vector3d>& points, bool any_walked) {
+  const bool walked = is_walked(name);
   Line line;
+  line.keep_clear = walked;
   line.width_px = walked ? 2.6 : 1.5;
   line.role = walked ? Role::construction : Role::tape;
   line.lift_mm = walked ? 1.8 : 1.4;
@@ -81,12 +93,12 @@ Line laid(const Showing& now, const std::string& name, const std::vector<Vector3
     Tick t = tick(now, points, along, every_mm * count, count % digits_every == 0);
     if (t.across.norm() <= 1e-9) continue;
     t.across.normalize();
-    if (!walked && name != "circumference" && count > 0 && count % digits_every == 0) {
+    if (has_figure(name, count, digits_every, any_walked)) {
       Label label;
       label.text = std::to_string(count);
       label.clear_px = 5;
       label.priority = 5;
-      label.role = Role::tape;
+      label.role = walked ? Role::construction : Role::tape;
       label.size_px = 13;
       t.label = label;
     }
@@ -108,13 +120,16 @@ Part show_tapes(const Showing& now, Surroundings& around) {
   const auto length = [](const geometry::PlanLine& line) {
     return line.points.empty() ? 0 : lengths_along(line.points).back();
   };
+  const bool any_walked = std::any_of(now.plan.lines.begin(), now.plan.lines.end(), [&](const auto& line) {
+    return is_walked(line.name) && shown.has_line(line.name);
+  });
   double left_mm = 0;  // of what is laid so far
   for (const auto& line : now.plan.lines)
     if (shown.has_line(line.name) && being_laid(line)) left_mm += shown.laying->share * length(line);
   for (const auto& line : now.plan.lines) {
     if (!shown.has_line(line.name)) continue;
     const bool whole = !being_laid(line) || shown.laying->share >= 1;
-    part.lines.push_back(laid(now, line.name, whole ? line.points : cut(line.points, left_mm)));
+    part.lines.push_back(laid(now, line.name, whole ? line.points : cut(line.points, left_mm), any_walked));
     if (!whole) left_mm -= length(line);
   }
   around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::tape,

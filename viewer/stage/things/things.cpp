@@ -18,7 +18,7 @@ constexpr std::array all{SCALPMARK_THINGS_SHOWN(SCALPMARK_LISTED)};
 void leave_out_labels(Part& part) {
   for (auto& mark : part.marks) mark.label.reset();
   for (auto& spot : part.spots) spot.label.reset();
-  for (auto& cross : part.crosses) cross.label.reset();
+  for (auto& wedge : part.wedges) wedge.label.reset();
   for (auto& line : part.lines) {
     line.label.reset();
     for (auto& tick : line.ticks) tick.label.reset();
@@ -39,7 +39,8 @@ Scene show(const geometry::Head& head, const geometry::Case& the_case, const geo
   std::stable_sort(legend.begin(), legend.end(),
                    [](const LegendRow& a, const LegendRow& b) { return a.place < b.place; });
   if (!shown.has(Thing::labels))
-    for (auto& part : scene.parts) leave_out_labels(part);
+    for (auto& part : scene.parts)
+      if (part.thing != Thing::labels) leave_out_labels(part);  // notes keep theirs
   return scene;
 }
 

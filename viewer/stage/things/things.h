@@ -22,6 +22,12 @@ struct Showing {
                           const Eigen::Vector3d& along) const {
     return make_mark(thing, std::move(name), shape, role, at, normal_at(at), along);
   }
+  /// Whether a disc there would lie in the hotspot's ring, which goes round nothing.
+  [[nodiscard]] bool is_in_hotspot_ring(const Eigen::Vector3d& at) const {
+    constexpr double one_place_mm = 2;
+    return shown.has(Thing::hotspot) && !the_case.hotspot_awaited &&
+           (at - plan.hotspot.pulse).norm() < one_place_mm;
+  }
 };
 
 /// Where each thing's rows stand in the legend, from the top.
@@ -49,7 +55,8 @@ using ShowThing = Part(const Showing& now, Surroundings& around);
   thing(show_surroundings) thing(show_cortex) thing(show_skin) thing(show_cap) thing(show_gaps)        \
       thing(show_field) thing(show_tapes) thing(show_landmarks) thing(show_grid) thing(show_tolerance) \
           thing(show_wanted) thing(show_sites) thing(show_angle) thing(show_edge_marks)                \
-              thing(show_way_marks) thing(show_coil) thing(show_sight) thing(show_places) thing(show_answers) thing(show_course)
+              thing(show_way_marks) thing(show_coil) thing(show_sight) thing(show_places)              \
+                  thing(show_answers) thing(show_course) thing(show_notes)
 
 /// The scene of a plan: as many parts as the list has, whatever is shown. `normals` makes the next scene of
 /// the same head cheaper. Refuses (ViewerError) a coil on a spot the plan does not have.

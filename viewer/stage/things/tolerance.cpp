@@ -33,16 +33,16 @@ Part show_tolerance(const Showing& now, Surroundings& around) {
     label.text = text;
     label.clear_px = 3;
     label.may_go_far = true;
-    label.priority = 90;
+    label.priority = label_priority::trials;
     label.role = Role::pulse;
     line.label = label;
     for (const auto& p : ellipse.outline) line.normals.push_back(now.normal_at(p));
     part.lines.push_back(std::move(line));
   };
-  add(spread.most, most_px, words(Words::tr("95 of 100 placements by hand")));
+  add(spread.most, most_px, words(Words::tr("95 of 100 trials by hand")));
   add(spread.half, half_px, words(Words::tr("half of them")));
   around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::pulse,
-                           words(Words::tr("Placed by hand: half, and 95 of 100")), at_tolerance_in_legend});
+                           words(Words::tr("Trials by hand: half, and 95 of 100")), at_tolerance_in_legend});
   return part;
 }
 

@@ -25,6 +25,7 @@ Part show_wanted(const Showing& now, Surroundings& around) {
   const Shown& shown = now.shown;
   if (!shown.has(Thing::wanted)) return part;
   const auto add = [&](const std::string& name, const geometry::Placement& p, bool small) {
+    if (now.is_in_hotspot_ring(p.wanted)) return;
     part.marks.push_back(now.mark(Thing::wanted, name, small ? Shape::small_hollow_disc : Shape::hollow_disc,
                                   Role::pulse, p.wanted, p.front));
     part.lines.push_back({{p.wanted, p.pulse}, small ? 1.2 : 1.8, Role::pulse, 1.4});
@@ -41,8 +42,8 @@ Part show_wanted(const Showing& now, Surroundings& around) {
     label.text = words(Words::tr("Wanted here, %1 from the pulse"), {tape_length(p.wanted_to_pulse_mm)});
     label.clear_px = 8;
     label.may_go_far = true;
-    label.priority = 97;
-    part.marks.back().label = label;
+    label.priority = label_priority::wanted;
+    if (!part.marks.empty() && part.marks.back().name == "wanted") part.marks.back().label = label;
     if (around.with_column)
       if (const std::string sentence = shift_sentence(p, drawn_by(now), now.the_case.coil);
           !sentence.empty()) {

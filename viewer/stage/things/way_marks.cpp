@@ -34,7 +34,7 @@ Part show_way_marks(const Showing& now, Surroundings& around) {
   label.text = words(way_name(way->way));
   label.clear_px = 7;
   label.may_go_far = true;
-  label.priority = 92;
+  label.priority = label_priority::trials + 2;
   label.role = Role::edge_mark;
   if (way->way == geometry::MarkingWay::front_line && way->marks.size() == 2) {
     Line line{way->marks, way_line_px, Role::edge_mark, way_over_skin_mm};

@@ -13,11 +13,11 @@ namespace {
 constexpr double skin_over_brain = 0.4;  // still a head, with the brain in it
 
 /// A short line from a place to where its name stands.
-StageNote named(const Eigen::Vector3d& from, const Eigen::Vector3d& way, const QString& name) {
-  StageNote note;
+viewer::Note named(const Eigen::Vector3d& from, const Eigen::Vector3d& way, const QString& name) {
+  viewer::Note note;
   note.line = {from, from + 0.5 * way, from + way};
-  note.colour = viewer::palette::construction;
-  note.text = name;
+  note.role = viewer::Role::construction;
+  note.text = name.toStdString();
   return note;
 }
 
@@ -116,12 +116,12 @@ StageContent explain_content(const Session& session) {
   content.coil_follows_hand = false;
   constexpr double above_coil_mm = 24, name_line_mm = 30;
   const Eigen::Vector3d right = site.front.cross(site.normal);
-  content.notes.push_back(named(site.pulse + (site.lift_mm + above_coil_mm) * site.normal - 40 * right,
-                                name_line_mm * site.normal, ExplainPanel::tr("the coil")));
+  content.shown.notes.push_back(named(site.pulse + (site.lift_mm + above_coil_mm) * site.normal - 40 * right,
+                                      name_line_mm * site.normal, ExplainPanel::tr("the coil")));
   const Eigen::Vector3d reached = site.cortex && session.has_cortex() ? site.cortex->point : site.pulse;
-  content.notes.push_back(named(reached, -name_line_mm * (site.forward + site.inward).normalized(),
-                                session.has_cortex() ? ExplainPanel::tr("the place that lights up")
-                                                     : ExplainPanel::tr("the place it reaches")));
+  content.shown.notes.push_back(named(reached, -name_line_mm * (site.forward + site.inward).normalized(),
+                                      session.has_cortex() ? ExplainPanel::tr("the place that lights up")
+                                                           : ExplainPanel::tr("the place it reaches")));
   return content;
 }
 

@@ -66,11 +66,11 @@ LengthReading read_length(const QString& typed, LengthUnit unit, const geometry:
     QString text;
     double mm;
   };
-  for (const Ending& ending : {Ending{QStringLiteral("mm"), 1}, Ending{QStringLiteral("cm"), mm_per_cm},
-                               Ending{QStringLiteral("in"), mm_per_inch},
-                               Ending{QStringLiteral("\""), mm_per_inch},
-                               Ending{Lengths::tr("in").toLower(), mm_per_inch},
-                               Ending{Lengths::tr("inches").toLower(), mm_per_inch}})
+  for (const Ending& ending :
+       {Ending{QStringLiteral("mm"), 1}, Ending{QStringLiteral("cm"), mm_per_cm},
+        Ending{QStringLiteral("in"), mm_per_inch}, Ending{QStringLiteral("\""), mm_per_inch},
+        Ending{Lengths::tr("in").toLower(), mm_per_inch},
+        Ending{Lengths::tr("inches").toLower(), mm_per_inch}})
     if (text.endsWith(ending.text)) {
       text.chop(ending.text.size());
       text = text.trimmed();
@@ -80,15 +80,18 @@ LengthReading read_length(const QString& typed, LengthUnit unit, const geometry:
   const std::optional<double> read = number(text);
   if (!read || !std::isfinite(*read))
     return {{},
-            Lengths::tr("%1 must be a number such as %2; this is not one.")
+            Lengths::tr("\u201c%1\u201d must be a number such as %2; this is not one.")
                 .arg(name, length_text(std::round((allowed.low + allowed.high) / 2), unit))};
   // A thousandth of a mm forgives what turning inches into mm rounds off.
   const double mm = std::round(*read * factor * 1000) / 1000;
-  if (!allowed.holds(mm))
-    return {{},
-            Lengths::tr("%1 must be from %2 to %3 %4.")
-                .arg(name, length_text(allowed.low, unit), length_text(allowed.high, unit), unit_name(unit))};
-  return {mm, {}};
+  if (allowed.holds(mm)) return {mm, {}};
+  const QString must =
+      Lengths::tr("\u201c%1\u201d must be from %2 to %3 %4.")
+          .arg(name, length_text(allowed.low, unit), length_text(allowed.high, unit), unit_name(unit));
+  // The point was left out, or millimetres were read where centimetres are meant: asked back, not guessed.
+  if (mm > allowed.high && allowed.holds(mm / 10))
+    return {{}, must + QLatin1Char(' ') + Lengths::tr("Is it %1?").arg(length_text(mm / 10, unit))};
+  return {{}, must};
 }
 
 AngleReading read_angle(const QString& typed, const geometry::Range& allowed, const QString& name) {
@@ -102,10 +105,14 @@ AngleReading read_angle(const QString& typed, const geometry::Range& allowed, co
   if (text.isEmpty()) return {};
   bool whole = false;
   const int degrees = text.toInt(&whole);
-  if (!whole) return {{}, Lengths::tr("%1 must be a whole number of degrees, such as 45.").arg(name)};
+  if (!whole)
+    return {{}, Lengths::tr("\u201c%1\u201d must be a whole number of degrees, such as 45.").arg(name)};
   if (!allowed.holds(degrees))
     return {{},
-            Lengths::tr("%1 must be from %2 to %3 degrees.").arg(name).arg(allowed.low).arg(allowed.high)};
+            Lengths::tr("\u201c%1\u201d must be from %2 to %3 degrees.")
+                .arg(name)
+                .arg(allowed.low)
+                .arg(allowed.high)};
   return {static_cast<double>(degrees), {}};
 }
 

@@ -10,7 +10,6 @@
 
 namespace scalpmark::window {
 
-/// What lengths are shown and typed in. Inside the program every length is mm.
 using viewer::LengthUnit;
 
 /// "cm", "in".

@@ -4,6 +4,8 @@
 #include <QFileDialog>
 #include <QFileInfo>
 
+#include "viewer/window/frame/proposed_name.h"
+
 namespace scalpmark::window {
 
 namespace {
@@ -157,7 +159,10 @@ bool CaseFiles::save() {
 }
 
 bool CaseFiles::save_as() {
-  QString path = QFileDialog::getSaveFileName(&window_, tr("Save the case"), session_.file(), case_filter());
+  const QString proposed = session_.file().isEmpty() ? proposed_name(session_.case_file().the_case.label, {},
+                                                                     QDate::currentDate(), ".json")
+                                                     : session_.file();
+  QString path = QFileDialog::getSaveFileName(&window_, tr("Save the case"), proposed, case_filter());
   if (path.isEmpty()) return false;
   if (!is_case(path)) {
     path += QStringLiteral(".json");

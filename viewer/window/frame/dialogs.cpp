@@ -97,7 +97,7 @@ void show_about(QWidget* parent) {
 void show_keys(QWidget* parent) {
   const std::pair<QString, QString> rows[]{
       {Dialogs::tr("1 to 6 on the stage, Alt+1 to Alt+6 anywhere"),
-       Dialogs::tr("front, left, right, back, above, square on the coil")},
+       Dialogs::tr("front, left, right, back, above, straight down on the coil")},
       {Dialogs::tr("Drag the coil"), Dialogs::tr("moves it over the skin")},
       {Dialogs::tr("Left, Right; Ctrl and wheel"),
        Dialogs::tr("turn the coil by 1\u00b0 (with Shift 5\u00b0)")},

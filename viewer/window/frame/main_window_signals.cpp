@@ -54,6 +54,7 @@ void MainWindow::connect_worksheet() {
     worksheet_->landmarks()->show_case();
     refresh_stage();
   });
+  connect(worksheet_->site(), &SiteStep::other_site_named, this, [this] { director_->refresh_stage(); });
   connect(worksheet_->landmarks(), &LandmarksStep::landmark_found, this, &MainWindow::show_found_landmark);
   connect(worksheet_->search(), &SearchStep::spot_wanted, &coil_, &CoilOnStage::lay_on_spot);
   connect(&log_, &PulseLog::spot_changed, this, &MainWindow::lay_on_spot);

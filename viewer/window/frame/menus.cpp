@@ -30,7 +30,7 @@ constexpr ViewKey view_keys[]{
     {View::right, QT_TRANSLATE_NOOP("scalpmark::window::Menus", "From the patient's right"), 3},
     {View::back, QT_TRANSLATE_NOOP("scalpmark::window::Menus", "From the back"), 4},
     {View::above, QT_TRANSLATE_NOOP("scalpmark::window::Menus", "From above"), 5},
-    {View::square_on, QT_TRANSLATE_NOOP("scalpmark::window::Menus", "Square on the coil"), 6}};
+    {View::square_on, QT_TRANSLATE_NOOP("scalpmark::window::Menus", "Straight down on the coil"), 6}};
 
 }  // namespace
 
@@ -143,7 +143,7 @@ void Menus::build_view(QWidget& stage, const Settings& settings) {
   numbers_ = add_switch(view, tr("&Numbers on the stage"), true, &Menus::readings_switched);
   gaps_ = add_switch(view, tr("&Gap under the coil"), false, &Menus::gaps);
   gaps_->setShortcut(QKeySequence("Ctrl+G"));
-  label_in_explain_ = add_switch(view, tr("Case's &label in Explain"), false, &Menus::label_switched);
+  label_in_explain_ = add_switch(view, tr("&Case's label in Explain"), false, &Menus::label_switched);
   view->addSeparator();
   add_switch(view, tr("Lengths in &inches"), settings.unit == LengthUnit::inch,
              [this](bool on) { emit unit(on ? LengthUnit::inch : LengthUnit::centimetre); });

@@ -12,6 +12,7 @@
 #include <utility>
 
 #include "viewer/window/frame/dialogs.h"
+#include "viewer/window/frame/proposed_name.h"
 
 namespace scalpmark::window {
 
@@ -102,12 +103,18 @@ void Output::give_up() {
   emit over(false);
 }
 
+QString Output::proposed(const char* ending) const {
+  return proposed_name(session_.case_file().the_case.label, session_.file(), QDate::currentDate(),
+                       QString::fromLatin1(ending));
+}
+
 void Output::save_sheet() {
   if (!may_make_sheet()) return;
   const QString a4 = tr("Sheet on A4 (*.pdf)"), letter = tr("Sheet on Letter (*.pdf)");
   QString chosen = letter_is_usual() ? letter : a4;
   const QString path =
-      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save a sheet"), {}, a4 + ";;" + letter, &chosen),
+      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save a sheet"), proposed(".pdf"),
+                                               a4 + ";;" + letter, &chosen),
                   ".pdf", ask_replace);
   if (!path.isEmpty()) save_sheet_to(path, chosen == letter ? viewer::Paper::letter : viewer::Paper::a4);
 }
@@ -156,9 +163,9 @@ void Output::print_handout(const QString& whose) {
 }
 
 void Output::save_picture() {
-  const QString path =
-      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save a picture"), {}, tr("Pictures (*.png)")),
-                  ".png", ask_replace);
+  const QString path = with_ending(
+      QFileDialog::getSaveFileName(&window_, tr("Save a picture"), proposed(".png"), tr("Pictures (*.png)")),
+      ".png", ask_replace);
   if (!path.isEmpty()) save_picture_to(path);
 }
 

@@ -56,6 +56,8 @@ private:
   [[nodiscard]] viewer::Handout handout(const QString& whose) const;
   /// Whether a result of that kind may go there; says why not, and asks.
   [[nodiscard]] bool may_write(const QString& path, const std::string& format);
+  /// The name a dialog proposes.
+  [[nodiscard]] QString proposed(const char* ending) const;
   OutputJob* begin(const QString& done);
   void end(const QString& sentence, NoticeBar::Kind kind);
 

@@ -67,15 +67,18 @@ void StageDirector::refresh_stage() {
   StageContent content = content_now();
   dress(content);
   const geometry::Plan& plan = session_.plan();
-  stage_.show_plan(session_.head().head, session_.case_file().the_case, plan, content.shown,
-                   std::move(content.notes));
+  stage_.show_plan(session_.head().head, session_.case_file().the_case, plan, content.shown);
   stage_.set_coil_movable(content.coil_follows_hand);
   emit hand_shown(content.shown.in_hand);
   if (!content.for_work) return;
   emit coil_shown(coil_.coil());
   const geometry::Placement& placement = viewer::placement_shown(plan, content.shown);
-  const double from_site_mm = pulse_from_site_mm(session_.head().head.skin(), plan, placement);
-  emit status(status_line(from_site_mm, placement, session_.case_file().the_case.coil.laid_by));
+  std::optional<double> from_site_mm;
+  if (content.shown.coil_on == viewer::CoilOn::treatment ||
+      content.shown.coil_on == viewer::CoilOn::elsewhere)
+    from_site_mm = pulse_from_site_mm(session_.head().head.skin(), plan, placement);
+  emit status(status_line(from_site_mm, viewer::where_shown(content.shown), placement,
+                          session_.case_file().the_case.coil.laid_by));
 }
 
 void StageDirector::switch_side() {

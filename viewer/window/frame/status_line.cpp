@@ -1,7 +1,6 @@
 #include "viewer/window/frame/status_line.h"
 
 #include <QCoreApplication>
-#include <cmath>
 
 #include "geometry/paths/shortest_path.h"
 #include "viewer/words/numbers.h"
@@ -15,7 +14,7 @@ class StatusLine {
   Q_DECLARE_TR_FUNCTIONS(StatusLine)
 };
 
-QString in_words(double mm) {
+QString gap_text(double mm) {
   return QString::fromStdString(viewer::small_length(mm));
 }
 
@@ -41,17 +40,19 @@ std::optional<double> mark_under_edge_mm(const geometry::Placement& placement, g
   return (placement.edge - *placement.edge_mark.tape).norm();
 }
 
-QString status_line(double from_site_mm, const geometry::Placement& placement, geometry::MarkRule rule) {
+QString status_line(const std::optional<double>& from_site_mm, const std::string& where,
+                    const geometry::Placement& placement, geometry::MarkRule rule) {
   const QString name = rule == geometry::MarkRule::tape   ? StatusLine::tr("tape rule")
                        : rule == geometry::MarkRule::drop ? StatusLine::tr("drop rule")
                                                           : StatusLine::tr("nearest rule");
   const auto gap = mark_under_edge_mm(placement, rule);
-  const QString mark = gap ? StatusLine::tr("edge mark: %1, %2 under the edge").arg(name, in_words(*gap))
+  const QString mark = gap ? StatusLine::tr("edge mark: %1, edge %2 above it").arg(name, gap_text(*gap))
                            : StatusLine::tr("edge mark: %1, falls off the head").arg(name);
-  return StatusLine::tr("pulse %1 from site  |  coil %2\u00b0 to midline  |  %3")
-      .arg(in_words(from_site_mm))
-      .arg(std::lround(placement.angle_deg))
-      .arg(mark);
+  const QString pulse = from_site_mm
+                            ? StatusLine::tr("pulse %1 from the site").arg(gap_text(*from_site_mm))
+                            : StatusLine::tr("coil %1", "where it lies").arg(QString::fromStdString(where));
+  return StatusLine::tr("%1  |  coil %2  |  %3")
+      .arg(pulse, QString::fromStdString(viewer::coil_angle(placement.angle_deg)), mark);
 }
 
 }  // namespace scalpmark::window

@@ -2,6 +2,7 @@
 
 #include <QString>
 #include <optional>
+#include <string>
 
 #include "geometry/plan/case.h"
 #include "geometry/plan/plan.h"
@@ -18,8 +19,10 @@ namespace scalpmark::window {
 [[nodiscard]] std::optional<double> mark_under_edge_mm(const geometry::Placement& placement,
                                                        geometry::MarkRule rule);
 
-/// "pulse 0.0 mm from site | coil 45 degrees to midline | edge mark: tape rule, 14.7 mm under the edge".
-[[nodiscard]] QString status_line(double from_site_mm, const geometry::Placement& placement,
-                                  geometry::MarkRule rule);
+/// "pulse 0.0 mm from the site | 45 degrees to the midline | edge mark: tape rule, edge 14.7 mm above it".
+/// How far from the site matters of a coil that lies on it or was moved; of others (on the start, a spot, the
+/// hotspot) it is said where they lie, and `from_site_mm` is empty.
+[[nodiscard]] QString status_line(const std::optional<double>& from_site_mm, const std::string& where,
+                                  const geometry::Placement& placement, geometry::MarkRule rule);
 
 }  // namespace scalpmark::window

@@ -67,7 +67,7 @@ QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
     return {};
   }
   QString problem = find(i);
-  if (problem.isEmpty()) work_out();
+  work_out();
   return problem;
 }
 
@@ -77,6 +77,9 @@ QString Visit::find(std::size_t which) {
     take_found(which);
     return {};
   } catch (const std::exception& error) {
+    // What was found by other tapes is not where these say.
+    now_.found[which] = {};
+    take_found(which);
     return viewer::translated(error);
   }
 }

@@ -89,9 +89,8 @@ void BareSkin::refresh() {
     mark.normal = drawn_->smooth_normal(drawn_->closest(*at));
     mark.along = mark.normal.unitOrthogonal();
     if (!viewer::in_sight(*drawn_, mark.at, mark.normal, s)) continue;
-    ink_.spot(*at, 8, palette::edge_mark, 2);
-    ink_.spot(*at, 6, palette::halo, 2.3);
-    ink_.mark(mark, palette::landmark);
+    ink_.spot(*at, 6.5, palette::halo, 2);
+    ink_.spot(*at, 4.5, palette::landmark, 2.3);
     const Pixel pixel = s.project(*at);
     overlay_.text(name_of(which).toStdString(), {pixel.x + 12 * s.scale, pixel.y - 9 * s.scale},
                   {15, true, palette::text, true});

@@ -14,7 +14,7 @@
 
 namespace scalpmark::window {
 
-/// A skin without tapes and landmarks, on which the four points are being placed: each a ringed dot with its
+/// A skin without tapes and landmarks, on which the four points are being placed: each a dot with its
 /// name.
 class BareSkin {
 public:

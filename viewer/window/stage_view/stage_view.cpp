@@ -49,7 +49,6 @@ StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
   camera_ = std::make_unique<StageCamera>(*subject_, *this);
   loupe_ = std::make_unique<LoupeGuide>(*subject_, window);
   hand_ = std::make_unique<StageHand>(*subject_, *camera_, *loupe_, *this);
-  notes_ = std::make_unique<StageNotes>(*subject_);
   connect_parts();
 }
 
@@ -93,10 +92,8 @@ void StageView::connect_parts() {
 // --- what is shown
 
 void StageView::show_plan(const geometry::Head& head, const geometry::Case& the_case,
-                          const geometry::Plan& plan, const viewer::Shown& shown,
-                          std::vector<StageNote> notes) {
+                          const geometry::Plan& plan, const viewer::Shown& shown) {
   if (is_bare()) loupe_->leave();
-  notes_->show(std::move(notes));
   subject_->show_plan(head, the_case, plan, shown, type_scale_ * devicePixelRatioF());
   one_change();
   redraw();
@@ -279,13 +276,14 @@ void StageView::draw_loupe_frame(QPainter& painter) const {
   const auto colour = [](viewer::Colour c) { return QColor(c.red, c.green, c.blue); };
   painter.setPen(QPen(colour(viewer::palette::quiet_text), 2));
   painter.drawRect(box);
-  // A cross open in the middle, so that the point itself stays in sight.
+  // Ticks at its rim point at the middle, where the point itself stays in sight.
+  constexpr double tick_share = 0.12;
   const QPointF middle = box.center();
   for (const auto& [pen_px, c] :
-       {std::pair(4.0, viewer::palette::halo), std::pair(1.5, viewer::palette::text)}) {
+       {std::pair(4.0, viewer::palette::halo), std::pair(2.0, viewer::palette::text)}) {
     painter.setPen(QPen(colour(c), pen_px));
     for (const QPointF& way : {QPointF(1, 0), QPointF(-1, 0), QPointF(0, 1), QPointF(0, -1)})
-      painter.drawLine(middle + 5 * way, middle + 22 * way);
+      painter.drawLine(middle + box.width() / 2 * way, middle + (0.5 - tick_share) * box.width() * way);
   }
 }
 

@@ -13,15 +13,14 @@
 #include "viewer/window/stage_view/stage_camera.h"
 #include "viewer/window/stage_view/stage_content.h"
 #include "viewer/window/stage_view/stage_hand.h"
-#include "viewer/window/stage_view/stage_notes.h"
 #include "viewer/window/stage_view/stage_subject.h"
 
 class QPainter;
 
 namespace scalpmark::window {
 
-/// The stage in the window: what it shows (StageSubject), from where (StageCamera), what is noted on it
-/// (StageNotes), and the hand that moves coil and camera on it (StageHand).
+/// The stage in the window: what it shows (StageSubject), from where (StageCamera), and the hand that moves
+/// coil and camera on it (StageHand).
 ///   drag the coil            moves it over the skin; it stays tangent
 ///   Ctrl and wheel, arrows   turn the coil (Left, Right; one degree, with Shift five)
 ///   Ctrl and arrows          move the coil by a millimetre (with Shift five)
@@ -39,7 +38,7 @@ public:
 
   /// Shows a plan; the coil where `shown` says.
   void show_plan(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
-                 const viewer::Shown& shown, std::vector<StageNote> notes);
+                 const viewer::Shown& shown);
   /// What stands in for the head while coil or camera move.
   void set_thin_skin(const std::optional<geometry::Surface>& thin) { subject_->stage().set_thin_skin(thin); }
   /// Shows a skin whose four points are being placed.
@@ -78,8 +77,6 @@ public:
   void set_focus_frame(bool shown) { focus_frame_ = shown; }
   /// How much larger than usual marks and type are, for a class that sits further away.
   void set_type_scale(double factor) { type_scale_ = factor; }
-  /// The notes in sight.
-  [[nodiscard]] const std::vector<DrawnNote>& drawn_notes() const { return notes_->drawn(); }
 
   [[nodiscard]] const viewer::Stage& stage() const { return subject_->stage(); }
   [[nodiscard]] const BareSkin& bare() const { return subject_->bare(); }
@@ -131,7 +128,6 @@ private:
   std::unique_ptr<StageCamera> camera_;
   std::unique_ptr<LoupeGuide> loupe_;
   std::unique_ptr<StageHand> hand_;
-  std::unique_ptr<StageNotes> notes_;
   bool held_ = false, to_be_drawn_ = false, focus_frame_ = true;
   double type_scale_ = 1;
   QTimer rests_;

@@ -331,6 +331,7 @@ void CheckStep::show_places(StageContent& content) const {
 StageContent CheckStep::stage_content(const HeldCoil& coil) const {
   StageContent content =
       content_with({Thing::treatment, Thing::coil, Thing::angle, Thing::edge_marks, Thing::wanted}, coil);
+  content.shown.names_all = false;
   const auto& check = visit_.check();
   if (check) {
     content.shown.coil_on = viewer::CoilOn::elsewhere;
@@ -352,31 +353,32 @@ StageContent CheckStep::stage_content(const HeldCoil& coil) const {
     content.shown.things.insert({Thing::tolerance, Thing::way_marks});
     content.shown.marking_way = tolerance_->way();
   }
-  const auto note = [&](TodaysMark which, viewer::Shape shape, const QString& text) {
+  const auto note = [&](TodaysMark which, viewer::Shape shape, const QString& text, int priority) {
     const auto& mark = visit_.mark(which);
     if (!mark) return;
-    StageNote made;
+    viewer::Note made;
     made.shape = shape;
-    made.colour = viewer::okabe_ito::black;
+    made.role = viewer::Role::todays;
     made.at = session_.head().head.skin().position(*mark);
     if (check) made.along = check->as_laid.front.cross(check->as_laid.normal);
-    made.text = text;
-    content.notes.push_back(made);
+    made.text = text.toStdString();
+    made.priority = priority;
+    content.shown.notes.push_back(made);
   };
   if (check && check->verdict != geometry::Verdict::good) {
     const auto move = [&](const std::vector<Eigen::Vector3d>& line) {
       if (line.size() < 2) return;
-      StageNote made;
+      viewer::Note made;
       made.line = line;
       made.ticked = true;
-      made.colour = viewer::colour_of(viewer::Role::tape);
-      content.notes.push_back(made);
+      made.role = viewer::Role::tape;
+      content.shown.notes.push_back(made);
     };
     move(visit_.moves().site);
     move(visit_.moves().edge);
   }
-  note(TodaysMark::site, viewer::Shape::ring, tr("today's site mark"));
-  note(TodaysMark::edge, viewer::Shape::bar, tr("today's edge mark"));
+  note(TodaysMark::site, viewer::Shape::pencil_cross, tr("today's site mark"), viewer::label_priority::site);
+  note(TodaysMark::edge, viewer::Shape::bar, tr("today's edge mark"), viewer::label_priority::edge_mark);
   show_places(content);
   return content;
 }

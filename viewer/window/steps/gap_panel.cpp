@@ -12,6 +12,8 @@ using geometry::Region;
 
 namespace {
 
+constexpr double least_clear_mm = 0.5;
+
 QString region_name(Region region) {
   switch (region) {
     case Region::scalp:
@@ -26,33 +28,40 @@ QString region_name(Region region) {
   return GapPanel::tr("the brow or face");
 }
 
-QString number(double mm) {
-  return QString::fromStdString(viewer::small_number(mm));
-}
-QString length(double mm) {
+QString contact_gap_text(double mm) {
   return QString::fromStdString(viewer::small_length(mm));
+}
+
+/// How it touches the head: a cap's thickness keeps all of it off, its centre no more than the rest.
+QString rests(const geometry::Contact& c) {
+  if (geometry::on_wings(c))
+    return GapPanel::tr("Rests on its wings, centre %1 clear.").arg(contact_gap_text(c.lift_mm));
+  if (c.touches.empty()) return GapPanel::tr("Centre %1 clear.").arg(contact_gap_text(c.lift_mm));
+  const QString where = QString::fromStdString(viewer::place_under_coil(c.touches.front().under));
+  const double cap_mm = c.lift_mm - c.resting_lift_mm;
+  const QString touches =
+      cap_mm < least_clear_mm
+          ? GapPanel::tr("Touches %1.").arg(where)
+          : GapPanel::tr("Touches cap and hair (%2) %1.").arg(where, contact_gap_text(cap_mm));
+  if (geometry::on_centre(c)) return touches;
+  return touches + QStringLiteral(" ") + GapPanel::tr("Centre %1 clear.").arg(contact_gap_text(c.lift_mm));
 }
 
 }  // namespace
 
 QString contact_line(const geometry::Contact& c) {
-  QString text;
-  if (geometry::on_wings(c))
-    text = GapPanel::tr("Rests on its wings, centre %1 clear.").arg(length(c.lift_mm));
-  else if (!c.touches.empty())
-    text = GapPanel::tr("Touches %1.")
-               .arg(QString::fromStdString(viewer::place_under_coil(c.touches.front().under)));
-  if (!geometry::on_wings(c) && c.lift_mm >= 0.5)
-    text += QStringLiteral(" ") + GapPanel::tr("Centre %1 clear.").arg(length(c.lift_mm));
+  QString text = rests(c);
   for (const geometry::WingGap& w : c.wings) {
     const QString name = w.wing == geometry::Wing::left    ? GapPanel::tr("Left wing")
                          : w.wing == geometry::Wing::right ? GapPanel::tr("Right wing")
                                                            : GapPanel::tr("Gap");
     const QString middle = w.centre_mm && c.wings.size() > 1
-                               ? GapPanel::tr(", %1 under its middle").arg(number(*w.centre_mm))
+                               ? GapPanel::tr(", %1 under its middle").arg(contact_gap_text(*w.centre_mm))
                                : QString();
-    text += QStringLiteral(" ") + GapPanel::tr("%1 %2 to %3%4.", "a wing, its gaps, and that of its middle")
-                                      .arg(name, number(w.least_mm), length(w.most_mm), middle);
+    text += QStringLiteral(" ") +
+            GapPanel::tr("%1 %2 to %3%4.", "a wing, its smallest and largest gap, and its middle's")
+                .arg(name, QString::fromStdString(viewer::small_number(w.least_mm)),
+                     contact_gap_text(w.most_mm), middle);
   }
   if (c.hits.empty()) return text + QStringLiteral(" ") + GapPanel::tr("Clear of ears and brow.");
   for (const geometry::Obstacle& o : c.hits)

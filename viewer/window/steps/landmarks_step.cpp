@@ -83,7 +83,7 @@ void LandmarksStep::build_known() {
   find_ = new TextEntry;
   find_->setPlaceholderText(tr("a label, such as F3"));
   find_->setMaxLength(12);
-  find_->setToolTip(tr("A label of the 10-5 system, such as F3; Enter rings it on the stage"));
+  find_->setToolTip(tr("A label of the 10-5 system, such as F3; Enter marks it on the stage"));
   find_->setAccessibleName(tr("Find a landmark by its label"));
   label->setBuddy(find_);
   QStringList labels;
@@ -169,8 +169,8 @@ void LandmarksStep::look_for(const QString& typed) {
   const QString name = QString::fromStdString(found->name);
   found_text_->setText(
       name.compare(typed.trimmed(), Qt::CaseInsensitive) == 0
-          ? tr("%1 is ringed on the stage.").arg(name)
-          : tr("%1 is the older label of %2, ringed on the stage.").arg(typed.trimmed(), name));
+          ? tr("%1 is marked on the stage.").arg(name)
+          : tr("%1 is the older label of %2, marked on the stage.").arg(typed.trimmed(), name));
   found_text_->show();
   show_tapes_to_found();
   if (!again) emit landmark_found();
@@ -273,6 +273,7 @@ void LandmarksStep::show_case() {
 
 StageContent LandmarksStep::stage_content(const HeldCoil& coil) const {
   StageContent content = content_with({Thing::landmarks, Thing::tapes}, coil);
+  content.shown.lines = std::set<std::string>{"midline", "coronal"};
   content.look.view =
       session_.case_file().the_case.side == geometry::Side::left ? View::front_left : View::front_right;
   if (system_ != geometry::LandmarkSystem::ten_ten) {
@@ -282,12 +283,13 @@ StageContent LandmarksStep::stage_content(const HeldCoil& coil) const {
     content.shown.other_landmarks = landmarks_;
   }
   if (found_) {
-    StageNote note;
-    note.shape = viewer::Shape::ring;
-    note.colour = viewer::palette::edge_mark;
+    viewer::Note note;
+    note.shape = viewer::Shape::brackets;
+    note.role = viewer::Role::found;
     note.at = found_->at;
-    note.text = QString::fromStdString(found_->name);
-    content.notes.push_back(note);
+    note.along = session_.head().head.axes().right;
+    note.text = found_->name;
+    content.shown.notes.push_back(note);
   }
   return content;
 }

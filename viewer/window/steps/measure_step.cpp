@@ -161,17 +161,18 @@ void MeasureStep::put_cap_on() {
 
 StageContent MeasureStep::stage_content(const HeldCoil& coil) const {
   StageContent content = content_with({Thing::tapes, Thing::cap}, coil);
+  content.shown.lines = std::set<std::string>{"midline", "coronal", "circumference"};
   content.shown.cap = cap_;
   if (cap_) {
     const std::array<std::optional<double>, 4> mm{heights_.nasion_mm, heights_.left_tragus_mm,
                                                   heights_.right_tragus_mm, heights_.inion_mm};
     for (std::size_t i = 0; i < mm.size(); ++i) {
       if (!mm[i]) continue;
-      StageNote note;
+      viewer::Note note;
       note.line = height_lines_[i];
-      note.colour = viewer::palette::cap;
-      note.text = length_with_unit(*mm[i], unit_);
-      content.notes.push_back(note);
+      note.role = viewer::Role::cap;
+      note.text = length_with_unit(*mm[i], unit_).toStdString();
+      content.shown.notes.push_back(note);
     }
   }
   content.look.view =

@@ -22,6 +22,10 @@ QColor colour(viewer::Colour c) {
   return {c.red, c.green, c.blue};
 }
 
+QString side_gap_text(double mm) {
+  return QString::fromStdString(viewer::small_length(mm));
+}
+
 QString name_of(MarkRule rule) {
   switch (rule) {
     case MarkRule::tape:
@@ -52,11 +56,9 @@ int RulesPicture::heightForWidth(int width) const {
   return static_cast<int>(std::lround(width * (below_mm + above_mm) / (to_mm - from_mm)));
 }
 
-void RulesPicture::show_view(const std::optional<geometry::SideView>& view, MarkRule chosen,
-                             LengthUnit unit) {
+void RulesPicture::show_view(const std::optional<geometry::SideView>& view, MarkRule chosen) {
   view_ = view;
   chosen_ = chosen;
-  unit_ = unit;
   say();
   setVisible(view_.has_value());
   update();
@@ -67,8 +69,8 @@ void RulesPicture::say() {
   QStringList parts;
   for (const MarkRule rule : geometry::all_mark_rules)
     if (const auto& mark = view_->by(rule))
-      parts << tr("%1: %2 under the edge", "a rule, and how far its mark lies from the edge")
-                   .arg(name_of(rule), length_with_unit((*mark - view_->edge).norm(), unit_));
+      parts << tr("%1: edge %2 above its mark", "a rule, and how far its mark lies from the edge")
+                   .arg(name_of(rule), side_gap_text((*mark - view_->edge).norm()));
   setAccessibleDescription(parts.join(QStringLiteral("; ")));
   setToolTip(accessibleDescription());
 }
@@ -162,7 +164,7 @@ void RulesPicture::draw_gap(QPainter& painter) const {
   if (!mark) return;
   const QPointF middle = at(0.5 * (*mark + view_->edge));
   painter.setPen(colour(viewer::palette::text));
-  const QString gap = tr("gap %1").arg(length_with_unit((*mark - view_->edge).norm(), unit_));
+  const QString gap = tr("gap %1").arg(side_gap_text((*mark - view_->edge).norm()));
   painter.drawText(
       QRectF(middle + QPointF(8, -10), QSizeF(width() - middle.x() - 8, painter.fontMetrics().height())),
       Qt::AlignLeft | Qt::AlignVCenter, gap);

@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "geometry/plan/side_view.h"
-#include "viewer/window/fields/length_text.h"
+#include "viewer/words/numbers.h"
 
 namespace scalpmark::window {
 
@@ -16,7 +16,7 @@ public:
   explicit RulesPicture(QWidget* parent = nullptr);
 
   /// `chosen`: the rule the coil is laid by, drawn strong. Nothing hides it all.
-  void show_view(const std::optional<geometry::SideView>& view, geometry::MarkRule chosen, LengthUnit unit);
+  void show_view(const std::optional<geometry::SideView>& view, geometry::MarkRule chosen);
   [[nodiscard]] const std::optional<geometry::SideView>& view() const { return view_; }
   /// What the picture says, for those who hear it.
   [[nodiscard]] QString said() const { return accessibleDescription(); }
@@ -38,7 +38,6 @@ private:
 
   std::optional<geometry::SideView> view_;
   geometry::MarkRule chosen_ = geometry::MarkRule::drop;
-  LengthUnit unit_ = LengthUnit::centimetre;
 };
 
 }  // namespace scalpmark::window

@@ -89,12 +89,14 @@ void SaveStep::show_case() {
 }
 
 StageContent SaveStep::stage_content(const HeldCoil&) const {
-  // What is kept is the plan, wherever the coil in the hand is.
-  StageContent content =
-      content_with({Thing::landmarks, Thing::grid, Thing::start, Thing::hotspot, Thing::treatment,
-                    Thing::coil, Thing::angle, Thing::edge_marks, Thing::wanted},
-                   HeldCoil{});
+  // What is saved is the plan, wherever the coil in the hand is.
+  StageContent content = content_with({Thing::landmarks, Thing::hotspot, Thing::treatment, Thing::coil,
+                                       Thing::angle, Thing::edge_marks, Thing::wanted},
+                                      HeldCoil{});
   content.coil_follows_hand = false;
+  // What is written down is measured from these, and from the tragi.
+  content.shown.landmarks = std::set<std::string>{"Nz", "Cz"};
+  content.shown.names_all = false;
   content.look.view =
       geometry::side_of(session_.plan().treatment) == geometry::Side::left ? View::left : View::right;
   return content;

@@ -26,7 +26,7 @@ SearchStep::SearchStep(Session& session, QWidget* parent) : Step(3, tr("Search")
                         [](geometry::Case& c) -> double& { return c.search.lateral_mm; });
   anterior_ = add_length(tr("Then forward"), ranges::anterior_mm,
                          [](geometry::Case& c) -> double& { return c.search.anterior_mm; });
-  pitch_ = add_length(tr("Between spots"), ranges::pitch_mm,
+  pitch_ = add_length(tr("Grid step"), ranges::pitch_mm,
                       [](geometry::Case& c) -> double& { return c.search.pitch_mm; });
   add_pad();
   grid_on_ = new Choice(tr("The grid is drawn on"),
@@ -240,7 +240,7 @@ void SearchStep::show_rules(const HeldCoil& coil) {
     } catch (const geometry::GeometryError&) {
       // a skin that cannot be cut there has no picture
     }
-  rules_->show_view(view, c.coil.laid_by, unit_);
+  rules_->show_view(view, c.coil.laid_by);
 }
 
 void SearchStep::show_answered() {
@@ -253,9 +253,12 @@ QString SearchStep::shift_note() const {
 }
 
 StageContent SearchStep::stage_content(const HeldCoil& coil) const {
-  return content_with(
+  StageContent content = content_with(
       {Thing::grid, Thing::start, Thing::coil, Thing::angle, Thing::edge_marks, Thing::wanted, Thing::tapes},
       coil);
+  content.shown.lines = std::set<std::string>{"lateral", "anterior"};
+  content.shown.names_all = false;
+  return content;
 }
 
 }  // namespace scalpmark::window

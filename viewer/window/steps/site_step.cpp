@@ -10,6 +10,7 @@
 #include "geometry/head/landmarks.h"
 #include "viewer/window/fields/text_entry.h"
 #include "viewer/words/shift_words.h"
+#include "viewer/words/site_words.h"
 
 namespace scalpmark::window {
 
@@ -155,6 +156,7 @@ void SiteStep::connect_fields() {
     }));
     show_case();
   });
+  connect(alternatives_, &QTableWidget::itemSelectionChanged, this, &SiteStep::other_site_named);
   connect(alternatives_, &QTableWidget::itemActivated, this, [this](const QTableWidgetItem* item) {
     if (!session_.is_ready()) return;
     const auto index = item->data(Qt::UserRole).toULongLong();
@@ -268,12 +270,7 @@ void SiteStep::show_case() {
   alternatives_->setRowCount(static_cast<int>(sites.size()));
   for (std::size_t i = 0; i < sites.size(); ++i) {
     const auto& site = sites[i];
-    const QString name =
-        site.rule == geometry::TreatmentRule::forward
-            ? tr("%1 forward").arg(length_with_unit(site.distance_mm, unit_))
-        : can_be_chosen(site)
-            ? QString::fromStdString(site.label)
-            : tr("half way %1").arg(QString::fromStdString(site.label).replace(QLatin1Char('-'), tr(" to ")));
+    const QString name = QString::fromStdString(viewer::other_site_in_short(site));
     const QString away = site.tape_from_treatment_mm < 0.5
                              ? tr("this one")
                              : length_with_unit(site.tape_from_treatment_mm, unit_);
@@ -291,9 +288,13 @@ void SiteStep::show_case() {
 }
 
 StageContent SiteStep::stage_content(const HeldCoil& coil) const {
-  return content_with({Thing::hotspot, Thing::treatment, Thing::alternatives, Thing::coil, Thing::angle,
-                       Thing::edge_marks, Thing::wanted},
-                      coil);
+  StageContent content = content_with({Thing::hotspot, Thing::treatment, Thing::alternatives, Thing::coil,
+                                       Thing::angle, Thing::edge_marks, Thing::wanted},
+                                      coil);
+  content.shown.names_all = false;
+  if (const auto chosen = alternatives_->selectedItems(); !chosen.isEmpty())
+    content.shown.named_site = chosen.front()->data(Qt::UserRole).toULongLong();
+  return content;
 }
 
 }  // namespace scalpmark::window

@@ -36,6 +36,10 @@ public:
   [[nodiscard]] GapPanel* gaps() const { return gaps_; }
   [[nodiscard]] QTableWidget* alternatives() const { return alternatives_; }
 
+signals:
+  /// Another site is picked in the list, to be named on the stage.
+  void other_site_named();
+
 private:
   void add_label();
   void add_alternatives();

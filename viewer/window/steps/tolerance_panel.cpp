@@ -49,9 +49,9 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
   progress_ = new QProgressBar;
   progress_->setRange(0, 100);
   progress_->setTextVisible(false);
-  progress_->setAccessibleName(tr("Placements tried, in percent"));
+  progress_->setAccessibleName(tr("Trials done, in percent"));
   stop_ = new QPushButton(tr("Cancel"));
-  stop_->setAccessibleName(tr("Stop trying placements"));
+  stop_->setAccessibleName(tr("Stop the trials"));
   row->addWidget(progress_, 1);
   row->addWidget(stop_);
   work_row_->hide();
@@ -137,7 +137,7 @@ void TolerancePanel::show_ways() {
 }
 
 void TolerancePanel::add_errors(QVBoxLayout& into) {
-  auto* heading = new QLabel(tr("How far off hands are, one standard deviation"));
+  auto* heading = new QLabel(tr("How far off hands are (typical errors)"));
   heading->setObjectName("strong");
   heading->setWordWrap(true);
   into.addWidget(heading);
@@ -153,7 +153,7 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
        {tr("One reading of a tape"), ranges::error_mm, tr("mm"), 0.1},
        {tr("A pencil mark"), ranges::error_mm, tr("mm"), 0.1},
        {tr("The coil's angle"), ranges::error_deg, tr("\u00b0"), 0.5},
-       {tr("The coil's roll and pitch"), ranges::error_deg, tr("\u00b0"), 0.5},
+       {tr("The coil's tilt, to a side and to its front"), ranges::error_deg, tr("\u00b0"), 0.5},
        {tr("The cap slid forward or back (a guess)"), ranges::error_mm, tr("mm"), 0.5},
        {tr("The cap slid to a side (a guess)"), ranges::error_mm, tr("mm"), 0.5},
        {tr("The cap turned (a guess)"), ranges::error_deg, tr("\u00b0"), 0.5},
@@ -194,7 +194,7 @@ void TolerancePanel::show_tolerance(const HandTolerance& tolerance) {
   work_row_->setVisible(shown_working_ || tolerance.is_given_up());
   progress_->setValue(static_cast<int>(100 * tolerance.fraction()));
   stop_->setText(shown_working_ ? tr("Cancel") : tr("Work it out"));
-  stop_->setAccessibleName(shown_working_ ? tr("Stop trying placements") : tr("Try placements by hand"));
+  stop_->setAccessibleName(shown_working_ ? tr("Stop the trials") : tr("Try it out by hand"));
   show_result();
   show_ways();
   if (!anew || !shown_ || shown_->ways.empty()) return;
@@ -209,13 +209,13 @@ void TolerancePanel::show_tolerance(const HandTolerance& tolerance) {
 void TolerancePanel::show_result() {
   if (!shown_) {
     result_->setText(!problem_.isEmpty() ? problem_
-                     : shown_working_    ? tr("Trying placements by hand\u2026")
+                     : shown_working_    ? tr("Trying out many pairs of hands\u2026")
                                          : tr("Given up."));
     return;
   }
   const geometry::Tolerance& t = *shown_;
   result_->setText(
-      tr("<b>%1 off on average</b>; half of the placements lie within %2 of the site, 95 of 100 "
+      tr("<b>%1 off on average</b>; half of the trials lie within %2 of the site, 95 of 100 "
          "within %3. %4 %5<br>%6<br>%7")
           .arg(length_with_unit(t.sampled.mean_mm, unit_), length_with_unit(t.half_mm, unit_),
                length_with_unit(t.most_mm, unit_),

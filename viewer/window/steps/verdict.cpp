@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "viewer/words/check_words.h"
+#include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -46,10 +47,10 @@ VerdictText verdict_text(const std::optional<geometry::Check>& check, const QStr
   text.kind = check->verdict == geometry::Verdict::good ? VerdictText::Kind::agrees : VerdictText::Kind::move;
   text.headline = headline_of(check->verdict);
   text.pulse = VerdictWords::tr("Pulse %1 from the site").arg(length_with_unit(check->pulse_off_mm, unit));
-  const long degrees = std::lround(check->angle_deg), off = std::lround(std::abs(check->angle_error_deg));
-  text.angle = off == 0
-                   ? VerdictWords::tr("Coil %1\u00b0 to the midline, as planned").arg(degrees)
-                   : VerdictWords::tr("Coil %1\u00b0 to the midline, %2\u00b0 off").arg(degrees).arg(off);
+  const QString angle = QString::fromStdString(viewer::coil_angle(check->angle_deg));
+  const long off = std::lround(std::abs(check->angle_error_deg));
+  text.angle = off == 0 ? VerdictWords::tr("Coil %1, as wanted").arg(angle)
+                        : VerdictWords::tr("Coil %1, %2\u00b0 off").arg(angle).arg(off);
   text.reason = viewer::translated(viewer::check_sentence(*check, in_unit(unit)));
   if (by_hand) text.by_hand = viewer::translated(viewer::by_hand_sentence(*by_hand, in_unit(unit)));
   if (!doubt.isEmpty()) {

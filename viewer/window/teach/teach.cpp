@@ -87,6 +87,9 @@ void Teach::connect_parts() {
 void Teach::set_unit(LengthUnit unit) {
   unit_ = unit;
   panel_->what_if()->set_unit(unit);
+  // The lesson's captions say lengths, too.
+  followed_.reset();
+  if (room_.session().is_ready()) follow();
   show_text();
 }
 
@@ -197,7 +200,7 @@ void Teach::show_rules() {
       // a skin that cannot be cut there has no picture
     }
   const auto* other = outcome_ ? std::get_if<viewer::OtherRule>(&outcome_->mistake) : nullptr;
-  rules_->show_view(view, other ? other->laid_by : now.coil.laid_by, unit_);
+  rules_->show_view(view, other ? other->laid_by : now.coil.laid_by);
   place_rules();
 }
 
@@ -217,13 +220,13 @@ StageContent Teach::step_content() const {
   StageContent content;
   content.shown = step.shown;
   for (const viewer::PencilMark& mark : step.pencil) {
-    StageNote note;
+    viewer::Note note;
     note.shape = viewer::Shape::bar;
-    note.colour = viewer::palette::construction;
+    note.role = viewer::Role::construction;
     note.at = mark.at;
     note.along = mark.along;
-    note.text = QString::fromStdString(mark.text);
-    content.notes.push_back(note);
+    note.text = mark.text;
+    content.shown.notes.push_back(note);
   }
   if (laying_.isActive())
     content.shown.laying = viewer::Laying{fresh_, static_cast<double>(since_.elapsed()) / laying_ms};

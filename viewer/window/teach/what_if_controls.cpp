@@ -38,7 +38,7 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
   all->setContentsMargins(0, 0, 0, 0);
   all->setSpacing(4);
   make_fields();
-  add_kind(nothing, tr("Nothing goes wrong"), tr("Back to the lesson"), {});
+  add_kind(nothing, tr("Nothing wrong"), tr("Back to the lesson"), {});
   add_kind(vertex, tr("The vertex is off"), tr("The vertex is marked in the wrong place"),
            {vertex_way_, vertex_off_});
   add_kind(tape, tr("A tape is misread"), tr("One length is read too long or too short"),
@@ -75,9 +75,9 @@ void WhatIfControls::make_fields() {
                   {tr("forward from the hotspot"), tr("The length to the treatment site")},
                   {tr("from the site to the edge mark"), tr("The length along the coil's front")}},
                  nullptr, Qt::Vertical);
-  tape_off_ = new LengthField(tr("is read wrong by"), tape_off_mm);
-  tape_way_ = new Choice(tr("It is read too"), {{tr("long"), tr("The mark comes too far out")},
-                                                {tr("short"), tr("The mark comes too near")}});
+  tape_off_ = new LengthField(tr("Misread by"), tape_off_mm);
+  tape_way_ = new Choice(tr("It is read"), {{tr("too long"), tr("The mark comes too far out")},
+                                            {tr("too short"), tr("The mark comes too near")}});
   turned_by_ = new AngleField(tr("Turned by"), turned_by_deg);
   turned_about_ = new Choice(tr("The coil is turned about"),
                              {{tr("its edge mark"), tr("The edge stays on its mark, the centre moves")},

@@ -8,9 +8,9 @@ namespace scalpmark::window {
 
 using geometry::Misread;
 using viewer::CoilOn;
+using viewer::Role;
 using viewer::Shape;
 using viewer::Thing;
-namespace palette = viewer::palette;
 
 namespace {
 
@@ -34,22 +34,24 @@ std::set<std::string> lines_of(const viewer::Mistake& mistake) {
   return {};
 }
 
-StageNote mark(Shape shape, viewer::Colour colour, const Eigen::Vector3d& at, const Eigen::Vector3d& along,
-               const QString& text) {
-  StageNote note;
+namespace order = viewer::label_priority;
+
+viewer::Note mark(Shape shape, Role role, const Eigen::Vector3d& at, const Eigen::Vector3d& along,
+                  const QString& text, int priority) {
+  viewer::Note note;
   note.shape = shape;
-  note.colour = colour;
+  note.role = role;
   note.at = at;
   note.along = along;
-  note.text = text;
+  note.text = text.toStdString();
+  note.priority = priority;
   return note;
 }
 
-StageNote line(const std::vector<Eigen::Vector3d>& along, double length_mm) {
-  StageNote note;
+viewer::Note line(const std::vector<Eigen::Vector3d>& along, double length_mm) {
+  viewer::Note note;
   note.line = along;
-  note.colour = palette::text;
-  note.text = QString::fromStdString(viewer::tape_length(length_mm));
+  note.text = viewer::tape_length(length_mm);
   return note;
 }
 
@@ -122,25 +124,31 @@ StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geomet
   const auto across = [](const geometry::Placement& p) { return p.front.cross(p.normal); };
   const auto& meant_mark = meant.edge_mark.by(the_case.coil.laid_by);
   const auto& real_mark = really.edge_mark.by(the_case.coil.laid_by);
-  if (!outcome.edge_line.empty()) content.notes.push_back(line(outcome.edge_line, outcome.edge_mark_off_mm));
-  if (!outcome.pulse_line.empty()) content.notes.push_back(line(outcome.pulse_line, outcome.result.off_mm));
+  if (!outcome.edge_line.empty())
+    content.shown.notes.push_back(line(outcome.edge_line, outcome.edge_mark_off_mm));
+  if (!outcome.pulse_line.empty())
+    content.shown.notes.push_back(line(outcome.pulse_line, outcome.result.off_mm));
   if (meant_mark && !outcome.edge_line.empty())
-    content.notes.push_back(mark(Shape::bar, viewer::paler(palette::edge_mark, 0.5), *meant_mark,
-                                 across(meant), WhatIfPicture::tr("wanted edge mark")));
-  content.notes.push_back(at_start ? mark(Shape::disc, palette::start, outcome.result.meant, meant.forward,
-                                          WhatIfPicture::tr("wanted search start"))
-                                   : mark(Shape::diamond, palette::treatment, outcome.result.meant,
-                                          meant.forward, WhatIfPicture::tr("wanted pulse point")));
+    content.shown.notes.push_back(mark(Shape::bar, Role::edge_mark_by_other_rule, *meant_mark, across(meant),
+                                       WhatIfPicture::tr("wanted edge mark"), order::note));
+  content.shown.notes.push_back(at_start ? mark(Shape::disc, Role::start, outcome.result.meant, meant.forward,
+                                                WhatIfPicture::tr("wanted search start"), order::site)
+                                         : mark(Shape::diamond, Role::treatment, outcome.result.meant,
+                                                meant.forward, WhatIfPicture::tr("wanted pulse point"),
+                                                order::site));
   if (const auto& vertex = outcome.result.vertex)
-    content.notes.push_back(mark(Shape::small_bar, palette::construction, *vertex, plan.axes.right,
-                                 WhatIfPicture::tr("vertex as marked")));
+    content.shown.notes.push_back(mark(Shape::small_bar, Role::construction, *vertex, plan.axes.right,
+                                       WhatIfPicture::tr("vertex as marked"), order::note));
   if (real_mark)
-    content.notes.push_back(mark(Shape::bar, palette::edge_mark, *real_mark, across(really),
-                                 outcome.edge_line.empty() ? WhatIfPicture::tr("edge mark, in its place")
-                                                           : WhatIfPicture::tr("real edge mark")));
-  content.notes.push_back(mark(Shape::disc, palette::pulse, really.pulse, really.forward,
-                               outcome.pulse_line.empty() ? WhatIfPicture::tr("pulse point, as wanted")
-                                                          : WhatIfPicture::tr("real pulse point")));
+    content.shown.notes.push_back(mark(Shape::bar, Role::edge_mark, *real_mark, across(really),
+                                       outcome.edge_line.empty()
+                                           ? WhatIfPicture::tr("edge mark, in its place")
+                                           : WhatIfPicture::tr("real edge mark"),
+                                       order::edge_mark));
+  content.shown.notes.push_back(mark(Shape::disc, Role::pulse, really.pulse, really.forward,
+                                     outcome.pulse_line.empty() ? WhatIfPicture::tr("pulse point, as wanted")
+                                                                : WhatIfPicture::tr("real pulse point"),
+                                     order::hotspot));
   content.look.close_up = close_up(outcome, plan);
   return content;
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "viewer/window/fields/length_text.h"
+#include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -21,6 +22,10 @@ class WhatIf {
 
 QString length(double mm, LengthUnit unit) {
   return length_with_unit(std::abs(mm), unit);
+}
+
+QString angle_text(double deg) {
+  return QString::fromStdString(viewer::coil_angle(deg));
 }
 
 QString rule_in_words(MarkRule rule) {
@@ -149,12 +154,12 @@ QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::
       outcome.meant_on == viewer::CoilOn::start
           ? WhatIf::tr("the search starts %1 off").arg(length(outcome.result.off_mm, unit))
           : WhatIf::tr("the pulse goes %1 off the treatment site").arg(length(outcome.result.off_mm, unit));
-  const long really = std::lround(outcome.result.really.angle_deg),
-             meant = std::lround(outcome.meant.angle_deg);
+  const auto really = static_cast<double>(std::lround(outcome.result.really.angle_deg)),
+             meant = static_cast<double>(std::lround(outcome.meant.angle_deg));
   const QString angle =
       really == meant
-          ? WhatIf::tr("the coil lies at %1\u00b0 to the midline, as meant").arg(really)
-          : WhatIf::tr("the coil lies at %1\u00b0 to the midline instead of %2\u00b0").arg(really).arg(meant);
+          ? WhatIf::tr("the coil lies at %1, as wanted").arg(angle_text(really))
+          : WhatIf::tr("the coil lies at %1 instead of %2").arg(angle_text(really), angle_text(meant));
   return WhatIf::tr("%1, %2, and %3.").arg(cause, where, angle) + field_of(outcome);
 }
 
