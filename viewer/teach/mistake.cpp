@@ -52,6 +52,8 @@ MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& the_
             return geometry::if_looked_aside(head, the_case, plan, m.front_deg, m.right_deg);
           }},
       mistake);
+  if (s.meant_on == CoilOn::start && the_case.treatment.rule == geometry::TreatmentRule::forward)
+    s.left_by_search = geometry::after_search(plan, s.result.really);
   if (const auto* slipped = std::get_if<CapSlipped>(&mistake)) {
     const geometry::Cap cap = geometry::cap_on(head, the_case.cap.brim_over_nasion_mm);
     s.cap = std::make_shared<const geometry::CapVeil>(

@@ -129,7 +129,11 @@ QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::
       really == meant
           ? WhatIf::tr("the coil lies at %1\u00b0 to the midline, as meant").arg(really)
           : WhatIf::tr("the coil lies at %1\u00b0 to the midline instead of %2\u00b0").arg(really).arg(meant);
-  return WhatIf::tr("%1, %2, and %3.").arg(cause, where, angle);
+  const QString said = WhatIf::tr("%1, %2, and %3.").arg(cause, where, angle);
+  if (!outcome.left_by_search) return said;
+  return WhatIf::tr(
+             "%1 The search by twitch then finds another spot to answer, and leaves the site off by %2.")
+      .arg(said, length(outcome.left_by_search->left_mm, unit));
 }
 
 }  // namespace scalpmark::window
