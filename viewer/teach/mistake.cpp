@@ -76,6 +76,8 @@ MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& the_
       mistake);
   s.field = field_under(head, nullptr, the_case.coil.model, s.result.really);
   s.field_left = field_left_of(head, the_case.coil.model, s.meant, s.result.really);
+  if (s.meant_on == CoilOn::start && the_case.treatment.rule == geometry::TreatmentRule::forward)
+    s.left_by_search = geometry::after_search(plan, s.result.really);
   if (const auto* slipped = std::get_if<CapSlipped>(&mistake)) {
     const geometry::Cap cap = geometry::cap_on(head, the_case.cap.brim_over_nasion_mm);
     s.cap = std::make_shared<const geometry::CapVeil>(

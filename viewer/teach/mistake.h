@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "geometry/field/coil_field.h"
+#include "geometry/hands/after_search.h"
 #include "geometry/hands/cap_veil.h"
 #include "geometry/hands/what_if.h"
 #include "viewer/stage/scene/shown.h"
@@ -67,6 +68,9 @@ struct MistakeOutcome {
   double edge_mark_off_mm = 0;  ///< along the skin, by the case's rule; 0 where either falls off the head
   std::shared_ptr<const geometry::CapVeil> cap;        ///< as it sits, where that is the mistake
   std::vector<Eigen::Vector3d> pulse_line, edge_line;  ///< on the skin, from meant to real; empty if the same
+  /// Of a mistake before the search, where the site is measured from what answers: what the search leaves of
+  /// it.
+  std::optional<geometry::AfterSearch> left_by_search;
 };
 
 /// Works it out by geometry/hands/what_if.h. Refuses (GeometryError) what that refuses.

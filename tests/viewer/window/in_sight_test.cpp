@@ -133,3 +133,18 @@ TEST_CASE("work that goes on is said over the stage, which keeps its place and s
   w.work().rest();
   CHECK(w.stage().geometry() == before);
 }
+
+TEST_CASE("a vertex marked off says what the search by twitch leaves of it") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.set_mode(Mode::teach);
+  WhatIfControls* what_if = w.teach().panel().what_if();
+  QTest::mouseClick(what_if->button(WhatIfControls::vertex), Qt::LeftButton, Qt::NoModifier, QPoint(8, 8));
+  REQUIRE(w.teach().outcome());
+  REQUIRE(w.teach().outcome()->left_by_search);
+  // A step of the grid at most stays, whichever way it was off by a centimetre or so.
+  CHECK(w.teach().outcome()->left_by_search->left_mm < 7.1);  // half the diagonal of a spot's centimetre
+  CHECK(w.teach().bar().caption().contains("The search by twitch"));
+  QTest::mouseClick(what_if->button(WhatIfControls::turned), Qt::LeftButton, Qt::NoModifier, QPoint(8, 8));
+  CHECK_FALSE(w.teach().bar().caption().contains("The search by twitch"));
+}

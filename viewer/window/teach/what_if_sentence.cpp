@@ -160,7 +160,11 @@ QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::
       really == meant
           ? WhatIf::tr("the coil lies at %1, as wanted").arg(angle_text(really))
           : WhatIf::tr("the coil lies at %1 instead of %2").arg(angle_text(really), angle_text(meant));
-  return WhatIf::tr("%1, %2, and %3.").arg(cause, where, angle) + field_of(outcome);
+  const QString said = WhatIf::tr("%1, %2, and %3.").arg(cause, where, angle) + field_of(outcome);
+  if (!outcome.left_by_search) return said;
+  return WhatIf::tr(
+             "%1 The search by twitch then finds another spot to answer, and leaves the site off by %2.")
+      .arg(said, length(outcome.left_by_search->left_mm, unit));
 }
 
 }  // namespace scalpmark::window
