@@ -16,7 +16,7 @@ using Eigen::Vector4d;
 namespace {
 
 /// So many triangles of the whole head are enough.
-constexpr size_t triangles_looked_at = 24'000;
+constexpr size_t triangles_looked_at = 24000;
 constexpr size_t fewest_pieces = 12;
 constexpr double least_radius_mm = 40, most_radius_mm = 250;
 /// Tukey's constant, and what turns a median into a standard deviation of normal errors.

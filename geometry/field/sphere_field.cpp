@@ -23,7 +23,7 @@ constexpr double digits = 20.7;
 constexpr int lanes = 4;
 using Lanes = Eigen::Array<double, lanes, 1>;
 /// No point is asked for so near a wire that it takes more.
-constexpr int most_nodes = 100'000;
+constexpr int most_nodes = 100000;
 
 /// Two rows of nodes, each its coarsest first, then what lies between, and so on: the first 16, 32, 64
 /// ... of a row are evenly spaced. Counts in between the powers of two save a sixth of the work.
