@@ -10,7 +10,7 @@
 #include "viewer/commands/paper_option.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
-#include "viewer/sheet/content.h"
+#include "viewer/sheet/date.h"
 #include "viewer/sheet/strips_pdf.h"
 
 namespace scalpmark::viewer {

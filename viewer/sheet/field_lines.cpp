@@ -30,8 +30,9 @@ SheetTable field_lines(const geometry::Head& head, const geometry::Case& the_cas
     const auto field = geometry::coil_field(head.skin(), nullptr, coil, plan.treatment);
     const auto moved = geometry::moved_ratios(head.skin(), coil, field);
     const auto whole = [](double cm2) { return std::to_string(std::lround(cm2)); };
-    t.rows.push_back({words(Words::tr("Strongest, 2 cm under the skin")),
-                      words(Words::tr("about %1 from the pulse point"), {in_cm(field.map.from_pulse_mm)})});
+    t.rows.push_back(
+        {words(Words::tr("Strongest, 2 cm under the skin")),
+         words(Words::tr("about %1 from the pulse point"), {tape_length(field.map.from_pulse_mm)})});
     t.rows.push_back(
         {words(Words::tr("Patch")),
          words(Words::tr("over 71 % of that on about %1 cm\u00b2, over half on about %2 cm\u00b2"),

@@ -9,7 +9,7 @@
 #include <QPolygonF>
 #include <cmath>
 
-#include "geometry/base/angle.h"
+#include "geometry/base/angles.h"
 #include "geometry/base/message.h"
 #include "models/files/own_files.h"
 #include "viewer/sheet/page.h"
@@ -37,13 +37,13 @@ QString strip_title(const Strip& strip, const StripsContent& content) {
   switch (strip.kind) {
     case StripKind::midline:
       return Words::tr("Nasion to inion over the vertex, %1")
-          .arg(QString::fromStdString(in_cm(strip.length_mm)));
+          .arg(QString::fromStdString(tape_length(strip.length_mm)));
     case StripKind::coronal:
       return Words::tr("Left to right tragus over the vertex, %1")
-          .arg(QString::fromStdString(in_cm(strip.length_mm)));
+          .arg(QString::fromStdString(tape_length(strip.length_mm)));
     case StripKind::around:
       return Words::tr("Around the head: Fpz, left ear, Oz, right ear, %1")
-          .arg(QString::fromStdString(in_cm(strip.length_mm)));
+          .arg(QString::fromStdString(tape_length(strip.length_mm)));
     case StripKind::to_the_start:
       return content.backward ? Words::tr("Backward from the ear-to-ear strip to the start")
                               : Words::tr("Forward from the ear-to-ear strip to the start");
@@ -168,7 +168,7 @@ void draw_marks(StripPages& page, const Strip& strip, const StripPiece& piece, d
     if (mark.at_mm < piece.from_mm - 1e-9 || mark.at_mm > piece.to_mm + 1e-9) continue;
     const double at = x + mark.at_mm - piece.from_mm;
     page.line(at, y, at, y + strip_high_mm, 0.3);
-    const QString name = strip_mark_name(strip, mark) + " " + QString::fromStdString(cm(mark.at_mm));
+    const QString name = strip_mark_name(strip, mark) + " " + QString::fromStdString(tape_number(mark.at_mm));
     const double wide = 2.0 * name.size() + 2;
     const int row = at - 1 > taken[0] ? 0 : 1;
     const double left = std::min(at + 0.8, page.wide() - wide);
@@ -240,9 +240,9 @@ void draw_card(StripPages& page, const StripsContent& content) {
   page.pages().text(
       Words::tr("front axis, %1 to the midline").arg(QString::fromStdString(in_degrees(content.angle_deg))),
       3, y + card_high - 10, 45, {9, false, false, false});
-  page.pages().text(
-      Words::tr("pulse point wanted to edge mark: %1 of tape").arg(QString::fromStdString(in_cm(length))), 3,
-      y + 2, 40, {9, false, false, false});
+  page.pages().text(Words::tr("pulse point wanted to edge mark: %1 of tape")
+                        .arg(QString::fromStdString(tape_length(length))),
+                    3, y + 2, 40, {9, false, false, false});
   // The back: the coil's front half in plan, its centre where the lines cross on the front.
   const double bx = 1 + 1.5 * card_wide, by = y + card_high - 12;
   page.pages().painter().save();
@@ -253,7 +253,7 @@ void draw_card(StripPages& page, const StripsContent& content) {
   page.line(bx - 3, by, bx + 3, by, 0.3);
   page.line(bx, by - content.centre_to_edge_mm, bx, by + 3, 0.2);
   page.pages().text(Words::tr("the coil's front, centre to front edge %1")
-                        .arg(QString::fromStdString(in_cm(content.centre_to_edge_mm))),
+                        .arg(QString::fromStdString(tape_length(content.centre_to_edge_mm))),
                     3 + card_wide, y + 2, card_wide - 6, {9, false, false, false});
 }
 

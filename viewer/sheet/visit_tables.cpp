@@ -19,7 +19,7 @@ std::string tapes_in_cm(const geometry::TapeReadings& readings) {
   std::string text;
   for (const auto& mm :
        {readings.vertex_mm, readings.nasion_mm, readings.left_tragus_mm, readings.right_tragus_mm})
-    text += (text.empty() ? "" : " / ") + (mm ? cm(*mm) : "-");
+    text += (text.empty() ? "" : " / ") + (mm ? tape_number(*mm) : "-");
   return text;
 }
 

@@ -46,7 +46,8 @@ std::string name_of(const geometry::MovedRatio& m) {
 std::string by_depth(const geometry::FieldMap& map) {
   std::string out = "\n" + line("Under the coil's centre, depth", "V/m at 1 A/us");
   for (const auto& d : map.under_centre)
-    if (std::fmod(d.depth_mm, 10) == 0) out += line("  " + in_mm(d.depth_mm), geometry::to_text(d.field, 3));
+    if (std::fmod(d.depth_mm, 10) == 0)
+      out += line("  " + small_length(d.depth_mm), geometry::to_text(d.field, 3));
   return out;
 }
 
@@ -61,7 +62,7 @@ std::string field_text(const geometry::CoilField& field, const geometry::Case& t
   out += by_depth(field.map);
   out += "\n" + line("What is left at its strongest place with", "");
   for (const auto& m : asked.moved) out += line("  " + name_of(m), whole_percent(m.ratio));
-  out += "\n" + line("Half-value depth", in_cm(asked.depth.half_depth_mm)) +
+  out += "\n" + line("Half-value depth", tape_length(asked.depth.half_depth_mm)) +
          line("Spread", geometry::to_text(asked.depth.spread_cm2, 1) + " cm2");
   out += wrapped_text(
       "Both after Deng et al. 2013, from a brain that begins 15 mm under the round skin. Fields are in volts per "

@@ -4,8 +4,8 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
-#include "geometry/base/angle.h"
-#include "geometry/head/forward.h"
+#include "geometry/base/angles.h"
+#include "geometry/head/on_head.h"
 #include "geometry/head/vertex.h"
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"

@@ -332,9 +332,9 @@ TEST_CASE(
   CHECK(none.median == Approx(1).margin(1e-3));
   CHECK(none.worst == Approx(1).margin(1e-3));
   HandErrors e = no_errors();
-  e.cap_shift_mm = 5;
+  e.cap_forward_mm = e.cap_side_mm = 5;
   const FieldLeft five = left(e);
-  e.cap_shift_mm = 10;
+  e.cap_forward_mm = e.cap_side_mm = 10;
   const FieldLeft ten = left(e);
   CHECK(five.worst < five.median);
   CHECK(five.median < 1);
