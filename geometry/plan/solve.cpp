@@ -49,6 +49,16 @@ void warn_of_tapes(std::vector<Message>& warnings, const MeasuredTapes& given, c
   compare(Message::of("circumference"), given.circumference_mm, own.circumference_mm);
 }
 
+Message other_side(Side searched, const std::string& label) {
+  return searched == Side::left
+             ? Message::of(
+                   "The search is on the patient's left side, but %1 lies on the right: the coil is laid on the right.",
+                   label)
+             : Message::of(
+                   "The search is on the patient's right side, but %1 lies on the left: the coil is laid on the left.",
+                   label);
+}
+
 /// Those that were asked for, in one go.
 void measure_wanted(const Head& head, TapeDistances wanted, LaidSearch& search, LaidTreatment& treatment) {
   if (wanted == TapeDistances::treatment_alone) measure_tapes(head, {&treatment.coil});
@@ -99,11 +109,8 @@ Plan solve(const Head& head, const Case& the_case, TapeDistances tapes_wanted) {
     plan.warnings.push_back(Message::of(
         "No spot of the grid has answered yet: the treatment site and its marks hold only if the middle spot answers."));
   if (treatment.side != the_case.side)
-    plan.warnings.push_back(Message::of(
-        the_case.side == Side::left
-            ? "The search is on the patient's left side, but %1 lies on the right: the coil is laid on the right."
-            : "The search is on the patient's right side, but %1 lies on the left: the coil is laid on the left.",
-        canonical_label(the_case.treatment.label).value_or(the_case.treatment.label)));
+    plan.warnings.push_back(other_side(
+        the_case.side, canonical_label(the_case.treatment.label).value_or(the_case.treatment.label)));
   measure_wanted(head, tapes_wanted, search, treatment);
   plan.treatment_alternatives = treatment_alternatives(head, the_case, plan.landmarks, hotspot, treatment);
   add_lines(plan, head, the_case, search.tapes, treatment.step);

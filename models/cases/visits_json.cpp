@@ -89,8 +89,10 @@ nlohmann::ordered_json visit_json(const g::Visit& visit) {
 g::LoggedPulse read_pulse(const JsonGroup& group) {
   g::LoggedPulse pulse;
   group.require({"output_percent", "answer"});
-  if (group.has("spot") == group.has("site"))
-    group.refuse(group.has("site") ? "site" : "spot",
+  if (group.has("spot") && group.has("site"))
+    group.refuse("site", Message::of("must not be given together with spot; a pulse is at one of them"));
+  if (!group.has("spot") && !group.has("site"))
+    group.refuse("spot",
                  Message::of("must be given for a pulse on the grid, or site for one at the treatment site"));
   if (group.has("spot")) {
     std::array<int, 2> spot{};

@@ -10,7 +10,7 @@
 
 #include "geometry/plan/solve.h"
 #include "models/cases/case_file.h"
-#include "models/heads/load_head.h"
+#include "models/cases/case_head.h"
 #include "tests/support/own_folder.h"
 #include "viewer/sheet/strip_pieces.h"
 #include "viewer/sheet/strips_pdf.h"

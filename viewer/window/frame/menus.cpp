@@ -63,7 +63,7 @@ void Menus::build_file() {
   QMenu* file = window_.menuBar()->addMenu(tr("&File"));
   add(file, tr("&New case"), QKeySequence::New, &Menus::new_case);
   add(file, tr("&Open\u2026"), QKeySequence::Open, &Menus::open);
-  recent_ = file->addMenu(tr("&Recent"));
+  recent_ = file->addMenu(tr("Re&cent"));
   file->addSeparator();
   add(file, tr("&Save"), QKeySequence::Save, &Menus::save);
   add(file, tr("Save &as\u2026"), QKeySequence("Ctrl+Shift+S"), &Menus::save_as);
@@ -145,7 +145,7 @@ void Menus::build_view(QWidget& stage, const Settings& settings) {
   gaps_->setShortcut(QKeySequence("Ctrl+G"));
   label_in_explain_ = add_switch(view, tr("&Case's label in Explain"), false, &Menus::label_switched);
   view->addSeparator();
-  add_switch(view, tr("Lengths in &inches"), settings.unit == LengthUnit::inch,
+  add_switch(view, tr("Lengths in inc&hes"), settings.unit == LengthUnit::inch,
              [this](bool on) { emit unit(on ? LengthUnit::inch : LengthUnit::centimetre); });
   add_looks(view, settings);
   add_switch(view, tr("Glid&e between views"), settings.animated, &Menus::animated);
