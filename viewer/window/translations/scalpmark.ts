@@ -98,10 +98,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>front, left, right, back, above, square on the coil</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Drag the coil</source>
         <translation type="unfinished"></translation>
     </message>
@@ -277,6 +273,42 @@
         <source>chooses one of several places that fit a mark&apos;s tapes</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>front, left, right, back, above, straight down on the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shows the induced field in a round model head, or leaves it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0, 1, 2, 3 in Pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note none, thumb, index finger, other after a pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up, Down; Left, Right in Pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>output by a step (with Shift a fine one); spot before, next spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backspace in Pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>takes the last pulse back</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
@@ -289,23 +321,27 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 must be a number such as %2; this is not one.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 must be from %2 to %3 %4.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 must be a whole number of degrees, such as 45.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 must be from %2 to %3 degrees.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>inches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” must be a number such as %2; this is not one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” must be from %2 to %3 %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is it %1?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” must be a whole number of degrees, such as 45.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” must be from %2 to %3 degrees.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -417,10 +453,6 @@
     </message>
     <message>
         <source>The treatment&apos;s edge mark falls off the head, so nobody can lay the coil on it; choose another marking rule or site.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>With errors this large more than half of the placements fall off the head; make the errors smaller.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -729,14 +761,6 @@
     </message>
     <message>
         <source>The head of the case has no nasion, inion and tragi yet, so the case cannot be saved; place them first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>protocol</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The default protocol is missing from this program; install it again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1584,70 +1608,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the pulse lands %1 mm from the treatment site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 mm backward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 mm forward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 mm toward the midline</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 mm away from the midline</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the coil stands at %1 degrees to the midline, %2 less than the %3 planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the coil stands at %1 degrees to the midline, %2 more than the %3 planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Good: %1, and %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Pulse off: %1 (%2), more than the %3 mm allowed; measure again and make both marks new.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Angle off: %1, over the %2 degrees allowed; turn the front edge away from the midline and make the edge mark new.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Angle off: %1, over the %2 degrees allowed; turn the front edge toward the midline and make the edge mark new.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Pulse and angle off: %1 (%2), more than the %3 mm allowed, and %4, over the %5 degrees allowed; measure again and make both marks new.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>rolled by %1 degrees, its right side down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>rolled by %1 degrees, its left side down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pitched by %1 degrees, its front edge up</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pitched by %1 degrees, its front edge down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, and %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1668,18 +1628,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 mm %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 mm %2 and %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>With the coil %1, its axis meets the skin %2 from the pulse point.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1688,43 +1636,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The coil rests on both wings; its centre is %1 mm clear of the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The coil rests on its centre.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The coil rests on its wings, first on its %1; its centre is %2 mm clear of the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The coil rests on its %1, away from its centre; its centre is %2 mm clear of the skin.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Rolled by %1 degrees, its right side down, it would rest on both wings.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Rolled by %1 degrees, its left side down, it would rest on both wings.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The %1 hits %2; watch out there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The %1 hits %2, which holds the coil %3 mm further off; turn the coil or move the site.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Under the %1 the gap is %2 mm to %3 mm, %4 mm under its middle.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Under the %1 the gap is %2 mm to %3 mm.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1761,10 +1677,6 @@
     </message>
     <message>
         <source>handle</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A cap of %1 mm would be pressed in by %2 mm; enter its thickness as the lift for cap and hair.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1824,15 +1736,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Half of the placements lie within %1 cm of the site, 95 of 100 within %2 cm.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>No error is entered, so no habit would change anything.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: %1 (half that error, and %2 cm on average become %3 cm).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2096,10 +2000,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1; as it sits the pulse still goes where it is planned, give or take %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1; as it sits the pulse goes %2, give or take %3.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2128,22 +2028,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>These tapes fit %1 places, up to %2 cm apart; choose the one where the mark is, or measure one more tape.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>These tapes meet at a flat angle, and the mark may be %1 cm off; measure one more tape.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The mark is within %1 cm of where these tapes meet, 95 times of 100.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the tapes miss it by %1 cm at most; within %2 cm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>look at every mark past the coil with one eye, straight down the coil&apos;s axis</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2164,18 +2048,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>in %1 of 100 placements another rule is used, a guess</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the cap sits off by %1 mm, a guess</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the coil rolls and pitches by %1 degrees, as was found with cap and marks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the eye is off the coil&apos;s axis by %1 degrees, a guess</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2185,10 +2057,6 @@
     </message>
     <message>
         <source>Largest share, %1 %: %2. That follows from the assumption that %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>At the cortex, taken %1 mm under the skin (%2), %3 cm on average.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2213,10 +2081,6 @@
     </message>
     <message>
         <source>A mark at both front corners</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2277,6 +2141,654 @@
     </message>
     <message>
         <source>%1; a %2 tape of about %3 cm or a %4 tape of about %5 cm would fit the others: measure both again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilted this far, the coil&apos;s axis passes the head; enter a smaller tilt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either tilt must be from -30 to 30 degrees; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil&apos;s field does not reach the brain of the round model head here; move the coil.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin around the coil is not round enough for the round model head; move the coil.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is too little skin around the coil for the round model head; move the coil.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This point lies further from the middle of the round model head than the coil&apos;s wires do; give one inside the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This coil&apos;s file tells of no windings, so nothing is known of its field; choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wire of the coil runs through the middle of the round model head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With errors this large more than half of the trials fall off the head; make the errors smaller.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gap can be at most %1 cm more in this lesson; choose less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardly any adult&apos;s head has these tapes together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>answers.fine_percent is %1, more than answers.step_percent, which is %2; make it less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With edge marks drawn by %1 and the coil laid over them by %2, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No spot of the grid has answered yet: the treatment site and its marks hold only if the middle spot answers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>file of starting values</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The starting values are missing from this program; install it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit %1 (%2) is dated before the visit entered before it; if that is a slip, correct its date.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The case was written with one error for a cap put on again (%1 mm): it is taken for its slide forward or back and to a side alike, and its turn as %2 degrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>makes the fine step (%1) larger than the other (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is an older word for what %1 says too; keep one of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3; correct it and read the table again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line 1: &quot;%2&quot; is not a column known here (known: %3); remove it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line 1: the column %2 is missing; add it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>visit must be a whole number from 1, but is &quot;%1&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>visit is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>visit %1 is there twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are more than %1 visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no visit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are more than %1 pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must have %1 or more lengths, but has %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be given for a pulse on the grid, or site for one at the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a time of day such as 10:32:05, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a date such as 2026-11-26, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>has more than %1 pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An answer to be written is none of the four; log the pulse again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>has more than %1 visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be &quot;clockwise&quot; or &quot;counter-clockwise&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line %2: something follows a quotation mark that ends a cell; write two such marks for one inside, and read the table again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line %2: a quotation mark stands inside a cell that is not quoted; quote the whole cell, and read the table again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line %2: a quotation mark begins a cell that never ends; add the second, and read the table again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no table: it holds zero bytes, as no text does; choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not UTF-8; save it as UTF-8 and read the table again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has semicolons between its columns; save it with commas between them and points before decimals.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line 1: the column &quot;%2&quot; is there twice; keep one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line %2 has %3 cells, but there are %4 columns; correct it and read the table again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is empty; choose a table whose first line names its columns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be true or false, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be two whole numbers from %1 to %2, but is %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No visit of the case has pulses, so there are no answers; log them in the window under Pulses, or add a table of them with scalpmark log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The handout&apos;s words do not fit on one page; choose larger paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The strips could not be drawn; close other programs and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cm %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over 99 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 1 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thumb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>index finger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pulse on the grid yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing answered on the grid at %1 %; no spot is better than another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best spot so far at %1 %: %2, %3 of %4 answered; the chance that it is the best of the nine is %5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A pulse at %1 % would tell most about the place here: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Centre of the answers: %1 and %2 of the start, one standard deviation %3 and %4; it is pulled toward the middle of the grid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can no longer be met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %: %2 of %3, %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Threshold by counting %1: %2 %, after %3 pulses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting %1 is met at the lowest output; the threshold is no higher.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting %1 failed at the highest output; the threshold is above it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting %1: no pulse yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting %1 is open after %2 pulses; next to try: %3 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance alone: an output that answers 40 of 100 pulses still passes %1 in %2 of 100 tries.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No estimate without pulses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimate: all %1 pulses were answered; the threshold lies below, nobody knows by how much.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimate: none of %1 pulses was answered; the threshold lies above, nobody knows by how much.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimate from all %1 pulses: %2 %, 95 of 100 from %3 to %4 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A threshold read by eye is on average 11.3 % above one by EMG, up to 27.8 % (Westin et al. 2014). The prescriber decides threshold and dose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; as it sits the pulse still goes where it is wanted, give or take %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 degrees away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 degrees to the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil stands at %1, as wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil stands at %1, %2 degrees too far away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil stands at %1, %2 degrees too far toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pulse goes %1 from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned %1 degrees away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned %1 degrees toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marks agree with the plan: laid by them, %1, and %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the coil: %1; then draw both marks new. As they are, %2, and %3 are allowed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the coil over the site mark: %1; then draw the edge mark new. As it is, %2, and %3 degrees are allowed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move and turn the coil: %1; then draw both marks new. As they are, %2 (%3 allowed), and %4 (%5 degrees allowed).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By hand, expect about %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By hand, expect about %1: half of the trials lie within %2, 95 of 100 within %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tilted by %1 degrees, its right side down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tilted by %1 degrees, its left side down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tilted by %1 degrees, its front edge up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tilted by %1 degrees, its front edge down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 and %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of the field is left there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil rests on both wings; its centre is %1 clear of the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil rests on its wings, first on its %1; its centre is %2 clear of the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil rests on its %1, away from its centre; its centre is %2 clear of the skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilted by %1 degrees, its right side down, it would rest on both wings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilted by %1 degrees, its left side down, it would rest on both wings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 hits %2, which holds the coil %3 further off; turn the coil or move the site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the %1 the gap is %2 to %3, %4 under its middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the %1 the gap is %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cap of %1 would be pressed in by %2; enter its thickness for cap and hair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where nothing changed, one look at a course errs so in %1 of 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 visits with known marks; a drift shows from %2 on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No drift shows in %1 visits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 in front of the first %3: a mark has crept, or the cap sits further forward.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 behind the first %3: a mark has crept, or the cap sits further back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to a side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 further from the midline than the first %3: a mark has crept, or the cap sits further to a side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the last %1 visits the coil is turned %2 further to the midline than in the first %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the last %1 visits the coil is turned %2 further from the midline than in the first %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits need two visits with known marks or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual here: up to %1 mm from the site, angle from %2 to %3 degrees off (limits of single visits, from the first %4).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a round model head (radius %1 cm; the skin around the coil lies off it by %2 mm on average).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on a sphere 2 cm under its skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In it the field is strongest %1 cm from the pulse point (%2), and has more than 71 % of that over %3 cm², more than half over %4 cm².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strongest %1 cm from the pulse point; over 71 % of that on %2 cm², over half on %3 cm².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a large coin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a walnut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a hen&apos;s egg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a playing card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the palm of a hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is strongest around the coil&apos;s axis, %1 cm away from it, not under its centre, and its line runs around the axis.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its line there runs along the coil&apos;s front axis; which end leads is the device&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its line there runs %1 degrees to the right of the coil&apos;s front axis; which end leads is the device&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its line there runs %1 degrees to the left of the coil&apos;s front axis; which end leads is the device&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gap of 5 mm leaves %1 % of it, one of 10 mm %2 %: each millimetre asks for about %3 % more of the output in use (in people about 3 % of the device&apos;s full output were measured, Stokes et al. 2005).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not this patient&apos;s field: no dose, no depth reached and no effect follow from it. Training and illustration only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes fit %1 places, up to %2 apart; choose the one where the mark is, or measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes meet at a flat angle, and the mark may be %1 off; measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark is within %1 of where these tapes meet, 95 times of 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tapes miss it by %1 at most; within %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in %1 of 100 trials another rule is used, a guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cap put on again has slid by %1 mm forward or back and %2 mm to a side and turned by %3 degrees, all guesses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil tilts by %1 degrees to a side and by as much to front or handle, as was found with cap and marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the trials lie within %1 of the site, 95 of 100 within %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the cortex, taken %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the cortex, taken %1 under the skin (%2), %3 on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the field at the wanted place, in a round model head, half of the placements leave at least %1 %, 95 of 100 at least %2 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best marked on this head, with these errors: %1 (%2 and %3 degrees off on average).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out, as their marks fall off this head: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The habit that would shrink it most: %1 (half that error, and %2 on average become %3).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is not enough memory for this; close other programs or use a smaller file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This user may start no more programs or threads on this computer; close other programs, or allow more (ulimit -u).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A part of the system failed (%1); try again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2486,15 +2998,39 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>edge mark: %1, %2 mm under the edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>edge mark: %1, falls off the head</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>pulse %1 mm from site  |  coil %2° to midline  |  %3</source>
+        <source>edge mark: %1, edge %2 above it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse %1 from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coil %1</source>
+        <comment>where it lies</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1  |  coil %2  |  %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TapeNames</name>
+    <message>
+        <source>Nasion to inion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tragus to tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Around the head</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2509,35 +3045,35 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>✓ On the site</source>
+        <source>The marks agree with the plan</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>✗ Move the coil</source>
+        <source>Move the coil</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>✗ Turn the coil</source>
+        <source>Turn the coil</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>✗ Move and turn the coil</source>
+        <source>Move and turn the coil</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Pulse %1 mm from the site</source>
+        <source>Pulse %1 from the site</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Coil %1° to the midline, as planned</source>
+        <source>Coil %1, as wanted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Coil %1° to the midline, %2° off</source>
+        <source>Coil %1, %2° off</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>? Not sure</source>
+        <source>Not sure</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2624,14 +3160,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the coil lies at %1° to the midline, as meant</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the coil lies at %1° to the midline instead of %2°</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, %2, and %3.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2673,6 +3201,46 @@
     </message>
     <message>
         <source>What if one looks from aside?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the coil turned %1° away from the midline about its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the coil turned %1° toward the midline about its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With %1 more of hair or air under the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the coil&apos;s left wing lifted by %1°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the coil&apos;s right wing lifted by %1°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a round model head %1 % of the field is left at the wanted place, along its line there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if the coil stands off?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil lies at %1, as wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil lies at %1 instead of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 The search by twitch then finds another spot to answer, and leaves the site off by %2.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2786,14 +3354,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>One pulse at a time, the clinician watches the thumb and index finger of the relaxed right hand. The place that twitches steadily is the hotspot.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>One pulse at a time, the clinician watches the thumb and index finger of the relaxed left hand. The place that twitches steadily is the hotspot.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Go forward to the site</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2823,10 +3383,6 @@
     </message>
     <message>
         <source>The edge is %1 from the coil&apos;s centre. Mark the skin nearest to it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The edge stands %1 off the skin there, so do it the same way at every visit.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2902,27 +3458,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 backward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 outward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 toward the midline</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the start itself</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 forward of the hotspot</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>over %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2964,10 +3500,6 @@
     </message>
     <message>
         <source>Find them again with a tape</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>cm along the skin from</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3019,10 +3551,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>no cortex straight below</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Treatment site</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3040,18 +3568,6 @@
     </message>
     <message>
         <source>what staff do</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>hotspot: cm from the chosen mark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>edge to skin</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>treatment: cm from the chosen mark</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3073,10 +3589,6 @@
     </message>
     <message>
         <source>site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>cm from the site</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3168,15 +3680,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 to the midline</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Centre to front edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lift for cap and hair</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3185,10 +3689,6 @@
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Gap, edge to mark</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3433,30 +3933,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Edge mark, tape rule: %1 under the edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>tape rule: %1 under the edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Edge mark, drop rule: %1 under the edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>drop rule: %1 under the edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Edge mark, nearest rule: %1 under the edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>nearest rule: %1 under the edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>centre %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3467,14 +3943,6 @@
     </message>
     <message>
         <source>rests on its wings, centre clear</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Gap under the coil, mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>touches; a line every 10 mm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3491,10 +3959,6 @@
     </message>
     <message>
         <source>Other sites in use</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Placed by hand: half, and 95 of 100</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3522,10 +3986,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Tape, a tick each cm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Coil&apos;s outline</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3543,15 +4003,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 to the midline, edge at %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>cm of tape from</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3567,14 +4019,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Treatment site, %1 forward of the hotspot</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Treatment site, at %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>on the start</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3587,15 +4031,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>on grid row %1, column %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>as laid</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>95 of 100 placements by hand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3628,10 +4064,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Edge marks by the %1 rule. In bold: the two or three tapes that find each mark best on this head, and how closely they do, 95 times of 100, where each is read within %2 cm (one standard deviation).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 *</source>
         <comment>a length, with a footnote</comment>
         <translation type="unfinished"></translation>
@@ -3646,10 +4078,6 @@
     </message>
     <message>
         <source>Tape for each search mark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>cm along the skin</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3706,10 +4134,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Edge mark, %1 under the edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Places that fit today&apos;s tapes</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3719,10 +4143,6 @@
     </message>
     <message>
         <source>Line of sight past the edge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>half way %1 to %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3743,16 +4163,6 @@
     </message>
     <message>
         <source>Marks of the way chosen</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 mm</source>
-        <comment>a depth</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 to %2 mm</source>
-        <comment>a depth</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3832,11 +4242,633 @@
         <source>Draw the mark %1 along the skin instead of %2, or make it anew, on the skin nearest to the edge, once the coil is on.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 along the skin from</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge marks by the %1 rule. In bold: the two or three tapes that find each mark best on this head, and how closely they do, 95 times of 100, where each is read within %2 (typical error).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no cortex under the pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hotspot: %1 from the chosen mark</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gap, %1</source>
+        <comment>a unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>treatment: %1 from the chosen mark</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 along the skin</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from the site</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Demo case, nobody&apos;s: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap and hair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap at the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Induced field, in a round model head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strongest, 2 cm under the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1 from the pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Patch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over 71 % of that on about %1 cm², over half on about %2 cm²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gap of 5 mm more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leaves about %1 of it</source>
+        <comment>a percentage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To find the marks again, %1 of tape from</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trials by hand: half, and 95 of 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nasion to inion over the vertex, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left to right tragus over the vertex, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Around the head: Fpz, left ear, Oz, right ear, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backward from the ear-to-ear strip to the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forward from the ear-to-ear strip to the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forward from the hotspot to the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half: vertex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ear-to-ear strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure both fine lines at the edge of this page: 10.0 cm. If one is not, do not use the strips; print them again at 100 %, without fitting to the page. For this head alone; training and illustration, the device&apos;s instructions and the licensed prescriber come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, piece %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle card: the long line along the midline&apos;s direction, the nose where it says; fold the second half behind the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>front axis, %1 to the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse point wanted to edge mark: %1 of tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil&apos;s front, centre to front edge %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulses and answers, visit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Threshold at the spot: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Threshold written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Threshold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site mark, cm from vertex / nasion / tragi</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the spot %1</source>
+        <comment>of the grid</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not seen from here: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No room beside its mark: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tally bar: answers of a spot&apos;s pulses at %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>visit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>95 of 100 such visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse by each visit&apos;s marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, tape rule: edge %1 above this mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape rule: edge %1 above this mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, drop rule: edge %1 above this mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop rule: edge %1 above this mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, nearest rule: edge %1 above this mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest rule: edge %1 above this mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark, edge %1 above it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge mark, edge %1 above it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Field under the coil&apos;s centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm under the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No field is known of this coil here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not this patient&apos;s field; no dose and no effect follow from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Field over 71 %, over half (model)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line of the field (model)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap under the coil, %1</source>
+        <comment>mm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touches; a line every %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment site, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>site if the middle spot answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site if the middle spot answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centre to front edge %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape, %1, from</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape, a tick each %1</source>
+        <comment>cm or inch</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>95 of 100 trials by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>a percentage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why the gap matters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The field fades fast with distance. In a round model head 2 mm of hair leave %1 of it at the wanted place, 5 mm leave %2, 10 mm leave %3; a wing lifted by 10° leaves %4. Part the hair, and look under both wings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The field runs along the coil&apos;s front axis, and its patch is longest that way. At about 45° to the midline this crosses the central sulcus, onto the precentral gyrus. In a round model head a coil turned by 20° leaves %1 of the field along that line, one turned by 45° %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heads differ by several centimetres, and every place on the scalp is found as a share of these two lengths.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vertex lies at half of each length on any head, so whoever has a tape can find it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One tape alone tells how far forward the vertex lies, the other how far to the side; it takes both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part of the brain that moves a hand lies to the side of the vertex, on the side across from that hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil is turned because the fold of the brain that moves the hand runs aslant: with the coil about square to it a pulse of the least output is answered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the hand answers differs from person to person by a centimetre and more; only trying tells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The twitch shows on this person where a pulse reaches the part that moves the hand. A tape cannot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One pulse at a time, the technician watches the thumb and index finger of the relaxed right hand. The place that twitches steadily is the hotspot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One pulse at a time, the technician watches the thumb and index finger of the relaxed left hand. The place that twitches steadily is the hotspot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A distance from the place that answered carries over what the tapes had missed; one from the vertex would miss it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil hides its own centre, so its edge needs a mark. And the coil is flat, the head round: the edge hangs in the air, and tape, drop and nearest come down at three places.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gap between edge and skin is %1 there, so do it the same way at every visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a depth</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the vertex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the nasion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the left tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the right tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Demo case, nobody&apos;s: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the hand, not the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <comment>inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in</source>
+        <comment>inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 away from the midline</source>
+        <comment>an angle</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the midline</source>
+        <comment>an angle</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The flat coil rests gently on your head, and you hear it click.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; it is about as large as %1, strongest in its middle and fading outward, and drawn in an example&apos;s brain, not your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; this brain is a drawn example, not your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you feel and hear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click is loud, like a snap of the fingers beside your ear, so you are given ear plugs. You feel a tap on the skin under the coil, and muscles near it may twitch. Say so at once if anything hurts or feels wrong: it can be stopped at any moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You sit in a chair and stay awake. The first time takes longest, since the place is looked for; after that, marks on a cap lead back to it. How many visits there are, how long each one is, and what you may do afterwards, your clinician tells you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 forward of the middle spot, if that one answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <comment>a landmark</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not found yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step outward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::AngleField</name>
     <message>
         <source>From %1 to %2 whole degrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::AnswerSettingsFields</name>
+    <message>
+        <source>An answer is a twitch of the</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thumb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The thumb alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>index</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The index finger alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>either</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The thumb or the index finger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An output is met by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5 of 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Five answers to ten pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>4 of 8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Four answers to eight pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step of the output</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fine step, with Shift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answers counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> %</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4036,11 +5068,104 @@
         <source>Sets the limits that careful hands meet on this head</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The marks were drawn anew today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From this visit on they are the reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep as today&apos;s visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adds the tapes to both marks, and the brim&apos;s heights, to today&apos;s visit of the case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit is kept once the tapes to the marks are worked out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept as visit %1; the course is shown by the Course button.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::Choice</name>
     <message>
         <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CoilOnStage</name>
+    <message>
+        <source>Coil laid down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil laid on a spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil turned</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CourseChart</name>
+    <message>
+        <source>Distance from the site by visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle off by visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse from the site, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle off, degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CoursePanel</name>
+    <message>
+        <source>What the visits show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No visit is kept in this case. Pulses begin one, and so does Check, with today&apos;s marks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finding the marks of all visits…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked anew at visit %1; from there on the new marks are the reference.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Training and illustration only.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4055,23 +5180,82 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The flat coil rests gently on your head, and you hear it click.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; this brain is a drawn example, not your own.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A drawing of a head, shaped by a tape measure</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A picture of a head, made from a scan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The screen before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saves what the stage shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handout…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saves one page to take home, in these words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prints that page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the place that lights up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the place it reaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Foot</name>
+    <message>
+        <source>The plan is as it was; only the coil goes back (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the coil is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the site</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4094,15 +5278,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Rests on its wings, centre %1 mm clear.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Touches %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Centre %1 mm clear.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4119,10 +5295,6 @@
     </message>
     <message>
         <source>, %1 under its middle</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 %2 to %3 mm%4.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4147,6 +5319,23 @@
     </message>
     <message>
         <source>…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rests on its wings, centre %1 clear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Centre %1 clear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touches cap and hair (%2) %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3%4.</source>
+        <comment>a wing, its smallest and largest gap, and its middle&apos;s</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4193,85 +5382,6 @@
     </message>
     <message>
         <source>Laying the brain under the skin</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>scalpmark::window::KeepStep</name>
-    <message>
-        <source>Keep</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Label of the case</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Printed on pictures and sheets. No names: use your own code for the person.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save case</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Picture…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Sheet…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Print…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Writes the case into its file, or asks for one (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Saves what the stage shows as a picture (Ctrl+Shift+P)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Prints the placement sheet (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Label</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Not saved yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Saved in %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Changed since it was saved in %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not saved yet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>saved</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>changed</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4362,14 +5472,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is ringed on the stage.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is the older label of %2, ringed on the stage.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, placed</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4390,7 +5492,51 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A label of the 10-5 system, such as F3; Enter rings it on the stage</source>
+        <source>A label of the 10-5 system, such as F3; Enter marks it on the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This one is right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Confirms the computer&apos;s guess; or drag the point where it belongs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guess the four points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fits the built-in head to this skin; each of the four is then to be confirmed or moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is marked on the stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is the older label of %2, marked on the stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By tape: %1 from the vertex, %2 from the nasion, %3 from the left tragus, %4 from the right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guessing…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, guessed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A computer&apos;s guess. Look at it: is it right? Else drag it where it belongs. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pencil a short line half way along each long tape, at %1 of nasion to inion and at %2 of tragus to tragus; where the two lines cross is the vertex, Cz.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4476,17 +5622,56 @@
     </message>
 </context>
 <context>
-    <name>scalpmark::window::MainWindow</name>
+    <name>scalpmark::window::LessonTools</name>
     <message>
-        <source>Where the coil is</source>
+        <source>Why?</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Says at each step why it is done so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lays the case on the other side, as in the search; undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How fast the lesson plays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plays slowly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plays at reading pace</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plays quickly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show it on the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show it on the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::MainWindow</name>
     <message>
         <source>Unnamed case</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1[*] - Scalpmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say first whose head this is: the tapes of the case do not fit it.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4568,6 +5753,14 @@
         <source>With the cap on, its arrow down the nose, check by tape toward the vertex: %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>No tape of this person yet. The built-in head on the stage, nobody&apos;s own, measures %1, %2, %3 %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no tapes yet</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::Menus</name>
@@ -4589,10 +5782,6 @@
     </message>
     <message>
         <source>From above</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Square on the coil</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4696,15 +5885,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Case&apos;s &amp;label in Explain</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Lengths in &amp;inches</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Dark</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4735,39 +5916,68 @@
         <source>&amp;Redo: %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Straight down on the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Lock the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Induced field (round model head)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Case&apos;s label in Explain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Dark, but for the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Si&amp;ze of letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Usual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lar&amp;gest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pro&amp;jected: Teach and Check for a whole room</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
-    <name>scalpmark::window::NodePad</name>
+    <name>scalpmark::window::NextMark</name>
     <message>
-        <source>the start</source>
+        <source>Previous</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>one step forward</source>
+        <source>Next</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>one step back</source>
+        <source>Done</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>one step outward</source>
+        <source>%1, from %2</source>
+        <comment>a mark, and where the tape begins</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>one step toward the midline</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>nose</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
+        <source>%1 of %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4839,6 +6049,22 @@
         <source>The picture is saved in %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Save the handout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handout (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The handout is saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The handout is on its way to the printer.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::OutputJob</name>
@@ -4856,6 +6082,10 @@
     </message>
     <message>
         <source>Writing the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the handout</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4909,6 +6139,320 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::PulseList</name>
+    <message>
+        <source>spot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1   %2, %3 %: %4   %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1   corrected, first noted: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulses of the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The keys 0 to 3 correct the answer of the chosen pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PulseLog</name>
+    <message>
+        <source>A case holds at most %1 visits; begin another case.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit holds at most %1 pulses; begin another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no pulse to take back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse corrected</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PulsePad</name>
+    <message>
+        <source>Spot %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spot %1: %2, answered %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PulsePanel</name>
+    <message>
+        <source>Pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys: 0 none, 1 thumb, 2 index finger, 3 other; up and down the output, with Shift finely; left and right the spot; Backspace takes the last pulse back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last pulse was not one (Backspace)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Output, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answer: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pulse yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse %1: %2 %, %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PulsesStep</name>
+    <message>
+        <source>Pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the coil on the spot, give one pulse, watch the relaxed hand, and note what you saw.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulses of this visit, the last on top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials of who gives the pulses; may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who gives the pulses; may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This visit is over: a pulse begins another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pulses, threshold %2 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pulses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take spot %1 as hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most telling: spot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nearest to the centre: take spot %1 as hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::RulesPicture</name>
+    <message>
+        <source>tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The three rules, seen from beside the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: edge %2 above its mark</source>
+        <comment>a rule, and how far its mark lies from the edge</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gap %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::SaveStep</name>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label of the case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printed on pictures and sheets. No names: use your own code for the person.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes the case into its file, or asks for one (Ctrl+S)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saves what the stage shows as a picture (Ctrl+Shift+P)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prints the placement sheet (Ctrl+P)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Numbers across the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lengths that find the marks again, one at a time in digits as large as a hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A locked plan is not changed by a slip of the hand; saving locks it (Ctrl+L)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not saved yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed since it was saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked: unlock the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lock the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saved, locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::SearchStep</name>
     <message>
         <source>Search</source>
@@ -4940,10 +6484,6 @@
     </message>
     <message>
         <source>Then forward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Between spots</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5000,10 +6540,6 @@
     </message>
     <message>
         <source>nearest</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lay the coil on a spot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5082,6 +6618,26 @@
         <source>Rule for laying</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Grid step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try a spot: lay the coil on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This spot answered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes the spot that the coil is on as the hotspot, as in the next steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::Session</name>
@@ -5105,6 +6661,235 @@
         <source>Head from %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The plan is locked, since it was saved; unlock it to change it (Ctrl+L, or the button in the last step).</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::SiteStep</name>
+    <message>
+        <source>Site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hotspot is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treatment site is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape forward from the hotspot, parallel to the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A position of the 10-20, 10-10 or 10-5 system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forward from the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its edge mark is drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape of the centre-to-edge length along the skin from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking straight down past the edge of the coil on the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin nearest to the edge of the coil on the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Landmark of the treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A label of the 10-5 system, such as F3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat on the other side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other sites, and how far they lie from this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other sites; Enter chooses one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Double-click, or Enter, makes it the treatment site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule for drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the landmark&apos;s label, such as F3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no landmark “%1” in the 10-5 system; type a label such as F3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies on the patient&apos;s right, but the search is on the left. For the right side press Enter again; on the left it is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies on the patient&apos;s left, but the search is on the right. For the left side press Enter again; on the right it is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat on the right, at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat on the left, at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The spot that answered (the hotspot)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The spot that answered: not found yet. The stage shows the site as it would be if the middle spot answers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The spot that answered: not found yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Circle the spot that gives a steady twitch of the hand. From its pulse point tape %1 forward, parallel to the midline: the treatment site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Circle the spot that gives a steady twitch of the hand. The treatment site is the landmark %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hotspot not found yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For comparison; it has no label of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::SpotPad</name>
+    <message>
+        <source>the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step outward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, the hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::StageDirector</name>
+    <message>
+        <source>Side</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::StageView</name>
@@ -5114,6 +6899,45 @@
     </message>
     <message>
         <source>The head with tapes, marks and coil. Arrow keys turn the coil, with Ctrl they move it; 1 to 6 choose a view. While points are placed, Enter sets one in the middle of the picture and Ctrl with arrow keys moves it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::StartPage</name>
+    <message>
+        <source>What do you begin with?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used lately</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cases used lately; Enter opens one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A person whose head is measured now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A case from a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A case, a scan or an MRI</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The demo case, for trying things out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody&apos;s head, with everything filled in</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5133,9 +6957,103 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::TapesQuestion</name>
+    <message>
+        <source>The same person&apos;s: keep both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody else&apos;s tapes: take them out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wrong head: back to the one before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 entered, %3 on this head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose head is this? The tapes of the case do not fit it. %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::Teach</name>
     <message>
         <source>Step %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Why: %2</source>
+        <comment>what staff do, and why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::ThresholdChart</name>
+    <message>
+        <source>Answers against output</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>output, %; dots: pulses; band: chance of an answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::ThresholdPanel</name>
+    <message>
+        <source>Threshold written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write whole percent, as the stimulator shows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Threshold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: try %2 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes this output for the next pulse; for finding the threshold only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Threshold at spot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pulse at this spot yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimate</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5154,15 +7072,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Placements tried, in percent</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Stop trying placements</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5171,10 +7081,6 @@
     </message>
     <message>
         <source>Draws around the treatment site where half, and 95 of 100, of the pulses land</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>How far off hands are, one standard deviation</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5202,14 +7108,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The coil&apos;s roll and pitch</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The cap put on again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Laid by another rule</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5223,14 +7121,6 @@
     </message>
     <message>
         <source>Work it out</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Try placements by hand</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Trying placements by hand…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5250,14 +7140,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Puts all eight back to what they are without an entry</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the placements lie within %2 of the site, 95 of 100 within %3. %4&lt;br&gt;%5&lt;br&gt;%6</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A way to mark</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5265,6 +7147,50 @@
         <source>%1:
 %2, %3°</source>
         <comment>a way to mark, and below it: pulse off, angle off</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trials done, in percent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop the trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far off hands are (typical errors)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil&apos;s tilt, to a side and to its front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap slid forward or back (a guess)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap slid to a side (a guess)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap turned (a guess)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts all of them back to what they are without an entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try it out by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trying out many pairs of hands…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the trials lie within %2 of the site, 95 of 100 within %3. %4 %5&lt;br&gt;%6&lt;br&gt;%7</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5318,183 +7244,19 @@
         <source>Save the placement sheet as PDF, A4 or Letter</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Course</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look back over all visits of the case</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
-    <name>scalpmark::window::TreatStep</name>
+    <name>scalpmark::window::UndoLinks</name>
     <message>
-        <source>Treat</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The spot that answered (the hotspot)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The hotspot is</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The treatment site is</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>forward of it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A tape forward from the hotspot, parallel to the midline</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>a landmark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A position of the 10-20, 10-10 or 10-5 system</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Forward from the hotspot</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Treatment distance</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Landmark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Landmark of the treatment site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A label of the 10-5 system, such as F3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Other sites, and how far they lie from this one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Other sites; Enter chooses one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Away</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Double-click, or Enter, makes it the treatment site.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Hotspot</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Treatment rule</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Treatment site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type the landmark&apos;s label, such as F3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>There is no landmark “%1” in the 10-5 system; type a label such as F3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Treatment landmark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Circle the spot that gives a steady twitch of the hand. From its pulse point tape %1 forward, parallel to the midline: the treatment site.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Circle the spot that gives a steady twitch of the hand. The treatment site is the landmark %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 forward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>half way %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> to </source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>this one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>For comparison; it has no label of its own.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Its edge mark is drawn by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>tape</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A tape of the centre-to-edge length along the skin from the site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>drop</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Looking straight down past the edge of the coil on the site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>nearest</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The skin nearest to the edge of the coil on the site</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Rule for drawing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 lies on the patient&apos;s right, but the search is on the left. For the right side press Enter again; on the left it is %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 lies on the patient&apos;s left, but the search is on the right. For the left side press Enter again; on the right it is %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Treat on the right, at %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Treat on the left, at %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Treat on the other side</source>
+        <source>Point placed</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5502,6 +7264,30 @@
     <name>scalpmark::window::Visit</name>
     <message>
         <source>Working out tape distances was cut short; enter the distances again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today&apos;s site mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today&apos;s edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No spot of the grid has answered yet, so nobody knows where the site is; say which did in the step of the site first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check started over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowed distance and angle</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5588,23 +7374,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>is read wrong by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It is read too</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>long</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The mark comes too far out</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>short</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5621,10 +7391,6 @@
     </message>
     <message>
         <source>toward the midline</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The edge stays on its mark</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5660,10 +7426,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing goes wrong</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Back to the lesson</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5685,10 +7447,6 @@
     </message>
     <message>
         <source>The coil is turned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The edge lies on its mark, the angle is wrong</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5805,6 +7563,102 @@
     </message>
     <message>
         <source>from the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The angle is wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil stands off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hair lies under it, or a wing is lifted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Misread by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil is turned about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge stays on its mark, the centre moves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The centre stays on the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To a larger angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To a smaller angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What keeps it off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hair or air under it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of the coil lies further off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its left wing is lifted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left as seen from its handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its right wing is lifted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right as seen from its handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More gap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifted by</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -98,10 +98,6 @@
         <translation>1 bis 6 in der 3D-Ansicht, Alt+1 bis Alt+6 überall</translation>
     </message>
     <message>
-        <source>front, left, right, back, above, square on the coil</source>
-        <translation>von vorn, links, rechts, hinten, oben, senkrecht auf die Spule</translation>
-    </message>
-    <message>
         <source>Drag the coil</source>
         <translation>Spule ziehen</translation>
     </message>
@@ -277,6 +273,42 @@
         <source>chooses one of several places that fit a mark&apos;s tapes</source>
         <translation>nimmt diese der Stellen, die zu den Bändern einer Marke passen</translation>
     </message>
+    <message>
+        <source>front, left, right, back, above, straight down on the coil</source>
+        <translation>vorn, links, rechts, hinten, oben, senkrecht auf die Spule</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Strg+I</translation>
+    </message>
+    <message>
+        <source>shows the induced field in a round model head, or leaves it out</source>
+        <translation>zeigt das induzierte Feld in einem runden Modellkopf oder lässt es weg</translation>
+    </message>
+    <message>
+        <source>0, 1, 2, 3 in Pulses</source>
+        <translation>0, 1, 2, 3 unter „Impulse“</translation>
+    </message>
+    <message>
+        <source>note none, thumb, index finger, other after a pulse</source>
+        <translation>notieren nach einem Impuls: keine, Daumen, Zeigefinger, andere</translation>
+    </message>
+    <message>
+        <source>Up, Down; Left, Right in Pulses</source>
+        <translation>Auf, Ab; Links, Rechts unter „Impulse“</translation>
+    </message>
+    <message>
+        <source>output by a step (with Shift a fine one); spot before, next spot</source>
+        <translation>Leistung um einen Schritt (mit Umschalt einen feinen); voriger, nächster Rasterpunkt</translation>
+    </message>
+    <message>
+        <source>Backspace in Pulses</source>
+        <translation>Rücktaste unter „Impulse“</translation>
+    </message>
+    <message>
+        <source>takes the last pulse back</source>
+        <translation>nimmt den letzten Impuls zurück</translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
@@ -289,24 +321,28 @@
         <translation>in</translation>
     </message>
     <message>
-        <source>%1 must be a number such as %2; this is not one.</source>
-        <translation>%1: eine Zahl wie %2 eingeben; dies ist keine.</translation>
-    </message>
-    <message>
-        <source>%1 must be from %2 to %3 %4.</source>
-        <translation>%1: eine Länge von %2 bis %3 %4 eingeben.</translation>
-    </message>
-    <message>
-        <source>%1 must be a whole number of degrees, such as 45.</source>
-        <translation>%1: eine ganze Gradzahl eingeben, etwa 45.</translation>
-    </message>
-    <message>
-        <source>%1 must be from %2 to %3 degrees.</source>
-        <translation>%1: einen Winkel von %2 bis %3 Grad eingeben.</translation>
-    </message>
-    <message>
         <source>inches</source>
         <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>“%1” must be a number such as %2; this is not one.</source>
+        <translation>„%1“ muss eine Zahl wie %2 sein; das ist keine.</translation>
+    </message>
+    <message>
+        <source>“%1” must be from %2 to %3 %4.</source>
+        <translation>„%1“ muss zwischen %2 und %3 %4 liegen.</translation>
+    </message>
+    <message>
+        <source>Is it %1?</source>
+        <translation>Gemeint: %1?</translation>
+    </message>
+    <message>
+        <source>“%1” must be a whole number of degrees, such as 45.</source>
+        <translation>„%1“ muss eine ganze Zahl von Grad sein, etwa 45.</translation>
+    </message>
+    <message>
+        <source>“%1” must be from %2 to %3 degrees.</source>
+        <translation>„%1“ muss zwischen %2 und %3 Grad liegen.</translation>
     </message>
 </context>
 <context>
@@ -418,10 +454,6 @@
     <message>
         <source>The treatment&apos;s edge mark falls off the head, so nobody can lay the coil on it; choose another marking rule or site.</source>
         <translation>Die Kantenmarke der Behandlung liegt nicht mehr auf dem Kopf, daher kann niemand die Spule daran anlegen; eine andere Markierregel oder einen anderen Ort wählen.</translation>
-    </message>
-    <message>
-        <source>With errors this large more than half of the placements fall off the head; make the errors smaller.</source>
-        <translation>Bei so großen Fehlern liegt mehr als die Hälfte der Platzierungen nicht mehr auf dem Kopf; die Fehler verkleinern.</translation>
     </message>
     <message>
         <source>The number of placements to try must be from 0 to 1000000; correct it.</source>
@@ -730,14 +762,6 @@
     <message>
         <source>The head of the case has no nasion, inion and tragi yet, so the case cannot be saved; place them first.</source>
         <translation>Der Kopf des Falls hat noch kein Nasion, kein Inion und keine Tragi, daher lässt sich der Fall nicht speichern; zuerst diese Punkte setzen.</translation>
-    </message>
-    <message>
-        <source>protocol</source>
-        <translation>Protokoll</translation>
-    </message>
-    <message>
-        <source>The default protocol is missing from this program; install it again.</source>
-        <translation>Das Standardprotokoll fehlt in diesem Programm; das Programm neu installieren.</translation>
     </message>
     <message>
         <source>case</source>
@@ -1584,70 +1608,6 @@
         <translation>Der Ordner %1 lässt sich nicht anlegen, daher wird für den Fall eines Absturzes nichts aufgehoben; den Fall selbst speichern.</translation>
     </message>
     <message>
-        <source>the pulse lands %1 mm from the treatment site</source>
-        <translation>der Impuls liegt %1 mm vom Behandlungsort entfernt</translation>
-    </message>
-    <message>
-        <source>%1 mm backward</source>
-        <translation>%1 mm nach hinten</translation>
-    </message>
-    <message>
-        <source>%1 mm forward</source>
-        <translation>%1 mm nach vorn</translation>
-    </message>
-    <message>
-        <source>%1 mm toward the midline</source>
-        <translation>%1 mm zur Mittellinie hin</translation>
-    </message>
-    <message>
-        <source>%1 mm away from the midline</source>
-        <translation>%1 mm von der Mittellinie weg</translation>
-    </message>
-    <message>
-        <source>the coil stands at %1 degrees to the midline, %2 less than the %3 planned</source>
-        <translation>die Spule steht %1 Grad zur Mittellinie, %2 weniger als die geplanten %3</translation>
-    </message>
-    <message>
-        <source>the coil stands at %1 degrees to the midline, %2 more than the %3 planned</source>
-        <translation>die Spule steht %1 Grad zur Mittellinie, %2 mehr als die geplanten %3</translation>
-    </message>
-    <message>
-        <source>Good: %1, and %2.</source>
-        <translation>Gut – %1, und %2.</translation>
-    </message>
-    <message>
-        <source>Pulse off: %1 (%2), more than the %3 mm allowed; measure again and make both marks new.</source>
-        <translation>Impuls daneben – %1 (%2), mehr als die erlaubten %3 mm; neu messen und beide Marken neu zeichnen.</translation>
-    </message>
-    <message>
-        <source>Angle off: %1, over the %2 degrees allowed; turn the front edge away from the midline and make the edge mark new.</source>
-        <translation>Winkel falsch – %1, Abweichung über den erlaubten %2 Grad; die Vorderkante von der Mittellinie weg drehen und die Kantenmarke neu zeichnen.</translation>
-    </message>
-    <message>
-        <source>Angle off: %1, over the %2 degrees allowed; turn the front edge toward the midline and make the edge mark new.</source>
-        <translation>Winkel falsch – %1, Abweichung über den erlaubten %2 Grad; die Vorderkante zur Mittellinie hin drehen und die Kantenmarke neu zeichnen.</translation>
-    </message>
-    <message>
-        <source>Pulse and angle off: %1 (%2), more than the %3 mm allowed, and %4, over the %5 degrees allowed; measure again and make both marks new.</source>
-        <translation>Impuls daneben und Winkel falsch – %1 (%2), mehr als die erlaubten %3 mm, und %4, Abweichung über den erlaubten %5 Grad; neu messen und beide Marken neu zeichnen.</translation>
-    </message>
-    <message>
-        <source>rolled by %1 degrees, its right side down</source>
-        <translation>um %1 Grad seitlich gekippt (rechte Seite unten)</translation>
-    </message>
-    <message>
-        <source>rolled by %1 degrees, its left side down</source>
-        <translation>um %1 Grad seitlich gekippt (linke Seite unten)</translation>
-    </message>
-    <message>
-        <source>pitched by %1 degrees, its front edge up</source>
-        <translation>um %1 Grad längs gekippt (Vorderkante oben)</translation>
-    </message>
-    <message>
-        <source>pitched by %1 degrees, its front edge down</source>
-        <translation>um %1 Grad längs gekippt (Vorderkante unten)</translation>
-    </message>
-    <message>
         <source>%1, and %2</source>
         <translation>%1 und %2</translation>
     </message>
@@ -1668,18 +1628,6 @@
         <translation>zur Mittellinie</translation>
     </message>
     <message>
-        <source>%1 mm</source>
-        <translation>%1 mm</translation>
-    </message>
-    <message>
-        <source>%1 mm %2</source>
-        <translation>%1 mm %2</translation>
-    </message>
-    <message>
-        <source>%1 mm %2 and %3</source>
-        <translation>%1 mm %2 und %3</translation>
-    </message>
-    <message>
         <source>With the coil %1, its axis meets the skin %2 from the pulse point.</source>
         <translation>Ist die Spule %1, trifft ihre Achse die Haut %2 vom Impulspunkt entfernt.</translation>
     </message>
@@ -1688,44 +1636,12 @@
         <translation>Den Kortex trifft sie %1 von der Stelle entfernt, die sie bei flach gehaltener Spule träfe (auf der Vorlage; das eigene Gehirn eines Menschen weicht ab).</translation>
     </message>
     <message>
-        <source>The coil rests on both wings; its centre is %1 mm clear of the skin.</source>
-        <translation>Die Spule liegt auf beiden Flügeln auf; ihre Mitte ist %1 mm von der Haut entfernt.</translation>
-    </message>
-    <message>
         <source>The coil rests on its centre.</source>
         <translation>Die Spule liegt mit der Mitte auf.</translation>
     </message>
     <message>
-        <source>The coil rests on its wings, first on its %1; its centre is %2 mm clear of the skin.</source>
-        <translation>Die Spule liegt auf den Flügeln auf (zuerst: %1); ihre Mitte ist %2 mm von der Haut entfernt.</translation>
-    </message>
-    <message>
-        <source>The coil rests on its %1, away from its centre; its centre is %2 mm clear of the skin.</source>
-        <translation>Die Spule liegt nicht mit der Mitte auf (Auflage: %1); ihre Mitte ist %2 mm von der Haut entfernt.</translation>
-    </message>
-    <message>
-        <source>Rolled by %1 degrees, its right side down, it would rest on both wings.</source>
-        <translation>Um %1 Grad seitlich gekippt (rechte Seite unten) läge sie auf beiden Flügeln auf.</translation>
-    </message>
-    <message>
-        <source>Rolled by %1 degrees, its left side down, it would rest on both wings.</source>
-        <translation>Um %1 Grad seitlich gekippt (linke Seite unten) läge sie auf beiden Flügeln auf.</translation>
-    </message>
-    <message>
         <source>The %1 hits %2; watch out there.</source>
         <translation>Die Spule (%1) stößt an %2; darauf achten.</translation>
-    </message>
-    <message>
-        <source>The %1 hits %2, which holds the coil %3 mm further off; turn the coil or move the site.</source>
-        <translation>Die Spule (%1) stößt an %2 und liegt dadurch %3 mm weiter ab; die Spule drehen oder den Ort verschieben.</translation>
-    </message>
-    <message>
-        <source>Under the %1 the gap is %2 mm to %3 mm, %4 mm under its middle.</source>
-        <translation>Spalt zur Haut (%1): %2 mm bis %3 mm, unter der Mitte %4 mm.</translation>
-    </message>
-    <message>
-        <source>Under the %1 the gap is %2 mm to %3 mm.</source>
-        <translation>Spalt zur Haut (%1): %2 mm bis %3 mm.</translation>
     </message>
     <message>
         <source>the scalp</source>
@@ -1762,10 +1678,6 @@
     <message>
         <source>handle</source>
         <translation>Griff</translation>
-    </message>
-    <message>
-        <source>A cap of %1 mm would be pressed in by %2 mm; enter its thickness as the lift for cap and hair.</source>
-        <translation>Eine Kappe von %1 mm würde um %2 mm eingedrückt; ihre Dicke als Zuschlag für Kappe und Haar eingeben.</translation>
     </message>
     <message>
         <source>have a second person feel for the nasion, the inion and both tragi before the tape is laid</source>
@@ -1824,16 +1736,8 @@
         <translation>Kippung der Spule</translation>
     </message>
     <message>
-        <source>Half of the placements lie within %1 cm of the site, 95 of 100 within %2 cm.</source>
-        <translation>Die Hälfte der Platzierungen liegt höchstens %1 cm vom Ort entfernt, 95 von 100 höchstens %2 cm.</translation>
-    </message>
-    <message>
         <source>No error is entered, so no habit would change anything.</source>
         <translation>Es ist kein Fehler eingegeben, daher würde keine Gewohnheit etwas ändern.</translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: %1 (half that error, and %2 cm on average become %3 cm).</source>
-        <translation>Die Gewohnheit, die am meisten hilft: %1 (dieser Fehler halbiert, und aus %2 cm im Mittel werden %3 cm).</translation>
     </message>
     <message>
         <source>The site mark and the edge mark lie %1 cm apart, but this plan&apos;s lie %2 cm apart; check that both marks were made for this coil.</source>
@@ -2096,10 +2000,6 @@
         <translation>Die Kappe sitzt richtig, soweit diese Bänder es zeigen: Sie lassen den Impuls um %1 ungewiss.</translation>
     </message>
     <message>
-        <source>%1; as it sits the pulse still goes where it is planned, give or take %2.</source>
-        <translation>%1; so, wie sie sitzt, geht der Impuls trotzdem dorthin, wo er geplant ist, auf %2 genau.</translation>
-    </message>
-    <message>
         <source>%1; as it sits the pulse goes %2, give or take %3.</source>
         <translation>%1; so, wie sie sitzt, verschiebt sich der Impuls um %2, auf %3 genau.</translation>
     </message>
@@ -2128,22 +2028,6 @@
         <translation>Von %1 Stellen, die zu diesen Bändern passen, wurde %2 gewählt; die Bänder sagen nicht, dass die Marke dort ist.</translation>
     </message>
     <message>
-        <source>These tapes fit %1 places, up to %2 cm apart; choose the one where the mark is, or measure one more tape.</source>
-        <translation>Zu diesen Bändern passen %1 Stellen, bis zu %2 cm auseinander; die wählen, an der die Marke ist, oder ein weiteres Band messen.</translation>
-    </message>
-    <message>
-        <source>These tapes meet at a flat angle, and the mark may be %1 cm off; measure one more tape.</source>
-        <translation>Diese Bänder treffen sich in flachem Winkel, und die Marke kann %1 cm daneben liegen; ein weiteres Band messen.</translation>
-    </message>
-    <message>
-        <source>The mark is within %1 cm of where these tapes meet, 95 times of 100.</source>
-        <translation>Die Marke liegt in 95 von 100 Fällen höchstens %1 cm von dort, wo sich diese Bänder treffen.</translation>
-    </message>
-    <message>
-        <source>the tapes miss it by %1 cm at most; within %2 cm</source>
-        <translation>die Bänder verfehlen sie um höchstens %1 cm; auf %2 cm genau</translation>
-    </message>
-    <message>
         <source>look at every mark past the coil with one eye, straight down the coil&apos;s axis</source>
         <translation>jede Marke mit einem Auge an der Spule vorbei anblicken, gerade an der Achse der Spule entlang</translation>
     </message>
@@ -2164,18 +2048,6 @@
         <translation>der Winkel der Spule nach Augenmaß auf %1 Grad genau gehalten wird, wie mit Kappe und Marken gefunden</translation>
     </message>
     <message>
-        <source>in %1 of 100 placements another rule is used, a guess</source>
-        <translation>bei %1 von 100 Platzierungen eine andere Regel verwendet wird, geschätzt</translation>
-    </message>
-    <message>
-        <source>the cap sits off by %1 mm, a guess</source>
-        <translation>die Kappe um %1 mm daneben sitzt, geschätzt</translation>
-    </message>
-    <message>
-        <source>the coil rolls and pitches by %1 degrees, as was found with cap and marks</source>
-        <translation>die Spule um %1 Grad seitlich und längs kippt, wie mit Kappe und Marken gefunden</translation>
-    </message>
-    <message>
         <source>the eye is off the coil&apos;s axis by %1 degrees, a guess</source>
         <translation>das Auge um %1 Grad neben der Achse der Spule liegt, geschätzt</translation>
     </message>
@@ -2186,10 +2058,6 @@
     <message>
         <source>Largest share, %1 %: %2. That follows from the assumption that %3.</source>
         <translation>Größter Anteil, %1 %: %2. Das folgt aus der Annahme, dass %3.</translation>
-    </message>
-    <message>
-        <source>At the cortex, taken %1 mm under the skin (%2), %3 cm on average.</source>
-        <translation>Am Kortex, %1 mm unter der Haut angesetzt (%2), im Mittel %3 cm.</translation>
     </message>
     <message>
         <source>on the template&apos;s brain</source>
@@ -2216,44 +2084,40 @@
         <translation>Je eine Marke an beiden vorderen Ecken</translation>
     </message>
     <message>
-        <source>Best marked on this head, with these errors: %1 (%2 cm and %3 degrees off on average).</source>
-        <translation>An diesem Kopf, bei diesen Fehlern, am besten markiert: %1 (im Mittel %2 cm und %3 Grad daneben).</translation>
-    </message>
-    <message>
         <source>The chance of an answer is %1; it must be from 0 to 1; correct it.</source>
-        <translation>Die Wahrscheinlichkeit einer Antwort ist %1; sie muss von 0 bis 1 sein; bitte berichtigen.</translation>
+        <translation>Die Wahrscheinlichkeit einer Antwort ist %1; sie muss 0 bis 1 betragen; korrigieren.</translation>
     </message>
     <message>
         <source>The number of pulses is %1; it must be from 0 to %2; correct it.</source>
-        <translation>Die Zahl der Impulse ist %1; sie muss von 0 bis %2 sein; bitte berichtigen.</translation>
+        <translation>Die Zahl der Impulse ist %1; sie muss 0 bis %2 betragen; korrigieren.</translation>
     </message>
     <message>
         <source>A threshold&apos;s rule of %1 of %2 cannot be counted; take 5 of 10, 4 of 8 or another of up to %3 pulses.</source>
-        <translation>Eine Schwellenregel von %1 aus %2 lässt sich nicht auszählen; 5 aus 10, 4 aus 8 oder eine andere mit bis zu %3 Impulsen nehmen.</translation>
+        <translation>Die Schwellenregel %1 von %2 lässt sich nicht auszählen; 5 von 10, 4 von 8 oder eine andere mit bis zu %3 Impulsen nehmen.</translation>
     </message>
     <message>
         <source>Limits from %1 of %2 visits cannot be drawn; take two visits or more of those there are.</source>
-        <translation>Grenzen aus %1 von %2 Besuchen lassen sich nicht ziehen; zwei oder mehr der vorhandenen Besuche nehmen.</translation>
+        <translation>Grenzen aus %1 von %2 Sitzungen lassen sich nicht ziehen; zwei oder mehr der vorhandenen Sitzungen nehmen.</translation>
     </message>
     <message>
         <source>The measurement of visit %1 is no number; leave the visit out.</source>
-        <translation>Die Messung von Besuch %1 ist keine Zahl; den Besuch weglassen.</translation>
+        <translation>Die Messung von Sitzung %1 ist keine Zahl; die Sitzung weglassen.</translation>
     </message>
     <message>
         <source>Steps of %1 % and, near the threshold, %2 % cannot be taken; they are from 1 to %3 %, the second no larger than the first; correct them.</source>
-        <translation>Schritte von %1 % und, nahe der Schwelle, %2 % gehen nicht; sie liegen von 1 bis %3 %, der zweite nicht größer als der erste; bitte berichtigen.</translation>
+        <translation>Schritte von %1 % und, nahe der Schwelle, %2 % gehen nicht; sie müssen 1 bis %3 % betragen, der zweite nicht mehr als der erste; korrigieren.</translation>
     </message>
     <message>
         <source>There are %1 visits, more than %2; leave some out.</source>
-        <translation>Es sind %1 Besuche, mehr als %2; einige weglassen.</translation>
+        <translation>Es sind %1 Sitzungen, mehr als %2; einige weglassen.</translation>
     </message>
     <message>
         <source>The place of visit %1 is no number; leave the visit out.</source>
-        <translation>Der Ort von Besuch %1 ist keine Zahl; den Besuch weglassen.</translation>
+        <translation>Der Ort von Sitzung %1 ist keine Zahl; die Sitzung weglassen.</translation>
     </message>
     <message>
         <source>The output of pulse %1 is %2 %; it must be from %3 to %4 %; correct it.</source>
-        <translation>Die Leistung von Impuls %1 ist %2 %; sie muss von %3 bis %4 % sein; bitte berichtigen.</translation>
+        <translation>Die Leistung von Impuls %1 ist %2 %; sie muss %3 bis %4 % betragen; korrigieren.</translation>
     </message>
     <message>
         <source>There are %1 spots, more than %2; leave some out.</source>
@@ -2261,23 +2125,671 @@
     </message>
     <message>
         <source>Spot %1 has %2 answers to %3 pulses; there are at most %4 pulses and no more answers; correct it.</source>
-        <translation>Rasterpunkt %1 hat %2 Antworten auf %3 Impulse; es gibt höchstens %4 Impulse und nicht mehr Antworten als diese; bitte berichtigen.</translation>
+        <translation>Rasterpunkt %1 hat %2 Antworten auf %3 Impulse; es gibt höchstens %4 Impulse und nicht mehr Antworten als Impulse; korrigieren.</translation>
     </message>
     <message>
         <source>The place of spot %1 is no number; correct it.</source>
-        <translation>Der Ort von Rasterpunkt %1 ist keine Zahl; bitte berichtigen.</translation>
+        <translation>Der Ort von Rasterpunkt %1 ist keine Zahl; korrigieren.</translation>
     </message>
     <message>
         <source>The spread of the threshold is %1; it must be from %2 to %3; correct it.</source>
-        <translation>Die Streuung der Schwelle ist %1; sie muss von %2 bis %3 sein; bitte berichtigen.</translation>
+        <translation>Die Streuung der Schwelle ist %1; sie muss %2 bis %3 betragen; korrigieren.</translation>
     </message>
     <message>
         <source>The grid of the threshold is %1 %; it must be from %2 to %3 %; correct it.</source>
-        <translation>Das Raster der Schwelle ist %1 %; es muss von %2 bis %3 % sein; bitte berichtigen.</translation>
+        <translation>Die Schrittweite der Schwelle ist %1 %; sie muss %2 bis %3 % betragen; korrigieren.</translation>
     </message>
     <message>
         <source>%1; a %2 tape of about %3 cm or a %4 tape of about %5 cm would fit the others: measure both again.</source>
-        <translation>%1; ein Band %2 von etwa %3 cm oder ein Band %4 von etwa %5 cm würde zu den anderen passen: beide neu messen.</translation>
+        <translation>%1; zu den anderen würde %2 mit etwa %3 cm oder %4 mit etwa %5 cm passen: beide neu messen.</translation>
+    </message>
+    <message>
+        <source>Tilted this far, the coil&apos;s axis passes the head; enter a smaller tilt.</source>
+        <translation>So weit gekippt geht die Achse der Spule am Kopf vorbei; eine kleinere Kippung eingeben.</translation>
+    </message>
+    <message>
+        <source>Either tilt must be from -30 to 30 degrees; correct it.</source>
+        <translation>Jede der beiden Kippungen muss -30 bis 30 Grad betragen; korrigieren.</translation>
+    </message>
+    <message>
+        <source>The coil&apos;s field does not reach the brain of the round model head here; move the coil.</source>
+        <translation>Das Feld der Spule erreicht hier das Gehirn des runden Modellkopfes nicht; die Spule verschieben.</translation>
+    </message>
+    <message>
+        <source>The skin around the coil is not round enough for the round model head; move the coil.</source>
+        <translation>Die Haut um die Spule ist für den runden Modellkopf nicht rund genug; die Spule verschieben.</translation>
+    </message>
+    <message>
+        <source>There is too little skin around the coil for the round model head; move the coil.</source>
+        <translation>Um die Spule ist für den runden Modellkopf zu wenig Haut; die Spule verschieben.</translation>
+    </message>
+    <message>
+        <source>This point lies further from the middle of the round model head than the coil&apos;s wires do; give one inside the head.</source>
+        <translation>Dieser Punkt liegt weiter von der Mitte des runden Modellkopfes entfernt als die Drähte der Spule; einen im Kopf angeben.</translation>
+    </message>
+    <message>
+        <source>This coil&apos;s file tells of no windings, so nothing is known of its field; choose another.</source>
+        <translation>Die Datei dieser Spule nennt keine Wicklungen, daher ist über ihr Feld nichts bekannt; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>A wire of the coil runs through the middle of the round model head.</source>
+        <translation>Ein Draht der Spule verläuft durch die Mitte des runden Modellkopfes.</translation>
+    </message>
+    <message>
+        <source>With errors this large more than half of the trials fall off the head; make the errors smaller.</source>
+        <translation>Bei so großen Fehlern liegt mehr als die Hälfte der Versuche nicht mehr auf dem Kopf; die Fehler verkleinern.</translation>
+    </message>
+    <message>
+        <source>The gap can be at most %1 cm more in this lesson; choose less.</source>
+        <translation>In dieser Lektion kann der Spalt höchstens %1 cm größer sein; weniger wählen.</translation>
+    </message>
+    <message>
+        <source>Hardly any adult&apos;s head has these tapes together</source>
+        <translation>Kaum ein Erwachsenenkopf hat diese Maße zusammen</translation>
+    </message>
+    <message>
+        <source>answers.fine_percent is %1, more than answers.step_percent, which is %2; make it less.</source>
+        <translation>answers.fine_percent ist %1, mehr als answers.step_percent, das %2 ist; verringern.</translation>
+    </message>
+    <message>
+        <source>With edge marks drawn by %1 and the coil laid over them by %2, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.</source>
+        <translation>Sind die Kantenmarken nach der %1regel gezeichnet und wird die Spule nach der %2regel daran angelegt, liegt der Impuls am %3 um %4 cm neben dem gewollten Punkt; nach einer einzigen Regel zeichnen und anlegen.</translation>
+    </message>
+    <message>
+        <source>No spot of the grid has answered yet: the treatment site and its marks hold only if the middle spot answers.</source>
+        <translation>Noch hat kein Rasterpunkt geantwortet: Der Behandlungsort und seine Marken gelten nur, wenn der mittlere Rasterpunkt antwortet.</translation>
+    </message>
+    <message>
+        <source>file of starting values</source>
+        <translation>Datei der Startwerte</translation>
+    </message>
+    <message>
+        <source>The starting values are missing from this program; install it again.</source>
+        <translation>Die Startwerte fehlen in diesem Programm; es neu installieren.</translation>
+    </message>
+    <message>
+        <source>Visit %1 (%2) is dated before the visit entered before it; if that is a slip, correct its date.</source>
+        <translation>Sitzung %1 (%2) hat ein früheres Datum als die vor ihr eingetragene; ist das ein Versehen, das Datum korrigieren.</translation>
+    </message>
+    <message>
+        <source>The case was written with one error for a cap put on again (%1 mm): it is taken for its slide forward or back and to a side alike, and its turn as %2 degrees.</source>
+        <translation>Der Fall wurde mit einem einzigen Fehler für das Neuaufsetzen der Kappe geschrieben (%1 mm): Er gilt für das Verrutschen nach vorn oder hinten ebenso wie zur Seite, und für die Drehung gelten %2 Grad.</translation>
+    </message>
+    <message>
+        <source>makes the fine step (%1) larger than the other (%2)</source>
+        <translation>macht den feinen Schritt (%1) größer als den anderen (%2)</translation>
+    </message>
+    <message>
+        <source>is an older word for what %1 says too; keep one of them</source>
+        <translation>ist ein älteres Wort für das, was auch %1 sagt; nur eines davon behalten</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3; correct it and read the table again.</source>
+        <translation>%1, Zeile %2: %3; korrigieren und die Tabelle neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1, line 1: &quot;%2&quot; is not a column known here (known: %3); remove it.</source>
+        <translation>%1, Zeile 1: &quot;%2&quot; ist hier keine bekannte Spalte (bekannt: %3); entfernen.</translation>
+    </message>
+    <message>
+        <source>%1, line 1: the column %2 is missing; add it.</source>
+        <translation>%1, Zeile 1: Die Spalte %2 fehlt; ergänzen.</translation>
+    </message>
+    <message>
+        <source>visit must be a whole number from 1, but is &quot;%1&quot;</source>
+        <translation>visit muss eine ganze Zahl ab 1 sein, ist aber &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>visit is missing</source>
+        <translation>visit fehlt</translation>
+    </message>
+    <message>
+        <source>%1, line %2</source>
+        <translation>%1, Zeile %2</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>visit %1 is there twice</source>
+        <translation>Sitzung %1 steht zweimal da</translation>
+    </message>
+    <message>
+        <source>there are more than %1 visits</source>
+        <translation>es sind mehr als %1 Sitzungen</translation>
+    </message>
+    <message>
+        <source>there is no visit %1</source>
+        <translation>eine Sitzung %1 gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there are more than %1 pulses</source>
+        <translation>es sind mehr als %1 Impulse</translation>
+    </message>
+    <message>
+        <source>must have %1 or more lengths, but has %2</source>
+        <translation>muss mindestens %1 Längen haben, hat aber %2</translation>
+    </message>
+    <message>
+        <source>must be given for a pulse on the grid, or site for one at the treatment site</source>
+        <translation>muss für einen Impuls auf dem Raster angegeben sein, oder site für einen am Behandlungsort</translation>
+    </message>
+    <message>
+        <source>must be a time of day such as 10:32:05, but is %1</source>
+        <translation>muss eine Uhrzeit wie 10:32:05 sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>must be a date such as 2026-11-26, but is %1</source>
+        <translation>muss ein Datum wie 2026-11-26 sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>has more than %1 pulses</source>
+        <translation>hat mehr als %1 Impulse</translation>
+    </message>
+    <message>
+        <source>An answer to be written is none of the four; log the pulse again.</source>
+        <translation>Eine zu schreibende Antwort ist keine der vier; den Impuls neu notieren.</translation>
+    </message>
+    <message>
+        <source>has more than %1 visits</source>
+        <translation>hat mehr als %1 Sitzungen</translation>
+    </message>
+    <message>
+        <source>must be &quot;clockwise&quot; or &quot;counter-clockwise&quot;</source>
+        <translation>muss &quot;clockwise&quot; oder &quot;counter-clockwise&quot; sein</translation>
+    </message>
+    <message>
+        <source>%1, line %2: something follows a quotation mark that ends a cell; write two such marks for one inside, and read the table again.</source>
+        <translation>%1, Zeile %2: Auf ein Anführungszeichen, das eine Zelle beendet, folgt noch etwas; für eines im Inneren zwei schreiben und die Tabelle neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1, line %2: a quotation mark stands inside a cell that is not quoted; quote the whole cell, and read the table again.</source>
+        <translation>%1, Zeile %2: In einer Zelle ohne Anführungszeichen außen steht innen eines; die ganze Zelle in Anführungszeichen setzen und die Tabelle neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1, line %2: a quotation mark begins a cell that never ends; add the second, and read the table again.</source>
+        <translation>%1, Zeile %2: Ein Anführungszeichen beginnt eine Zelle, die nie endet; das zweite ergänzen und die Tabelle neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1 is no table: it holds zero bytes, as no text does; choose another file.</source>
+        <translation>%1 ist keine Tabelle: Die Datei enthält Nullbytes, was in Text nicht vorkommt; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is not UTF-8; save it as UTF-8 and read the table again.</source>
+        <translation>%1 ist nicht UTF-8; als UTF-8 speichern und die Tabelle neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1 has semicolons between its columns; save it with commas between them and points before decimals.</source>
+        <translation>%1 hat Semikolons zwischen den Spalten; mit Kommas dazwischen und Punkten als Dezimalzeichen speichern.</translation>
+    </message>
+    <message>
+        <source>%1, line 1: the column &quot;%2&quot; is there twice; keep one.</source>
+        <translation>%1, Zeile 1: Die Spalte &quot;%2&quot; steht zweimal da; nur eine behalten.</translation>
+    </message>
+    <message>
+        <source>%1, line %2 has %3 cells, but there are %4 columns; correct it and read the table again.</source>
+        <translation>%1, Zeile %2 hat %3 Zellen, es gibt aber %4 Spalten; korrigieren und die Tabelle neu einlesen.</translation>
+    </message>
+    <message>
+        <source>%1 is empty; choose a table whose first line names its columns.</source>
+        <translation>%1 ist leer; eine Tabelle wählen, deren erste Zeile die Spalten nennt.</translation>
+    </message>
+    <message>
+        <source>must be true or false, but is %1</source>
+        <translation>muss true oder false sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>must be two whole numbers from %1 to %2, but is %3</source>
+        <translation>muss aus zwei ganzen Zahlen von %1 bis %2 bestehen, ist aber %3</translation>
+    </message>
+    <message>
+        <source>No visit of the case has pulses, so there are no answers; log them in the window under Pulses, or add a table of them with scalpmark log.</source>
+        <translation>Keine Sitzung des Falls hat Impulse, daher gibt es keine Antworten; sie im Fenster unter „Impulse“ notieren oder mit scalpmark log eine Tabelle davon hinzufügen.</translation>
+    </message>
+    <message>
+        <source>the table</source>
+        <translation>die Tabelle</translation>
+    </message>
+    <message>
+        <source>The handout&apos;s words do not fit on one page; choose larger paper.</source>
+        <translation>Der Text des Merkblatts passt nicht auf eine Seite; größeres Papier wählen.</translation>
+    </message>
+    <message>
+        <source>The strips could not be drawn; close other programs and try again.</source>
+        <translation>Die Streifen ließen sich nicht zeichnen; andere Programme schließen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 cm %2</source>
+        <translation>%1 cm %2</translation>
+    </message>
+    <message>
+        <source>over 99 in 100</source>
+        <translation>über 99 von 100</translation>
+    </message>
+    <message>
+        <source>under 1 in 100</source>
+        <translation>unter 1 von 100</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 von 100</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>inward</source>
+        <translation>nach innen</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>thumb</source>
+        <translation>Daumen</translation>
+    </message>
+    <message>
+        <source>index finger</source>
+        <translation>Zeigefinger</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>andere</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>No pulse on the grid yet.</source>
+        <translation>Noch kein Impuls auf dem Raster.</translation>
+    </message>
+    <message>
+        <source>Nothing answered on the grid at %1 %; no spot is better than another.</source>
+        <translation>Auf dem Raster gab es bei %1 % keine Antwort; kein Rasterpunkt ist besser als ein anderer.</translation>
+    </message>
+    <message>
+        <source>Best spot so far at %1 %: %2, %3 of %4 answered; the chance that it is the best of the nine is %5.</source>
+        <translation>Bester Rasterpunkt bisher bei %1 %: %2, %3 von %4 beantwortet; die Wahrscheinlichkeit, dass er der beste der neun ist, beträgt %5.</translation>
+    </message>
+    <message>
+        <source>A pulse at %1 % would tell most about the place here: %2.</source>
+        <translation>Ein Impuls bei %1 % würde hier am meisten über den Ort sagen: %2.</translation>
+    </message>
+    <message>
+        <source>Centre of the answers: %1 and %2 of the start, one standard deviation %3 and %4; it is pulled toward the middle of the grid.</source>
+        <translation>Schwerpunkt der Antworten: %1 und %2 vom Start, eine Standardabweichung %3 und %4; er ist zur Mitte des Rasters hin gezogen.</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation>erfüllt</translation>
+    </message>
+    <message>
+        <source>can no longer be met</source>
+        <translation>nicht mehr erfüllbar</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>%1 %: %2 of %3, %4</source>
+        <translation>%1 %: %2 von %3, %4</translation>
+    </message>
+    <message>
+        <source>Threshold by counting %1: %2 %, after %3 pulses.</source>
+        <translation>Schwelle durch Auszählen, %1: %2 %, nach %3 Impulsen.</translation>
+    </message>
+    <message>
+        <source>Counting %1 is met at the lowest output; the threshold is no higher.</source>
+        <translation>Auszählen, %1: schon bei der niedrigsten Leistung erfüllt; höher liegt die Schwelle nicht.</translation>
+    </message>
+    <message>
+        <source>Counting %1 failed at the highest output; the threshold is above it.</source>
+        <translation>Auszählen, %1: bei der höchsten Leistung nicht erfüllt; die Schwelle liegt darüber.</translation>
+    </message>
+    <message>
+        <source>Counting %1: no pulse yet.</source>
+        <translation>Auszählen, %1: noch kein Impuls.</translation>
+    </message>
+    <message>
+        <source>Counting %1 is open after %2 pulses; next to try: %3 %.</source>
+        <translation>Auszählen, %1: nach %2 Impulsen offen; als Nächstes versuchen: %3 %.</translation>
+    </message>
+    <message>
+        <source>Chance alone: an output that answers 40 of 100 pulses still passes %1 in %2 of 100 tries.</source>
+        <translation>Reiner Zufall: Eine Leistung, die bei 40 von 100 Impulsen eine Antwort gibt, besteht %1 dennoch in %2 von 100 Versuchen.</translation>
+    </message>
+    <message>
+        <source>No estimate without pulses.</source>
+        <translation>Ohne Impulse keine Schätzung.</translation>
+    </message>
+    <message>
+        <source>Estimate: all %1 pulses were answered; the threshold lies below, nobody knows by how much.</source>
+        <translation>Schätzung: Alle %1 Impulse wurden beantwortet; die Schwelle liegt darunter, wie weit, weiß niemand.</translation>
+    </message>
+    <message>
+        <source>Estimate: none of %1 pulses was answered; the threshold lies above, nobody knows by how much.</source>
+        <translation>Schätzung: Von %1 Impulsen wurde keiner beantwortet; die Schwelle liegt darüber, wie weit, weiß niemand.</translation>
+    </message>
+    <message>
+        <source>Estimate from all %1 pulses: %2 %, 95 of 100 from %3 to %4 %.</source>
+        <translation>Schätzung aus allen %1 Impulsen: %2 %, in 95 von 100 Fällen %3 bis %4 %.</translation>
+    </message>
+    <message>
+        <source>A threshold read by eye is on average 11.3 % above one by EMG, up to 27.8 % (Westin et al. 2014). The prescriber decides threshold and dose.</source>
+        <translation>Eine nach Augenmaß bestimmte Schwelle liegt im Mittel 11,3 % über einer per EMG bestimmten, höchstens 27,8 % (Westin et al. 2014). Über Schwelle und Dosis entscheidet die verordnende Fachkraft.</translation>
+    </message>
+    <message>
+        <source>%1; as it sits the pulse still goes where it is wanted, give or take %2.</source>
+        <translation>%1; so, wie sie sitzt, geht der Impuls noch dorthin, wo er gewollt ist, auf %2 genau.</translation>
+    </message>
+    <message>
+        <source>%1 degrees away from the midline</source>
+        <translation>%1 Grad von der Mittellinie weg</translation>
+    </message>
+    <message>
+        <source>%1 degrees to the midline</source>
+        <translation>%1 Grad zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>the coil stands at %1, as wanted</source>
+        <translation>die Spule steht %1, wie gewollt</translation>
+    </message>
+    <message>
+        <source>the coil stands at %1, %2 degrees too far away from the midline</source>
+        <translation>die Spule steht %1, %2 Grad zu weit von der Mittellinie weg</translation>
+    </message>
+    <message>
+        <source>the coil stands at %1, %2 degrees too far toward the midline</source>
+        <translation>die Spule steht %1, %2 Grad zu weit zur Mittellinie hin</translation>
+    </message>
+    <message>
+        <source>the pulse goes %1 from the site</source>
+        <translation>der Impuls liegt %1 vom Ort entfernt</translation>
+    </message>
+    <message>
+        <source>turned %1 degrees away from the midline</source>
+        <translation>um %1 Grad von der Mittellinie weg drehen</translation>
+    </message>
+    <message>
+        <source>turned %1 degrees toward the midline</source>
+        <translation>um %1 Grad zur Mittellinie hin drehen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The marks agree with the plan: laid by them, %1, and %2.</source>
+        <translation>Die Marken stimmen mit dem Plan überein: Ist die Spule nach ihnen angelegt, gilt: %1, und %2.</translation>
+    </message>
+    <message>
+        <source>Move the coil: %1; then draw both marks new. As they are, %2, and %3 are allowed.</source>
+        <translation>Die Spule verschieben: %1; dann beide Marken neu zeichnen. So, wie sie sind: %2, und erlaubt sind %3.</translation>
+    </message>
+    <message>
+        <source>Turn the coil over the site mark: %1; then draw the edge mark new. As it is, %2, and %3 degrees are allowed.</source>
+        <translation>Die Spule über der Ortsmarke drehen: %1; dann die Kantenmarke neu zeichnen. So, wie sie ist: %2, und erlaubt sind %3 Grad.</translation>
+    </message>
+    <message>
+        <source>Move and turn the coil: %1; then draw both marks new. As they are, %2 (%3 allowed), and %4 (%5 degrees allowed).</source>
+        <translation>Die Spule verschieben und drehen: %1; dann beide Marken neu zeichnen. So, wie sie sind: %2 (%3 erlaubt), und %4 (%5 Grad erlaubt).</translation>
+    </message>
+    <message>
+        <source>By hand, expect about %1.</source>
+        <translation>Von Hand ist mit etwa %1 zu rechnen.</translation>
+    </message>
+    <message>
+        <source>By hand, expect about %1: half of the trials lie within %2, 95 of 100 within %3.</source>
+        <translation>Von Hand ist mit etwa %1 zu rechnen: Die Hälfte der Versuche liegt höchstens %2 daneben, 95 von 100 höchstens %3.</translation>
+    </message>
+    <message>
+        <source>tilted by %1 degrees, its right side down</source>
+        <translation>um %1 Grad mit der rechten Seite nach unten gekippt</translation>
+    </message>
+    <message>
+        <source>tilted by %1 degrees, its left side down</source>
+        <translation>um %1 Grad mit der linken Seite nach unten gekippt</translation>
+    </message>
+    <message>
+        <source>tilted by %1 degrees, its front edge up</source>
+        <translation>um %1 Grad mit der Vorderkante nach oben gekippt</translation>
+    </message>
+    <message>
+        <source>tilted by %1 degrees, its front edge down</source>
+        <translation>um %1 Grad mit der Vorderkante nach unten gekippt</translation>
+    </message>
+    <message>
+        <source>%1 %2 and %3</source>
+        <translation>%1 %2 und %3</translation>
+    </message>
+    <message>
+        <source>In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of the field is left there.</source>
+        <translation>In einem runden Modellkopf liegt die Stelle ihres stärksten Feldes, 2 cm unter der Haut, dann %1 von der entfernt, an der sie bei flach gehaltener Spule ist, und %2 % des Feldes sind dort noch übrig.</translation>
+    </message>
+    <message>
+        <source>The coil rests on both wings; its centre is %1 clear of the skin.</source>
+        <translation>Die Spule liegt auf beiden Flügeln auf; ihre Mitte ist %1 von der Haut entfernt.</translation>
+    </message>
+    <message>
+        <source>The coil rests on its wings, first on its %1; its centre is %2 clear of the skin.</source>
+        <translation>Die Spule liegt auf den Flügeln auf (zuerst: %1); ihre Mitte ist %2 von der Haut entfernt.</translation>
+    </message>
+    <message>
+        <source>The coil rests on its %1, away from its centre; its centre is %2 clear of the skin.</source>
+        <translation>Die Spule liegt nicht mit der Mitte auf (Auflage: %1); ihre Mitte ist %2 von der Haut entfernt.</translation>
+    </message>
+    <message>
+        <source>Tilted by %1 degrees, its right side down, it would rest on both wings.</source>
+        <translation>Um %1 Grad mit der rechten Seite nach unten gekippt, läge sie auf beiden Flügeln auf.</translation>
+    </message>
+    <message>
+        <source>Tilted by %1 degrees, its left side down, it would rest on both wings.</source>
+        <translation>Um %1 Grad mit der linken Seite nach unten gekippt, läge sie auf beiden Flügeln auf.</translation>
+    </message>
+    <message>
+        <source>The %1 hits %2, which holds the coil %3 further off; turn the coil or move the site.</source>
+        <translation>Die Spule (%1) stößt an %2 und liegt dadurch %3 weiter ab; die Spule drehen oder den Ort verschieben.</translation>
+    </message>
+    <message>
+        <source>Under the %1 the gap is %2 to %3, %4 under its middle.</source>
+        <translation>Spalt zur Haut (%1): %2 bis %3, unter der Mitte %4.</translation>
+    </message>
+    <message>
+        <source>Under the %1 the gap is %2 to %3.</source>
+        <translation>Spalt zur Haut (%1): %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>A cap of %1 would be pressed in by %2; enter its thickness for cap and hair.</source>
+        <translation>Eine Kappe von %1 würde um %2 eingedrückt; ihre Dicke bei „Kappe und Haar“ eingeben.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 bis %2 %3</translation>
+    </message>
+    <message>
+        <source>Where nothing changed, one look at a course errs so in %1 of 100.</source>
+        <translation>Wo sich nichts geändert hat, irrt ein Blick auf den Verlauf so in %1 von 100 Fällen.</translation>
+    </message>
+    <message>
+        <source>%1 visits with known marks; a drift shows from %2 on.</source>
+        <translation>%1 Sitzungen mit bekannten Marken; eine Drift zeigt sich ab %2.</translation>
+    </message>
+    <message>
+        <source>No drift shows in %1 visits.</source>
+        <translation>In %1 Sitzungen zeigt sich keine Drift.</translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 in front of the first %3: a mark has crept, or the cap sits further forward.</source>
+        <translation>Die letzten %1 Sitzungen liegen %2 vor den ersten %3: Eine Marke ist gewandert, oder die Kappe sitzt weiter vorn.</translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 behind the first %3: a mark has crept, or the cap sits further back.</source>
+        <translation>Die letzten %1 Sitzungen liegen %2 hinter den ersten %3: Eine Marke ist gewandert, oder die Kappe sitzt weiter hinten.</translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to a side.</source>
+        <translation>Die letzten %1 Sitzungen liegen %2 näher an der Mittellinie als die ersten %3: Eine Marke ist gewandert, oder die Kappe sitzt weiter seitlich.</translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 further from the midline than the first %3: a mark has crept, or the cap sits further to a side.</source>
+        <translation>Die letzten %1 Sitzungen liegen %2 weiter von der Mittellinie weg als die ersten %3: Eine Marke ist gewandert, oder die Kappe sitzt weiter seitlich.</translation>
+    </message>
+    <message>
+        <source>In the last %1 visits the coil is turned %2 further to the midline than in the first %3.</source>
+        <translation>In den letzten %1 Sitzungen ist die Spule %2 weiter zur Mittellinie hin gedreht als in den ersten %3.</translation>
+    </message>
+    <message>
+        <source>In the last %1 visits the coil is turned %2 further from the midline than in the first %3.</source>
+        <translation>In den letzten %1 Sitzungen ist die Spule %2 weiter von der Mittellinie weg gedreht als in den ersten %3.</translation>
+    </message>
+    <message>
+        <source>Limits need two visits with known marks or more.</source>
+        <translation>Grenzen brauchen mindestens zwei Sitzungen mit bekannten Marken.</translation>
+    </message>
+    <message>
+        <source>Usual here: up to %1 mm from the site, angle from %2 to %3 degrees off (limits of single visits, from the first %4).</source>
+        <translation>Hier üblich: bis zu %1 mm vom Ort, Winkel %2 bis %3 Grad daneben (Grenzen einzelner Sitzungen, aus den ersten %4).</translation>
+    </message>
+    <message>
+        <source>In a round model head (radius %1 cm; the skin around the coil lies off it by %2 mm on average).</source>
+        <translation>In einem runden Modellkopf (Radius %1 cm; die Haut um die Spule weicht im Mittel %2 mm von ihm ab).</translation>
+    </message>
+    <message>
+        <source>on a sphere 2 cm under its skin</source>
+        <translation>auf einer Kugel 2 cm unter seiner Haut</translation>
+    </message>
+    <message>
+        <source>In it the field is strongest %1 cm from the pulse point (%2), and has more than 71 % of that over %3 cm², more than half over %4 cm².</source>
+        <translation>Darin ist das Feld %1 cm vom Impulspunkt am stärksten (%2) und hat mehr als 71 % davon auf %3 cm², mehr als die Hälfte auf %4 cm².</translation>
+    </message>
+    <message>
+        <source>Strongest %1 cm from the pulse point; over 71 % of that on %2 cm², over half on %3 cm².</source>
+        <translation>Am stärksten %1 cm vom Impulspunkt; über 71 % davon auf %2 cm², über die Hälfte auf %3 cm².</translation>
+    </message>
+    <message>
+        <source>a large coin</source>
+        <translation>eine große Münze</translation>
+    </message>
+    <message>
+        <source>a walnut</source>
+        <translation>eine Walnuss</translation>
+    </message>
+    <message>
+        <source>a hen&apos;s egg</source>
+        <translation>ein Hühnerei</translation>
+    </message>
+    <message>
+        <source>a playing card</source>
+        <translation>eine Spielkarte</translation>
+    </message>
+    <message>
+        <source>the palm of a hand</source>
+        <translation>eine Handfläche</translation>
+    </message>
+    <message>
+        <source>It is strongest around the coil&apos;s axis, %1 cm away from it, not under its centre, and its line runs around the axis.</source>
+        <translation>Am stärksten ist es rings um die Achse der Spule, %1 cm von ihr entfernt, nicht unter ihrer Mitte, und seine Linie verläuft rings um die Achse.</translation>
+    </message>
+    <message>
+        <source>Its line there runs along the coil&apos;s front axis; which end leads is the device&apos;s.</source>
+        <translation>Seine Linie verläuft dort entlang der Frontachse der Spule; welches Ende vorangeht, hängt vom Gerät ab.</translation>
+    </message>
+    <message>
+        <source>Its line there runs %1 degrees to the right of the coil&apos;s front axis; which end leads is the device&apos;s.</source>
+        <translation>Seine Linie verläuft dort %1 Grad rechts der Frontachse der Spule; welches Ende vorangeht, hängt vom Gerät ab.</translation>
+    </message>
+    <message>
+        <source>Its line there runs %1 degrees to the left of the coil&apos;s front axis; which end leads is the device&apos;s.</source>
+        <translation>Seine Linie verläuft dort %1 Grad links der Frontachse der Spule; welches Ende vorangeht, hängt vom Gerät ab.</translation>
+    </message>
+    <message>
+        <source>A gap of 5 mm leaves %1 % of it, one of 10 mm %2 %: each millimetre asks for about %3 % more of the output in use (in people about 3 % of the device&apos;s full output were measured, Stokes et al. 2005).</source>
+        <translation>Ein Spalt von 5 mm lässt %1 % davon übrig, einer von 10 mm %2 %: Jeder Millimeter verlangt etwa %3 % mehr von der verwendeten Leistung (bei Menschen wurden etwa 3 % der vollen Geräteleistung gemessen, Stokes et al. 2005).</translation>
+    </message>
+    <message>
+        <source>Not this patient&apos;s field: no dose, no depth reached and no effect follow from it. Training and illustration only.</source>
+        <translation>Nicht das Feld dieses Patienten: Daraus folgen keine Dosis, keine erreichte Tiefe und keine Wirkung. Nur zur Schulung und Veranschaulichung.</translation>
+    </message>
+    <message>
+        <source>These tapes fit %1 places, up to %2 apart; choose the one where the mark is, or measure one more tape.</source>
+        <translation>Diese Bänder passen zu %1 Stellen, bis zu %2 auseinander; die wählen, an der die Marke ist, oder ein weiteres Band messen.</translation>
+    </message>
+    <message>
+        <source>These tapes meet at a flat angle, and the mark may be %1 off; measure one more tape.</source>
+        <translation>Diese Bänder treffen sich in flachem Winkel, und die Marke kann %1 daneben liegen; ein weiteres Band messen.</translation>
+    </message>
+    <message>
+        <source>The mark is within %1 of where these tapes meet, 95 times of 100.</source>
+        <translation>Die Marke liegt in 95 von 100 Fällen höchstens %1 von dort, wo sich diese Bänder treffen.</translation>
+    </message>
+    <message>
+        <source>the tapes miss it by %1 at most; within %2</source>
+        <translation>die Bänder verfehlen sie um höchstens %1; auf %2 genau</translation>
+    </message>
+    <message>
+        <source>in %1 of 100 trials another rule is used, a guess</source>
+        <translation>in %1 von 100 Versuchen eine andere Regel verwendet wird, geschätzt</translation>
+    </message>
+    <message>
+        <source>the cap put on again has slid by %1 mm forward or back and %2 mm to a side and turned by %3 degrees, all guesses</source>
+        <translation>die neu aufgesetzte Kappe um %1 mm nach vorn oder hinten und um %2 mm zu einer Seite gerutscht und um %3 Grad gedreht ist, alles geschätzt</translation>
+    </message>
+    <message>
+        <source>the coil tilts by %1 degrees to a side and by as much to front or handle, as was found with cap and marks</source>
+        <translation>die Spule um %1 Grad zu einer Seite und ebenso weit nach vorn oder zum Griff hin kippt, wie mit Kappe und Marken gefunden</translation>
+    </message>
+    <message>
+        <source>Half of the trials lie within %1 of the site, 95 of 100 within %2.</source>
+        <translation>Die Hälfte der Versuche liegt höchstens %1 vom Ort entfernt, 95 von 100 höchstens %2.</translation>
+    </message>
+    <message>
+        <source>At the cortex, taken %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.</source>
+        <translation>Am Kortex, %1 unter der Haut angesetzt (%2), liegt die Stelle, an der das Feld in einem runden Modellkopf am stärksten ist, im Mittel %3 daneben.</translation>
+    </message>
+    <message>
+        <source>At the cortex, taken %1 under the skin (%2), %3 on average.</source>
+        <translation>Am Kortex, %1 unter der Haut angesetzt (%2), im Mittel %3.</translation>
+    </message>
+    <message>
+        <source>Of the field at the wanted place, in a round model head, half of the placements leave at least %1 %, 95 of 100 at least %2 %.</source>
+        <translation>Vom Feld an der gewollten Stelle, in einem runden Modellkopf, lässt die Hälfte der Platzierungen mindestens %1 % übrig, lassen 95 von 100 mindestens %2 %.</translation>
+    </message>
+    <message>
+        <source>Best marked on this head, with these errors: %1 (%2 and %3 degrees off on average).</source>
+        <translation>An diesem Kopf, mit diesen Fehlern, am besten so markiert: %1 (im Mittel %2 und %3 Grad daneben).</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Left out, as their marks fall off this head: %1.</source>
+        <translation>Weggelassen, weil ihre Marken nicht auf diesem Kopf liegen: %1.</translation>
+    </message>
+    <message>
+        <source>The habit that would shrink it most: %1 (half that error, and %2 on average become %3).</source>
+        <translation>Die Gewohnheit, die am meisten hilft: %1 (dieser Fehler halbiert, und aus %2 im Mittel werden %3).</translation>
+    </message>
+    <message>
+        <source>There is not enough memory for this; close other programs or use a smaller file.</source>
+        <translation>Dafür reicht der Speicher nicht; andere Programme schließen oder eine kleinere Datei verwenden.</translation>
+    </message>
+    <message>
+        <source>This user may start no more programs or threads on this computer; close other programs, or allow more (ulimit -u).</source>
+        <translation>Dieser Benutzer darf auf diesem Rechner keine weiteren Programme oder Threads starten; andere Programme schließen oder mehr erlauben (ulimit -u).</translation>
+    </message>
+    <message>
+        <source>A part of the system failed (%1); try again.</source>
+        <translation>Ein Teil des Systems hat versagt (%1); erneut versuchen.</translation>
     </message>
 </context>
 <context>
@@ -2486,16 +2998,40 @@
         <translation>Nahpunktregel</translation>
     </message>
     <message>
-        <source>edge mark: %1, %2 mm under the edge</source>
-        <translation>Kantenmarke: %1, %2 mm unter der Kante</translation>
-    </message>
-    <message>
         <source>edge mark: %1, falls off the head</source>
         <translation>Kantenmarke: %1, nicht auf dem Kopf</translation>
     </message>
     <message>
-        <source>pulse %1 mm from site  |  coil %2° to midline  |  %3</source>
-        <translation>Impuls %1 mm vom Ort  |  Spule %2° zur Mittellinie  |  %3</translation>
+        <source>edge mark: %1, edge %2 above it</source>
+        <translation>Kantenmarke: %1, Kante %2 darüber</translation>
+    </message>
+    <message>
+        <source>pulse %1 from the site</source>
+        <translation>Impuls %1 vom Ort</translation>
+    </message>
+    <message>
+        <source>coil %1</source>
+        <comment>where it lies</comment>
+        <translation>Spule %1</translation>
+    </message>
+    <message>
+        <source>%1  |  coil %2  |  %3</source>
+        <translation>%1  |  Spule %2  |  %3</translation>
+    </message>
+</context>
+<context>
+    <name>TapeNames</name>
+    <message>
+        <source>Nasion to inion</source>
+        <translation>Nasion bis Inion</translation>
+    </message>
+    <message>
+        <source>Tragus to tragus</source>
+        <translation>Tragus bis Tragus</translation>
+    </message>
+    <message>
+        <source>Around the head</source>
+        <translation>Um den Kopf</translation>
     </message>
 </context>
 <context>
@@ -2509,36 +3045,36 @@
         <translation>Heutige Ortsmarke und Kantenmarke anklicken oder Bandabstände zu ihnen eingeben.</translation>
     </message>
     <message>
-        <source>✓ On the site</source>
-        <translation>✓ Am Ort</translation>
+        <source>The marks agree with the plan</source>
+        <translation>Die Marken stimmen mit dem Plan überein</translation>
     </message>
     <message>
-        <source>✗ Move the coil</source>
-        <translation>✗ Spule verschieben</translation>
+        <source>Move the coil</source>
+        <translation>Spule verschieben</translation>
     </message>
     <message>
-        <source>✗ Turn the coil</source>
-        <translation>✗ Spule drehen</translation>
+        <source>Turn the coil</source>
+        <translation>Spule drehen</translation>
     </message>
     <message>
-        <source>✗ Move and turn the coil</source>
-        <translation>✗ Spule verschieben und drehen</translation>
+        <source>Move and turn the coil</source>
+        <translation>Spule verschieben und drehen</translation>
     </message>
     <message>
-        <source>Pulse %1 mm from the site</source>
-        <translation>Impuls %1 mm vom Ort entfernt</translation>
+        <source>Pulse %1 from the site</source>
+        <translation>Impuls %1 vom Ort</translation>
     </message>
     <message>
-        <source>Coil %1° to the midline, as planned</source>
-        <translation>Spule %1° zur Mittellinie, wie geplant</translation>
+        <source>Coil %1, as wanted</source>
+        <translation>Spule %1, wie gewollt</translation>
     </message>
     <message>
-        <source>Coil %1° to the midline, %2° off</source>
-        <translation>Spule %1° zur Mittellinie, %2° Abweichung</translation>
+        <source>Coil %1, %2° off</source>
+        <translation>Spule %1, %2° daneben</translation>
     </message>
     <message>
-        <source>? Not sure</source>
-        <translation>? Unsicher</translation>
+        <source>Not sure</source>
+        <translation>Unsicher</translation>
     </message>
 </context>
 <context>
@@ -2624,14 +3160,6 @@
         <translation>geht der Impuls um %1 am Behandlungsort vorbei</translation>
     </message>
     <message>
-        <source>the coil lies at %1° to the midline, as meant</source>
-        <translation>die Spule liegt %1° zur Mittellinie, wie gewollt</translation>
-    </message>
-    <message>
-        <source>the coil lies at %1° to the midline instead of %2°</source>
-        <translation>die Spule liegt %1° zur Mittellinie statt %2°</translation>
-    </message>
-    <message>
         <source>%1, %2, and %3.</source>
         <translation>%1, %2, und %3.</translation>
     </message>
@@ -2674,6 +3202,46 @@
     <message>
         <source>What if one looks from aside?</source>
         <translation>Schräg geblickt?</translation>
+    </message>
+    <message>
+        <source>With the coil turned %1° away from the midline about its centre</source>
+        <translation>Ist die Spule um %1° von der Mittellinie weg um ihre Mitte gedreht</translation>
+    </message>
+    <message>
+        <source>With the coil turned %1° toward the midline about its centre</source>
+        <translation>Ist die Spule um %1° zur Mittellinie hin um ihre Mitte gedreht</translation>
+    </message>
+    <message>
+        <source>With %1 more of hair or air under the coil</source>
+        <translation>Liegen %1 mehr Haar oder Luft unter der Spule</translation>
+    </message>
+    <message>
+        <source>With the coil&apos;s left wing lifted by %1°</source>
+        <translation>Ist der linke Flügel der Spule um %1° angehoben</translation>
+    </message>
+    <message>
+        <source>With the coil&apos;s right wing lifted by %1°</source>
+        <translation>Ist der rechte Flügel der Spule um %1° angehoben</translation>
+    </message>
+    <message>
+        <source>In a round model head %1 % of the field is left at the wanted place, along its line there.</source>
+        <translation>In einem runden Modellkopf sind an der gewollten Stelle %1 % des Feldes übrig, entlang seiner Linie dort.</translation>
+    </message>
+    <message>
+        <source>What if the coil stands off?</source>
+        <translation>Spule steht ab?</translation>
+    </message>
+    <message>
+        <source>the coil lies at %1, as wanted</source>
+        <translation>die Spule liegt %1, wie gewollt</translation>
+    </message>
+    <message>
+        <source>the coil lies at %1 instead of %2</source>
+        <translation>die Spule liegt %1 statt %2</translation>
+    </message>
+    <message>
+        <source>%1 The search by twitch then finds another spot to answer, and leaves the site off by %2.</source>
+        <translation>%1 Die Suche nach dem Zucken findet dann einen anderen Rasterpunkt, der antwortet, und der Ort liegt noch %2 daneben.</translation>
     </message>
 </context>
 <context>
@@ -2786,14 +3354,6 @@
         <translation>Hotspot finden</translation>
     </message>
     <message>
-        <source>One pulse at a time, the clinician watches the thumb and index finger of the relaxed right hand. The place that twitches steadily is the hotspot.</source>
-        <translation>Immer nur ein Impuls; dabei beobachtet die Fachkraft Daumen und Zeigefinger der entspannten rechten Hand. Die Stelle, bei der es stetig zuckt, ist der Hotspot.</translation>
-    </message>
-    <message>
-        <source>One pulse at a time, the clinician watches the thumb and index finger of the relaxed left hand. The place that twitches steadily is the hotspot.</source>
-        <translation>Immer nur ein Impuls; dabei beobachtet die Fachkraft Daumen und Zeigefinger der entspannten linken Hand. Die Stelle, bei der es stetig zuckt, ist der Hotspot.</translation>
-    </message>
-    <message>
         <source>Go forward to the site</source>
         <translation>Nach vorn zum Behandlungsort</translation>
     </message>
@@ -2824,10 +3384,6 @@
     <message>
         <source>The edge is %1 from the coil&apos;s centre. Mark the skin nearest to it.</source>
         <translation>Die Kante ist %1 von der Mitte der Spule entfernt. Die ihr nächste Stelle der Haut markieren.</translation>
-    </message>
-    <message>
-        <source>The edge stands %1 off the skin there, so do it the same way at every visit.</source>
-        <translation>Die Kante steht dort %1 von der Haut ab, daher bei jeder Sitzung gleich vorgehen.</translation>
     </message>
     <message>
         <source>at its centre</source>
@@ -2902,28 +3458,8 @@
         <translation>%1 nach vorn</translation>
     </message>
     <message>
-        <source>%1 backward</source>
-        <translation>%1 nach hinten</translation>
-    </message>
-    <message>
-        <source>%1 outward</source>
-        <translation>%1 nach außen</translation>
-    </message>
-    <message>
-        <source>%1 toward the midline</source>
-        <translation>%1 zur Mittellinie</translation>
-    </message>
-    <message>
-        <source>the start itself</source>
-        <translation>der Suchstart selbst</translation>
-    </message>
-    <message>
         <source>%1 forward of the hotspot</source>
         <translation>%1 vor dem Hotspot</translation>
-    </message>
-    <message>
-        <source>over %1</source>
-        <translation>über %1</translation>
     </message>
     <message>
         <source>half way between %1 and %2</source>
@@ -2965,10 +3501,6 @@
     <message>
         <source>Find them again with a tape</source>
         <translation>Mit dem Maßband wiederfinden</translation>
-    </message>
-    <message>
-        <source>cm along the skin from</source>
-        <translation>cm auf der Haut ab</translation>
     </message>
     <message>
         <source>vertex</source>
@@ -3019,10 +3551,6 @@
         <translation>%1 von der Haut zum Kortex; %2; %3</translation>
     </message>
     <message>
-        <source>no cortex straight below</source>
-        <translation>kein Kortex senkrecht darunter</translation>
-    </message>
-    <message>
         <source>Treatment site</source>
         <translation>Behandlungsort</translation>
     </message>
@@ -3041,18 +3569,6 @@
     <message>
         <source>what staff do</source>
         <translation>was zu tun ist</translation>
-    </message>
-    <message>
-        <source>hotspot: cm from the chosen mark</source>
-        <translation>Hotspot: cm ab gewählter Marke</translation>
-    </message>
-    <message>
-        <source>edge to skin</source>
-        <translation>Kante bis Haut</translation>
-    </message>
-    <message>
-        <source>treatment: cm from the chosen mark</source>
-        <translation>Behandlung: cm ab gewählter Marke</translation>
     </message>
     <message>
         <source>A mark drawn by one rule and laid over by another moves the pulse by about as much. Keep to the chosen rule at every visit.</source>
@@ -3074,10 +3590,6 @@
     <message>
         <source>site</source>
         <translation>Ort</translation>
-    </message>
-    <message>
-        <source>cm from the site</source>
-        <translation>cm ab Ort</translation>
     </message>
     <message>
         <source>A licensed prescriber decides site, threshold and dose; the device&apos;s instructions and local codes come first.</source>
@@ -3168,16 +3680,8 @@
         <translation>Winkel</translation>
     </message>
     <message>
-        <source>%1 to the midline</source>
-        <translation>%1 zur Mittellinie</translation>
-    </message>
-    <message>
         <source>Centre to front edge</source>
         <translation>Mitte bis Vorderkante</translation>
-    </message>
-    <message>
-        <source>Lift for cap and hair</source>
-        <translation>Zuschlag für Kappe und Haar</translation>
     </message>
     <message>
         <source>Treatment</source>
@@ -3186,10 +3690,6 @@
     <message>
         <source>Site</source>
         <translation>Ort</translation>
-    </message>
-    <message>
-        <source>Gap, edge to mark</source>
-        <translation>Spalt, Kante bis Marke</translation>
     </message>
     <message>
         <source>Gap at the hotspot</source>
@@ -3433,30 +3933,6 @@
         <translation>%1 von der Haut zum Kortex</translation>
     </message>
     <message>
-        <source>Edge mark, tape rule: %1 under the edge</source>
-        <translation>Kantenmarke, Bandregel: %1 unter der Kante</translation>
-    </message>
-    <message>
-        <source>tape rule: %1 under the edge</source>
-        <translation>Bandregel: %1 unter der Kante</translation>
-    </message>
-    <message>
-        <source>Edge mark, drop rule: %1 under the edge</source>
-        <translation>Kantenmarke, Lotregel: %1 unter der Kante</translation>
-    </message>
-    <message>
-        <source>drop rule: %1 under the edge</source>
-        <translation>Lotregel: %1 unter der Kante</translation>
-    </message>
-    <message>
-        <source>Edge mark, nearest rule: %1 under the edge</source>
-        <translation>Kantenmarke, Nahpunktregel: %1 unter der Kante</translation>
-    </message>
-    <message>
-        <source>nearest rule: %1 under the edge</source>
-        <translation>Nahpunktregel: %1 unter der Kante</translation>
-    </message>
-    <message>
         <source>centre %1</source>
         <translation>Mitte %1</translation>
     </message>
@@ -3468,14 +3944,6 @@
     <message>
         <source>rests on its wings, centre clear</source>
         <translation>liegt auf den Flügeln auf, Mitte frei</translation>
-    </message>
-    <message>
-        <source>Gap under the coil, mm</source>
-        <translation>Spalt unter der Spule, mm</translation>
-    </message>
-    <message>
-        <source>touches; a line every 10 mm</source>
-        <translation>berührt; eine Linie alle 10 mm</translation>
     </message>
     <message>
         <source>inion</source>
@@ -3492,10 +3960,6 @@
     <message>
         <source>Other sites in use</source>
         <translation>Andere übliche Orte</translation>
-    </message>
-    <message>
-        <source>Placed by hand: half, and 95 of 100</source>
-        <translation>Von Hand: 50 und 95 von 100</translation>
     </message>
     <message>
         <source>Edge mark, chosen rule</source>
@@ -3522,10 +3986,6 @@
         <translation>Frontachse der Spule</translation>
     </message>
     <message>
-        <source>Tape, a tick each cm</source>
-        <translation>Band, ein Strich je cm</translation>
-    </message>
-    <message>
         <source>Coil&apos;s outline</source>
         <translation>Umriss der Spule</translation>
     </message>
@@ -3543,16 +4003,8 @@
         <translation>Spule %1</translation>
     </message>
     <message>
-        <source>%1 to the midline, edge at %2</source>
-        <translation>%1 zur Mittellinie, Kante bei %2</translation>
-    </message>
-    <message>
         <source>not yet</source>
         <translation>noch nicht</translation>
-    </message>
-    <message>
-        <source>cm of tape from</source>
-        <translation>cm Band ab</translation>
     </message>
     <message>
         <source>pulse</source>
@@ -3567,14 +4019,6 @@
         <translation>%1: %2 vom Ort</translation>
     </message>
     <message>
-        <source>Treatment site, %1 forward of the hotspot</source>
-        <translation>Behandlungsort, %1 vor dem Hotspot</translation>
-    </message>
-    <message>
-        <source>Treatment site, at %1</source>
-        <translation>Behandlungsort, bei %1</translation>
-    </message>
-    <message>
         <source>on the start</source>
         <translation>am Suchstart</translation>
     </message>
@@ -3587,16 +4031,8 @@
         <translation>am Behandlungsort</translation>
     </message>
     <message>
-        <source>on grid row %1, column %2</source>
-        <translation>in Rasterreihe %1, Spalte %2</translation>
-    </message>
-    <message>
         <source>as laid</source>
         <translation>wie angelegt</translation>
-    </message>
-    <message>
-        <source>95 of 100 placements by hand</source>
-        <translation>95 von 100 Platzierungen von Hand</translation>
     </message>
     <message>
         <source>half of them</source>
@@ -3628,10 +4064,6 @@
         <translation>gefunden auf</translation>
     </message>
     <message>
-        <source>Edge marks by the %1 rule. In bold: the two or three tapes that find each mark best on this head, and how closely they do, 95 times of 100, where each is read within %2 cm (one standard deviation).</source>
-        <translation>Kantenmarken nach der %1regel. Fett: die zwei oder drei Bänder, mit denen sich jede Marke an diesem Kopf am besten finden lässt, und wie genau in 95 von 100 Fällen, wenn jedes auf %2 cm genau abgelesen wird (eine Standardabweichung).</translation>
-    </message>
-    <message>
         <source>%1 *</source>
         <comment>a length, with a footnote</comment>
         <translation>%1 *</translation>
@@ -3647,10 +4079,6 @@
     <message>
         <source>Tape for each search mark</source>
         <translation>Band für jede Suchmarke</translation>
-    </message>
-    <message>
-        <source>cm along the skin</source>
-        <translation>cm auf der Haut</translation>
     </message>
     <message>
         <source>toward the midline</source>
@@ -3706,10 +4134,6 @@
         <translation>Kappe: Rand und Pfeil die Nase hinab</translation>
     </message>
     <message>
-        <source>Edge mark, %1 under the edge</source>
-        <translation>Kantenmarke, %1 unter der Kante</translation>
-    </message>
-    <message>
         <source>Places that fit today&apos;s tapes</source>
         <translation>Stellen nach den heutigen Bändern</translation>
     </message>
@@ -3720,10 +4144,6 @@
     <message>
         <source>Line of sight past the edge</source>
         <translation>Blicklinie an der Kante vorbei</translation>
-    </message>
-    <message>
-        <source>half way %1 to %2</source>
-        <translation>Mitte zwischen %1 und %2</translation>
     </message>
     <message>
         <source>Search on the right side, treatment on the left</source>
@@ -3744,16 +4164,6 @@
     <message>
         <source>Marks of the way chosen</source>
         <translation>Marken der gewählten Markierweise</translation>
-    </message>
-    <message>
-        <source>%1 mm</source>
-        <comment>a depth</comment>
-        <translation>%1 mm</translation>
-    </message>
-    <message>
-        <source>%1 to %2 mm</source>
-        <comment>a depth</comment>
-        <translation>%1 bis %2 mm</translation>
     </message>
     <message>
         <source>mostly %1</source>
@@ -3832,12 +4242,634 @@
         <source>Draw the mark %1 along the skin instead of %2, or make it anew, on the skin nearest to the edge, once the coil is on.</source>
         <translation>Die Marke %1 weit auf der Haut zeichnen statt %2, oder sie an der der Kante nächsten Stelle der Haut neu zeichnen, sobald die Spule angelegt ist.</translation>
     </message>
+    <message>
+        <source>%1 along the skin from</source>
+        <comment>cm or inches</comment>
+        <translation>%1 auf der Haut ab</translation>
+    </message>
+    <message>
+        <source>Edge marks by the %1 rule. In bold: the two or three tapes that find each mark best on this head, and how closely they do, 95 times of 100, where each is read within %2 (typical error).</source>
+        <translation>Kantenmarken nach der %1regel. Fett: die zwei oder drei Bänder, mit denen sich jede Marke an diesem Kopf am besten finden lässt, und wie genau in 95 von 100 Fällen, wenn jedes auf %2 genau abgelesen wird (typischer Fehler).</translation>
+    </message>
+    <message>
+        <source>no cortex under the pulse point</source>
+        <translation>kein Kortex unter dem Impulspunkt</translation>
+    </message>
+    <message>
+        <source>hotspot: %1 from the chosen mark</source>
+        <comment>cm or inches</comment>
+        <translation>Hotspot: %1 ab gewählter Marke</translation>
+    </message>
+    <message>
+        <source>gap, %1</source>
+        <comment>a unit</comment>
+        <translation>Spalt, %1</translation>
+    </message>
+    <message>
+        <source>treatment: %1 from the chosen mark</source>
+        <comment>cm or inches</comment>
+        <translation>Behandlung: %1 ab gewählter Marke</translation>
+    </message>
+    <message>
+        <source>%1 along the skin</source>
+        <comment>cm or inches</comment>
+        <translation>%1 auf der Haut</translation>
+    </message>
+    <message>
+        <source>%1 from the site</source>
+        <comment>cm or inches</comment>
+        <translation>%1 ab Ort</translation>
+    </message>
+    <message>
+        <source>Demo case, nobody&apos;s: %1.</source>
+        <translation>Beispielfall, keine wirkliche Person: %1.</translation>
+    </message>
+    <message>
+        <source>Cap and hair</source>
+        <translation>Kappe und Haar</translation>
+    </message>
+    <message>
+        <source>Gap at the site</source>
+        <translation>Spalt am Ort</translation>
+    </message>
+    <message>
+        <source>Induced field, in a round model head</source>
+        <translation>Induziertes Feld, in einem runden Modellkopf</translation>
+    </message>
+    <message>
+        <source>Strongest, 2 cm under the skin</source>
+        <translation>Am stärksten, 2 cm unter der Haut</translation>
+    </message>
+    <message>
+        <source>about %1 from the pulse point</source>
+        <translation>etwa %1 vom Impulspunkt</translation>
+    </message>
+    <message>
+        <source>Patch</source>
+        <translation>Fleck</translation>
+    </message>
+    <message>
+        <source>over 71 % of that on about %1 cm², over half on about %2 cm²</source>
+        <translation>über 71 % davon auf etwa %1 cm², über die Hälfte auf etwa %2 cm²</translation>
+    </message>
+    <message>
+        <source>A gap of 5 mm more</source>
+        <translation>Ein Spalt von 5 mm mehr</translation>
+    </message>
+    <message>
+        <source>leaves about %1 of it</source>
+        <comment>a percentage</comment>
+        <translation>lässt etwa %1 davon übrig</translation>
+    </message>
+    <message>
+        <source>To find the marks again, %1 of tape from</source>
+        <comment>cm or inches</comment>
+        <translation>Zum Wiederfinden der Marken: Band in %1 ab</translation>
+    </message>
+    <message>
+        <source>Handout</source>
+        <translation>Merkblatt</translation>
+    </message>
+    <message>
+        <source>Trials by hand: half, and 95 of 100</source>
+        <translation>Versuche von Hand: die Hälfte und 95 von 100</translation>
+    </message>
+    <message>
+        <source>Visits to come</source>
+        <translation>Kommende Sitzungen</translation>
+    </message>
+    <message>
+        <source>Nasion to inion over the vertex, %1</source>
+        <translation>Nasion bis Inion über den Vertex, %1</translation>
+    </message>
+    <message>
+        <source>Left to right tragus over the vertex, %1</source>
+        <translation>Tragus links bis Tragus rechts über den Vertex, %1</translation>
+    </message>
+    <message>
+        <source>Around the head: Fpz, left ear, Oz, right ear, %1</source>
+        <translation>Um den Kopf: Fpz, linkes Ohr, Oz, rechtes Ohr, %1</translation>
+    </message>
+    <message>
+        <source>Backward from the ear-to-ear strip to the start</source>
+        <translation>Vom Ohr-zu-Ohr-Streifen nach hinten zum Start</translation>
+    </message>
+    <message>
+        <source>Forward from the ear-to-ear strip to the start</source>
+        <translation>Vom Ohr-zu-Ohr-Streifen nach vorn zum Start</translation>
+    </message>
+    <message>
+        <source>Forward from the hotspot to the treatment site</source>
+        <translation>Vom Hotspot nach vorn zum Behandlungsort</translation>
+    </message>
+    <message>
+        <source>half: vertex</source>
+        <translation>Hälfte: Vertex</translation>
+    </message>
+    <message>
+        <source>to the start</source>
+        <translation>zum Start</translation>
+    </message>
+    <message>
+        <source>ear-to-ear strip</source>
+        <translation>Ohr-zu-Ohr-Streifen</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>hotspot</source>
+        <translation>Hotspot</translation>
+    </message>
+    <message>
+        <source>left side</source>
+        <translation>linke Seite</translation>
+    </message>
+    <message>
+        <source>right side</source>
+        <translation>rechte Seite</translation>
+    </message>
+    <message>
+        <source>Measure both fine lines at the edge of this page: 10.0 cm. If one is not, do not use the strips; print them again at 100 %, without fitting to the page. For this head alone; training and illustration, the device&apos;s instructions and the licensed prescriber come first.</source>
+        <translation>Beide feinen Linien am Rand dieser Seite nachmessen: 10,0 cm. Stimmt eine nicht, die Streifen nicht verwenden; mit 100 % und ohne Anpassen an die Seite neu drucken. Nur für diesen Kopf; zur Schulung und Veranschaulichung, die Gebrauchsanweisung des Geräts und die approbierte verordnende Fachkraft gehen vor.</translation>
+    </message>
+    <message>
+        <source>, piece %1 of %2</source>
+        <translation>, Stück %1 von %2</translation>
+    </message>
+    <message>
+        <source>Angle card: the long line along the midline&apos;s direction, the nose where it says; fold the second half behind the first</source>
+        <translation>Winkelkarte: die lange Linie in Richtung der Mittellinie, die Nase dort, wo sie genannt ist; die zweite Hälfte hinter die erste falten</translation>
+    </message>
+    <message>
+        <source>nose</source>
+        <translation>Nase</translation>
+    </message>
+    <message>
+        <source>front axis, %1 to the midline</source>
+        <translation>Frontachse, %1 zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>pulse point wanted to edge mark: %1 of tape</source>
+        <translation>gewollter Impulspunkt bis Kantenmarke: Band %1</translation>
+    </message>
+    <message>
+        <source>the coil&apos;s front, centre to front edge %1</source>
+        <translation>die Spulenfront, Mitte bis Vorderkante %1</translation>
+    </message>
+    <message>
+        <source>Strips</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>Pulses and answers, visit %1</source>
+        <translation>Impulse und Antworten, Sitzung %1</translation>
+    </message>
+    <message>
+        <source>Spot</source>
+        <translation>Rasterpunkt</translation>
+    </message>
+    <message>
+        <source>Centre</source>
+        <translation>Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>Threshold at the spot: %1</source>
+        <translation>Schwelle am Rasterpunkt: %1</translation>
+    </message>
+    <message>
+        <source>Threshold written down</source>
+        <translation>Notierte Schwelle</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Threshold</source>
+        <translation>Schwelle</translation>
+    </message>
+    <message>
+        <source>Site mark, cm from vertex / nasion / tragi</source>
+        <translation>Ortsmarke, cm ab Vertex / Nasion / Tragi</translation>
+    </message>
+    <message>
+        <source>Edge mark, the same</source>
+        <translation>Kantenmarke, ebenso</translation>
+    </message>
+    <message>
+        <source>Marked anew.</source>
+        <translation>Neu markiert.</translation>
+    </message>
+    <message>
+        <source>on the spot %1</source>
+        <comment>of the grid</comment>
+        <translation>am Rasterpunkt (%1)</translation>
+    </message>
+    <message>
+        <source>in the hand</source>
+        <translation>in der Hand</translation>
+    </message>
+    <message>
+        <source>Not seen from here: %1</source>
+        <translation>Von hier nicht zu sehen: %1</translation>
+    </message>
+    <message>
+        <source>No room beside its mark: %1</source>
+        <translation>Kein Platz neben der Marke: %1</translation>
+    </message>
+    <message>
+        <source>Tally bar: answers of a spot&apos;s pulses at %1 %</source>
+        <translation>Zählbalken: Antworten auf die Impulse eines Rasterpunkts bei %1 %</translation>
+    </message>
+    <message>
+        <source>visit %1</source>
+        <translation>Sitzung %1</translation>
+    </message>
+    <message>
+        <source>95 of 100 such visits</source>
+        <translation>95 von 100 solchen Sitzungen</translation>
+    </message>
+    <message>
+        <source>Pulse by each visit&apos;s marks</source>
+        <translation>Impuls nach den Marken jeder Sitzung</translation>
+    </message>
+    <message>
+        <source>Edge mark, tape rule: edge %1 above this mark</source>
+        <translation>Kantenmarke, Bandregel: Kante %1 über dieser Marke</translation>
+    </message>
+    <message>
+        <source>tape rule: edge %1 above this mark</source>
+        <translation>Bandregel: Kante %1 über dieser Marke</translation>
+    </message>
+    <message>
+        <source>Edge mark, drop rule: edge %1 above this mark</source>
+        <translation>Kantenmarke, Lotregel: Kante %1 über dieser Marke</translation>
+    </message>
+    <message>
+        <source>drop rule: edge %1 above this mark</source>
+        <translation>Lotregel: Kante %1 über dieser Marke</translation>
+    </message>
+    <message>
+        <source>Edge mark, nearest rule: edge %1 above this mark</source>
+        <translation>Kantenmarke, Nahpunktregel: Kante %1 über dieser Marke</translation>
+    </message>
+    <message>
+        <source>nearest rule: edge %1 above this mark</source>
+        <translation>Nahpunktregel: Kante %1 über dieser Marke</translation>
+    </message>
+    <message>
+        <source>Edge mark, edge %1 above it</source>
+        <translation>Kantenmarke, Kante %1 darüber</translation>
+    </message>
+    <message>
+        <source>edge mark, edge %1 above it</source>
+        <translation>Kantenmarke, Kante %1 darüber</translation>
+    </message>
+    <message>
+        <source>Field under the coil&apos;s centre</source>
+        <translation>Feld unter der Mitte der Spule</translation>
+    </message>
+    <message>
+        <source>cm under the skin</source>
+        <translation>cm unter der Haut</translation>
+    </message>
+    <message>
+        <source>No field is known of this coil here.</source>
+        <translation>Von dieser Spule ist hier kein Feld bekannt.</translation>
+    </message>
+    <message>
+        <source>Not this patient&apos;s field; no dose and no effect follow from it.</source>
+        <translation>Nicht das Feld dieses Patienten; daraus folgen keine Dosis und keine Wirkung.</translation>
+    </message>
+    <message>
+        <source>Field over 71 %, over half (model)</source>
+        <translation>Feld über 71 %, über die Hälfte (Modell)</translation>
+    </message>
+    <message>
+        <source>Line of the field (model)</source>
+        <translation>Linie des Feldes (Modell)</translation>
+    </message>
+    <message>
+        <source>Gap under the coil, %1</source>
+        <comment>mm or inches</comment>
+        <translation>Spalt unter der Spule, %1</translation>
+    </message>
+    <message>
+        <source>touches; a line every %1</source>
+        <translation>Berührung; eine Linie je %1</translation>
+    </message>
+    <message>
+        <source>Site %1</source>
+        <translation>Ort %1</translation>
+    </message>
+    <message>
+        <source>Treatment site, %1</source>
+        <translation>Behandlungsort, %1</translation>
+    </message>
+    <message>
+        <source>site if the middle spot answers</source>
+        <translation>Ort, falls der mittlere Rasterpunkt antwortet</translation>
+    </message>
+    <message>
+        <source>treatment site</source>
+        <translation>Behandlungsort</translation>
+    </message>
+    <message>
+        <source>Site if the middle spot answers</source>
+        <translation>Ort, falls der mittlere Rasterpunkt antwortet</translation>
+    </message>
+    <message>
+        <source>centre to front edge %1</source>
+        <translation>Mitte bis Vorderkante %1</translation>
+    </message>
+    <message>
+        <source>tape, %1, from</source>
+        <comment>cm or inches</comment>
+        <translation>Band, %1, ab</translation>
+    </message>
+    <message>
+        <source>Tape, a tick each %1</source>
+        <comment>cm or inch</comment>
+        <translation>Band, ein Strich je %1</translation>
+    </message>
+    <message>
+        <source>95 of 100 trials by hand</source>
+        <translation>95 von 100 Versuchen von Hand</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>a percentage</comment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Why the gap matters</source>
+        <translation>Warum der Spalt zählt</translation>
+    </message>
+    <message>
+        <source>The field fades fast with distance. In a round model head 2 mm of hair leave %1 of it at the wanted place, 5 mm leave %2, 10 mm leave %3; a wing lifted by 10° leaves %4. Part the hair, and look under both wings.</source>
+        <translation>Das Feld nimmt mit dem Abstand schnell ab. In einem runden Modellkopf lassen 2 mm Haar an der gewollten Stelle %1 davon übrig, 5 mm %2, 10 mm %3; ein um 10° angehobener Flügel %4. Das Haar scheiteln und unter beide Flügel sehen.</translation>
+    </message>
+    <message>
+        <source>Why %1</source>
+        <translation>Warum %1</translation>
+    </message>
+    <message>
+        <source>The field runs along the coil&apos;s front axis, and its patch is longest that way. At about 45° to the midline this crosses the central sulcus, onto the precentral gyrus. In a round model head a coil turned by 20° leaves %1 of the field along that line, one turned by 45° %2.</source>
+        <translation>Das Feld verläuft entlang der Frontachse der Spule, und sein Fleck ist in dieser Richtung am längsten. Bei etwa 45° zur Mittellinie quert das den Sulcus centralis, hin zum Gyrus praecentralis. In einem runden Modellkopf lässt eine um 20° gedrehte Spule %1 des Feldes entlang dieser Linie übrig, eine um 45° gedrehte %2.</translation>
+    </message>
+    <message>
+        <source>Heads differ by several centimetres, and every place on the scalp is found as a share of these two lengths.</source>
+        <translation>Köpfe unterscheiden sich um mehrere Zentimeter, und jede Stelle der Kopfhaut wird als Anteil dieser beiden Längen gefunden.</translation>
+    </message>
+    <message>
+        <source>The vertex lies at half of each length on any head, so whoever has a tape can find it again.</source>
+        <translation>Der Vertex liegt an jedem Kopf bei der Hälfte jeder Länge, also kann ihn jeder mit einem Maßband wiederfinden.</translation>
+    </message>
+    <message>
+        <source>One tape alone tells how far forward the vertex lies, the other how far to the side; it takes both.</source>
+        <translation>Ein Band allein sagt, wie weit vorn der Vertex liegt, das andere, wie weit seitlich; es braucht beide.</translation>
+    </message>
+    <message>
+        <source>The part of the brain that moves a hand lies to the side of the vertex, on the side across from that hand.</source>
+        <translation>Der Teil des Gehirns, der eine Hand bewegt, liegt seitlich vom Vertex, auf der Seite gegenüber dieser Hand.</translation>
+    </message>
+    <message>
+        <source>The coil is turned because the fold of the brain that moves the hand runs aslant: with the coil about square to it a pulse of the least output is answered.</source>
+        <translation>Die Spule wird gedreht, weil die Hirnwindung, die die Hand bewegt, schräg verläuft: Steht die Spule etwa senkrecht zu ihr, genügt für eine Antwort die geringste Leistung.</translation>
+    </message>
+    <message>
+        <source>Where the hand answers differs from person to person by a centimetre and more; only trying tells.</source>
+        <translation>Wo die Hand antwortet, ist von Mensch zu Mensch um einen Zentimeter und mehr verschieden; nur Ausprobieren zeigt es.</translation>
+    </message>
+    <message>
+        <source>The twitch shows on this person where a pulse reaches the part that moves the hand. A tape cannot.</source>
+        <translation>Das Zucken zeigt an diesem Menschen, wo ein Impuls den Teil erreicht, der die Hand bewegt. Ein Maßband kann das nicht.</translation>
+    </message>
+    <message>
+        <source>One pulse at a time, the technician watches the thumb and index finger of the relaxed right hand. The place that twitches steadily is the hotspot.</source>
+        <translation>Immer nur ein Impuls; dabei Daumen und Zeigefinger der entspannten rechten Hand beobachten. Die Stelle, bei der es stetig zuckt, ist der Hotspot.</translation>
+    </message>
+    <message>
+        <source>One pulse at a time, the technician watches the thumb and index finger of the relaxed left hand. The place that twitches steadily is the hotspot.</source>
+        <translation>Immer nur ein Impuls; dabei Daumen und Zeigefinger der entspannten linken Hand beobachten. Die Stelle, bei der es stetig zuckt, ist der Hotspot.</translation>
+    </message>
+    <message>
+        <source>A distance from the place that answered carries over what the tapes had missed; one from the vertex would miss it again.</source>
+        <translation>Eine Strecke ab der Stelle, die geantwortet hat, übernimmt, was den Bändern entgangen war; eine ab dem Vertex würde es wieder verfehlen.</translation>
+    </message>
+    <message>
+        <source>The coil hides its own centre, so its edge needs a mark. And the coil is flat, the head round: the edge hangs in the air, and tape, drop and nearest come down at three places.</source>
+        <translation>Die Spule verdeckt ihre eigene Mitte, daher braucht ihre Kante eine Marke. Und die Spule ist flach, der Kopf rund: Die Kante hängt in der Luft, und Band, Lot und Nahpunkt treffen an drei Stellen auf.</translation>
+    </message>
+    <message>
+        <source>The gap between edge and skin is %1 there, so do it the same way at every visit.</source>
+        <translation>Der Spalt zwischen Kante und Haut beträgt dort %1, also in jeder Sitzung gleich vorgehen.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a depth</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>the vertex</source>
+        <translation>Vertex</translation>
+    </message>
+    <message>
+        <source>the nasion</source>
+        <translation>Nasion</translation>
+    </message>
+    <message>
+        <source>the left tragus</source>
+        <translation>Tragus links</translation>
+    </message>
+    <message>
+        <source>the right tragus</source>
+        <translation>Tragus rechts</translation>
+    </message>
+    <message>
+        <source>Site mark</source>
+        <translation>Ortsmarke</translation>
+    </message>
+    <message>
+        <source>Demo case, nobody&apos;s: %1</source>
+        <translation>Beispielfall, keine wirkliche Person: %1</translation>
+    </message>
+    <message>
+        <source>In the hand, not the plan</source>
+        <translation>In der Hand, nicht der Plan</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <comment>inches</comment>
+        <translation>%1 in</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <comment>inches</comment>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>%1 away from the midline</source>
+        <comment>an angle</comment>
+        <translation>%1 von der Mittellinie weg</translation>
+    </message>
+    <message>
+        <source>%1 to the midline</source>
+        <comment>an angle</comment>
+        <translation>%1 zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>The flat coil rests gently on your head, and you hear it click.</source>
+        <translation>Die flache Spule liegt sanft auf Ihrem Kopf, und Sie hören sie klicken.</translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; it is about as large as %1, strongest in its middle and fading outward, and drawn in an example&apos;s brain, not your own.</source>
+        <translation>Jeder Klick schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns, der unter der grünen Raute leuchtet, der Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat; dieser Teil ist etwa so groß wie %1, in der Mitte am stärksten und nach außen hin schwächer, und in das Gehirn eines Beispiels gezeichnet, nicht in Ihr eigenes.</translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; this brain is a drawn example, not your own.</source>
+        <translation>Jeder Klick schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns, der unter der grünen Raute leuchtet, der Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat; dieses Gehirn ist ein gezeichnetes Beispiel, nicht Ihr eigenes.</translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
+        <translation>Jeder Klick schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns unter der grünen Raute; das ist die Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat.</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>Was geschieht</translation>
+    </message>
+    <message>
+        <source>What you feel and hear</source>
+        <translation>Was Sie spüren und hören</translation>
+    </message>
+    <message>
+        <source>Each click is loud, like a snap of the fingers beside your ear, so you are given ear plugs. You feel a tap on the skin under the coil, and muscles near it may twitch. Say so at once if anything hurts or feels wrong: it can be stopped at any moment.</source>
+        <translation>Jeder Klick ist laut, wie ein Fingerschnippen neben dem Ohr, deshalb bekommen Sie Ohrstöpsel. Sie spüren ein Klopfen auf der Haut unter der Spule, und Muskeln in der Nähe können zucken. Sagen Sie sofort Bescheid, wenn etwas weh tut oder sich falsch anfühlt: Man kann jederzeit aufhören.</translation>
+    </message>
+    <message>
+        <source>How long it takes</source>
+        <translation>Wie lange es dauert</translation>
+    </message>
+    <message>
+        <source>You sit in a chair and stay awake. The first time takes longest, since the place is looked for; after that, marks on a cap lead back to it. How many visits there are, how long each one is, and what you may do afterwards, your clinician tells you.</source>
+        <translation>Sie sitzen in einem Stuhl und bleiben wach. Das erste Mal dauert am längsten, weil die Stelle gesucht wird; danach führen Marken auf einer Kappe zu ihr zurück. Wie viele Sitzungen es gibt, wie lange jede dauert und was Sie danach tun dürfen, sagt Ihnen Ihre Ärztin oder Ihr Arzt.</translation>
+    </message>
+    <message>
+        <source>%1 forward of the middle spot, if that one answers</source>
+        <translation>%1 vor dem mittleren Rasterpunkt, falls dieser antwortet</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <comment>a landmark</comment>
+        <translation>bei %1</translation>
+    </message>
+    <message>
+        <source>not found yet</source>
+        <translation>noch nicht gefunden</translation>
+    </message>
+    <message>
+        <source>the start</source>
+        <translation>Suchstart</translation>
+    </message>
+    <message>
+        <source>one step forward</source>
+        <translation>ein Schritt nach vorn</translation>
+    </message>
+    <message>
+        <source>one step back</source>
+        <translation>ein Schritt nach hinten</translation>
+    </message>
+    <message>
+        <source>one step outward</source>
+        <translation>ein Schritt nach außen</translation>
+    </message>
+    <message>
+        <source>one step toward the midline</source>
+        <translation>ein Schritt zur Mittellinie</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::AngleField</name>
     <message>
         <source>From %1 to %2 whole degrees.</source>
         <translation>Von %1 bis %2 ganze Grad.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::AnswerSettingsFields</name>
+    <message>
+        <source>An answer is a twitch of the</source>
+        <translation>Antwort ist ein Zucken von</translation>
+    </message>
+    <message>
+        <source>thumb</source>
+        <translation>Daumen</translation>
+    </message>
+    <message>
+        <source>The thumb alone</source>
+        <translation>Nur der Daumen</translation>
+    </message>
+    <message>
+        <source>index</source>
+        <translation>Zeigefinger</translation>
+    </message>
+    <message>
+        <source>The index finger alone</source>
+        <translation>Nur der Zeigefinger</translation>
+    </message>
+    <message>
+        <source>either</source>
+        <translation>einem davon</translation>
+    </message>
+    <message>
+        <source>The thumb or the index finger</source>
+        <translation>Der Daumen oder der Zeigefinger</translation>
+    </message>
+    <message>
+        <source>An output is met by</source>
+        <translation>Eine Leistung genügt bei</translation>
+    </message>
+    <message>
+        <source>5 of 10</source>
+        <translation>5 von 10</translation>
+    </message>
+    <message>
+        <source>Five answers to ten pulses</source>
+        <translation>Fünf Antworten auf zehn Impulse</translation>
+    </message>
+    <message>
+        <source>4 of 8</source>
+        <translation>4 von 8</translation>
+    </message>
+    <message>
+        <source>Four answers to eight pulses</source>
+        <translation>Vier Antworten auf acht Impulse</translation>
+    </message>
+    <message>
+        <source>Step of the output</source>
+        <translation>Schritt der Leistung</translation>
+    </message>
+    <message>
+        <source>Fine step, with Shift</source>
+        <translation>Feiner Schritt, mit Umschalt</translation>
+    </message>
+    <message>
+        <source>Answers counted</source>
+        <translation>Gezählte Antworten</translation>
+    </message>
+    <message>
+        <source>Counting rule</source>
+        <translation>Zählregel</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
     </message>
 </context>
 <context>
@@ -4036,12 +5068,105 @@
         <source>Sets the limits that careful hands meet on this head</source>
         <translation>Setzt die Grenzen, die sorgfältige Hände an diesem Kopf einhalten</translation>
     </message>
+    <message>
+        <source>The marks were drawn anew today</source>
+        <translation>Die Marken wurden heute neu gezeichnet</translation>
+    </message>
+    <message>
+        <source>From this visit on they are the reference</source>
+        <translation>Ab dieser Sitzung gelten sie als Bezug</translation>
+    </message>
+    <message>
+        <source>Keep as today&apos;s visit</source>
+        <translation>Als heutige Sitzung festhalten</translation>
+    </message>
+    <message>
+        <source>Adds the tapes to both marks, and the brim&apos;s heights, to today&apos;s visit of the case</source>
+        <translation>Fügt die Bänder zu beiden Marken und die Höhen des Kappenrands der heutigen Sitzung des Falls hinzu</translation>
+    </message>
+    <message>
+        <source>The visit is kept once the tapes to the marks are worked out.</source>
+        <translation>Die Sitzung wird festgehalten, sobald die Bänder zu den Marken berechnet sind.</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Sitzung</translation>
+    </message>
+    <message>
+        <source>Kept as visit %1; the course is shown by the Course button.</source>
+        <translation>Als Sitzung %1 festgehalten; den Verlauf zeigt die Schaltfläche „Verlauf“.</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::Choice</name>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CoilOnStage</name>
+    <message>
+        <source>Coil laid down</source>
+        <translation>Spule angelegt</translation>
+    </message>
+    <message>
+        <source>Coil laid on a spot</source>
+        <translation>Spule an einem Rasterpunkt angelegt</translation>
+    </message>
+    <message>
+        <source>Coil moved</source>
+        <translation>Spule verschoben</translation>
+    </message>
+    <message>
+        <source>Coil turned</source>
+        <translation>Spule gedreht</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CourseChart</name>
+    <message>
+        <source>Distance from the site by visit</source>
+        <translation>Abstand vom Ort je Sitzung</translation>
+    </message>
+    <message>
+        <source>Angle off by visit</source>
+        <translation>Winkelabweichung je Sitzung</translation>
+    </message>
+    <message>
+        <source>Pulse from the site, mm</source>
+        <translation>Impuls vom Ort, mm</translation>
+    </message>
+    <message>
+        <source>Angle off, degrees</source>
+        <translation>Winkelabweichung, Grad</translation>
+    </message>
+    <message>
+        <source>visit</source>
+        <translation>Sitzung</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::CoursePanel</name>
+    <message>
+        <source>What the visits show</source>
+        <translation>Was die Sitzungen zeigen</translation>
+    </message>
+    <message>
+        <source>No visit is kept in this case. Pulses begin one, and so does Check, with today&apos;s marks.</source>
+        <translation>In diesem Fall ist keine Sitzung festgehalten. Impulse beginnen eine, ebenso „Prüfen“ mit den heutigen Marken.</translation>
+    </message>
+    <message>
+        <source>Finding the marks of all visits…</source>
+        <translation>Marken aller Sitzungen werden gesucht…</translation>
+    </message>
+    <message>
+        <source>Marked anew at visit %1; from there on the new marks are the reference.</source>
+        <translation>In Sitzung %1 neu markiert; von da an sind die neuen Marken der Bezug.</translation>
+    </message>
+    <message>
+        <source>Training and illustration only.</source>
+        <translation>Nur zur Schulung und Veranschaulichung.</translation>
     </message>
 </context>
 <context>
@@ -4055,24 +5180,83 @@
         <translation>Zurück zum Arbeitsblatt (Esc)</translation>
     </message>
     <message>
-        <source>The flat coil rests gently on your head, and you hear it click.</source>
-        <translation>Die flache Spule liegt sanft auf Ihrem Kopf, und Sie hören sie klicken.</translation>
-    </message>
-    <message>
-        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; this brain is a drawn example, not your own.</source>
-        <translation>Jeder Klick schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns, der unter der grünen Raute leuchtet, der Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat; dieses Gehirn ist ein gezeichnetes Beispiel, nicht Ihr eigenes.</translation>
-    </message>
-    <message>
-        <source>Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
-        <translation>Jeder Klick schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns unter der grünen Raute; das ist die Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat.</translation>
-    </message>
-    <message>
         <source>A drawing of a head, shaped by a tape measure</source>
         <translation>Die Zeichnung eines Kopfes, nach dem Maßband geformt</translation>
     </message>
     <message>
         <source>A picture of a head, made from a scan</source>
         <translation>Das Bild eines Kopfes, aus einem Scan erstellt</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>The screen before</source>
+        <translation>Die Seite davor</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>The next screen</source>
+        <translation>Die nächste Seite</translation>
+    </message>
+    <message>
+        <source>Picture…</source>
+        <translation>Bild…</translation>
+    </message>
+    <message>
+        <source>Saves what the stage shows</source>
+        <translation>Speichert, was die 3D-Ansicht zeigt</translation>
+    </message>
+    <message>
+        <source>Handout…</source>
+        <translation>Merkblatt…</translation>
+    </message>
+    <message>
+        <source>Saves one page to take home, in these words</source>
+        <translation>Speichert eine Seite zum Mitnehmen, mit diesen Worten</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Prints that page</source>
+        <translation>Druckt diese Seite</translation>
+    </message>
+    <message>
+        <source>the coil</source>
+        <translation>die Spule</translation>
+    </message>
+    <message>
+        <source>the place that lights up</source>
+        <translation>die Stelle, die leuchtet</translation>
+    </message>
+    <message>
+        <source>the place it reaches</source>
+        <translation>die Stelle, die er erreicht</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Foot</name>
+    <message>
+        <source>The plan is as it was; only the coil goes back (Esc)</source>
+        <translation>Der Plan ist, wie er war; nur die Spule geht zurück (Esc)</translation>
+    </message>
+    <message>
+        <source>Where the coil is</source>
+        <translation>Wo die Spule ist</translation>
+    </message>
+    <message>
+        <source>Back to the start</source>
+        <translation>Zurück zum Start</translation>
+    </message>
+    <message>
+        <source>Back to the site</source>
+        <translation>Zurück zum Ort</translation>
     </message>
 </context>
 <context>
@@ -4094,16 +5278,8 @@
         <translation>Stirn oder Gesicht</translation>
     </message>
     <message>
-        <source>Rests on its wings, centre %1 mm clear.</source>
-        <translation>Liegt auf den Flügeln auf, Mitte %1 mm frei.</translation>
-    </message>
-    <message>
         <source>Touches %1.</source>
         <translation>Berührung %1.</translation>
-    </message>
-    <message>
-        <source>Centre %1 mm clear.</source>
-        <translation>Mitte %1 mm frei.</translation>
     </message>
     <message>
         <source>Left wing</source>
@@ -4120,10 +5296,6 @@
     <message>
         <source>, %1 under its middle</source>
         <translation>, %1 unter der Mitte</translation>
-    </message>
-    <message>
-        <source>%1 %2 to %3 mm%4.</source>
-        <translation>%1 %2 bis %3 mm%4.</translation>
     </message>
     <message>
         <source>Clear of ears and brow.</source>
@@ -4148,6 +5320,23 @@
     <message>
         <source>…</source>
         <translation>…</translation>
+    </message>
+    <message>
+        <source>Rests on its wings, centre %1 clear.</source>
+        <translation>Liegt auf den Flügeln auf, Mitte %1 frei.</translation>
+    </message>
+    <message>
+        <source>Centre %1 clear.</source>
+        <translation>Mitte %1 frei.</translation>
+    </message>
+    <message>
+        <source>Touches cap and hair (%2) %1.</source>
+        <translation>Berührt Kappe und Haar (%2) %1.</translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3%4.</source>
+        <comment>a wing, its smallest and largest gap, and its middle&apos;s</comment>
+        <translation>%1 %2 bis %3%4.</translation>
     </message>
 </context>
 <context>
@@ -4194,85 +5383,6 @@
     <message>
         <source>Laying the brain under the skin</source>
         <translation>Gehirn wird unter die Haut gelegt</translation>
-    </message>
-</context>
-<context>
-    <name>scalpmark::window::KeepStep</name>
-    <message>
-        <source>Keep</source>
-        <translation>Sichern</translation>
-    </message>
-    <message>
-        <source>Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again.</source>
-        <translation>Die Zahlen auch auf Papier notieren: Eine Kappe geht verloren, und ein Maßband findet die Marken wieder.</translation>
-    </message>
-    <message>
-        <source>Label of the case</source>
-        <translation>Bezeichnung des Falls</translation>
-    </message>
-    <message>
-        <source>Printed on pictures and sheets. No names: use your own code for the person.</source>
-        <translation>Wird auf Bilder und Blätter gedruckt. Keine Namen: einen eigenen Code für die Person verwenden.</translation>
-    </message>
-    <message>
-        <source>Save case</source>
-        <translation>Fall speichern</translation>
-    </message>
-    <message>
-        <source>Picture…</source>
-        <translation>Bild…</translation>
-    </message>
-    <message>
-        <source>Sheet…</source>
-        <translation>Blatt…</translation>
-    </message>
-    <message>
-        <source>Print…</source>
-        <translation>Drucken…</translation>
-    </message>
-    <message>
-        <source>Writes the case into its file, or asks for one (Ctrl+S)</source>
-        <translation>Schreibt den Fall in seine Datei oder fragt nach einer (Strg+S)</translation>
-    </message>
-    <message>
-        <source>Saves what the stage shows as a picture (Ctrl+Shift+P)</source>
-        <translation>Speichert, was die 3D-Ansicht zeigt, als Bild (Strg+Umschalt+P)</translation>
-    </message>
-    <message>
-        <source>Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)</source>
-        <translation>Speichert das Platzierungsblatt als PDF, A4 oder Letter (Strg+E)</translation>
-    </message>
-    <message>
-        <source>Prints the placement sheet (Ctrl+P)</source>
-        <translation>Druckt das Platzierungsblatt (Strg+P)</translation>
-    </message>
-    <message>
-        <source>Label</source>
-        <translation>Bezeichnung</translation>
-    </message>
-    <message>
-        <source>Not saved yet.</source>
-        <translation>Noch nicht gespeichert.</translation>
-    </message>
-    <message>
-        <source>Saved in %1.</source>
-        <translation>Gespeichert in %1.</translation>
-    </message>
-    <message>
-        <source>Changed since it was saved in %1.</source>
-        <translation>Geändert, seit in %1 gespeichert wurde.</translation>
-    </message>
-    <message>
-        <source>not saved yet</source>
-        <translation>noch nicht gespeichert</translation>
-    </message>
-    <message>
-        <source>saved</source>
-        <translation>gespeichert</translation>
-    </message>
-    <message>
-        <source>changed</source>
-        <translation>geändert</translation>
     </message>
 </context>
 <context>
@@ -4362,14 +5472,6 @@
         <translation>Im 10-5-System gibt es keine Landmarke „%1“; ein Kürzel wie F3 oder CPz eintippen.</translation>
     </message>
     <message>
-        <source>%1 is ringed on the stage.</source>
-        <translation>%1 ist in der 3D-Ansicht hervorgehoben.</translation>
-    </message>
-    <message>
-        <source>%1 is the older label of %2, ringed on the stage.</source>
-        <translation>%1 ist das ältere Kürzel von %2, in der 3D-Ansicht hervorgehoben.</translation>
-    </message>
-    <message>
         <source>%1, placed</source>
         <translation>%1, gesetzt</translation>
     </message>
@@ -4390,8 +5492,52 @@
         <translation>Auf halber Länge jedes langen Bandes mit dem Stift einen kurzen Strich ziehen; wo sich die beiden Striche kreuzen, liegt der Vertex, Cz.</translation>
     </message>
     <message>
-        <source>A label of the 10-5 system, such as F3; Enter rings it on the stage</source>
-        <translation>Ein Kürzel des 10-5-Systems, etwa F3; Eingabe hebt es in der 3D-Ansicht hervor</translation>
+        <source>A label of the 10-5 system, such as F3; Enter marks it on the stage</source>
+        <translation>Ein Kürzel des 10-5-Systems, etwa F3; Eingabe markiert es in der 3D-Ansicht</translation>
+    </message>
+    <message>
+        <source>This one is right</source>
+        <translation>Dieser stimmt</translation>
+    </message>
+    <message>
+        <source>Confirms the computer&apos;s guess; or drag the point where it belongs</source>
+        <translation>Bestätigt die Schätzung des Rechners; oder den Punkt dorthin ziehen, wo er hingehört</translation>
+    </message>
+    <message>
+        <source>Guess the four points</source>
+        <translation>Die vier Punkte schätzen</translation>
+    </message>
+    <message>
+        <source>Fits the built-in head to this skin; each of the four is then to be confirmed or moved</source>
+        <translation>Passt den mitgelieferten Kopf in diese Haut ein; jeder der vier ist danach zu bestätigen oder zu verschieben</translation>
+    </message>
+    <message>
+        <source>%1 is marked on the stage.</source>
+        <translation>%1 ist in der 3D-Ansicht markiert.</translation>
+    </message>
+    <message>
+        <source>%1 is the older label of %2, marked on the stage.</source>
+        <translation>%1 ist das ältere Kürzel von %2, in der 3D-Ansicht markiert.</translation>
+    </message>
+    <message>
+        <source>By tape: %1 from the vertex, %2 from the nasion, %3 from the left tragus, %4 from the right.</source>
+        <translation>Mit dem Band: %1 vom Vertex, %2 vom Nasion, %3 vom Tragus links, %4 vom Tragus rechts.</translation>
+    </message>
+    <message>
+        <source>Guessing…</source>
+        <translation>Wird geschätzt…</translation>
+    </message>
+    <message>
+        <source>%1, guessed</source>
+        <translation>%1, geschätzt</translation>
+    </message>
+    <message>
+        <source>A computer&apos;s guess. Look at it: is it right? Else drag it where it belongs. %1</source>
+        <translation>Eine Schätzung des Rechners. Genau ansehen: Stimmt sie? Sonst dorthin ziehen, wo der Punkt hingehört. %1</translation>
+    </message>
+    <message>
+        <source>Pencil a short line half way along each long tape, at %1 of nasion to inion and at %2 of tragus to tragus; where the two lines cross is the vertex, Cz.</source>
+        <translation>Auf halber Länge jedes langen Bandes mit dem Stift einen kurzen Strich ziehen, bei %1 von Nasion bis Inion und bei %2 von Tragus bis Tragus; wo sich die beiden Striche kreuzen, liegt der Vertex, Cz.</translation>
     </message>
 </context>
 <context>
@@ -4476,11 +5622,46 @@
     </message>
 </context>
 <context>
-    <name>scalpmark::window::MainWindow</name>
+    <name>scalpmark::window::LessonTools</name>
     <message>
-        <source>Where the coil is</source>
-        <translation>Wo die Spule ist</translation>
+        <source>Why?</source>
+        <translation>Warum?</translation>
     </message>
+    <message>
+        <source>Says at each step why it is done so</source>
+        <translation>Sagt bei jedem Schritt, warum er so getan wird</translation>
+    </message>
+    <message>
+        <source>Lays the case on the other side, as in the search; undo takes it back</source>
+        <translation>Legt den Fall auf die andere Seite, wie in der Suche; „Rückgängig“ nimmt es zurück</translation>
+    </message>
+    <message>
+        <source>How fast the lesson plays</source>
+        <translation>Wie schnell die Lektion abläuft</translation>
+    </message>
+    <message>
+        <source>Plays slowly</source>
+        <translation>Läuft langsam ab</translation>
+    </message>
+    <message>
+        <source>Plays at reading pace</source>
+        <translation>Läuft im Lesetempo ab</translation>
+    </message>
+    <message>
+        <source>Plays quickly</source>
+        <translation>Läuft schnell ab</translation>
+    </message>
+    <message>
+        <source>Show it on the right</source>
+        <translation>Rechts zeigen</translation>
+    </message>
+    <message>
+        <source>Show it on the left</source>
+        <translation>Links zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::MainWindow</name>
     <message>
         <source>Unnamed case</source>
         <translation>Unbenannter Fall</translation>
@@ -4488,6 +5669,10 @@
     <message>
         <source>%1[*] - Scalpmark</source>
         <translation>%1[*] - Scalpmark</translation>
+    </message>
+    <message>
+        <source>Say first whose head this is: the tapes of the case do not fit it.</source>
+        <translation>Zuerst angeben, wessen Kopf das ist: Die Maße des Falls passen nicht dazu.</translation>
     </message>
 </context>
 <context>
@@ -4568,6 +5753,14 @@
         <source>With the cap on, its arrow down the nose, check by tape toward the vertex: %1</source>
         <translation>Bei aufgesetzter Kappe, ihr Pfeil die Nase hinab, mit dem Band zum Vertex hin prüfen: %1</translation>
     </message>
+    <message>
+        <source>No tape of this person yet. The built-in head on the stage, nobody&apos;s own, measures %1, %2, %3 %4.</source>
+        <translation>Noch keine Maße dieser Person. Der mitgelieferte Kopf in der 3D-Ansicht, nicht der einer wirklichen Person, misst %1, %2, %3 %4.</translation>
+    </message>
+    <message>
+        <source>no tapes yet</source>
+        <translation>noch keine Maße</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::Menus</name>
@@ -4590,10 +5783,6 @@
     <message>
         <source>From above</source>
         <translation>Von oben</translation>
-    </message>
-    <message>
-        <source>Square on the coil</source>
-        <translation>Senkrecht auf die Spule</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -4696,16 +5885,8 @@
         <translation>&amp;Spalt unter der Spule</translation>
     </message>
     <message>
-        <source>Case&apos;s &amp;label in Explain</source>
-        <translation>&amp;Bezeichnung in „Erklären“</translation>
-    </message>
-    <message>
         <source>Lengths in &amp;inches</source>
         <translation>Längen in Z&amp;oll</translation>
-    </message>
-    <message>
-        <source>&amp;Dark</source>
-        <translation>&amp;Dunkel</translation>
     </message>
     <message>
         <source>Glid&amp;e between views</source>
@@ -4735,40 +5916,69 @@
         <source>&amp;Redo: %1</source>
         <translation>&amp;Wiederholen: %1</translation>
     </message>
+    <message>
+        <source>Straight down on the coil</source>
+        <translation>Senkrecht auf die Spule</translation>
+    </message>
+    <message>
+        <source>&amp;Lock the plan</source>
+        <translation>Plan &amp;sperren</translation>
+    </message>
+    <message>
+        <source>&amp;Induced field (round model head)</source>
+        <translation>&amp;Induziertes Feld (runder Modellkopf)</translation>
+    </message>
+    <message>
+        <source>&amp;Case&apos;s label in Explain</source>
+        <translation>&amp;Bezeichnung des Falls in „Erklären“</translation>
+    </message>
+    <message>
+        <source>&amp;Dark, but for the stage</source>
+        <translation>&amp;Dunkel, außer der 3D-Ansicht</translation>
+    </message>
+    <message>
+        <source>Si&amp;ze of letters</source>
+        <translation>Schri&amp;ftgröße</translation>
+    </message>
+    <message>
+        <source>&amp;Usual</source>
+        <translation>&amp;Üblich</translation>
+    </message>
+    <message>
+        <source>&amp;Large</source>
+        <translation>&amp;Groß</translation>
+    </message>
+    <message>
+        <source>Lar&amp;gest</source>
+        <translation>&amp;Sehr groß</translation>
+    </message>
+    <message>
+        <source>Pro&amp;jected: Teach and Check for a whole room</source>
+        <translation>Pro&amp;jiziert: „Lehren“ und „Prüfen“ für einen ganzen Raum</translation>
+    </message>
 </context>
 <context>
-    <name>scalpmark::window::NodePad</name>
+    <name>scalpmark::window::NextMark</name>
     <message>
-        <source>the start</source>
-        <translation>Suchstart</translation>
+        <source>Previous</source>
+        <translation>Zurück</translation>
     </message>
     <message>
-        <source>one step forward</source>
-        <translation>ein Schritt nach vorn</translation>
+        <source>Next</source>
+        <translation>Weiter</translation>
     </message>
     <message>
-        <source>one step back</source>
-        <translation>ein Schritt nach hinten</translation>
+        <source>Done</source>
+        <translation>Fertig</translation>
     </message>
     <message>
-        <source>one step outward</source>
-        <translation>ein Schritt nach außen</translation>
+        <source>%1, from %2</source>
+        <comment>a mark, and where the tape begins</comment>
+        <translation>%1, ab %2</translation>
     </message>
     <message>
-        <source>one step toward the midline</source>
-        <translation>ein Schritt zur Mittellinie</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
-    <message>
-        <source>nose</source>
-        <translation>Nase</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
@@ -4839,6 +6049,22 @@
         <source>The picture is saved in %1.</source>
         <translation>Das Bild ist in %1 gespeichert.</translation>
     </message>
+    <message>
+        <source>Save the handout</source>
+        <translation>Merkblatt speichern</translation>
+    </message>
+    <message>
+        <source>Handout (*.pdf)</source>
+        <translation>Merkblatt (*.pdf)</translation>
+    </message>
+    <message>
+        <source>The handout is saved in %1.</source>
+        <translation>Das Merkblatt ist in %1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>The handout is on its way to the printer.</source>
+        <translation>Das Merkblatt ist unterwegs zum Drucker.</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::OutputJob</name>
@@ -4857,6 +6083,10 @@
     <message>
         <source>Writing the picture</source>
         <translation>Bild wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Writing the handout</source>
+        <translation>Merkblatt wird geschrieben</translation>
     </message>
 </context>
 <context>
@@ -4909,6 +6139,320 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::PulseList</name>
+    <message>
+        <source>spot %1</source>
+        <translation>Rasterpunkt %1</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>%1   %2, %3 %: %4   %5</source>
+        <translation>%1   %2, %3 %: %4   %5</translation>
+    </message>
+    <message>
+        <source>%1   corrected, first noted: %2</source>
+        <translation>%1   korrigiert, zuerst notiert: %2</translation>
+    </message>
+    <message>
+        <source>Pulses of the visit</source>
+        <translation>Impulse der Sitzung</translation>
+    </message>
+    <message>
+        <source>The keys 0 to 3 correct the answer of the chosen pulse</source>
+        <translation>Die Tasten 0 bis 3 korrigieren die Antwort des gewählten Impulses</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PulseLog</name>
+    <message>
+        <source>A case holds at most %1 visits; begin another case.</source>
+        <translation>Ein Fall fasst höchstens %1 Sitzungen; einen weiteren Fall beginnen.</translation>
+    </message>
+    <message>
+        <source>A visit holds at most %1 pulses; begin another.</source>
+        <translation>Eine Sitzung fasst höchstens %1 Impulse; eine weitere beginnen.</translation>
+    </message>
+    <message>
+        <source>Pulse</source>
+        <translation>Impuls</translation>
+    </message>
+    <message>
+        <source>There is no pulse to take back.</source>
+        <translation>Es gibt keinen Impuls zum Zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Pulse taken back</source>
+        <translation>Impuls zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Pulse corrected</source>
+        <translation>Impuls korrigiert</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PulsePad</name>
+    <message>
+        <source>Spot %1: %2</source>
+        <translation>Rasterpunkt %1: %2</translation>
+    </message>
+    <message>
+        <source>Spot %1: %2, answered %3</source>
+        <translation>Rasterpunkt %1: %2, beantwortet %3</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PulsePanel</name>
+    <message>
+        <source>Pulses</source>
+        <translation>Impulse</translation>
+    </message>
+    <message>
+        <source>Keys: 0 none, 1 thumb, 2 index finger, 3 other; up and down the output, with Shift finely; left and right the spot; Backspace takes the last pulse back</source>
+        <translation>Tasten: 0 keine, 1 Daumen, 2 Zeigefinger, 3 andere; auf und ab die Leistung, mit Umschalt fein; links und rechts der Rasterpunkt; die Rücktaste nimmt den letzten Impuls zurück</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>The last pulse was not one (Backspace)</source>
+        <translation>Der letzte Impuls war keiner (Rücktaste)</translation>
+    </message>
+    <message>
+        <source>Spot</source>
+        <translation>Rasterpunkt</translation>
+    </message>
+    <message>
+        <source>Output, %</source>
+        <translation>Leistung, %</translation>
+    </message>
+    <message>
+        <source>Answer: %1</source>
+        <translation>Antwort: %1</translation>
+    </message>
+    <message>
+        <source>No pulse yet.</source>
+        <translation>Noch kein Impuls.</translation>
+    </message>
+    <message>
+        <source>Pulse %1: %2 %, %3.</source>
+        <translation>Impuls %1: %2 %, %3.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::PulsesStep</name>
+    <message>
+        <source>Pulses</source>
+        <translation>Impulse</translation>
+    </message>
+    <message>
+        <source>Lay the coil on the spot, give one pulse, watch the relaxed hand, and note what you saw.</source>
+        <translation>Die Spule an den Rasterpunkt anlegen, einen Impuls geben, die entspannte Hand beobachten und notieren, was zu sehen war.</translation>
+    </message>
+    <message>
+        <source>Pulses of this visit, the last on top</source>
+        <translation>Impulse dieser Sitzung, der letzte oben</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Sitzung</translation>
+    </message>
+    <message>
+        <source>initials</source>
+        <translation>Handzeichen</translation>
+    </message>
+    <message>
+        <source>Initials of who gives the pulses; may stay empty</source>
+        <translation>Handzeichen der Person, die die Impulse gibt; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Who gives the pulses; may stay empty</source>
+        <translation>Wer die Impulse gibt; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Handzeichen</translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation>Hotspot</translation>
+    </message>
+    <message>
+        <source>New visit</source>
+        <translation>Neue Sitzung</translation>
+    </message>
+    <message>
+        <source>Visit %1, %2</source>
+        <translation>Sitzung %1, %2</translation>
+    </message>
+    <message>
+        <source>This visit is over: a pulse begins another.</source>
+        <translation>Diese Sitzung ist vorbei: Ein Impuls beginnt eine neue.</translation>
+    </message>
+    <message>
+        <source>%1 pulses, threshold %2 %</source>
+        <translation>%1 Impulse, Schwelle %2 %</translation>
+    </message>
+    <message>
+        <source>%1 pulses</source>
+        <translation>%1 Impulse</translation>
+    </message>
+    <message>
+        <source>Take spot %1 as hotspot</source>
+        <translation>Rasterpunkt %1 als Hotspot nehmen</translation>
+    </message>
+    <message>
+        <source>Most telling: spot %1</source>
+        <translation>Am aufschlussreichsten: Rasterpunkt %1</translation>
+    </message>
+    <message>
+        <source>Nearest to the centre: take spot %1 as hotspot</source>
+        <translation>Dem Schwerpunkt am nächsten: Rasterpunkt %1 als Hotspot nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::RulesPicture</name>
+    <message>
+        <source>tape</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation>Nahpunkt</translation>
+    </message>
+    <message>
+        <source>The three rules, seen from beside the coil</source>
+        <translation>Die drei Regeln, seitlich neben der Spule gesehen</translation>
+    </message>
+    <message>
+        <source>%1: edge %2 above its mark</source>
+        <comment>a rule, and how far its mark lies from the edge</comment>
+        <translation>%1: Kante %2 über ihrer Marke</translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation>Spule</translation>
+    </message>
+    <message>
+        <source>pulse</source>
+        <translation>Impuls</translation>
+    </message>
+    <message>
+        <source>gap %1</source>
+        <translation>Spalt %1</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::SaveStep</name>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Write the numbers down on paper too: a cap gets lost, and a tape finds the marks again.</source>
+        <translation>Die Zahlen auch auf Papier notieren: Eine Kappe geht verloren, und ein Maßband findet die Marken wieder.</translation>
+    </message>
+    <message>
+        <source>Label of the case</source>
+        <translation>Bezeichnung des Falls</translation>
+    </message>
+    <message>
+        <source>Printed on pictures and sheets. No names: use your own code for the person.</source>
+        <translation>Wird auf Bilder und Blätter gedruckt. Keine Namen: einen eigenen Code für die Person verwenden.</translation>
+    </message>
+    <message>
+        <source>Save case</source>
+        <translation>Fall speichern</translation>
+    </message>
+    <message>
+        <source>Picture…</source>
+        <translation>Bild…</translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation>Blatt…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Writes the case into its file, or asks for one (Ctrl+S)</source>
+        <translation>Schreibt den Fall in seine Datei oder fragt nach einer (Strg+S)</translation>
+    </message>
+    <message>
+        <source>Saves what the stage shows as a picture (Ctrl+Shift+P)</source>
+        <translation>Speichert, was die 3D-Ansicht zeigt, als Bild (Strg+Umschalt+P)</translation>
+    </message>
+    <message>
+        <source>Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)</source>
+        <translation>Speichert das Platzierungsblatt als PDF, A4 oder Letter (Strg+E)</translation>
+    </message>
+    <message>
+        <source>Prints the placement sheet (Ctrl+P)</source>
+        <translation>Druckt das Platzierungsblatt (Strg+P)</translation>
+    </message>
+    <message>
+        <source>Numbers across the room</source>
+        <translation>Zahlen für den ganzen Raum</translation>
+    </message>
+    <message>
+        <source>The lengths that find the marks again, one at a time in digits as large as a hand</source>
+        <translation>Die Längen, mit denen die Marken wiedergefunden werden, eine nach der anderen in handgroßen Ziffern</translation>
+    </message>
+    <message>
+        <source>A locked plan is not changed by a slip of the hand; saving locks it (Ctrl+L)</source>
+        <translation>Ein gesperrter Plan wird nicht aus Versehen geändert; Speichern sperrt ihn (Strg+L)</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Bezeichnung</translation>
+    </message>
+    <message>
+        <source>Not saved yet.</source>
+        <translation>Noch nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>Saved in %1.</source>
+        <translation>Gespeichert in %1.</translation>
+    </message>
+    <message>
+        <source>Changed since it was saved in %1.</source>
+        <translation>Geändert, seit in %1 gespeichert wurde.</translation>
+    </message>
+    <message>
+        <source>Locked: unlock the plan</source>
+        <translation>Gesperrt: Plan entsperren</translation>
+    </message>
+    <message>
+        <source>Lock the plan</source>
+        <translation>Plan sperren</translation>
+    </message>
+    <message>
+        <source>saved, locked</source>
+        <translation>gespeichert, gesperrt</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>saved</source>
+        <translation>gespeichert</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::SearchStep</name>
     <message>
         <source>Search</source>
@@ -4941,10 +6485,6 @@
     <message>
         <source>Then forward</source>
         <translation>Dann nach vorn</translation>
-    </message>
-    <message>
-        <source>Between spots</source>
-        <translation>Rasterschritt</translation>
     </message>
     <message>
         <source>The grid is drawn on</source>
@@ -5001,10 +6541,6 @@
     <message>
         <source>nearest</source>
         <translation>Nahpunkt</translation>
-    </message>
-    <message>
-        <source>Lay the coil on a spot</source>
-        <translation>Spule am Rasterpunkt anlegen</translation>
     </message>
     <message>
         <source>Lay the coil on</source>
@@ -5082,6 +6618,26 @@
         <source>Rule for laying</source>
         <translation>Regel zum Anlegen</translation>
     </message>
+    <message>
+        <source>Grid step</source>
+        <translation>Rasterschritt</translation>
+    </message>
+    <message>
+        <source>Try a spot: lay the coil on</source>
+        <translation>Rasterpunkt probieren: Spule anlegen</translation>
+    </message>
+    <message>
+        <source>This spot answered</source>
+        <translation>Dieser Rasterpunkt hat geantwortet</translation>
+    </message>
+    <message>
+        <source>Takes the spot that the coil is on as the hotspot, as in the next steps</source>
+        <translation>Nimmt den Rasterpunkt, an dem die Spule liegt, als Hotspot, wie in den nächsten Schritten</translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation>Hotspot</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::Session</name>
@@ -5105,6 +6661,235 @@
         <source>Head from %1</source>
         <translation>Kopf aus %1</translation>
     </message>
+    <message>
+        <source>The plan is locked, since it was saved; unlock it to change it (Ctrl+L, or the button in the last step).</source>
+        <translation>Der Plan ist gesperrt, seit er gespeichert wurde; zum Ändern entsperren (Strg+L oder die Schaltfläche im letzten Schritt).</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::SiteStep</name>
+    <message>
+        <source>Site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>The hotspot is</source>
+        <translation>Der Hotspot ist</translation>
+    </message>
+    <message>
+        <source>The treatment site is</source>
+        <translation>Der Behandlungsort ist</translation>
+    </message>
+    <message>
+        <source>forward of it</source>
+        <translation>vor dem Hotspot</translation>
+    </message>
+    <message>
+        <source>A tape forward from the hotspot, parallel to the midline</source>
+        <translation>Ein Band vom Hotspot nach vorn, parallel zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>a landmark</source>
+        <translation>eine Landmarke</translation>
+    </message>
+    <message>
+        <source>A position of the 10-20, 10-10 or 10-5 system</source>
+        <translation>Eine Position des 10-20-, 10-10- oder 10-5-Systems</translation>
+    </message>
+    <message>
+        <source>Forward from the hotspot</source>
+        <translation>Vom Hotspot nach vorn</translation>
+    </message>
+    <message>
+        <source>Treatment distance</source>
+        <translation>Behandlungsabstand</translation>
+    </message>
+    <message>
+        <source>Its edge mark is drawn by</source>
+        <translation>Kantenmarke gezeichnet nach</translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>A tape of the centre-to-edge length along the skin from the site</source>
+        <translation>Ein Band der Länge Mitte bis Kante, vom Behandlungsort auf der Haut</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>Looking straight down past the edge of the coil on the site</source>
+        <translation>Senkrecht an der Kante der Spule am Behandlungsort vorbei blicken</translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation>Nahpunkt</translation>
+    </message>
+    <message>
+        <source>The skin nearest to the edge of the coil on the site</source>
+        <translation>Die Stelle der Haut, die der Kante der Spule am Behandlungsort am nächsten ist</translation>
+    </message>
+    <message>
+        <source>Landmark</source>
+        <translation>Landmarke</translation>
+    </message>
+    <message>
+        <source>Landmark of the treatment site</source>
+        <translation>Landmarke des Behandlungsorts</translation>
+    </message>
+    <message>
+        <source>A label of the 10-5 system, such as F3</source>
+        <translation>Ein Kürzel des 10-5-Systems, etwa F3</translation>
+    </message>
+    <message>
+        <source>Treat on the other side</source>
+        <translation>Auf der anderen Seite behandeln</translation>
+    </message>
+    <message>
+        <source>Other sites, and how far they lie from this one</source>
+        <translation>Andere Orte und wie weit sie von diesem entfernt sind</translation>
+    </message>
+    <message>
+        <source>Other sites; Enter chooses one</source>
+        <translation>Andere Orte; Eingabe wählt einen</translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Double-click, or Enter, makes it the treatment site.</source>
+        <translation>Doppelklick oder Eingabe macht ihn zum Behandlungsort.</translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation>Hotspot</translation>
+    </message>
+    <message>
+        <source>Treatment rule</source>
+        <translation>Behandlungsregel</translation>
+    </message>
+    <message>
+        <source>Rule for drawing</source>
+        <translation>Regel zum Zeichnen</translation>
+    </message>
+    <message>
+        <source>Treatment site</source>
+        <translation>Behandlungsort</translation>
+    </message>
+    <message>
+        <source>Type the landmark&apos;s label, such as F3.</source>
+        <translation>Das Kürzel der Landmarke eintippen, etwa F3.</translation>
+    </message>
+    <message>
+        <source>There is no landmark “%1” in the 10-5 system; type a label such as F3.</source>
+        <translation>Im 10-5-System gibt es keine Landmarke „%1“; ein Kürzel wie F3 eintippen.</translation>
+    </message>
+    <message>
+        <source>%1 lies on the patient&apos;s right, but the search is on the left. For the right side press Enter again; on the left it is %2.</source>
+        <translation>%1 liegt auf der rechten Patientenseite, die Suche aber auf der linken. Für die rechte Seite nochmals Eingabe drücken; links ist es %2.</translation>
+    </message>
+    <message>
+        <source>%1 lies on the patient&apos;s left, but the search is on the right. For the left side press Enter again; on the right it is %2.</source>
+        <translation>%1 liegt auf der linken Patientenseite, die Suche aber auf der rechten. Für die linke Seite nochmals Eingabe drücken; rechts ist es %2.</translation>
+    </message>
+    <message>
+        <source>Treat on the right, at %1</source>
+        <translation>Rechts behandeln, bei %1</translation>
+    </message>
+    <message>
+        <source>Treat on the left, at %1</source>
+        <translation>Links behandeln, bei %1</translation>
+    </message>
+    <message>
+        <source>Treatment landmark</source>
+        <translation>Landmarke der Behandlung</translation>
+    </message>
+    <message>
+        <source>The spot that answered (the hotspot)</source>
+        <translation>Rasterpunkt mit Antwort (der Hotspot)</translation>
+    </message>
+    <message>
+        <source>The spot that answered: not found yet. The stage shows the site as it would be if the middle spot answers.</source>
+        <translation>Rasterpunkt mit Antwort: noch nicht gefunden. Die 3D-Ansicht zeigt den Ort, wie er wäre, wenn der mittlere Rasterpunkt antwortet.</translation>
+    </message>
+    <message>
+        <source>The spot that answered: not found yet.</source>
+        <translation>Rasterpunkt mit Antwort: noch nicht gefunden.</translation>
+    </message>
+    <message>
+        <source>Circle the spot that gives a steady twitch of the hand. From its pulse point tape %1 forward, parallel to the midline: the treatment site.</source>
+        <translation>Den Rasterpunkt einkreisen, bei dem die Hand stetig zuckt. Von seinem Impulspunkt %1 nach vorn messen, parallel zur Mittellinie: der Behandlungsort.</translation>
+    </message>
+    <message>
+        <source>Circle the spot that gives a steady twitch of the hand. The treatment site is the landmark %1.</source>
+        <translation>Den Rasterpunkt einkreisen, bei dem die Hand stetig zuckt. Der Behandlungsort ist die Landmarke %1.</translation>
+    </message>
+    <message>
+        <source>hotspot not found yet</source>
+        <translation>Hotspot noch nicht gefunden</translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation>%1 nach vorn</translation>
+    </message>
+    <message>
+        <source>this one</source>
+        <translation>dieser</translation>
+    </message>
+    <message>
+        <source>For comparison; it has no label of its own.</source>
+        <translation>Zum Vergleich; er hat kein eigenes Kürzel.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::SpotPad</name>
+    <message>
+        <source>the start</source>
+        <translation>Suchstart</translation>
+    </message>
+    <message>
+        <source>one step forward</source>
+        <translation>ein Schritt nach vorn</translation>
+    </message>
+    <message>
+        <source>one step back</source>
+        <translation>ein Schritt nach hinten</translation>
+    </message>
+    <message>
+        <source>one step outward</source>
+        <translation>ein Schritt nach außen</translation>
+    </message>
+    <message>
+        <source>one step toward the midline</source>
+        <translation>ein Schritt zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>nose</source>
+        <translation>Nase</translation>
+    </message>
+    <message>
+        <source>%1, the hotspot</source>
+        <translation>%1, der Hotspot</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::StageDirector</name>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::StageView</name>
@@ -5115,6 +6900,45 @@
     <message>
         <source>The head with tapes, marks and coil. Arrow keys turn the coil, with Ctrl they move it; 1 to 6 choose a view. While points are placed, Enter sets one in the middle of the picture and Ctrl with arrow keys moves it.</source>
         <translation>Der Kopf mit Bändern, Marken und Spule. Pfeiltasten drehen die Spule, mit Strg verschieben sie sie; 1 bis 6 wählen einen Blick. Beim Setzen der Punkte setzt Eingabe einen Punkt in die Bildmitte, und Strg mit Pfeiltasten verschiebt ihn.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::StartPage</name>
+    <message>
+        <source>What do you begin with?</source>
+        <translation>Womit beginnen Sie?</translation>
+    </message>
+    <message>
+        <source>Used lately</source>
+        <translation>Zuletzt verwendet</translation>
+    </message>
+    <message>
+        <source>Cases used lately; Enter opens one</source>
+        <translation>Zuletzt verwendete Fälle; Eingabe öffnet einen</translation>
+    </message>
+    <message>
+        <source>A new case</source>
+        <translation>Ein neuer Fall</translation>
+    </message>
+    <message>
+        <source>A person whose head is measured now</source>
+        <translation>Eine Person, deren Kopf jetzt vermessen wird</translation>
+    </message>
+    <message>
+        <source>A case from a file…</source>
+        <translation>Ein Fall aus einer Datei…</translation>
+    </message>
+    <message>
+        <source>A case, a scan or an MRI</source>
+        <translation>Ein Fall, ein Scan oder ein MRT</translation>
+    </message>
+    <message>
+        <source>The demo case, for trying things out</source>
+        <translation>Der Beispielfall, zum Ausprobieren</translation>
+    </message>
+    <message>
+        <source>Nobody&apos;s head, with everything filled in</source>
+        <translation>Kein Kopf einer wirklichen Person, alles ausgefüllt</translation>
     </message>
 </context>
 <context>
@@ -5133,10 +6957,104 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::TapesQuestion</name>
+    <message>
+        <source>The same person&apos;s: keep both</source>
+        <translation>Dieselbe Person: beides behalten</translation>
+    </message>
+    <message>
+        <source>Somebody else&apos;s tapes: take them out</source>
+        <translation>Maße einer anderen Person: herausnehmen</translation>
+    </message>
+    <message>
+        <source>The wrong head: back to the one before</source>
+        <translation>Der falsche Kopf: zurück zum vorigen</translation>
+    </message>
+    <message>
+        <source>Tapes</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>%1: %2 entered, %3 on this head</source>
+        <translation>%1: %2 eingegeben, %3 an diesem Kopf</translation>
+    </message>
+    <message>
+        <source>Whose head is this? The tapes of the case do not fit it. %1.</source>
+        <translation>Wessen Kopf ist das? Die Maße des Falls passen nicht dazu. %1.</translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::Teach</name>
     <message>
         <source>Step %1 of %2</source>
         <translation>Schritt %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 Why: %2</source>
+        <comment>what staff do, and why</comment>
+        <translation>%1 Warum: %2</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::ThresholdChart</name>
+    <message>
+        <source>Answers against output</source>
+        <translation>Antworten nach Leistung</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>output, %; dots: pulses; band: chance of an answer</source>
+        <translation>Leistung, %; Punkte: Impulse; Fläche: Chance einer Antwort</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::ThresholdPanel</name>
+    <message>
+        <source>Threshold written down</source>
+        <translation>Notierte Schwelle</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Write whole percent, as the stimulator shows.</source>
+        <translation>Ganze Prozent schreiben, wie der Stimulator sie zeigt.</translation>
+    </message>
+    <message>
+        <source>Threshold</source>
+        <translation>Schwelle</translation>
+    </message>
+    <message>
+        <source>%1: try %2 %</source>
+        <translation>%1: %2 % versuchen</translation>
+    </message>
+    <message>
+        <source>Takes this output for the next pulse; for finding the threshold only</source>
+        <translation>Nimmt diese Leistung für den nächsten Impuls; nur zum Finden der Schwelle</translation>
+    </message>
+    <message>
+        <source>Threshold at spot %1</source>
+        <translation>Schwelle am Rasterpunkt %1</translation>
+    </message>
+    <message>
+        <source>No pulse at this spot yet.</source>
+        <translation>An diesem Rasterpunkt noch kein Impuls.</translation>
+    </message>
+    <message>
+        <source>Counting</source>
+        <translation>Auszählen</translation>
+    </message>
+    <message>
+        <source>Estimate</source>
+        <translation>Schätzung</translation>
     </message>
 </context>
 <context>
@@ -5154,16 +7072,8 @@
         <translation>Abweichung von Hand</translation>
     </message>
     <message>
-        <source>Placements tried, in percent</source>
-        <translation>Probierte Platzierungen, in Prozent</translation>
-    </message>
-    <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
-    </message>
-    <message>
-        <source>Stop trying placements</source>
-        <translation>Probieren der Platzierungen beenden</translation>
     </message>
     <message>
         <source>Show where they land</source>
@@ -5172,10 +7082,6 @@
     <message>
         <source>Draws around the treatment site where half, and 95 of 100, of the pulses land</source>
         <translation>Zeichnet um den Behandlungsort, wo die Hälfte und wo 95 von 100 der Impulse landen</translation>
-    </message>
-    <message>
-        <source>How far off hands are, one standard deviation</source>
-        <translation>Fehler von Hand, eine Standardabweichung</translation>
     </message>
     <message>
         <source>Each of the four points</source>
@@ -5202,14 +7108,6 @@
         <translation>°</translation>
     </message>
     <message>
-        <source>The coil&apos;s roll and pitch</source>
-        <translation>Kippung, seitlich und längs</translation>
-    </message>
-    <message>
-        <source>The cap put on again</source>
-        <translation>Kappe neu aufgesetzt</translation>
-    </message>
-    <message>
         <source>Laid by another rule</source>
         <translation>Nach anderer Regel angelegt</translation>
     </message>
@@ -5219,19 +7117,11 @@
     </message>
     <message>
         <source>Default errors</source>
-        <translation>Übliche Fehler</translation>
+        <translation>Typische Fehler</translation>
     </message>
     <message>
         <source>Work it out</source>
         <translation>Berechnen</translation>
-    </message>
-    <message>
-        <source>Try placements by hand</source>
-        <translation>Platzierungen von Hand probieren</translation>
-    </message>
-    <message>
-        <source>Trying placements by hand…</source>
-        <translation>Platzierungen von Hand werden probiert…</translation>
     </message>
     <message>
         <source>Given up.</source>
@@ -5250,14 +7140,6 @@
         <translation>Blick an der Spule vorbei (geschätzt)</translation>
     </message>
     <message>
-        <source>Puts all eight back to what they are without an entry</source>
-        <translation>Setzt alle acht auf das zurück, was ohne Eingabe gilt</translation>
-    </message>
-    <message>
-        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the placements lie within %2 of the site, 95 of 100 within %3. %4&lt;br&gt;%5&lt;br&gt;%6</source>
-        <translation>&lt;b&gt;Im Mittel %1 daneben&lt;/b&gt;; die Hälfte der Platzierungen liegt höchstens %2 vom Ort entfernt, 95 von 100 höchstens %3. %4&lt;br&gt;%5&lt;br&gt;%6</translation>
-    </message>
-    <message>
         <source>A way to mark</source>
         <translation>Eine Art zu markieren</translation>
     </message>
@@ -5267,6 +7149,50 @@
         <comment>a way to mark, and below it: pulse off, angle off</comment>
         <translation>%1:
 %2, %3°</translation>
+    </message>
+    <message>
+        <source>Trials done, in percent</source>
+        <translation>Fertige Versuche, in Prozent</translation>
+    </message>
+    <message>
+        <source>Stop the trials</source>
+        <translation>Versuche anhalten</translation>
+    </message>
+    <message>
+        <source>How far off hands are (typical errors)</source>
+        <translation>Wie weit Hände daneben liegen (typische Fehler)</translation>
+    </message>
+    <message>
+        <source>The coil&apos;s tilt, to a side and to its front</source>
+        <translation>Kippung der Spule, zur Seite und nach vorn</translation>
+    </message>
+    <message>
+        <source>The cap slid forward or back (a guess)</source>
+        <translation>Kappe nach vorn oder hinten gerutscht (geschätzt)</translation>
+    </message>
+    <message>
+        <source>The cap slid to a side (a guess)</source>
+        <translation>Kappe zu einer Seite gerutscht (geschätzt)</translation>
+    </message>
+    <message>
+        <source>The cap turned (a guess)</source>
+        <translation>Kappe gedreht (geschätzt)</translation>
+    </message>
+    <message>
+        <source>Puts all of them back to what they are without an entry</source>
+        <translation>Setzt alle auf das zurück, was ohne Eingabe gilt</translation>
+    </message>
+    <message>
+        <source>Try it out by hand</source>
+        <translation>Von Hand ausprobieren</translation>
+    </message>
+    <message>
+        <source>Trying out many pairs of hands…</source>
+        <translation>Viele Paare von Händen werden ausprobiert…</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the trials lie within %2 of the site, 95 of 100 within %3. %4 %5&lt;br&gt;%6&lt;br&gt;%7</source>
+        <translation>&lt;b&gt;Im Mittel %1 daneben&lt;/b&gt;; die Hälfte der Versuche liegt höchstens %2 vom Ort entfernt, 95 von 100 höchstens %3. %4 %5&lt;br&gt;%6&lt;br&gt;%7</translation>
     </message>
 </context>
 <context>
@@ -5319,184 +7245,20 @@
         <source>Save the placement sheet as PDF, A4 or Letter</source>
         <translation>Das gedruckte Platzierungsblatt als PDF speichern, A4 oder Letter</translation>
     </message>
+    <message>
+        <source>Course</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Look back over all visits of the case</source>
+        <translation>Auf alle Sitzungen des Falls zurückblicken</translation>
+    </message>
 </context>
 <context>
-    <name>scalpmark::window::TreatStep</name>
+    <name>scalpmark::window::UndoLinks</name>
     <message>
-        <source>Treat</source>
-        <translation>Behandlung</translation>
-    </message>
-    <message>
-        <source>The spot that answered (the hotspot)</source>
-        <translation>Rasterpunkt mit Antwort (der Hotspot)</translation>
-    </message>
-    <message>
-        <source>The hotspot is</source>
-        <translation>Der Hotspot ist</translation>
-    </message>
-    <message>
-        <source>The treatment site is</source>
-        <translation>Der Behandlungsort ist</translation>
-    </message>
-    <message>
-        <source>forward of it</source>
-        <translation>vor dem Hotspot</translation>
-    </message>
-    <message>
-        <source>A tape forward from the hotspot, parallel to the midline</source>
-        <translation>Ein Band vom Hotspot nach vorn, parallel zur Mittellinie</translation>
-    </message>
-    <message>
-        <source>a landmark</source>
-        <translation>eine Landmarke</translation>
-    </message>
-    <message>
-        <source>A position of the 10-20, 10-10 or 10-5 system</source>
-        <translation>Eine Position des 10-20-, 10-10- oder 10-5-Systems</translation>
-    </message>
-    <message>
-        <source>Forward from the hotspot</source>
-        <translation>Vom Hotspot nach vorn</translation>
-    </message>
-    <message>
-        <source>Treatment distance</source>
-        <translation>Behandlungsabstand</translation>
-    </message>
-    <message>
-        <source>Landmark</source>
-        <translation>Landmarke</translation>
-    </message>
-    <message>
-        <source>Landmark of the treatment site</source>
-        <translation>Landmarke des Behandlungsorts</translation>
-    </message>
-    <message>
-        <source>A label of the 10-5 system, such as F3</source>
-        <translation>Ein Kürzel des 10-5-Systems, etwa F3</translation>
-    </message>
-    <message>
-        <source>Other sites, and how far they lie from this one</source>
-        <translation>Andere Orte und wie weit sie von diesem entfernt sind</translation>
-    </message>
-    <message>
-        <source>Other sites; Enter chooses one</source>
-        <translation>Andere Orte; Eingabe wählt einen</translation>
-    </message>
-    <message>
-        <source>Site</source>
-        <translation>Ort</translation>
-    </message>
-    <message>
-        <source>Away</source>
-        <translation>Abstand</translation>
-    </message>
-    <message>
-        <source>Double-click, or Enter, makes it the treatment site.</source>
-        <translation>Doppelklick oder Eingabe macht ihn zum Behandlungsort.</translation>
-    </message>
-    <message>
-        <source>Hotspot</source>
-        <translation>Hotspot</translation>
-    </message>
-    <message>
-        <source>Treatment rule</source>
-        <translation>Behandlungsregel</translation>
-    </message>
-    <message>
-        <source>Treatment site</source>
-        <translation>Behandlungsort</translation>
-    </message>
-    <message>
-        <source>Type the landmark&apos;s label, such as F3.</source>
-        <translation>Das Kürzel der Landmarke eintippen, etwa F3.</translation>
-    </message>
-    <message>
-        <source>There is no landmark “%1” in the 10-5 system; type a label such as F3.</source>
-        <translation>Im 10-5-System gibt es keine Landmarke „%1“; ein Kürzel wie F3 eintippen.</translation>
-    </message>
-    <message>
-        <source>Treatment landmark</source>
-        <translation>Landmarke der Behandlung</translation>
-    </message>
-    <message>
-        <source>Circle the spot that gives a steady twitch of the hand. From its pulse point tape %1 forward, parallel to the midline: the treatment site.</source>
-        <translation>Den Rasterpunkt einkreisen, bei dem die Hand stetig zuckt. Von seinem Impulspunkt %1 nach vorn messen, parallel zur Mittellinie: der Behandlungsort.</translation>
-    </message>
-    <message>
-        <source>Circle the spot that gives a steady twitch of the hand. The treatment site is the landmark %1.</source>
-        <translation>Den Rasterpunkt einkreisen, bei dem die Hand stetig zuckt. Der Behandlungsort ist die Landmarke %1.</translation>
-    </message>
-    <message>
-        <source>%1 forward</source>
-        <translation>%1 nach vorn</translation>
-    </message>
-    <message>
-        <source>half way %1</source>
-        <translation>Mitte zwischen %1</translation>
-    </message>
-    <message>
-        <source> to </source>
-        <translation> und </translation>
-    </message>
-    <message>
-        <source>this one</source>
-        <translation>dieser</translation>
-    </message>
-    <message>
-        <source>For comparison; it has no label of its own.</source>
-        <translation>Zum Vergleich; er hat kein eigenes Kürzel.</translation>
-    </message>
-    <message>
-        <source>Its edge mark is drawn by</source>
-        <translation>Kantenmarke gezeichnet nach</translation>
-    </message>
-    <message>
-        <source>tape</source>
-        <translation>Band</translation>
-    </message>
-    <message>
-        <source>A tape of the centre-to-edge length along the skin from the site</source>
-        <translation>Ein Band der Länge Mitte bis Kante, vom Behandlungsort auf der Haut</translation>
-    </message>
-    <message>
-        <source>drop</source>
-        <translation>Lot</translation>
-    </message>
-    <message>
-        <source>Looking straight down past the edge of the coil on the site</source>
-        <translation>Senkrecht an der Kante der Spule am Behandlungsort vorbei blicken</translation>
-    </message>
-    <message>
-        <source>nearest</source>
-        <translation>Nahpunkt</translation>
-    </message>
-    <message>
-        <source>The skin nearest to the edge of the coil on the site</source>
-        <translation>Die Stelle der Haut, die der Kante der Spule am Behandlungsort am nächsten ist</translation>
-    </message>
-    <message>
-        <source>Rule for drawing</source>
-        <translation>Regel zum Zeichnen</translation>
-    </message>
-    <message>
-        <source>%1 lies on the patient&apos;s right, but the search is on the left. For the right side press Enter again; on the left it is %2.</source>
-        <translation>%1 liegt auf der rechten Patientenseite, die Suche aber auf der linken. Für die rechte Seite nochmals Eingabe drücken; links ist es %2.</translation>
-    </message>
-    <message>
-        <source>%1 lies on the patient&apos;s left, but the search is on the right. For the left side press Enter again; on the right it is %2.</source>
-        <translation>%1 liegt auf der linken Patientenseite, die Suche aber auf der rechten. Für die linke Seite nochmals Eingabe drücken; rechts ist es %2.</translation>
-    </message>
-    <message>
-        <source>Treat on the right, at %1</source>
-        <translation>Rechts behandeln, bei %1</translation>
-    </message>
-    <message>
-        <source>Treat on the left, at %1</source>
-        <translation>Links behandeln, bei %1</translation>
-    </message>
-    <message>
-        <source>Treat on the other side</source>
-        <translation>Auf der anderen Seite behandeln</translation>
+        <source>Point placed</source>
+        <translation>Punkt gesetzt</translation>
     </message>
 </context>
 <context>
@@ -5504,6 +7266,30 @@
     <message>
         <source>Working out tape distances was cut short; enter the distances again.</source>
         <translation>Das Berechnen der Bandabstände wurde abgebrochen; die Abstände neu eingeben.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s site mark</source>
+        <translation>Heutige Ortsmarke</translation>
+    </message>
+    <message>
+        <source>Today&apos;s edge mark</source>
+        <translation>Heutige Kantenmarke</translation>
+    </message>
+    <message>
+        <source>No spot of the grid has answered yet, so nobody knows where the site is; say which did in the step of the site first.</source>
+        <translation>Noch hat kein Rasterpunkt geantwortet, daher weiß niemand, wo der Ort ist; zuerst im Schritt „Ort“ angeben, welcher es war.</translation>
+    </message>
+    <message>
+        <source>Check started over</source>
+        <translation>Prüfung neu begonnen</translation>
+    </message>
+    <message>
+        <source>Cap</source>
+        <translation>Kappe</translation>
+    </message>
+    <message>
+        <source>Allowed distance and angle</source>
+        <translation>Erlaubter Abstand und Winkel</translation>
     </message>
 </context>
 <context>
@@ -5589,24 +7375,8 @@
         <translation>Die Länge in Richtung der Spulenfront</translation>
     </message>
     <message>
-        <source>is read wrong by</source>
-        <translation>wird falsch abgelesen um</translation>
-    </message>
-    <message>
-        <source>It is read too</source>
-        <translation>Es wird abgelesen, zu</translation>
-    </message>
-    <message>
-        <source>long</source>
-        <translation>lang</translation>
-    </message>
-    <message>
         <source>The mark comes too far out</source>
         <translation>Die Marke gerät zu weit hinaus</translation>
-    </message>
-    <message>
-        <source>short</source>
-        <translation>kurz</translation>
     </message>
     <message>
         <source>The mark comes too near</source>
@@ -5623,10 +7393,6 @@
     <message>
         <source>toward the midline</source>
         <translation>zur Mittellinie hin</translation>
-    </message>
-    <message>
-        <source>The edge stays on its mark</source>
-        <translation>Die Kante bleibt auf ihrer Marke</translation>
     </message>
     <message>
         <source>away from it</source>
@@ -5661,10 +7427,6 @@
         <translation>Die Marke liegt an der Stelle der Haut, die der Kante am nächsten ist</translation>
     </message>
     <message>
-        <source>Nothing goes wrong</source>
-        <translation>Nichts misslungen</translation>
-    </message>
-    <message>
         <source>Back to the lesson</source>
         <translation>Zurück zur Lektion</translation>
     </message>
@@ -5687,10 +7449,6 @@
     <message>
         <source>The coil is turned</source>
         <translation>Die Spule ist verdreht</translation>
-    </message>
-    <message>
-        <source>The edge lies on its mark, the angle is wrong</source>
-        <translation>Die Kante liegt auf ihrer Marke, der Winkel ist falsch</translation>
     </message>
     <message>
         <source>Another marking rule</source>
@@ -5807,6 +7565,102 @@
     <message>
         <source>from the right</source>
         <translation>von rechts</translation>
+    </message>
+    <message>
+        <source>Nothing wrong</source>
+        <translation>Nichts falsch</translation>
+    </message>
+    <message>
+        <source>The angle is wrong</source>
+        <translation>Der Winkel ist falsch</translation>
+    </message>
+    <message>
+        <source>The coil stands off</source>
+        <translation>Die Spule steht ab</translation>
+    </message>
+    <message>
+        <source>Hair lies under it, or a wing is lifted</source>
+        <translation>Haar liegt darunter, oder ein Flügel ist angehoben</translation>
+    </message>
+    <message>
+        <source>Misread by</source>
+        <translation>Falsch abgelesen um</translation>
+    </message>
+    <message>
+        <source>It is read</source>
+        <translation>Abgelesen wird</translation>
+    </message>
+    <message>
+        <source>too long</source>
+        <translation>zu lang</translation>
+    </message>
+    <message>
+        <source>too short</source>
+        <translation>zu kurz</translation>
+    </message>
+    <message>
+        <source>The coil is turned about</source>
+        <translation>Drehpunkt der Spule ist</translation>
+    </message>
+    <message>
+        <source>its edge mark</source>
+        <translation>ihre Kantenmarke</translation>
+    </message>
+    <message>
+        <source>The edge stays on its mark, the centre moves</source>
+        <translation>Die Kante bleibt auf ihrer Marke, die Mitte wandert</translation>
+    </message>
+    <message>
+        <source>its centre</source>
+        <translation>ihre Mitte</translation>
+    </message>
+    <message>
+        <source>The centre stays on the site</source>
+        <translation>Die Mitte bleibt am Ort</translation>
+    </message>
+    <message>
+        <source>To a larger angle</source>
+        <translation>Zu einem größeren Winkel</translation>
+    </message>
+    <message>
+        <source>To a smaller angle</source>
+        <translation>Zu einem kleineren Winkel</translation>
+    </message>
+    <message>
+        <source>What keeps it off</source>
+        <translation>Was sie fernhält</translation>
+    </message>
+    <message>
+        <source>hair or air under it</source>
+        <translation>Haar oder Luft darunter</translation>
+    </message>
+    <message>
+        <source>All of the coil lies further off</source>
+        <translation>Die ganze Spule liegt weiter weg</translation>
+    </message>
+    <message>
+        <source>its left wing is lifted</source>
+        <translation>ihr linker Flügel ist angehoben</translation>
+    </message>
+    <message>
+        <source>Left as seen from its handle</source>
+        <translation>Links, vom Griff aus gesehen</translation>
+    </message>
+    <message>
+        <source>its right wing is lifted</source>
+        <translation>ihr rechter Flügel ist angehoben</translation>
+    </message>
+    <message>
+        <source>Right as seen from its handle</source>
+        <translation>Rechts, vom Griff aus gesehen</translation>
+    </message>
+    <message>
+        <source>More gap</source>
+        <translation>Mehr Spalt</translation>
+    </message>
+    <message>
+        <source>Lifted by</source>
+        <translation>Angehoben um</translation>
     </message>
 </context>
 <context>
