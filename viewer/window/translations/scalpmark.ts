@@ -2791,6 +2791,18 @@
         <source>A part of the system failed (%1); try again.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The search is on the patient&apos;s left side, but %1 lies on the right: the coil is laid on the right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The search is on the patient&apos;s right side, but %1 lies on the left: the coil is laid on the left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must not be given together with spot; a pulse is at one of them</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Regions</name>
@@ -5797,10 +5809,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Recent</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Save</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5885,10 +5893,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Lengths in &amp;inches</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Glid&amp;e between views</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5954,6 +5958,14 @@
     </message>
     <message>
         <source>Pro&amp;jected: Teach and Check for a whole room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Re&amp;cent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lengths in inc&amp;hes</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -2791,6 +2791,18 @@
         <source>A part of the system failed (%1); try again.</source>
         <translation>Ein Teil des Systems hat versagt (%1); erneut versuchen.</translation>
     </message>
+    <message>
+        <source>The search is on the patient&apos;s left side, but %1 lies on the right: the coil is laid on the right.</source>
+        <translation>Die Suche ist auf der linken Patientenseite, aber %1 liegt auf der rechten: Die Spule wird rechts angelegt.</translation>
+    </message>
+    <message>
+        <source>The search is on the patient&apos;s right side, but %1 lies on the left: the coil is laid on the left.</source>
+        <translation>Die Suche ist auf der rechten Patientenseite, aber %1 liegt auf der linken: Die Spule wird links angelegt.</translation>
+    </message>
+    <message>
+        <source>must not be given together with spot; a pulse is at one of them</source>
+        <translation>darf nicht zusammen mit spot angegeben werden; ein Puls ist an einem von beiden</translation>
+    </message>
 </context>
 <context>
     <name>Regions</name>
@@ -5797,10 +5809,6 @@
         <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
-        <source>&amp;Recent</source>
-        <translation>&amp;Zuletzt geöffnet</translation>
-    </message>
-    <message>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
     </message>
@@ -5885,10 +5893,6 @@
         <translation>&amp;Spalt unter der Spule</translation>
     </message>
     <message>
-        <source>Lengths in &amp;inches</source>
-        <translation>Längen in Z&amp;oll</translation>
-    </message>
-    <message>
         <source>Glid&amp;e between views</source>
         <translation>Blick&amp;wechsel gleitend</translation>
     </message>
@@ -5955,6 +5959,14 @@
     <message>
         <source>Pro&amp;jected: Teach and Check for a whole room</source>
         <translation>Pro&amp;jiziert: „Lehren“ und „Prüfen“ für einen ganzen Raum</translation>
+    </message>
+    <message>
+        <source>Re&amp;cent</source>
+        <translation>&amp;Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>Lengths in inc&amp;hes</source>
+        <translation>Längen in Z&amp;oll</translation>
     </message>
 </context>
 <context>
