@@ -43,15 +43,21 @@ Strip coronal_strip(const VertexTapes& tapes, const Case& the_case) {
 }
 
 Strip strip_around(const Head& head) {
-  const double left = side_tape(head.skin(), head.vertex_tapes(), true).length_mm();
-  const double right = side_tape(head.skin(), head.vertex_tapes(), false).length_mm();
-  Strip tape{StripKind::around, left + right, {}};
-  add_landmarks(tape,
-                {{"Fpz", 0}, {"Fp1", 0.1}, {"F7", 0.3}, {"T7", 0.5}, {"P7", 0.7}, {"O1", 0.9}, {"Oz", 1}}, 0,
-                left);
-  add_landmarks(tape, {{"O2", 0.1}, {"P8", 0.3}, {"T8", 0.5}, {"F8", 0.7}, {"Fp2", 0.9}, {"Fpz", 1}}, left,
-                right);
-  return tape;
+  const VertexTapes& tapes = head.vertex_tapes();
+  const Tape left = side_tape(head.skin(), tapes, true), right = side_tape(head.skin(), tapes, false);
+  // T7 and T8 are places of the coronal tape; on a lopsided head the tapes around pass them before or behind
+  // their halves.
+  const double t7 = left.fraction_of(tapes.coronal.at(0.1).at),
+               t8 = right.fraction_of(tapes.coronal.at(0.9).at);
+  const double left_mm = left.length_mm(), right_mm = right.length_mm();
+  Strip strip{StripKind::around, left_mm + right_mm, {}};
+  add_landmarks(strip,
+                {{"Fpz", 0}, {"Fp1", 0.1}, {"F7", 0.3}, {"T7", t7}, {"P7", 0.7}, {"O1", 0.9}, {"Oz", 1}}, 0,
+                left_mm);
+  add_landmarks(strip, {{"O2", 0.1}, {"P8", 0.3}, {"T8", 1 - t8}, {"F8", 0.7}, {"Fp2", 0.9}, {"Fpz", 1}},
+                left_mm, right_mm);
+  sort_marks(strip);
+  return strip;
 }
 
 Strip forward_strip(StripKind kind, StripMarkKind from, StripMarkKind to, double length_mm) {

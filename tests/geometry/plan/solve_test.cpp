@@ -1,6 +1,7 @@
 #include "geometry/plan/solve.h"
 
 #include <Eigen/Geometry>
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <limits>
@@ -263,11 +264,15 @@ TEST_CASE("tapes that differ from the head by over 5 mm are said, smaller differ
   const Head head = egg(5);
   Case c = plain_case();
   c.tape_mm.nasion_inion_mm = head.tapes().nasion_inion_mm + 4;
-  CHECK(quick(head, c).warnings.empty());
+  // An egg is no adult's head, which may be said as well.
+  const auto differing = [](const Plan& plan) {
+    return std::count_if(plan.warnings.begin(), plan.warnings.end(), [](const Message& warning) {
+      return english(warning).find("The nasion-inion tape was entered as") != std::string::npos;
+    });
+  };
+  CHECK(differing(quick(head, c)) == 0);
   c.tape_mm.nasion_inion_mm = head.tapes().nasion_inion_mm + 6;
-  const Plan plan = quick(head, c);
-  REQUIRE(plan.warnings.size() == 1);
-  CHECK(english(plan.warnings[0]).find("nasion-inion") != std::string::npos);
+  CHECK(differing(quick(head, c)) == 1);
 }
 
 TEST_CASE("a plan without tape distances is the same plan otherwise") {
