@@ -2,8 +2,9 @@
 
 #include <QPalette>
 #include <QRegularExpression>
-#include <QStyleFactory>
 #include <cmath>
+
+#include "viewer/window/frame/box_style.h"
 
 namespace scalpmark::window {
 
@@ -117,7 +118,7 @@ QString scaled(const QString& sheet, double factor) {
 
 void apply_theme(QApplication& app, bool dark, TypeSize type) {
   const Colours& c = dark ? dim : light;
-  app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  app.setStyle(new BoxStyle);  // the application owns it
   QPalette p;
   const auto set = [&](QPalette::ColorRole role, const char* colour) {
     p.setColor(role, QColor(QLatin1String(colour)));
