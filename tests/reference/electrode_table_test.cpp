@@ -63,8 +63,8 @@ TEST_CASE("landmarks on the template head lie where the published 10-5 table has
   std::cout << "10-10 straight, " << straight_ten << "\n10-10 along the skin, " << along_ten
             << "\n10-5 straight, " << straight_five << "\n10-5 along the skin, " << along_five << '\n';
   CHECK(straight_ten.count == 61);
-  CHECK(along_ten.mean < 1.0);
-  CHECK(along_ten.worst < 3.0);
+  CHECK(along_ten.mean < 0.85);
+  CHECK(along_ten.worst < 2.05);
   CHECK(straight_ten.mean < 2.5);
   // Measured over the whole 10-5 system: 1.04 mm along the skin, 1.44 straight; the worst stand where the
   // skin is no scalp (TP10 on the ear's fold 8.5 mm along, AFp9 by the eye 6.8 straight).

@@ -19,9 +19,10 @@ using geometry::TapeKind;
 
 namespace {
 
-/// `own`: what hands would read on this head.
-void check_slips(const Head& head, Case the_case) {
-  const geometry::TapeMeasures& own = head.tapes();
+/// Tapes of a head of this one's shape and so many times its size.
+void check_slips(const Head& head, Case the_case, double times) {
+  geometry::TapeMeasures own = head.tapes();
+  for (double* mm : {&own.nasion_inion_mm, &own.tragus_tragus_mm, &own.circumference_mm}) *mm *= times;
   const auto plan_with = [&](double nasion_inion, double tragus_tragus, double circumference) {
     the_case.tape_mm = {nasion_inion, tragus_tragus, circumference};
     return geometry::solve(head, the_case, geometry::TapeDistances::left_out);
@@ -42,9 +43,15 @@ void check_slips(const Head& head, Case the_case) {
 
 }  // namespace
 
-TEST_CASE("a tape that slipped is named on the head of an MRI, and its own tapes are no caution") {
+// The template's space is larger than the people it was made of (MNI space, memory): this head's tapes are
+// those of hardly any adult, and that is said.
+TEST_CASE("a tape that slipped is named on the head of an MRI, and tapes of a usual size are no caution") {
   const auto read = models::read_case(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json");
-  check_slips(models::load_head(read).head, read.the_case);
+  const Head head = models::load_head(read).head;
+  check_slips(head, read.the_case, 0.92);
+  Case own = read.the_case;
+  own.tape_mm = {head.tapes().nasion_inion_mm, head.tapes().tragus_tragus_mm, head.tapes().circumference_mm};
+  CHECK(geometry::solve(head, own, geometry::TapeDistances::left_out).size_caution);
 }
 
 TEST_CASE("a tape that slipped is named on a scan, and its own tapes are no caution") {
@@ -56,5 +63,5 @@ TEST_CASE("a tape that slipped is named on a scan, and its own tapes are no caut
   scan.head.file = (folder / "scan.ply").string();
   scan.head.unit = models::Unit::millimetre;
   scan.head.fiducials = head.fiducials().at;
-  check_slips(models::load_head(scan).head, scan.the_case);
+  check_slips(models::load_head(scan).head, scan.the_case, 1);
 }

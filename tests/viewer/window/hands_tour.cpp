@@ -47,7 +47,7 @@ class HandsTour {
 public:
   HandsTour(const Setting& setting, const QString& folder) : setting_(setting), folder_(folder) {
     opened_.window.resize(setting.size);
-    opened_.window.worksheet().set_unit(setting.unit);
+    opened_.window.set_unit(setting.unit);
     Session& session = opened_.window.session();
     session.start(case_of(setting, folder));
     OpenedWindow::wait_until(
@@ -109,7 +109,7 @@ private:
     w.worksheet().go_to(Worksheet::check_index);
     TolerancePanel& panel = *w.worksheet().check()->tolerance();
     panel.fold()->click();
-    OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
+    OpenedWindow::wait_until([&] { return w.by_hand().found() && !w.by_hand().found()->ways.empty(); });
     QTest::qWait(300);
     w.stage().look(viewer::View::square_on);
     for (int i = 0; i < 4; ++i) {
