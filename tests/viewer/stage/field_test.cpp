@@ -123,7 +123,8 @@ TEST_CASE("the patch is seen through the skin where it faces the eye, and not fr
     const std::string pixels = picture.draw();
     // Beside the line and off the outlines.
     const Vector3d across = (place - field.round.centre).cross(field.map.strongest.field).normalized();
-    const Colour c = at(pixels, picture.stage().project(place + 4 * across));
+    const Pixel there = picture.stage().project(place + 4 * across);
+    const Colour c = at(pixels, {there.x / Picture::pixel_ratio(), there.y / Picture::pixel_ratio()});
     return 0.5 * (c.red + c.green) - c.blue;
   };
   const double core = yellow(View::square_on, field.map.strongest.point), rim = yellow(View::square_on, wide);
