@@ -5,6 +5,7 @@
 
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
+#include "tests/support/brains.h"
 #include "tests/support/heads.h"
 #include "viewer/picture/display.h"
 #include "viewer/picture/picture.h"
@@ -104,8 +105,19 @@ TEST_CASE("a coil of which no field is known is said to be one") {
   CHECK(says(scene.around, "No field is known"));
 }
 
-// Seen through the skin, which lies over it: yellower than the skin was, and the stronger in the middle. From
-// the other side of the head nothing of it.
+TEST_CASE("without a column to read in the caution says whose field it is not") {
+  Solved s = solved(geometry::Side::left, "figure-8-70");
+  s.shown.things.erase(Thing::legend);
+  const Scene scene = show(s.head, s.the_case, s.plan, s.shown);
+  CHECK(through_of(scene));
+  CHECK_FALSE(scene.around.depth_curve);
+  CHECK(scene.around.remarks.empty());
+  CHECK(scene.around.caution.find("round model head. Not this patient's field") != std::string::npos);
+}
+
+// A brain that comes later is drawn anew with all that follows it; the skin then lies over what was drawn
+// before. Seen through the skin, which lies over it: yellower than the skin was, and the stronger in the
+// middle. From the other side of the head nothing of it.
 TEST_CASE("the patch is seen through the skin where it faces the eye, and not from behind") {
   const Display display;
   Solved s = solved(geometry::Side::left, "figure-8-70");
@@ -135,4 +147,11 @@ TEST_CASE("the patch is seen through the skin where it faces the eye, and not fr
   CHECK(rim > bare + 30);
   CHECK(core > rim + 20);
   CHECK(behind < bare + 15);
+  // A body that comes later, as a brain does, has what follows it drawn anew: the skin too, and the patch
+  // over it.
+  s.shown.cortex = std::make_shared<const geometry::Cortex>(tests::round_brain(60), s.head);
+  s.shown.things = {Thing::skin, Thing::cortex, Thing::field};
+  (void)yellow(View::square_on, field.map.strongest.point);
+  s.shown.things = {Thing::skin, Thing::field};
+  CHECK(yellow(View::square_on, field.map.strongest.point) == Approx(core).margin(3));
 }
