@@ -115,9 +115,8 @@ TEST_CASE("without a column to read in the caution says whose field it is not") 
   CHECK(scene.around.caution.find("round model head. Not this patient's field") != std::string::npos);
 }
 
-// A brain that comes later is drawn anew with all that follows it; the skin then lies over what was drawn
-// before. Seen through the skin, which lies over it: yellower than the skin was, and the stronger in the
-// middle. From the other side of the head nothing of it.
+// Seen through the skin, which lies over it: yellower than the skin was, and the stronger in the middle. From
+// the other side of the head nothing of it.
 TEST_CASE("the patch is seen through the skin where it faces the eye, and not from behind") {
   const Display display;
   Solved s = solved(geometry::Side::left, "figure-8-70");
