@@ -14,11 +14,12 @@ using geometry::CoilMoved;
 
 namespace {
 
-constexpr double coil_seen_mm = 190;
-
+/// Its space does not break, in a caption that wraps.
 std::string percent_left(const std::vector<geometry::MovedRatio>& moved, CoilMoved how, double by) {
-  return words(Words::tr("%1 %", "a percentage"),
-               {std::to_string(std::lround(100 * ratio_of(moved, how, by).value_or(0)))});
+  std::string text = words(Words::tr("%1 %", "a percentage"),
+                           {std::to_string(std::lround(100 * ratio_of(moved, how, by).value_or(0)))});
+  if (const auto space = text.find(' '); space != std::string::npos) text.replace(space, 1, "\u00a0");
+  return text;
 }
 
 LessonStep why_gap(const geometry::Plan& plan, const std::vector<geometry::MovedRatio>& moved) {
@@ -37,8 +38,7 @@ LessonStep why_gap(const geometry::Plan& plan, const std::vector<geometry::Moved
   return s;
 }
 
-LessonStep why_angle(const geometry::Case& c, const geometry::Plan& plan,
-                     const std::vector<geometry::MovedRatio>& moved) {
+LessonStep why_angle(const geometry::Case& c, const std::vector<geometry::MovedRatio>& moved) {
   LessonStep s;
   s.topic = LessonTopic::across;
   s.title = words(Words::tr("Why %1"), {in_degrees(c.coil.angle_deg)});
@@ -50,7 +50,6 @@ LessonStep why_angle(const geometry::Case& c, const geometry::Plan& plan,
           "45\u00b0 %2."),
       {percent_left(moved, CoilMoved::turn, 20), percent_left(moved, CoilMoved::turn, 45)});
   s.view = View::square_on;
-  s.close = CloseLook{plan.hotspot.pulse, coil_seen_mm};
   s.shown.things = {Thing::skin, Thing::hotspot, Thing::coil, Thing::angle, Thing::field, Thing::labels};
   s.shown.coil_on = CoilOn::hotspot;
   return s;
@@ -67,7 +66,7 @@ std::vector<LessonStep> field_steps(const geometry::Head& head, const geometry::
     steps.back().shown.field = field;
   }
   if (const auto field = field_under(head, nullptr, coil, plan.hotspot); field && !is_ring(field->map)) {
-    steps.push_back(why_angle(the_case, plan, geometry::moved_ratios(head.skin(), coil, *field)));
+    steps.push_back(why_angle(the_case, geometry::moved_ratios(head.skin(), coil, *field)));
     steps.back().shown.field = field;
   }
   return steps;

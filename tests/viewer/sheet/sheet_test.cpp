@@ -161,7 +161,7 @@ TEST_CASE("the sheet of the demo case: three A4 pages whose text holds the plan'
        {"Bench head, morning class", "Set up by", "drawing, not the patient", "left tragus",
         "5.0 cm forward of the hotspot", "6.0 cm", "seizure", "Ear protection",
         "not a navigation or treatment device", "from skin to cortex", "Brodmann", "area 9, some 46", "gyrus",
-        "All this on the template; a", "Induced field, in a round model head", "Not this patient's field",
+        "All this on the template; a", "in a round model head", "no dose, no depth reached",
         "A gap of 5 mm more", "Page 1 of 3", "Page 2 of 3"})
     CHECK_THAT(text, Catch::Contains(said));
   // As entered in the case.

@@ -5,6 +5,7 @@
 
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
+#include "tests/support/brains.h"
 #include "tests/support/heads.h"
 #include "viewer/picture/display.h"
 #include "viewer/picture/picture.h"
@@ -104,6 +105,16 @@ TEST_CASE("a coil of which no field is known is said to be one") {
   CHECK(says(scene.around, "No field is known"));
 }
 
+TEST_CASE("without a column to read in the caution says whose field it is not") {
+  Solved s = solved(geometry::Side::left, "figure-8-70");
+  s.shown.things.erase(Thing::legend);
+  const Scene scene = show(s.head, s.the_case, s.plan, s.shown);
+  CHECK(through_of(scene));
+  CHECK_FALSE(scene.around.depth_curve);
+  CHECK(scene.around.remarks.empty());
+  CHECK(scene.around.caution.find("round model head. Not this patient's field") != std::string::npos);
+}
+
 // Seen through the skin, which lies over it: yellower than the skin was, and the stronger in the middle. From
 // the other side of the head nothing of it.
 TEST_CASE("the patch is seen through the skin where it faces the eye, and not from behind") {
@@ -123,7 +134,8 @@ TEST_CASE("the patch is seen through the skin where it faces the eye, and not fr
     const std::string pixels = picture.draw();
     // Beside the line and off the outlines.
     const Vector3d across = (place - field.round.centre).cross(field.map.strongest.field).normalized();
-    const Colour c = at(pixels, picture.stage().project(place + 4 * across));
+    const Pixel there = picture.stage().project(place + 4 * across);
+    const Colour c = at(pixels, {there.x / Picture::pixel_ratio(), there.y / Picture::pixel_ratio()});
     return 0.5 * (c.red + c.green) - c.blue;
   };
   const double core = yellow(View::square_on, field.map.strongest.point), rim = yellow(View::square_on, wide);
@@ -134,4 +146,11 @@ TEST_CASE("the patch is seen through the skin where it faces the eye, and not fr
   CHECK(rim > bare + 30);
   CHECK(core > rim + 20);
   CHECK(behind < bare + 15);
+  // A body that comes later, as a brain does, has what follows it drawn anew: the skin too, and the patch
+  // over it.
+  s.shown.cortex = std::make_shared<const geometry::Cortex>(tests::round_brain(60), s.head);
+  s.shown.things = {Thing::skin, Thing::cortex, Thing::field};
+  (void)yellow(View::square_on, field.map.strongest.point);
+  s.shown.things = {Thing::skin, Thing::field};
+  CHECK(yellow(View::square_on, field.map.strongest.point) == Approx(core).margin(3));
 }

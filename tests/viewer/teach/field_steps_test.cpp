@@ -27,7 +27,7 @@ geometry::Case case_of(const std::string& coil, geometry::Side side = geometry::
 }
 
 std::string percent(double share) {
-  return std::to_string(std::lround(100 * share)) + " %";
+  return std::to_string(std::lround(100 * share)) + "\u00a0%";
 }
 
 }  // namespace
@@ -53,7 +53,7 @@ TEST_CASE("two steps tell by the field why the gap and the angle matter, as the 
                         field_under(ball(), nullptr, c.coil.model, plan.treatment)->map.strongest.strength();
     CHECK_THAT(steps[0].caption, Catch::Contains("5 mm leave " + percent(left)));
     // A turn leaves its cosine: 71 % of 45 degrees.
-    CHECK_THAT(steps[1].caption, Catch::Contains("45\u00b0 71 %"));
+    CHECK_THAT(steps[1].caption, Catch::Contains("45\u00b0 71\u00a0%"));
     CHECK_THAT(steps[1].title, Catch::Contains("45"));
   }
 }

@@ -11,6 +11,7 @@ namespace {
 
 // Pixels of a picture 800 high.
 constexpr double plot_width_px = 150, plot_height_px = 64, curve_pad_px = 6, tick_px = 3;
+constexpr double most_of_it_on_head = 0.1;
 const TextStyle curve_title{14, true, palette::text, false}, curve_text{13, false, palette::text, false};
 
 }  // namespace
@@ -27,6 +28,9 @@ void draw_depth_curve(Overlay& overlay, const DepthCurve& curve, const Box& free
   const double width = 2 * pad + std::max({title.width, text.width + 6 * s + plot_width, depth.width});
   const double height = 2 * pad + title.height + 6 * s + plot_height + tick_px * s + 2 * text.height;
   const Box box = free_corner(width, height, 8 * s, free, head, taken);
+  // Rather no curve than one over the head or over what is written.
+  const auto in_the_way = [&](const Caption& c) { return c.box.overlaps(box); };
+  if (head.share(box) > most_of_it_on_head || std::any_of(taken.begin(), taken.end(), in_the_way)) return;
   overlay.box(box, palette::halo, 0.8);
   overlay.text(curve.title, {box.left + pad, box.top + pad}, curve_title);
   const double left = box.left + pad + text.width + 6 * s, top = box.top + pad + title.height + 6 * s,

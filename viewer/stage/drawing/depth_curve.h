@@ -9,7 +9,7 @@
 namespace scalpmark::viewer {
 
 /// A small curve with its axes as a block within `free`, above the legend or where nothing else is; adds its
-/// own box to what is taken.
+/// own box to what is taken. Where it would lie on the head or on what is taken, it is left out.
 void draw_depth_curve(Overlay& overlay, const DepthCurve& curve, const Box& free, const Coverage& head,
                       std::vector<Caption>& taken);
 

@@ -32,6 +32,7 @@ bool PartDrawing::show(const Part& part) {
 
 void PartDrawing::draw_last() {
   if (body_) body_->draw_last();
+  if (through_) through_->draw_last();
   if (coil_) coil_->draw_last();
   // What is seen through the skin would else be drawn over lines and marks as well.
   renderer_->RemoveActor(ink_.actor());

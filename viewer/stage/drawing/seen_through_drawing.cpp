@@ -10,10 +10,8 @@ namespace scalpmark::viewer {
 
 using Eigen::Vector3d;
 
-SeenThroughDrawing::SeenThroughDrawing(vtkRenderer* renderer) : ink_(renderer, lines_) {
-  renderer->AddActor(tints_);
-  renderer->RemoveActor(lines_);  // over the tints
-  renderer->AddActor(lines_);
+SeenThroughDrawing::SeenThroughDrawing(vtkRenderer* renderer) : renderer_(renderer), ink_(renderer, lines_) {
+  draw_last();
   mapper_->SetInputData(data_);
   tints_->SetMapper(mapper_);
   tints_->GetProperty()->LightingOff();
@@ -21,6 +19,13 @@ SeenThroughDrawing::SeenThroughDrawing(vtkRenderer* renderer) : ink_(renderer, l
   for (vtkActor* actor : {tints_.Get(), lines_.Get()}) {
     actor->PickableOff();
     actor->SetVisibility(0);
+  }
+}
+
+void SeenThroughDrawing::draw_last() {
+  for (vtkActor* actor : {tints_.Get(), lines_.Get()}) {  // lines over the tints
+    renderer_->RemoveActor(actor);
+    renderer_->AddActor(actor);
   }
 }
 

@@ -19,10 +19,13 @@ class SeenThroughDrawing {
 public:
   explicit SeenThroughDrawing(vtkRenderer* renderer);
   void show(const std::optional<SeenThrough>& through);
+  /// Puts it behind all others in the order of drawing: over the skin, wherever that is drawn.
+  void draw_last();
   /// Outlines and lines, whose widths are in pixels.
   void draw(const Sight& sight);
 
 private:
+  vtkRenderer* renderer_;
   std::optional<SeenThrough> through_;
   vtkNew<vtkPolyData> data_;
   vtkNew<vtkPolyDataMapper> mapper_;

@@ -47,6 +47,8 @@ Colour colour_of(Role role) {
       return palette::cloth;
     case Role::cortex:
       return palette::cortex;
+    case Role::field:
+      return palette::field;
     case Role::lit:
       return palette::lit;
     case Role::tape:

@@ -38,6 +38,7 @@ inline constexpr Colour todays = okabe_ito::black;
 inline constexpr Colour angle = okabe_ito::black;
 inline constexpr Colour front_axis = okabe_ito::vermillion;
 inline constexpr Colour found = okabe_ito::black;
+inline constexpr Colour field = okabe_ito::yellow;
 inline constexpr Colour lit{255, 252,
                             242};  // the cortex under the coil: as a lamp would, and no colour of the gaps
 
@@ -72,6 +73,7 @@ enum class Role {
   cloth,  ///< of the cap
   cortex,
   lit,
+  field,  ///< the induced field in a round model head
   tape,
   construction,
   text,

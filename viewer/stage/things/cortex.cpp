@@ -65,7 +65,7 @@ Part show_cortex(const Showing& now, Surroundings& around) {
   const auto& under = now.placement.cortex;
   if (!under || shown.under_coil == UnderCoil::left_out) return part;
   if (shown.under_coil == UnderCoil::lit && shown.field && shown.field->sheet.of_brain) {
-    part.body->glow = Glow{under->point, 0, Role::lit, lit_by(*shown.field)};
+    part.body->glow = Glow{under->point, 0, Role::field, lit_by(*shown.field)};
     return part;
   }
   // Where the field is shown, its patch is what is lit.

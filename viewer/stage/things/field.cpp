@@ -22,7 +22,7 @@ constexpr double field_outline_px = 1.6, field_line_px = 3;
 constexpr double line_half_mm = 20, end_half_mm = 4;
 
 Tint tint_of(const geometry::FieldPatch& patch, double opacity) {
-  return {patch.triangles, patch.outline, Role::lit, opacity, field_outline_px};
+  return {patch.triangles, patch.outline, Role::field, opacity, field_outline_px};
 }
 
 /// Two ends alike.
@@ -47,6 +47,31 @@ DepthCurve curve_of(const geometry::FieldMap& map) {
   return curve;
 }
 
+/// Whether there is a column beside the head to read in; a lesson has its caption instead.
+bool has_readings(const Shown& shown) {
+  return shown.has(Thing::legend) || shown.has(Thing::numbers);
+}
+
+/// In the column, or where there is none with the caution: that it is a model's, and nobody's own.
+void say_whose(const Shown& shown, Surroundings& around) {
+  const std::string what = words(Words::tr("Induced field, in a round model head")),
+                    whose =
+                        words(Words::tr("Not this patient's field; no dose and no effect follow from it."));
+  if (!has_readings(shown)) {
+    if (!around.caution.empty()) around.caution = what + ". " + whose + " " + around.caution;
+    return;
+  }
+  using enum Remark::Weight;
+  around.with_column = true;
+  around.remarks.push_back({what, heading});
+  if (!shown.field) {
+    around.remarks.push_back({words(Words::tr("No field is known of this coil here.")), quiet});
+    return;
+  }
+  around.remarks.push_back({words(field_remark(*shown.field))});
+  around.remarks.push_back({whose, quiet});
+}
+
 }  // namespace
 
 Part show_field(const Showing& now, Surroundings& around) {
@@ -54,18 +79,10 @@ Part show_field(const Showing& now, Surroundings& around) {
   part.thing = Thing::field;
   part.pickable = false;
   if (!now.shown.has(Thing::field)) return part;
-  around.with_column = true;
-  using enum Remark::Weight;
-  around.remarks.push_back({words(Words::tr("Induced field, in a round model head")), heading});
-  if (!now.shown.field) {
-    around.remarks.push_back({words(Words::tr("No field is known of this coil here.")), quiet});
-    return part;
-  }
+  say_whose(now.shown, around);
+  if (!now.shown.field) return part;
   const geometry::CoilField& field = *now.shown.field;
-  around.remarks.push_back({words(field_remark(field))});
-  around.remarks.push_back(
-      {words(Words::tr("Not this patient's field; no dose and no effect follow from it.")), quiet});
-  around.legend.push_back({LegendRow::Sample::field, Shape::disc, Role::lit,
+  around.legend.push_back({LegendRow::Sample::field, Shape::disc, Role::field,
                            words(Words::tr("Field over 71 %, over half (model)")), at_field_in_legend});
   SeenThrough through;
   through.inside = field.round.centre;
@@ -74,7 +91,7 @@ Part show_field(const Showing& now, Surroundings& around) {
     add_line(field, through);
     around.legend.push_back({LegendRow::Sample::line, Shape::disc, Role::text,
                              words(Words::tr("Line of the field (model)")), at_field_in_legend});
-    if (!field.map.under_centre.empty()) around.depth_curve = curve_of(field.map);
+    if (has_readings(now.shown) && !field.map.under_centre.empty()) around.depth_curve = curve_of(field.map);
   }
   part.through = std::move(through);
   return part;

@@ -108,7 +108,8 @@ QString field_of(const viewer::MistakeOutcome& outcome) {
   return QLatin1Char(' ') +
          WhatIf::tr(
              "In a round model head %1 % of the field is left at the wanted place, along its line there.")
-             .arg(std::lround(100 * std::max(0.0, *outcome.field_left)));
+             .arg(std::lround(100 * std::max(0.0, *outcome.field_left)))
+             .replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
 }
 
 }  // namespace
