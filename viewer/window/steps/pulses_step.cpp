@@ -74,10 +74,10 @@ void PulsesStep::add_visit_row() {
 
 void PulsesStep::add_place() {
   best_ = make_sentence();
-  take_best_ = new QPushButton;
-  to_telling_ = new QPushButton;
+  take_best_ = new QPushButton(tr("Take the best spot as hotspot"));
+  to_telling_ = new QPushButton(tr("Go to the most telling spot"));
   centre_ = make_sentence();
-  take_centre_ = new QPushButton;
+  take_centre_ = new QPushButton(tr("Take the spot nearest to the centre as hotspot"));
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(take_best_);
   buttons->addWidget(to_telling_);
