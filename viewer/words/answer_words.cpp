@@ -32,12 +32,19 @@ geometry::Number percent(double value) {
 }  // namespace
 
 Message spot_name(const geometry::GridPosition& spot) {
-  const Message row = spot.row > 0 ? Message::of("forward") : Message::of("backward");
-  const Message column = spot.column > 0 ? Message::of("outward") : Message::of("inward");
-  if (spot.row == 0 && spot.column == 0) return Message::of("start");
+  const Message row = spot.row > 0 ? Message::of("one step forward") : Message::of("one step back");
+  const Message column =
+      spot.column > 0 ? Message::of("one step outward") : Message::of("one step toward the midline");
+  if (spot.row == 0 && spot.column == 0) return Message::of("the start");
   if (spot.column == 0) return row;
   if (spot.row == 0) return column;
-  return Message::of("%1 and %2", row, column);
+  return Message::of("%1, %2", row, column);
+}
+
+Message off_grid_name(const geometry::HotspotOffGrid& off) {
+  return Message::of("%1 and %2 of the start's pulse",
+                     way_along(off.forward_mm.value_or(0), Message::of("forward"), Message::of("backward")),
+                     way_along(off.outward_mm.value_or(0), Message::of("outward"), Message::of("inward")));
 }
 
 Message seen_name(geometry::SeenAnswer seen) {
@@ -66,7 +73,7 @@ Message best_sentence(const geometry::VisitAnswers& answers) {
                        map.output_percent);
   const geometry::SpotAnswers& spot = map.spots[map.best->spot];
   return Message::of(
-      "Best spot so far at %1 %: %2, %3 of %4 answered; the chance that it is the best of the nine is %5.",
+      "Best spot so far at %1 %: %2 (%3 of %4 answered); the chance that it is the best of the nine is %5.",
       map.output_percent, spot_name(answers.spots[map.best->spot]), spot.answers, spot.pulses,
       in_100(map.best->probability));
 }
