@@ -73,7 +73,7 @@ struct Case {
   CoilSetup coil;
   GridPosition hotspot;             ///< the spot that answers
   HotspotOffGrid hotspot_off_grid;  ///< instead: a place between spots, that one nearest to it
-  bool hotspot_awaited = false;  ///< no spot has answered yet; the plan shows what holds if `hotspot` does
+  bool hotspot_awaited = false;     ///< no spot has answered yet; the plan shows what holds if `hotspot` does
   TreatmentSettings treatment;
   // The plan depends on none of what follows:
   CapSettings cap;

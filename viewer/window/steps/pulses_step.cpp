@@ -173,7 +173,8 @@ void PulsesStep::show_place() {
   centre_->setText(has_centre ? viewer::translated(viewer::centre_sentence(*answers)) : QString());
   take_centre_->setVisible(has_centre);
   const geometry::Case& the_case = session_.case_file().the_case;
-  take_best_->setEnabled(best && (!(*best == the_case.hotspot) || the_case.hotspot_awaited || the_case.hotspot_off_grid.is_given()));
+  take_best_->setEnabled(best && (!(*best == the_case.hotspot) || the_case.hotspot_awaited ||
+                                  the_case.hotspot_off_grid.is_given()));
   const auto centre = centre_off_grid(log_);
   take_centre_->setEnabled(centre && !(*centre == the_case.hotspot_off_grid));
 }

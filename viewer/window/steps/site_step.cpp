@@ -236,13 +236,13 @@ void SiteStep::show_case() {
       c.hotspot_awaited || off_grid ? std::nullopt : std::optional(c.hotspot);
   hotspot_->choose(hotspot);
   hotspot_->mark(hotspot);
-  hotspot_heading_->setText(hotspot ? tr("The spot that answered (the hotspot)")
-                            : off_grid ? tr("The hotspot lies between spots: %1. A spot takes its place.")
-                                             .arg(viewer::translated(viewer::off_grid_name(c.hotspot_off_grid)))
-                            : forward
-                                ? tr("The spot that answered: not found yet. The stage shows the site as it "
-                                     "would be if the middle spot answers.")
-                                : tr("The spot that answered: not found yet."));
+  hotspot_heading_->setText(
+      hotspot    ? tr("The spot that answered (the hotspot)")
+      : off_grid ? tr("The hotspot lies between spots: %1. A spot takes its place.")
+                       .arg(viewer::translated(viewer::off_grid_name(c.hotspot_off_grid)))
+      : forward ? tr("The spot that answered: not found yet. The stage shows the site as it "
+                     "would be if the middle spot answers.")
+                : tr("The spot that answered: not found yet."));
   rule_->choose(forward ? 0 : 1);
   distance_->setVisible(forward);
   distance_->set_value(c.treatment.distance_mm);

@@ -53,7 +53,7 @@ private:
   QLabel* hotspot_heading_;
   SpotPad* hotspot_;
   Choice *rule_, *drawn_by_;
-  QLabel *shift_note_;
+  QLabel* shift_note_;
   LengthField* distance_;
   QWidget* label_row_;
   QLineEdit* label_;
