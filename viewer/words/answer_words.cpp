@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "viewer/words/numbers.h"
+
 namespace scalpmark::viewer {
 
 using geometry::Message;
@@ -10,7 +12,7 @@ using geometry::number;
 namespace {
 
 Message way_along(double mm, const Message& there, const Message& back) {
-  return Message::of("%1 cm %2", geometry::Number{std::abs(mm) / 10, 1, true}, mm < 0 ? back : there);
+  return Message::of("%1 %2", tape_length(std::abs(mm)), mm < 0 ? back : there);
 }
 
 /// In whole percent, and never sure.
@@ -20,9 +22,8 @@ Message in_100(double chance) {
   return Message::of("%1 in 100", number(100 * chance, 0));
 }
 
-Message error_in_cm(const std::optional<double>& mm) {
-  if (!mm) return Message::of("unknown");
-  return Message::of("%1 cm", geometry::Number{*mm / 10, 1, true});
+Message error_along(const std::optional<double>& mm) {
+  return mm ? Message::verbatim(tape_length(*mm)) : Message::of("unknown");
 }
 
 geometry::Number percent(double value) {
@@ -91,7 +92,7 @@ Message centre_sentence(const geometry::VisitAnswers& answers) {
       "Centre of the answers: %1 and %2 of the start, one standard deviation %3 and %4; it is pulled toward the middle of the grid.",
       way_along(centre.at_mm.x(), Message::of("forward"), Message::of("backward")),
       way_along(centre.at_mm.y(), Message::of("outward"), Message::of("inward")),
-      error_in_cm(centre.se_forward_mm), error_in_cm(centre.se_outward_mm));
+      error_along(centre.se_forward_mm), error_along(centre.se_outward_mm));
 }
 
 Message count_row(const geometry::CountAtOutput& count) {
