@@ -88,12 +88,9 @@ void PulsesStep::add_place() {
   to_telling_ = new QPushButton(tr("Go to the most telling spot"));
   centre_ = make_sentence();
   take_centre_ = new QPushButton(tr("Take the centre as hotspot"));
-  auto* buttons = new QHBoxLayout;
-  buttons->addWidget(take_best_);
-  buttons->addWidget(to_telling_);
-  buttons->addStretch(1);
   fields()->addWidget(best_);
-  fields()->addLayout(buttons);
+  fields()->addWidget(take_best_, 0, Qt::AlignLeft);
+  fields()->addWidget(to_telling_, 0, Qt::AlignLeft);
   fields()->addWidget(centre_);
   fields()->addWidget(take_centre_, 0, Qt::AlignLeft);
   connect(take_best_, &QPushButton::clicked, this, [this] { take_hotspot(offered(take_best_), {}); });
@@ -183,6 +180,10 @@ StageContent PulsesStep::stage_content(const HeldCoil& coil) const {
   StageContent content =
       content_with({Thing::grid, Thing::start, Thing::coil, Thing::angle, Thing::answers}, coil);
   content.shown.answers = log_.answers();
+  // Straight at the grid, near enough to read its tallies.
+  constexpr double across_mm = 150;
+  const geometry::Placement& start = session_.plan().start;
+  content.look.close_up = StageLook::CloseUp{{start.normal, start.forward}, start.pulse, across_mm};
   return content;
 }
 
