@@ -215,7 +215,7 @@ TEST_CASE("a first visit by keyboard: nine spots, the best as hotspot, its thres
   step.settings()->counted()->button(1)->click();
   CHECK(step.best_text().contains("Nothing answered"));
   w.session().undo();
-  CHECK(step.best_text().contains("one step outward (3 of 3"));
+  CHECK(step.best_text().contains("one step outward (5 of 5"));
 }
 
 TEST_CASE("a pulse on another day begins another visit, and two visits on one day stay two") {
