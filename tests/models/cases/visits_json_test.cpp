@@ -125,7 +125,7 @@ TEST_CASE("visits that are not right are refused by reader and schema alike") {
            {one_visit(R"("brim_mm": {"nasion": 200.5})"), "nasion must be a number from 0 to 200"},
            {one_pulse(R"("output_percent": 50, "answer": "none")"), "pulses[1].spot must be given"},
            {one_pulse(R"("spot": [0, 0], "site": "treatment", "output_percent": 50, "answer": "none")"),
-            "pulses[1].site must be given"},
+            "pulses[1].site must not be given together with spot"},
            {one_pulse(R"("site": "start", "output_percent": 50, "answer": "none")"),
             "site must be treatment"},
            {one_pulse(R"("spot": [0, 0], "answer": "none")"), "output_percent is missing"},
