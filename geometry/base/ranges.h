@@ -23,6 +23,7 @@ inline constexpr Range angle_deg{-180, 180};
 inline constexpr Range centre_to_edge_mm{10, 150};
 inline constexpr Range lift_mm{0, 30};
 inline constexpr Range spot{-1, 1};
+inline constexpr Range hotspot_off_mm{-40, 40};
 inline constexpr Range distance_mm{1, 100};
 inline constexpr Range brim_over_nasion_mm{5, 60};
 inline constexpr Range brim_height_mm{0, 200};

@@ -69,9 +69,13 @@ void add_steps_from_vertex(Sources& s, const Case& c) {
   if (c.search.anterior_mm != 0) s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.anterior_read; });
   s.pencil([](ErrorsMade& m, size_t) -> double& { return m.start_mark[0]; });
   s.pencil([](ErrorsMade& m, size_t) -> double& { return m.start_mark[1]; });
-  if (c.hotspot.row != 0) s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.spot_read[0]; });
-  if (c.hotspot.column != 0) s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.spot_read[1]; });
-  if (c.hotspot.row != 0 || c.hotspot.column != 0) {
+  // A place between spots is measured both ways.
+  const bool off_grid = c.hotspot_off_grid.is_given();
+  if (off_grid || c.hotspot.row != 0)
+    s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.spot_read[0]; });
+  if (off_grid || c.hotspot.column != 0)
+    s.read(1, [](ErrorsMade& m, size_t) -> double& { return m.spot_read[1]; });
+  if (off_grid || c.hotspot.row != 0 || c.hotspot.column != 0) {
     s.pencil([](ErrorsMade& m, size_t) -> double& { return m.spot_mark[0]; });
     s.pencil([](ErrorsMade& m, size_t) -> double& { return m.spot_mark[1]; });
   }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "geometry/base/side.h"
@@ -32,6 +33,15 @@ struct TreatmentSettings {
   friend bool operator==(const TreatmentSettings&, const TreatmentSettings&) = default;
 };
 
+/// Where the hotspot's pulse is to lie if not on a spot: from the start's pulse as laid, straight, along the
+/// skin's directions there. Empty: on the spot. One alone: none the other way.
+struct HotspotOffGrid {
+  std::optional<double> forward_mm, outward_mm;
+
+  [[nodiscard]] bool is_given() const { return forward_mm || outward_mm; }
+  friend bool operator==(const HotspotOffGrid&, const HotspotOffGrid&) = default;
+};
+
 /// The cap the marks are made on (hands/cap.h).
 struct CapSettings {
   double brim_over_nasion_mm = 20;  ///< common practice, no source: two centimetres, the arrow down the nose
@@ -61,8 +71,9 @@ struct Case {
   Side side = Side::left;
   SearchSettings search;
   CoilSetup coil;
-  GridPosition hotspot;
-  bool hotspot_awaited = false;  ///< no spot has answered yet; the plan shows what holds if `hotspot` does
+  GridPosition hotspot;             ///< the spot that answers
+  HotspotOffGrid hotspot_off_grid;  ///< instead: a place between spots, that one nearest to it
+  bool hotspot_awaited = false;     ///< no spot has answered yet; the plan shows what holds if `hotspot` does
   TreatmentSettings treatment;
   // The plan depends on none of what follows:
   CapSettings cap;
@@ -76,6 +87,7 @@ struct Case {
 /// The spot that answered.
 inline void take_hotspot(Case& the_case, GridPosition spot) {
   the_case.hotspot = spot;
+  the_case.hotspot_off_grid = {};
   the_case.hotspot_awaited = false;
 }
 

@@ -51,7 +51,7 @@ LaidSearch lay_search(const Head& head, const Case& the_case, TapeDistances tape
     throw GeometryError(Message::of(
         "The start's edge mark by the %1 rule falls off the head, so no grid can be drawn around it; choose another rule, angle or start.",
         in_words(search.drawn_by)));
-  LaidSearch laid{std::move(measured), start, {}, {}};
+  LaidSearch laid{std::move(measured), start, {}, {}, 4, {}};
   const SurfacePoint& middle = on_marks ? *start.mark : start.wanted;
   for (int row = -1; row <= 1; ++row)
     for (int column = -1; column <= 1; ++column) {
@@ -66,6 +66,13 @@ LaidSearch lay_search(const Head& head, const Case& the_case, TapeDistances tape
           on_marks ? lay_over(head, the_case.coil, search.drawn_by, the_case.side, at, start.wanted, tapes)
                    : draw_and_lay(head, the_case.coil, search.drawn_by, the_case.side, at, tapes));
     }
+  if (the_case.hotspot_off_grid.is_given()) {
+    const HotspotOffGrid& off = the_case.hotspot_off_grid;
+    const Placement& from = start.placement;
+    const Eigen::Vector3d there =
+        from.pulse + off.forward_mm.value_or(0) * from.forward - off.outward_mm.value_or(0) * from.inward;
+    laid.off_grid = lay_coil(head, the_case.coil, the_case.side, head.skin().closest(there), tapes);
+  }
   return laid;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "geometry/head/head.h"
@@ -30,7 +31,11 @@ struct LaidSearch {
   LaidCoil start;
   std::vector<GridSpot> spots;  ///< without their placements, which are those of `coils`
   std::vector<LaidCoil> coils;
-  size_t hotspot = 4;  ///< the spot that the case says answers, an index into both
+  size_t hotspot = 4;                ///< the spot that the case says answers, an index into both
+  std::optional<LaidCoil> off_grid;  ///< the coil on a hotspot between spots
+
+  /// Where the treatment is measured from.
+  [[nodiscard]] const LaidCoil& on_hotspot() const { return off_grid ? *off_grid : coils[hotspot]; }
 };
 [[nodiscard]] LaidSearch lay_search(const Head& head, const Case& the_case, TapeDistances tapes);
 

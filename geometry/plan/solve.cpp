@@ -65,6 +65,7 @@ void measure_wanted(const Head& head, TapeDistances wanted, LaidSearch& search, 
   if (wanted != TapeDistances::each_path) return;
   std::vector<LaidCoil*> coils{&search.start, &treatment.coil};
   for (LaidCoil& coil : search.coils) coils.push_back(&coil);
+  if (search.off_grid) coils.push_back(&*search.off_grid);
   measure_tapes(head, coils);
 }
 
@@ -100,7 +101,7 @@ Plan solve(const Head& head, const Case& the_case, TapeDistances tapes_wanted) {
   warn_of_missing_marks(plan.warnings, Message::of("the start"), search.start.placement);
   warn_of_far_pulse(plan.warnings, Message::of("the start"), search.start.placement, the_case.search.drawn_by,
                     the_case.coil.laid_by);
-  const SurfacePoint hotspot = search.coils[search.hotspot].pulse;
+  const SurfacePoint hotspot = search.on_hotspot().pulse;
   LaidTreatment treatment = lay_treatment(head, the_case, hotspot, looked_up);
   warn_of_missing_marks(plan.warnings, Message::of("the treatment site"), treatment.coil.placement);
   warn_of_far_pulse(plan.warnings, Message::of("the treatment site"), treatment.coil.placement,
@@ -119,7 +120,8 @@ Plan solve(const Head& head, const Case& the_case, TapeDistances tapes_wanted) {
   plan.treatment = std::move(treatment.coil.placement);
   plan.grid = std::move(search.spots);
   for (size_t i = 0; i < plan.grid.size(); ++i) plan.grid[i].placement = std::move(search.coils[i].placement);
-  plan.hotspot = plan.grid[search.hotspot].placement;
+  plan.hotspot =
+      search.off_grid ? std::move(search.off_grid->placement) : plan.grid[search.hotspot].placement;
   return plan;
 }
 

@@ -187,7 +187,8 @@ void read_settings(const JsonGroup& top, int version, g::Case& the_case) {
   }
   if (top.has("coil")) read_coil(top, version, the_case);
   if (top.has("hotspot")) {
-    read_numbers(group_of(top, "hotspot", {}, {}), "hotspot", the_case);
+    read_numbers(version == 1 ? top.group("hotspot", {"row", "column"}) : group_of(top, "hotspot", {}, {}),
+                 "hotspot", the_case);
     the_case.hotspot_awaited = false;
   }
   if (top.has("treatment")) read_treatment(top, version, the_case);

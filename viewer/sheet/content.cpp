@@ -17,6 +17,7 @@
 #include "viewer/sheet/find_again_table.h"
 #include "viewer/sheet/visit_tables.h"
 #include "viewer/stage/things/surroundings.h"
+#include "viewer/words/answer_words.h"
 #include "viewer/words/cortex_words.h"
 #include "viewer/words/data_words.h"
 #include "viewer/words/numbers.h"

@@ -14,7 +14,7 @@ namespace {
 constexpr std::size_t visits_a_table = 30;
 
 /// "8.3 / 11.3 / - / 22.6".
-std::string tapes_in_cm(const geometry::TapeReadings& readings) {
+std::string tapes_in_short(const geometry::TapeReadings& readings) {
   if (count_of(readings) == 0) return "";
   std::string text;
   for (const auto& mm :
@@ -61,7 +61,7 @@ std::vector<SheetTable> visits_tables(const geometry::Visits& visits) {
                        {words(Words::tr("Date")), 0.12},
                        {words(Words::tr("Initials")), 0.09},
                        {words(Words::tr("Threshold")), 0.11, true},
-                       {words(Words::tr("Site mark, cm from vertex / nasion / tragi")), 0.24},
+                       {words(Words::tr("Site mark, %1 from vertex / nasion / tragi"), {tape_unit()}), 0.24},
                        {words(Words::tr("Edge mark, the same")), 0.24},
                        {words(Words::tr("Remarks")), 0.15}};
     }
@@ -71,7 +71,7 @@ std::vector<SheetTable> visits_tables(const geometry::Visits& visits) {
     tables.back().rows.push_back(
         {std::to_string(i + 1), iso(visit.date), visit.by,
          visit.threshold_percent ? std::to_string(*visit.threshold_percent) + " %" : "",
-         tapes_in_cm(visit.site_tape), tapes_in_cm(visit.edge_tape), remarks});
+         tapes_in_short(visit.site_tape), tapes_in_short(visit.edge_tape), remarks});
   }
   return tables;
 }

@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "viewer/words/numbers.h"
+
 namespace scalpmark::viewer {
 
 using geometry::Message;
@@ -10,7 +12,7 @@ using geometry::number;
 namespace {
 
 Message way_along(double mm, const Message& there, const Message& back) {
-  return Message::of("%1 cm %2", geometry::Number{std::abs(mm) / 10, 1, true}, mm < 0 ? back : there);
+  return Message::of("%1 %2", tape_length(std::abs(mm)), mm < 0 ? back : there);
 }
 
 /// In whole percent, and never sure.
@@ -20,9 +22,8 @@ Message in_100(double chance) {
   return Message::of("%1 in 100", number(100 * chance, 0));
 }
 
-Message error_in_cm(const std::optional<double>& mm) {
-  if (!mm) return Message::of("unknown");
-  return Message::of("%1 cm", geometry::Number{*mm / 10, 1, true});
+Message error_along(const std::optional<double>& mm) {
+  return mm ? Message::verbatim(tape_length(*mm)) : Message::of("unknown");
 }
 
 geometry::Number percent(double value) {
@@ -32,12 +33,19 @@ geometry::Number percent(double value) {
 }  // namespace
 
 Message spot_name(const geometry::GridPosition& spot) {
-  const Message row = spot.row > 0 ? Message::of("forward") : Message::of("backward");
-  const Message column = spot.column > 0 ? Message::of("outward") : Message::of("inward");
-  if (spot.row == 0 && spot.column == 0) return Message::of("start");
+  const Message row = spot.row > 0 ? Message::of("one step forward") : Message::of("one step back");
+  const Message column =
+      spot.column > 0 ? Message::of("one step outward") : Message::of("one step toward the midline");
+  if (spot.row == 0 && spot.column == 0) return Message::of("the start");
   if (spot.column == 0) return row;
   if (spot.row == 0) return column;
-  return Message::of("%1 and %2", row, column);
+  return Message::of("%1, %2", row, column);
+}
+
+Message off_grid_name(const geometry::HotspotOffGrid& off) {
+  return Message::of("%1 and %2 of the start's pulse",
+                     way_along(off.forward_mm.value_or(0), Message::of("forward"), Message::of("backward")),
+                     way_along(off.outward_mm.value_or(0), Message::of("outward"), Message::of("inward")));
 }
 
 Message seen_name(geometry::SeenAnswer seen) {
@@ -66,7 +74,7 @@ Message best_sentence(const geometry::VisitAnswers& answers) {
                        map.output_percent);
   const geometry::SpotAnswers& spot = map.spots[map.best->spot];
   return Message::of(
-      "Best spot so far at %1 %: %2, %3 of %4 answered; the chance that it is the best of the nine is %5.",
+      "Best spot so far at %1 %: %2 (%3 of %4 answered); the chance that it is the best of the nine is %5.",
       map.output_percent, spot_name(answers.spots[map.best->spot]), spot.answers, spot.pulses,
       in_100(map.best->probability));
 }
@@ -84,7 +92,7 @@ Message centre_sentence(const geometry::VisitAnswers& answers) {
       "Centre of the answers: %1 and %2 of the start, one standard deviation %3 and %4; it is pulled toward the middle of the grid.",
       way_along(centre.at_mm.x(), Message::of("forward"), Message::of("backward")),
       way_along(centre.at_mm.y(), Message::of("outward"), Message::of("inward")),
-      error_in_cm(centre.se_forward_mm), error_in_cm(centre.se_outward_mm));
+      error_along(centre.se_forward_mm), error_along(centre.se_outward_mm));
 }
 
 Message count_row(const geometry::CountAtOutput& count) {

@@ -7,8 +7,10 @@ namespace scalpmark::viewer {
 
 // What the pulses of a visit say, in sentences for staff.
 
-/// "start", "forward", "forward and outward": which spot of the grid, seen from its middle.
+/// "the start", "one step forward, one step outward": which spot of the grid, as site_words names it.
 [[nodiscard]] geometry::Message spot_name(const geometry::GridPosition& spot);
+/// "0.4 cm forward and 0.3 cm outward of the start's pulse": a hotspot between spots.
+[[nodiscard]] geometry::Message off_grid_name(const geometry::HotspotOffGrid& off);
 /// What was seen: "none", "thumb", "index finger", "other".
 [[nodiscard]] geometry::Message seen_name(geometry::SeenAnswer seen);
 /// "5 of 10".

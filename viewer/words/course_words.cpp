@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "viewer/words/numbers.h"
+
 namespace scalpmark::viewer {
 
 using geometry::Message;
@@ -10,12 +12,27 @@ using geometry::number;
 
 namespace {
 
-/// "4 to 6 mm": what moved, a standard deviation either way.
-Message moved_by(double moved, double se, const Message& unit) {
+/// What moved, a standard deviation either way, in whole units of this many.
+struct MovedRange {
+  double low = 0, high = 0;
+};
+
+MovedRange moved_range(double moved, double se) {
   const double size = std::abs(moved);
-  const double low = std::round(std::max(0.0, size - se)), high = std::round(size + se);
-  if (low == high) return Message::of("%1 %2", number(high, 0), unit);
-  return Message::of("%1 to %2 %3", number(low, 0), number(high, 0), unit);
+  return {std::round(std::max(0.0, size - se)), std::round(size + se)};
+}
+
+/// "4 to 6 mm".
+Message moved_length(double moved_mm, double se_mm) {
+  const MovedRange range = moved_range(moved_mm, se_mm);
+  if (range.low == range.high) return Message::verbatim(rough_length(range.high));
+  return Message::of("%1 to %2", rough_number(range.low), rough_length(range.high));
+}
+
+Message moved_angle(double moved_deg, double se_deg) {
+  const MovedRange range = moved_range(moved_deg, se_deg);
+  if (range.low == range.high) return Message::of("%1 degrees", number(range.high, 0));
+  return Message::of("%1 to %2 degrees", number(range.low, 0), number(range.high, 0));
 }
 
 Message error_rate() {
@@ -46,7 +63,7 @@ Message drift_sentence(const geometry::CourseStretch& stretch) {
   const bool along = std::abs(drift.moved_mm.x()) >= std::abs(drift.moved_mm.y());
   const Eigen::Index axis = along ? 0 : 1;
   const bool plus = drift.moved_mm[axis] > 0;
-  const Message by = moved_by(drift.moved_mm[axis], drift.se_mm[axis], Message::of("mm"));
+  const Message by = moved_length(drift.moved_mm[axis], drift.se_mm[axis]);
   const Message found =
       along
           ? plus
@@ -70,7 +87,7 @@ Message angle_drift_sentence(const geometry::CourseStretch& stretch) {
   if (!stretch.angle_drift) return {};
   const geometry::Drift& drift = *stretch.angle_drift;
   const VisitsParted visits = parted(stretch, drift);
-  const Message by = moved_by(drift.moved_mm.x(), drift.se_mm.x(), Message::of("degrees"));
+  const Message by = moved_angle(drift.moved_mm.x(), drift.se_mm.x());
   const Message found =
       drift.moved_mm.x() > 0
           ? Message::of(
@@ -86,8 +103,8 @@ Message limits_sentence(const geometry::CourseStretch& stretch) {
   if (!stretch.distance || !stretch.angle)
     return Message::of("Limits need two visits with known marks or more.");
   return Message::of(
-      "Usual here: up to %1 mm from the site, angle from %2 to %3 degrees off (limits of single visits, from the first %4).",
-      geometry::Number{stretch.distance->high, 1, true}, geometry::Number{stretch.angle->low, 0, true},
+      "Usual here: up to %1 from the site, angle from %2 to %3 degrees off (limits of single visits, from the first %4).",
+      small_length(stretch.distance->high), geometry::Number{stretch.angle->low, 0, true},
       geometry::Number{stretch.angle->high, 0, true},
       std::min(stretch.measured.size(), geometry::visits_for_limits));
 }

@@ -1,6 +1,7 @@
 #include "viewer/words/site_words.h"
 
 #include "geometry/head/landmark_names.h"
+#include "viewer/words/answer_words.h"
 #include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
@@ -42,6 +43,7 @@ std::string other_site_in_short(const geometry::TreatmentAlternative& site) {
 }
 
 std::string hotspot_in_words(const geometry::Case& the_case) {
+  if (the_case.hotspot_off_grid.is_given()) return words(off_grid_name(the_case.hotspot_off_grid));
   return the_case.hotspot_awaited ? words(Words::tr("not found yet"))
                                   : spot_in_words(the_case.hotspot.row, the_case.hotspot.column);
 }

@@ -313,3 +313,28 @@ TEST_CASE("tape distances measured path by path are those looked up") {
   compare_coils(measured.treatment, one.treatment);
   CHECK(!one.start.pulse_tape);
 }
+
+TEST_CASE(
+    "a hotspot between spots lies where it was measured from the start, and the treatment goes from there") {
+  const Head head = sphere_head(90, 6);
+  Case the_case = plain_case();
+  const Side side = GENERATE(Side::left, Side::right);
+  the_case.side = side;
+  the_case.hotspot = {0, 1};
+  the_case.hotspot_off_grid = {4, 6};
+  const Plan plan = solve(head, the_case, TapeDistances::each_path);
+  const Vector3d off = plan.hotspot.pulse - plan.start.pulse;
+  // Straight, on a sphere of 90 mm: along the tangents to the part in a hundred.
+  CHECK(off.dot(plan.start.forward) == Approx(4).margin(0.1));
+  CHECK(-off.dot(plan.start.inward) == Approx(6).margin(0.1));
+  REQUIRE(plan.hotspot.pulse_tape);
+  // The same spot alone is elsewhere, and so is its treatment site.
+  the_case.hotspot_off_grid = {};
+  const Plan on_spot = quick(head, the_case);
+  CHECK((on_spot.hotspot.pulse - plan.hotspot.pulse).norm() > 3);
+  CHECK((on_spot.treatment.wanted - plan.treatment.wanted).norm() > 3);
+  // Fifty millimetres forward of it by the parasagittal tape, which keeps to one plane square to right.
+  CHECK((plan.treatment.wanted - plan.hotspot.pulse).dot(plan.axes.right) == Approx(0).margin(0.1));
+  the_case.hotspot_off_grid = {{}, 41};
+  CHECK_THROWS_AS(solve(head, the_case), GeometryError);
+}

@@ -153,6 +153,8 @@ const std::vector<RangedKey> ranged_keys{
     {"coil", "lift_mm", ranges::lift_mm},
     {"hotspot", "row", ranges::spot},
     {"hotspot", "column", ranges::spot},
+    {"hotspot", "forward_mm", ranges::hotspot_off_mm},
+    {"hotspot", "outward_mm", ranges::hotspot_off_mm},
     {"treatment", "distance_mm", ranges::distance_mm},
     {"cap", "brim_over_nasion_mm", ranges::brim_over_nasion_mm},
     {"errors", "cap_forward_mm", ranges::error_mm},
@@ -167,7 +169,9 @@ std::string with_number(const RangedKey& key, double value) {
   const std::string json =
       with("\"" + key.group + "\": {\"" + key.key +
            "\": " + (whole ? std::to_string(static_cast<int>(value)) : nlohmann::json(value).dump()) + "}");
-  return key.group == "cap" || key.group == "answers" ? in_version_2(json) : json;
+  return key.group == "cap" || key.group == "answers" || key.key == "forward_mm" || key.key == "outward_mm"
+             ? in_version_2(json)
+             : json;
 }
 
 }  // namespace

@@ -165,12 +165,21 @@ TEST_CASE("a first visit by keyboard: nine spots, the best as hotspot, its thres
     press(step, Qt::Key_Right);
   }
   // The spiral's fourth spot is straight outward.
-  CHECK(step.best_text().contains("outward, 3 of 3 answered"));
+  CHECK(step.best_text().contains("one step outward (3 of 3 answered)"));
   CHECK(step.centre_text().contains("pulled toward the middle of the grid"));
   CHECK(step.panel()->pad()->button({0, 1})->text() == "4\n3/3");
   step.take_best()->click();
   CHECK(w.session().case_file().the_case.hotspot == GridPosition{0, 1});
   CHECK_FALSE(step.take_best()->isEnabled());
+  // All answers are at that spot, so the centre is its pulse point; as hotspot it lies there, not on the
+  // grid.
+  const Eigen::Vector3d on_spot = w.session().plan().hotspot.pulse;
+  step.take_centre()->click();
+  CHECK(w.session().case_file().the_case.hotspot_off_grid.is_given());
+  CHECK((w.session().plan().hotspot.pulse - on_spot).norm() < 0.5);
+  CHECK_FALSE(step.take_centre()->isEnabled());
+  step.take_best()->click();
+  CHECK_FALSE(w.session().case_file().the_case.hotspot_off_grid.is_given());
   // The tally is on the stage.
   bool tallied = false;
   for (const auto& label : w.stage().stage().labels()) tallied |= label.wish.text == "3/3";
@@ -206,7 +215,7 @@ TEST_CASE("a first visit by keyboard: nine spots, the best as hotspot, its thres
   step.settings()->counted()->button(1)->click();
   CHECK(step.best_text().contains("Nothing answered"));
   w.session().undo();
-  CHECK(step.best_text().contains("outward, 3 of 3"));
+  CHECK(step.best_text().contains("one step outward (5 of 5"));
 }
 
 TEST_CASE("a pulse on another day begins another visit, and two visits on one day stay two") {

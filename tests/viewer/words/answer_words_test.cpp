@@ -24,10 +24,10 @@ VisitAnswers mapped(const std::vector<ProbedSpot>& spots, const std::vector<Grid
 }  // namespace
 
 TEST_CASE("spots are named as seen from the middle of the grid") {
-  CHECK(said(viewer::spot_name({0, 0})) == "start");
-  CHECK(said(viewer::spot_name({1, 0})) == "forward");
-  CHECK(said(viewer::spot_name({0, -1})) == "inward");
-  CHECK(said(viewer::spot_name({-1, 1})) == "backward and outward");
+  CHECK(said(viewer::spot_name({0, 0})) == "the start");
+  CHECK(said(viewer::spot_name({1, 0})) == "one step forward");
+  CHECK(said(viewer::spot_name({0, -1})) == "one step toward the midline");
+  CHECK(said(viewer::spot_name({-1, 1})) == "one step back, one step outward");
 }
 
 TEST_CASE("the best spot is told with its count and its chance, and never as sure") {
@@ -37,7 +37,8 @@ TEST_CASE("the best spot is told with its count and its chance, and never as sur
   CHECK(is_sentence(best));
   // Beta(3,1) against Beta(1,3): 1 - B(4... in closed form 19/20: the chance that one of density 3x^2 is
   // above one of distribution 1 - (1 - x)^3 is the integral of 3x^2 (1 - (1 - x)^3) = 1 - 1/20.
-  CHECK(best.find("forward, 2 of 2 answered; the chance that it is the best of the nine is 95 in 100") !=
+  CHECK(best.find(
+            "one step forward (2 of 2 answered); the chance that it is the best of the nine is 95 in 100") !=
         std::string::npos);
   const std::string centre = said(viewer::centre_sentence(answers));
   CHECK(centre.find("1.0 cm forward") != std::string::npos);

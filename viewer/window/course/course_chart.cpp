@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "viewer/stage/scene/palette.h"
+#include "viewer/words/numbers.h"
 
 namespace scalpmark::window {
 
@@ -76,7 +77,9 @@ void CourseChart::paint_axes(QPainter& painter) const {
   const QRectF inside = area();
   painter.setPen(QPen(palette().color(QPalette::WindowText), 1));
   painter.drawText(QRectF(0, 2, width(), 20), Qt::AlignCenter,
-                   shows_ == Shows::distance ? tr("Pulse from the site, mm") : tr("Angle off, degrees"));
+                   shows_ == Shows::distance
+                       ? tr("Pulse from the site, %1").arg(QString::fromStdString(viewer::small_unit()))
+                       : tr("Angle off, degrees"));
   painter.drawText(QRectF(0, height() - 18, width(), 18), Qt::AlignCenter, tr("visit"));
   painter.drawLine(inside.bottomLeft(), inside.bottomRight());
   painter.drawLine(inside.bottomLeft(), inside.topLeft());
@@ -85,7 +88,8 @@ void CourseChart::paint_axes(QPainter& painter) const {
     const double y = place(0, value).y();
     painter.drawLine(QPointF(inside.left() - 4, y), QPointF(inside.left(), y));
     painter.drawText(QRectF(0, y - 9, inside.left() - 7, 18), Qt::AlignRight | Qt::AlignVCenter,
-                     QString::number(value));
+                     shows_ == Shows::distance ? QString::fromStdString(viewer::small_number(value))
+                                               : QString::number(value));
   }
   const std::size_t count = course_.offsets.size();
   const std::size_t every = count > 20 ? 5 : count > 10 ? 2 : 1;

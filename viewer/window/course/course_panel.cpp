@@ -57,7 +57,7 @@ StageContent course_content(const Session& session, const CourseCheck& check) {
   content.shown.things = {Thing::skin, Thing::labels, Thing::treatment, Thing::course, Thing::legend};
   content.shown.course = check.shown();
   content.coil_follows_hand = false;
-  constexpr double across_mm = 110;
+  constexpr double across_mm = 70;
   const geometry::Placement& site = session.plan().treatment;
   content.look.close_up = StageLook::CloseUp{{site.normal, site.forward}, site.pulse, across_mm};
   return content;

@@ -221,7 +221,10 @@ NumberField::Reading PlainField::read(const QString& typed) const {
 }
 
 QString PlainField::text_of(double value) const {
-  return QString::fromStdString(geometry::to_text(geometry::Number{value, 1, true}, viewer::decimal_mark()));
+  // Whole percent, as a stimulator shows them.
+  const int decimals = step_ == 1 && unit_name_ == tr("%") && value == std::floor(value) ? 0 : 1;
+  return QString::fromStdString(
+      geometry::to_text(geometry::Number{value, decimals, true}, viewer::decimal_mark()));
 }
 
 }  // namespace scalpmark::window

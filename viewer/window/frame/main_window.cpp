@@ -189,7 +189,7 @@ void MainWindow::set_mode(Mode mode) {
   worksheet_->setVisible((mode == Mode::worksheet || mode == Mode::check) && !on_wall);
   bar_->setVisible(!explain && !on_wall);
   menuBar()->setVisible(!explain && !on_wall);
-  foot_->setVisible(!explain && !teach && !on_wall);
+  foot_->setVisible(!explain && !teach && !on_wall && mode != Mode::course);
   explain_->setVisible(explain);
   verdict_->setVisible(mode == Mode::check);
   course_->setVisible(mode == Mode::course);

@@ -50,7 +50,7 @@ constexpr char style_sheet[] = R"(
     QPushButton:disabled { color: QUIET; background: PAGE; }
     QPushButton#spot { padding: 0; border-radius: 17px; }
     QPushButton#pulsespot { padding: 0; font-size: 15px; font-weight: 600; }
-    QPushButton#answer { font-size: 19px; font-weight: 600; }
+    QPushButton#answer { font-size: 18px; font-weight: 600; padding: 2px 4px; }
     QLabel#digits { font-size: 64px; font-weight: 700; }
     QListWidget#pulses { background: FIELD; border: 1px solid LINE; border-radius: 4px; }
     QListWidget#pulses:focus { border: 2px solid ACCENT; }

@@ -1,10 +1,7 @@
 #include "viewer/window/steps/answer_settings.h"
 
-#include <QEvent>
-#include <QHBoxLayout>
-#include <QLabel>
-#include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <cmath>
 
 #include "geometry/base/ranges.h"
 
@@ -28,9 +25,9 @@ AnswerSettingsFields::AnswerSettingsFields(Session& session, QWidget* parent)
   step_ = add_step(tr("Step of the output"), &AnswerSettings::step_percent);
   fine_ = add_step(tr("Fine step, with Shift"), &AnswerSettings::fine_percent);
   connect(counted_, &Choice::picked, this, [this](int index) {
-    change(tr("Answers counted"), [index](AnswerSettings& settings) {
+    emit refused(change(tr("Answers counted"), [index](AnswerSettings& settings) {
       settings.counted = static_cast<geometry::CountedAnswers>(index);
-    });
+    }));
   });
   connect(rule_, &Choice::picked, this, [this](int index) {
     change(tr("Counting rule"),
@@ -38,53 +35,32 @@ AnswerSettingsFields::AnswerSettingsFields(Session& session, QWidget* parent)
   });
 }
 
-QSpinBox* AnswerSettingsFields::add_step(const QString& name, int AnswerSettings::*setting) {
-  auto* row = new QHBoxLayout;
-  auto* label = new QLabel(name);
-  auto* box = new QSpinBox;
-  box->setRange(static_cast<int>(geometry::ranges::output_step_percent.low),
-                static_cast<int>(geometry::ranges::output_step_percent.high));
-  box->setSuffix(tr(" %"));
-  box->setAccessibleName(name);
-  box->setKeyboardTracking(false);
-  box->setFocusPolicy(Qt::StrongFocus);
-  box->installEventFilter(this);
-  label->setBuddy(box);
-  row->addWidget(label, 1);
-  row->addWidget(box);
-  qobject_cast<QVBoxLayout*>(layout())->addLayout(row);
-  connect(box, qOverload<int>(&QSpinBox::valueChanged), this, [this, name, setting](int percent) {
-    change(name, [&](AnswerSettings& settings) {
+PlainField* AnswerSettingsFields::add_step(const QString& name, int AnswerSettings::*setting) {
+  auto* field = new PlainField(name, geometry::ranges::output_step_percent, tr("%"), 1);
+  layout()->addWidget(field);
+  field->on_commit([this, name, setting](std::optional<double> typed) {
+    if (std::floor(*typed) != *typed) return tr("Write whole percent, as the stimulator shows.");
+    const int percent = static_cast<int>(*typed);
+    return change(name, [&](AnswerSettings& settings) {
       settings.*setting = percent;
       // A fine step is never the larger one.
       if (settings.fine_percent <= settings.step_percent) return;
       (setting == &AnswerSettings::fine_percent ? settings.step_percent : settings.fine_percent) = percent;
     });
   });
-  return box;
+  return field;
 }
 
-// A wheel that scrolls the worksheet changes no step on its way.
-bool AnswerSettingsFields::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::Wheel && !qobject_cast<QWidget*>(watched)->hasFocus()) {
-    event->ignore();
-    return true;
-  }
-  return QWidget::eventFilter(watched, event);
-}
-
-void AnswerSettingsFields::change(const QString& what, const std::function<void(AnswerSettings&)>& edit) {
-  emit refused(session_.change(
-      what, [&](models::CaseFile& case_file) { edit(case_file.the_case.answers); }, what));
+QString AnswerSettingsFields::change(const QString& what, const std::function<void(AnswerSettings&)>& edit) {
+  return session_.change(what, [&](models::CaseFile& case_file) { edit(case_file.the_case.answers); });
 }
 
 void AnswerSettingsFields::show_case() {
   const AnswerSettings& settings = session_.case_file().the_case.answers;
   counted_->choose(static_cast<int>(settings.counted));
   rule_->choose(static_cast<int>(settings.rule));
-  const QSignalBlocker quiet_step(step_), quiet_fine(fine_);
-  step_->setValue(settings.step_percent);
-  fine_->setValue(settings.fine_percent);
+  step_->set_value(settings.step_percent);
+  fine_->set_value(settings.fine_percent);
 }
 
 }  // namespace scalpmark::window

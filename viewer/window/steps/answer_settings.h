@@ -1,9 +1,9 @@
 #pragma once
 
-#include <QSpinBox>
 #include <QWidget>
 
 #include "viewer/window/fields/choice.h"
+#include "viewer/window/fields/number_field.h"
 #include "viewer/window/session/session.h"
 
 namespace scalpmark::window {
@@ -16,22 +16,19 @@ public:
   void show_case();
   [[nodiscard]] Choice* counted() const { return counted_; }
   [[nodiscard]] Choice* rule() const { return rule_; }
-  [[nodiscard]] QSpinBox* step() const { return step_; }
-  [[nodiscard]] QSpinBox* fine() const { return fine_; }
+  [[nodiscard]] PlainField* step() const { return step_; }
+  [[nodiscard]] PlainField* fine() const { return fine_; }
 
 signals:
   void refused(const QString& sentence);
 
-protected:
-  bool eventFilter(QObject* watched, QEvent* event) override;
-
 private:
-  QSpinBox* add_step(const QString& name, int geometry::AnswerSettings::*setting);
-  void change(const QString& what, const std::function<void(geometry::AnswerSettings&)>& edit);
+  PlainField* add_step(const QString& name, int geometry::AnswerSettings::*setting);
+  QString change(const QString& what, const std::function<void(geometry::AnswerSettings&)>& edit);
 
   Session& session_;
   Choice *counted_, *rule_;
-  QSpinBox *step_, *fine_;
+  PlainField *step_, *fine_;
 };
 
 }  // namespace scalpmark::window

@@ -10,7 +10,7 @@ namespace scalpmark::window {
 
 namespace {
 
-constexpr int spot_width_px = 62, spot_height_px = 46, spot_gap_px = 4, nose_px = 22;
+constexpr int spot_width_px = 52, spot_height_px = 44, spot_gap_px = 4, nose_px = 22;
 
 }  // namespace
 

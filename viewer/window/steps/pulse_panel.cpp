@@ -15,7 +15,7 @@ using geometry::SeenAnswer;
 
 namespace {
 
-constexpr int answer_height_px = 56;
+constexpr int answer_height_px = 60;
 
 QPushButton* make_button(const char* name, const QString& text) {
   auto* button = new QPushButton(text);
@@ -36,10 +36,10 @@ PulsePanel::PulsePanel(Session& session, PulseLog& log, QWidget* parent)
          "and right the spot; Backspace takes the last pulse back"));
   setToolTip(accessibleDescription());
   auto* all = new QVBoxLayout(this);
-  all->setContentsMargins(6, 6, 6, 6);
+  all->setContentsMargins(4, 4, 4, 4);
   all->setSpacing(8);
   auto* top = new QHBoxLayout;
-  top->setSpacing(8);
+  top->setSpacing(4);
   pad_ = new PulsePad;
   top->addWidget(pad_);
   top->addWidget(make_readings(), 1);
@@ -89,7 +89,7 @@ QWidget* PulsePanel::make_answers() {
   for (std::size_t i = 0; i < answers_.size(); ++i) {
     const auto answer = static_cast<SeenAnswer>(i);
     const QString name = viewer::translated(viewer::seen_name(answer));
-    answers_[i] = make_button("answer", QStringLiteral("%1  %2").arg(i).arg(name));
+    answers_[i] = make_button("answer", QStringLiteral("%1\n%2").arg(i).arg(name));
     answers_[i]->setMinimumHeight(answer_height_px);
     answers_[i]->setAccessibleName(tr("Answer: %1").arg(name));
     grid->addWidget(answers_[i], static_cast<int>(i / 2), static_cast<int>(i % 2));

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QSignalBlocker>
+#include <cmath>
 
 #include "viewer/words/answer_words.h"
 #include "viewer/words/words.h"
@@ -20,6 +21,15 @@ QLabel* make_sentence() {
   label->setWordWrap(true);
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   return label;
+}
+
+/// The centre of the answers to a tenth of a millimetre, as a hotspot between spots.
+std::optional<geometry::HotspotOffGrid> centre_off_grid(PulseLog& log) {
+  const auto& answers = log.answers();
+  if (!answers || !answers->map || !answers->map->centre) return {};
+  const auto tenths = [](double mm) { return std::round(10 * mm) / 10 + 0.0; };
+  const Eigen::Vector2d& at = answers->map->centre->at_mm;
+  return geometry::HotspotOffGrid{tenths(at.x()), tenths(at.y())};
 }
 
 }  // namespace
@@ -74,22 +84,22 @@ void PulsesStep::add_visit_row() {
 
 void PulsesStep::add_place() {
   best_ = make_sentence();
-  take_best_ = new QPushButton;
-  to_telling_ = new QPushButton;
+  take_best_ = new QPushButton(tr("Take the best spot as hotspot"));
+  to_telling_ = new QPushButton(tr("Go to the most telling spot"));
   centre_ = make_sentence();
-  take_centre_ = new QPushButton;
-  auto* buttons = new QHBoxLayout;
-  buttons->addWidget(take_best_);
-  buttons->addWidget(to_telling_);
-  buttons->addStretch(1);
+  take_centre_ = new QPushButton(tr("Take the centre as hotspot"));
   fields()->addWidget(best_);
-  fields()->addLayout(buttons);
+  fields()->addWidget(take_best_, 0, Qt::AlignLeft);
+  fields()->addWidget(to_telling_, 0, Qt::AlignLeft);
   fields()->addWidget(centre_);
   fields()->addWidget(take_centre_, 0, Qt::AlignLeft);
-  for (QPushButton* button : {take_best_, take_centre_})
-    connect(button, &QPushButton::clicked, this, [this, button] { take_hotspot(button); });
+  connect(take_best_, &QPushButton::clicked, this, [this] { take_hotspot(offered(take_best_), {}); });
+  connect(take_centre_, &QPushButton::clicked, this, [this] {
+    if (const auto centre = centre_off_grid(log_))
+      take_hotspot(*geometry::spot_nearest_centre(*log_.answers()), *centre);
+  });
   connect(to_telling_, &QPushButton::clicked, this, [this] {
-    log_.set_spot({to_telling_->property("row").toInt(), to_telling_->property("column").toInt()});
+    log_.set_spot(offered(to_telling_));
     take_keys();
   });
 }
@@ -102,10 +112,15 @@ void PulsesStep::offer(QPushButton* button, const std::optional<GridPosition>& s
   button->setText(text.arg(geometry::place_in_spiral(*spot) + 1));
 }
 
-void PulsesStep::take_hotspot(QPushButton* button) {
-  const GridPosition spot{button->property("row").toInt(), button->property("column").toInt()};
-  set_problem(session_.change(tr("Hotspot"),
-                              [&](models::CaseFile& case_file) { case_file.the_case.hotspot = spot; }));
+GridPosition PulsesStep::offered(const QPushButton* button) {
+  return {button->property("row").toInt(), button->property("column").toInt()};
+}
+
+void PulsesStep::take_hotspot(const GridPosition& spot, const geometry::HotspotOffGrid& off_grid) {
+  set_problem(session_.change(tr("Hotspot"), [&](models::CaseFile& case_file) {
+    geometry::take_hotspot(case_file.the_case, spot);
+    case_file.the_case.hotspot_off_grid = off_grid;
+  }));
 }
 
 void PulsesStep::show_case() {
@@ -153,17 +168,22 @@ void PulsesStep::show_place() {
   const bool has_centre = any && answers->map->centre;
   centre_->setVisible(has_centre);
   centre_->setText(has_centre ? viewer::translated(viewer::centre_sentence(*answers)) : QString());
-  const auto nearest = has_centre ? geometry::spot_nearest_centre(*answers) : std::nullopt;
-  offer(take_centre_, nearest, tr("Nearest to the centre: take spot %1 as hotspot"));
-  const GridPosition& hotspot = session_.case_file().the_case.hotspot;
-  take_best_->setEnabled(best && !(*best == hotspot));
-  take_centre_->setEnabled(nearest && !(*nearest == hotspot));
+  take_centre_->setVisible(has_centre);
+  const geometry::Case& the_case = session_.case_file().the_case;
+  take_best_->setEnabled(best && (!(*best == the_case.hotspot) || the_case.hotspot_awaited ||
+                                  the_case.hotspot_off_grid.is_given()));
+  const auto centre = centre_off_grid(log_);
+  take_centre_->setEnabled(centre && !(*centre == the_case.hotspot_off_grid));
 }
 
 StageContent PulsesStep::stage_content(const HeldCoil& coil) const {
   StageContent content =
       content_with({Thing::grid, Thing::start, Thing::coil, Thing::angle, Thing::answers}, coil);
   content.shown.answers = log_.answers();
+  // Straight at the grid, near enough to read its tallies.
+  constexpr double across_mm = 150;
+  const geometry::Placement& start = session_.plan().start;
+  content.look.close_up = StageLook::CloseUp{{start.normal, start.forward}, start.pulse, across_mm};
   return content;
 }
 

@@ -40,7 +40,8 @@ private:
   void add_place();
   void show_visits();
   void show_place();
-  void take_hotspot(QPushButton* button);
+  void take_hotspot(const geometry::GridPosition& spot, const geometry::HotspotOffGrid& off_grid);
+  [[nodiscard]] static geometry::GridPosition offered(const QPushButton* button);
   void offer(QPushButton* button, const std::optional<geometry::GridPosition>& spot, const QString& text);
 
   Session& session_;

@@ -9,8 +9,10 @@
 #include "geometry/head/landmark_names.h"
 #include "geometry/head/landmarks.h"
 #include "viewer/window/fields/text_entry.h"
+#include "viewer/words/answer_words.h"
 #include "viewer/words/shift_words.h"
 #include "viewer/words/site_words.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -229,15 +231,18 @@ void SiteStep::show_case() {
   const geometry::Case& c = session_.case_file().the_case;
   const bool forward = c.treatment.rule == geometry::TreatmentRule::forward;
   hotspot_->set_side(c.side);
+  const bool off_grid = c.hotspot_off_grid.is_given();
   const std::optional<geometry::GridPosition> hotspot =
-      c.hotspot_awaited ? std::nullopt : std::optional(c.hotspot);
+      c.hotspot_awaited || off_grid ? std::nullopt : std::optional(c.hotspot);
   hotspot_->choose(hotspot);
   hotspot_->mark(hotspot);
-  hotspot_heading_->setText(hotspot ? tr("The spot that answered (the hotspot)")
-                            : forward
-                                ? tr("The spot that answered: not found yet. The stage shows the site as it "
-                                     "would be if the middle spot answers.")
-                                : tr("The spot that answered: not found yet."));
+  hotspot_heading_->setText(
+      hotspot    ? tr("The spot that answered (the hotspot)")
+      : off_grid ? tr("The hotspot lies between spots: %1. A spot takes its place.")
+                       .arg(viewer::translated(viewer::off_grid_name(c.hotspot_off_grid)))
+      : forward ? tr("The spot that answered: not found yet. The stage shows the site as it "
+                     "would be if the middle spot answers.")
+                : tr("The spot that answered: not found yet."));
   rule_->choose(forward ? 0 : 1);
   distance_->setVisible(forward);
   distance_->set_value(c.treatment.distance_mm);

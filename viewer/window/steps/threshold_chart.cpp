@@ -12,7 +12,7 @@ namespace scalpmark::window {
 
 namespace {
 
-constexpr int chart_height_px = 190, curve_points = 48;
+constexpr int chart_height_px = 204, curve_points = 48;
 constexpr double margin_percent = 8, least_width_percent = 20;
 constexpr double dot_px = 3.2, dot_step_px = 7.5;
 
@@ -53,7 +53,7 @@ void ThresholdChart::show_threshold(const geometry::ThresholdAtSpot* threshold) 
 }
 
 QRectF ThresholdChart::area() const {
-  return QRectF(rect()).adjusted(38, 14, -8, -36);
+  return QRectF(rect()).adjusted(46, 14, -8, -50);
 }
 
 QPointF ThresholdChart::place(double output_percent, double chance) const {
@@ -92,8 +92,9 @@ void ThresholdChart::paint_axes(QPainter& painter) const {
     painter.drawLine(tick, tick + QPointF(0, 4));
     painter.drawText(QRectF(tick.x() - 20, tick.y() + 4, 40, 15), Qt::AlignCenter, QString::number(at));
   }
-  painter.drawText(QRectF(inside.left(), height() - 17, inside.width(), 16), Qt::AlignCenter,
-                   tr("output, %; dots: pulses; band: chance of an answer"));
+  painter.drawText(QRectF(0, height() - 32, width(), 16), Qt::AlignCenter, tr("output, %"));
+  painter.drawText(QRectF(0, height() - 17, width(), 16), Qt::AlignCenter,
+                   tr("dots: pulses; band: chance of an answer"));
 }
 
 void ThresholdChart::paint_band(QPainter& painter) const {
