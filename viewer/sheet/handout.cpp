@@ -17,7 +17,7 @@ namespace scalpmark::viewer {
 
 namespace {
 
-constexpr double page_margin_mm = 18;
+constexpr double handout_margin_mm = 18;
 constexpr int handout_dots_per_inch = 300;
 
 QString html_of(const Handout& handout, double picture_height) {
@@ -38,7 +38,7 @@ QString html_of(const Handout& handout, double picture_height) {
 }  // namespace
 
 void paint_handout(const Handout& handout, QPagedPaintDevice& onto) {
-  onto.setPageMargins(QMarginsF(page_margin_mm, page_margin_mm, page_margin_mm, page_margin_mm),
+  onto.setPageMargins(QMarginsF(handout_margin_mm, handout_margin_mm, handout_margin_mm, handout_margin_mm),
                       QPageLayout::Millimeter);
   QPainter painter(&onto);
   const QRectF page(0, 0, onto.width(), onto.height());

@@ -79,3 +79,18 @@ TEST_CASE("a person without tapes has none: the built-in head's are not shown as
   opened.settle();
   CHECK(heading().startsWith("36.2 | none | none"));
 }
+
+TEST_CASE("a spot taken from the pulses that were logged is a hotspot that was found, the middle one too") {
+  OpenedWindow opened(models::default_case());
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::pulses_index);
+  QTest::qWait(20);
+  PulsesStep& step = *w.worksheet().pulses();
+  for (int pulse = 0; pulse < 3; ++pulse) QTest::keyClick(step.panel(), Qt::Key_1);
+  REQUIRE(step.take_best()->isEnabled());
+  CHECK(w.session().case_file().the_case.hotspot_awaited);
+  QTest::mouseClick(step.take_best(), Qt::LeftButton);
+  CHECK_FALSE(w.session().case_file().the_case.hotspot_awaited);
+  CHECK(w.session().case_file().the_case.hotspot == geometry::GridPosition{0, 0});
+  CHECK_FALSE(step.take_best()->isEnabled());
+}

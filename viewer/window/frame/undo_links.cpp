@@ -34,7 +34,9 @@ UndoLinks::UndoLinks(UndoList& list, Session& session, CoilOnStage& coil, Visit&
 
 void UndoLinks::put_coil(HeldCoil coil) {
   const bool on_grid = coil.on == viewer::CoilOn::spot || coil.on == viewer::CoilOn::start;
-  if (on_grid && worksheet_.current() != Worksheet::search_index) {
+  const bool grid_step =
+      worksheet_.current() == Worksheet::search_index || worksheet_.current() == Worksheet::pulses_index;
+  if (on_grid && !grid_step) {
     coil = {};
     coil.on = viewer::CoilOn::treatment;
   }

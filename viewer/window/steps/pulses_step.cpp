@@ -104,8 +104,8 @@ void PulsesStep::offer(QPushButton* button, const std::optional<GridPosition>& s
 
 void PulsesStep::take_hotspot(QPushButton* button) {
   const GridPosition spot{button->property("row").toInt(), button->property("column").toInt()};
-  set_problem(session_.change(tr("Hotspot"),
-                              [&](models::CaseFile& case_file) { case_file.the_case.hotspot = spot; }));
+  set_problem(session_.change(
+      tr("Hotspot"), [&](models::CaseFile& case_file) { geometry::take_hotspot(case_file.the_case, spot); }));
 }
 
 void PulsesStep::show_case() {
@@ -155,9 +155,12 @@ void PulsesStep::show_place() {
   centre_->setText(has_centre ? viewer::translated(viewer::centre_sentence(*answers)) : QString());
   const auto nearest = has_centre ? geometry::spot_nearest_centre(*answers) : std::nullopt;
   offer(take_centre_, nearest, tr("Nearest to the centre: take spot %1 as hotspot"));
-  const GridPosition& hotspot = session_.case_file().the_case.hotspot;
-  take_best_->setEnabled(best && !(*best == hotspot));
-  take_centre_->setEnabled(nearest && !(*nearest == hotspot));
+  const geometry::Case& now = session_.case_file().the_case;
+  const auto is_new = [&](const std::optional<GridPosition>& spot) {
+    return spot && (now.hotspot_awaited || !(*spot == now.hotspot));
+  };
+  take_best_->setEnabled(is_new(best));
+  take_centre_->setEnabled(is_new(nearest));
 }
 
 StageContent PulsesStep::stage_content(const HeldCoil& coil) const {
