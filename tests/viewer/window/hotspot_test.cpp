@@ -93,4 +93,10 @@ TEST_CASE("a spot taken from the pulses that were logged is a hotspot that was f
   CHECK_FALSE(w.session().case_file().the_case.hotspot_awaited);
   CHECK(w.session().case_file().the_case.hotspot == geometry::GridPosition{0, 0});
   CHECK_FALSE(step.take_best()->isEnabled());
+  // The coil that follows the log is nothing to take back: the last thing done is the hotspot, before it the
+  // pulses.
+  w.undo_list().undo();
+  CHECK(w.session().case_file().the_case.hotspot_awaited);
+  w.undo_list().undo();
+  CHECK(w.session().case_file().the_case.visits.front()->pulses.size() == 2);
 }
