@@ -101,6 +101,7 @@ TEST_CASE("the handout is one page that says what the screens say") {
   const QString file = opened.folder.filePath("handout.pdf");
   w.output().save_handout_to(file, viewer::Paper::a4, w.explain().whose());
   OpenedWindow::wait_until([&] { return !w.output().is_writing(); });
+  INFO(w.notice_text().toStdString());
   REQUIRE(QFileInfo(file).size() > 20'000);
   QProcess info;
   info.start("pdfinfo", {file});

@@ -34,7 +34,7 @@ TEST_CASE("until a spot has answered the hotspot is not found, and the site is a
   CHECK(treat->hotspot_heading().contains("not found yet"));
   for (const int row : {-1, 0, 1})
     for (const int column : {-1, 0, 1}) CHECK_FALSE(treat->hotspot()->button(row, column)->isChecked());
-  CHECK(stage_says(w, "if the middle spot answers"));
+  CHECK(stage_says(w, "if that one answers"));
   CHECK_FALSE(shows_ring(w));
   CHECK(opened.case_text().find("hotspot") == std::string::npos);
   const auto& warnings = w.session().plan().warnings;
@@ -61,7 +61,7 @@ TEST_CASE("until a spot has answered the hotspot is not found, and the site is a
   w.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(50);
   CHECK(shows_ring(w));
-  CHECK_FALSE(stage_says(w, "if the middle spot answers"));
+  CHECK_FALSE(stage_says(w, "if that one answers"));
   CHECK(opened.case_text().find("hotspot") != std::string::npos);
   CHECK(w.worksheet().check()->verdict().kind != VerdictText::Kind::unsure);
   CHECK(models::parse_case(opened.case_text(), {}, "the case").the_case == now());

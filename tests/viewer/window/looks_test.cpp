@@ -78,7 +78,7 @@ TEST_CASE("projected, Teach and Check are the head, what it is about, and large 
       return caption.text.find("not a navigation") != std::string::npos;
     });
     REQUIRE(caution != captions.end());
-    CHECK(caution->box.height() < 0.12 * stage.sight().height_px);
+    CHECK(caution->box.height() < 0.15 * stage.sight().height_px);
     QTest::keyClick(&w.stage(), Qt::Key_Escape);
     QTest::qWait(20);
     CHECK(w.menuBar()->isVisible());
