@@ -80,6 +80,13 @@ TEST_CASE(
     for (int i = 0; i < 3; ++i) {
       CHECK(explain.page() == i);
       CHECK(explain.text().size() > 60);
+      const auto* label = explain.findChild<QLabel*>("explain");
+      REQUIRE(label);
+      QTest::qWait(20);
+      CHECK(label->height() >=
+            label->fontMetrics()
+                .boundingRect(QRect(0, 0, label->width(), 10000), Qt::TextWordWrap, label->text())
+                .height());
       CHECK_FALSE(explain.text().contains(QRegularExpression("[0-9]")));
       QTest::mouseClick(explain.next(), Qt::LeftButton);
     }
