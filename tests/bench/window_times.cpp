@@ -46,10 +46,7 @@ int main(int argc, char** argv) {
         std::pair("step: measure", Worksheet::measure_index)})
     time(name, [&, at = step] { window.worksheet().go_to(at); });
   window.worksheet().go_to(Worksheet::search_index);
-  time("the other side, on the stage", [&] {
-    QTest::mouseClick(window.worksheet().search()->side()->button(1), Qt::LeftButton, Qt::NoModifier,
-                      QPoint(8, 8));
-  });
+  time("the other side, on the stage", [&] { window.worksheet().search()->side()->button(1)->click(); });
   OpenedWindow::wait_until([&] { return window.session().has_tapes() && !window.session().is_working(); });
   tell("the same with its tape distances", since.elapsed());
 

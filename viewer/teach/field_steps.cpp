@@ -25,6 +25,9 @@ std::string percent_left(const std::vector<geometry::MovedRatio>& moved, CoilMov
 LessonStep why_gap(const geometry::Plan& plan, const std::vector<geometry::MovedRatio>& moved) {
   LessonStep s;
   s.topic = LessonTopic::gap;
+  s.why = words(Words::tr(
+      "A magnetic field spreads as it leaves the coil, so every millimetre between coil and brain takes some of it "
+      "away."));
   s.title = words(Words::tr("Why the gap matters"));
   s.caption = words(
       Words::tr(
@@ -41,6 +44,8 @@ LessonStep why_gap(const geometry::Plan& plan, const std::vector<geometry::Moved
 LessonStep why_angle(const geometry::Case& c, const std::vector<geometry::MovedRatio>& moved) {
   LessonStep s;
   s.topic = LessonTopic::across;
+  s.why = words(Words::tr(
+      "Nerve fibres answer most readily to a field along them, and those of the hand's fold run across it."));
   s.title = words(Words::tr("Why %1"), {in_degrees(c.coil.angle_deg)});
   s.caption = words(
       Words::tr(

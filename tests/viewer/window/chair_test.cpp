@@ -80,6 +80,13 @@ TEST_CASE(
     for (int i = 0; i < 3; ++i) {
       CHECK(explain.page() == i);
       CHECK(explain.text().size() > 60);
+      const auto* label = explain.findChild<QLabel*>("explain");
+      REQUIRE(label);
+      QTest::qWait(20);
+      CHECK(label->height() >=
+            label->fontMetrics()
+                .boundingRect(QRect(0, 0, label->width(), 10000), Qt::TextWordWrap, label->text())
+                .height());
       CHECK_FALSE(explain.text().contains(QRegularExpression("[0-9]")));
       QTest::mouseClick(explain.next(), Qt::LeftButton);
     }
@@ -101,6 +108,7 @@ TEST_CASE("the handout is one page that says what the screens say") {
   const QString file = opened.folder.filePath("handout.pdf");
   w.output().save_handout_to(file, viewer::Paper::a4, w.explain().whose());
   OpenedWindow::wait_until([&] { return !w.output().is_writing(); });
+  INFO(w.notice_text().toStdString());
   REQUIRE(QFileInfo(file).size() > 20'000);
   QProcess info;
   info.start("pdfinfo", {file});

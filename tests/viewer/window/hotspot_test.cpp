@@ -34,7 +34,7 @@ TEST_CASE("until a spot has answered the hotspot is not found, and the site is a
   CHECK(treat->hotspot_heading().contains("not found yet"));
   for (const int row : {-1, 0, 1})
     for (const int column : {-1, 0, 1}) CHECK_FALSE(treat->hotspot()->button(row, column)->isChecked());
-  CHECK(stage_says(w, "if the middle spot answers"));
+  CHECK(stage_says(w, "if that one answers"));
   CHECK_FALSE(shows_ring(w));
   CHECK(opened.case_text().find("hotspot") == std::string::npos);
   const auto& warnings = w.session().plan().warnings;
@@ -61,7 +61,7 @@ TEST_CASE("until a spot has answered the hotspot is not found, and the site is a
   w.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(50);
   CHECK(shows_ring(w));
-  CHECK_FALSE(stage_says(w, "if the middle spot answers"));
+  CHECK_FALSE(stage_says(w, "if that one answers"));
   CHECK(opened.case_text().find("hotspot") != std::string::npos);
   CHECK(w.worksheet().check()->verdict().kind != VerdictText::Kind::unsure);
   CHECK(models::parse_case(opened.case_text(), {}, "the case").the_case == now());
@@ -78,4 +78,25 @@ TEST_CASE("a person without tapes has none: the built-in head's are not shown as
   opened.type(w.worksheet().measure()->nasion_inion()->edit(), "36.2");
   opened.settle();
   CHECK(heading().startsWith("36.2 | none | none"));
+}
+
+TEST_CASE("a spot taken from the pulses that were logged is a hotspot that was found, the middle one too") {
+  OpenedWindow opened(models::default_case());
+  MainWindow& w = opened.window;
+  w.worksheet().go_to(Worksheet::pulses_index);
+  QTest::qWait(20);
+  PulsesStep& step = *w.worksheet().pulses();
+  for (int pulse = 0; pulse < 3; ++pulse) QTest::keyClick(step.panel(), Qt::Key_1);
+  REQUIRE(step.take_best()->isEnabled());
+  CHECK(w.session().case_file().the_case.hotspot_awaited);
+  QTest::mouseClick(step.take_best(), Qt::LeftButton);
+  CHECK_FALSE(w.session().case_file().the_case.hotspot_awaited);
+  CHECK(w.session().case_file().the_case.hotspot == geometry::GridPosition{0, 0});
+  CHECK_FALSE(step.take_best()->isEnabled());
+  // The coil that follows the log is nothing to take back: the last thing done is the hotspot, before it the
+  // pulses.
+  w.undo_list().undo();
+  CHECK(w.session().case_file().the_case.hotspot_awaited);
+  w.undo_list().undo();
+  CHECK(w.session().case_file().the_case.visits.front()->pulses.size() == 2);
 }

@@ -65,6 +65,10 @@ TEST_CASE("the lesson's step on the edge has that picture too, and says why when
     CHECK(w.teach().rules().isVisible() ==
           (w.teach().steps()[static_cast<std::size_t>(i)].topic == viewer::LessonTopic::mark_edge));
   }
+  const auto edge_step =
+      std::find_if(w.teach().steps().begin(), w.teach().steps().end(),
+                   [](const auto& step) { return step.topic == viewer::LessonTopic::mark_edge; });
+  w.teach().player().go_to(static_cast<int>(edge_step - w.teach().steps().begin()));
   LessonTools* tools = w.teach().panel().tools();
   const QString plain = w.teach().bar().caption();
   QTest::mouseClick(tools->why(), Qt::LeftButton);

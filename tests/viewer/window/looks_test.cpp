@@ -78,7 +78,7 @@ TEST_CASE("projected, Teach and Check are the head, what it is about, and large 
       return caption.text.find("not a navigation") != std::string::npos;
     });
     REQUIRE(caution != captions.end());
-    CHECK(caution->box.height() < 0.12 * stage.sight().height_px);
+    CHECK(caution->box.height() < 0.15 * stage.sight().height_px);
     QTest::keyClick(&w.stage(), Qt::Key_Escape);
     QTest::qWait(20);
     CHECK(w.menuBar()->isVisible());
@@ -103,17 +103,31 @@ TEST_CASE("Enter on a step's heading opens it as Space does, and a new case begi
 TEST_CASE("a box that is ticked looks ticked, in both themes") {
   for (const bool dark : {false, true}) {
     apply_theme(*qApp, dark);
-    QCheckBox box("Show it");
-    box.resize(120, 30);
-    const QImage off = box.grab().toImage();
-    box.setChecked(true);
-    const QImage on = box.grab().toImage();
+    QFrame step;
+    step.setObjectName("step");
+    auto* box = new QCheckBox("Show it", &step);
+    step.resize(160, 40);
+    box->setGeometry(10, 5, 120, 30);
+    const QImage off = step.grab(QRect(10, 5, 18, 30)).toImage();
+    int frame = 0;
+    for (int y = 0; y < off.height(); ++y)
+      for (int x = 0; x < off.width(); ++x)
+        frame += qAbs(qGray(off.pixel(x, y)) - qGray(off.pixel(0, 0))) > 40;
+    CHECK(frame > 25);  // an empty box is seen, too
+    box->setChecked(true);
+    const QImage on = step.grab(QRect(10, 5, 18, 30)).toImage();
+    box->setText({});
     int changed = 0;
     for (int y = 0; y < on.height(); ++y)
       for (int x = 0; x < on.width(); ++x)
-        changed += qAbs(qGray(on.pixel(x, y)) - qGray(off.pixel(x, y))) > 80;
-    CHECK(changed > 12);   // there is a tick
-    CHECK(changed < 160);  // and not a box filled all over
+        changed += qAbs(qGray(on.pixel(x, y)) - qGray(off.pixel(x, y))) > 40;
+    CHECK(changed > 60);  // it is filled
+    // And there is a tick on it: pixels of both kinds inside.
+    const QRgb ground = on.pixel(3, 15);
+    int tick = 0;
+    for (int y = 9; y < 22; ++y)
+      for (int x = 2; x < 14; ++x) tick += qAbs(qGray(on.pixel(x, y)) - qGray(ground)) > 60;
+    CHECK(tick > 8);
   }
   apply_theme(*qApp, false);
 }

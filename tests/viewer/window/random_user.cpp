@@ -30,6 +30,16 @@ bool same(const geometry::Placement& a, const geometry::Placement& b) {
 
 }  // namespace
 
+RandomUser::RandomUser(OpenedWindow& opened, unsigned seed) : opened_(opened), random_(seed) {
+  // Should a dialog come up after all, it is closed as one does who did not want it.
+  constexpr int soon_ms = 200;
+  closes_dialogs_.setInterval(soon_ms);
+  QObject::connect(&closes_dialogs_, &QTimer::timeout, [] {
+    if (QWidget* dialog = QApplication::activeModalWidget()) dialog->close();
+  });
+  closes_dialogs_.start();
+}
+
 template <typename Widget>
 Widget* RandomUser::anything_in_sight() {
   QList<Widget*> all;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QPushButton>
+#include <QTimer>
 #include <random>
 #include <string>
 
@@ -13,7 +14,7 @@ namespace scalpmark::window {
 /// Opens no dialog and writes no file.
 class RandomUser {
 public:
-  RandomUser(OpenedWindow& opened, unsigned seed) : opened_(opened), random_(seed) {}
+  RandomUser(OpenedWindow& opened, unsigned seed);
 
   /// Does one thing; returns what, so that a failure can be told.
   std::string act();
@@ -29,6 +30,7 @@ private:
 
   OpenedWindow& opened_;
   std::mt19937 random_;
+  QTimer closes_dialogs_;
 };
 
 /// What is wrong with the state of the window; empty where nothing is. The plan in force must be what solve()

@@ -410,6 +410,11 @@ private:
     if (opened_.window.stage().isVisible()) {
       QPainter painter(&shot);
       painter.drawImage(opened_.window.stage().mapTo(&w, QPoint(0, 0)), opened_.window.stage().picture());
+      // Nor does it know what lies over the stage by now.
+      QWidgetList over = opened_.window.stage().findChildren<QWidget*>();
+      over << &opened_.window.next_mark() << &opened_.window.start_page();
+      for (QWidget* each : over)
+        if (each->isVisible()) painter.drawPixmap(each->mapTo(&w, QPoint(0, 0)), each->grab());
     }
     const QString file = QStringLiteral("%1/%2-%3.png").arg(folder_).arg(size_.height()).arg(name);
     shot.save(file);

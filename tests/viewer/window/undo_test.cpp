@@ -63,7 +63,7 @@ TEST_CASE(
   QTest::qWait(50);
   CHECK_FALSE(says_in_hand(w));
   CHECK_FALSE(w.foot().back()->isVisible());
-  CHECK(w.status_text().startsWith("pulse 0.0 mm from site"));
+  CHECK(w.status_text().startsWith("pulse 0.0 mm from the site"));
 
   w.set_mode(Mode::check);
   QTest::qWait(50);
@@ -80,7 +80,7 @@ TEST_CASE(
   QTest::mouseClick(w.foot().back(), Qt::LeftButton);
   CHECK_FALSE(w.coil().in_hand());
   CHECK_FALSE(says_in_hand(w));
-  CHECK(w.status_text().startsWith("pulse 0.0 mm from site"));
+  CHECK(w.status_text().startsWith("pulse 0.0 mm from the site"));
 }
 
 TEST_CASE("undo takes back the last thing that was done, whatever it was") {

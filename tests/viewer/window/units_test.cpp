@@ -32,6 +32,7 @@ TEST_CASE("inches chosen, everything is in inches: panel, stage, lesson, verdict
   OpenedWindow opened;
   MainWindow& w = opened.window;
   w.set_unit(LengthUnit::inch);
+  w.worksheet().go_to(Worksheet::check_index);
   mark_today(w, 20);
   OpenedWindow::wait_until([&] { return w.by_hand().found() && !w.by_hand().is_working(); });
   const auto check_stage = [&](const std::string& where) {

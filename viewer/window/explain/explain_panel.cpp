@@ -1,7 +1,9 @@
 #include "viewer/window/explain/explain_panel.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace scalpmark::window {
 
@@ -33,6 +35,7 @@ ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   text_ = new QLabel;
   text_->setObjectName("explain");
   for (QLabel* each : {whose_, heading_, text_}) each->setWordWrap(true);
+  text_->installEventFilter(this);
   const auto button = [this](const QString& text, const QString& about, void (ExplainPanel::*asks)()) {
     auto* made = new QPushButton(text);
     made->setToolTip(about);
@@ -98,7 +101,25 @@ void ExplainPanel::show_patch(double cm2) {
 
 void ExplainPanel::say() {
   pages_ = viewer::patient_pages(brain_shown_, patch_cm2_);
+  make_room();
   go_to(at_);
+}
+
+void ExplainPanel::make_room() {
+  text_->ensurePolished();
+  const QFontMetrics letters(text_->font());
+  int height = 0;
+  for (const viewer::PatientPage& page : pages_)
+    height = std::max(height, letters
+                                  .boundingRect(QRect(0, 0, std::max(1, text_->width()), 10000),
+                                                Qt::TextWordWrap, QString::fromStdString(page.text))
+                                  .height());
+  if (height != text_->minimumHeight()) text_->setMinimumHeight(height);
+}
+
+bool ExplainPanel::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == text_ && event->type() == QEvent::Resize) make_room();
+  return QWidget::eventFilter(watched, event);
 }
 
 StageContent explain_content(const Session& session) {
@@ -118,8 +139,8 @@ StageContent explain_content(const Session& session) {
   const Eigen::Vector3d right = site.front.cross(site.normal);
   content.shown.notes.push_back(named(site.pulse + (site.lift_mm + above_coil_mm) * site.normal - 40 * right,
                                       name_line_mm * site.normal, ExplainPanel::tr("the coil")));
-  const Eigen::Vector3d reached = site.cortex && session.has_cortex() ? site.cortex->point : site.pulse;
-  content.shown.notes.push_back(named(reached, -name_line_mm * (site.forward + site.inward).normalized(),
+  content.shown.notes.push_back(named(site.pulse,
+                                      name_line_mm * (0.6 * site.normal - site.forward).normalized(),
                                       session.has_cortex() ? ExplainPanel::tr("the place that lights up")
                                                            : ExplainPanel::tr("the place it reaches")));
   return content;

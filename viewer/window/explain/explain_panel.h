@@ -42,7 +42,12 @@ signals:
   void handout_wanted();
   void print_wanted();
 
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
+  /// For the longest page, so that nothing is cut and the stage keeps its size from page to page.
+  void make_room();
   void say();
   void go_to(int page);
 

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QScreen>
+#include <algorithm>
 
 #include "viewer/window/frame/theme.h"
 
@@ -50,7 +51,11 @@ TypeSize Looks::type_size() const {
 }
 
 double Looks::stage_factor(bool lesson, bool on_wall) const {
-  return on_wall ? wall_factor : (lesson ? lesson_factor : 1) * factor_of(type_size());
+  if (on_wall) return wall_factor;
+  // Numbers and legend stand beside the head: letters grow there as far as the stage leaves room for both.
+  constexpr double room_px = 680;
+  const double chosen = factor_of(type_size());
+  return lesson ? lesson_factor * chosen : std::min(chosen, std::max(1.0, stage_.width() / room_px));
 }
 
 void Looks::apply() {

@@ -154,7 +154,7 @@ void MainWindow::step_changed() {
   if (step != Worksheet::check_index) worksheet_->check()->want({});
   if (!coil().in_hand()) coil_.put_back(step == Worksheet::search_index ? CoilOn::start : CoilOn::treatment);
   if (step == Worksheet::pulses_index) {
-    coil_.lay_on_spot(log_.spot().row, log_.spot().column);
+    coil_.follow_spot(log_.spot().row, log_.spot().column);
     worksheet_->pulses()->take_keys();
   }
   director_->begin_step();
@@ -168,7 +168,7 @@ StageContent MainWindow::content_of_course() {
 
 void MainWindow::lay_on_spot() {
   if (worksheet_->current() == Worksheet::pulses_index)
-    coil_.lay_on_spot(log_.spot().row, log_.spot().column);
+    coil_.follow_spot(log_.spot().row, log_.spot().column);
 }
 
 void MainWindow::point_on_skin(const Eigen::Vector3d& at) {

@@ -72,8 +72,14 @@ void MainWindow::connect_stage() {
   connect(stage_, &StageView::coil_turned, &coil_, &CoilOnStage::turn);
   connect(stage_, &StageView::coil_nudged, &coil_, &CoilOnStage::nudge);
   connect(stage_, &StageView::spot_clicked, this, [this](int row, int column) {
-    if (worksheet_->current() == Worksheet::pulses_index) log_.set_spot({row, column});
-    coil_.lay_on_spot(row, column);
+    // Where pulses are logged the coil follows the log.
+    const geometry::GridPosition spot{row, column};
+    if (worksheet_->current() != Worksheet::pulses_index)
+      coil_.lay_on_spot(row, column);
+    else if (log_.spot() == spot)
+      lay_on_spot();
+    else
+      log_.set_spot(spot);
   });
   connect(stage_, &StageView::skin_pointed, this, &MainWindow::point_on_skin);
   connect(&coil_, &CoilOnStage::refused, this, &MainWindow::show_notice);

@@ -34,6 +34,7 @@ UndoLinks::UndoLinks(UndoList& list, Session& session, CoilOnStage& coil, Visit&
 
 void UndoLinks::put_coil(HeldCoil coil) {
   const bool on_grid = coil.on == viewer::CoilOn::spot || coil.on == viewer::CoilOn::start;
+  if (worksheet_.current() == Worksheet::pulses_index) return;  // there it lies on the spot of the next pulse
   if (on_grid && worksheet_.current() != Worksheet::search_index) {
     coil = {};
     coil.on = viewer::CoilOn::treatment;

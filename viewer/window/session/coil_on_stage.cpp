@@ -55,6 +55,14 @@ void CoilOnStage::lay_on(viewer::CoilOn place) {
   lay_by_hand(coil, tr("Coil laid down"));
 }
 
+void CoilOnStage::follow_spot(int row, int column) {
+  HeldCoil coil;
+  coil.on = viewer::CoilOn::spot;
+  coil.row = row;
+  coil.column = column;
+  lay(coil);
+}
+
 void CoilOnStage::lay_on_spot(int row, int column) {
   HeldCoil coil;
   coil.on = viewer::CoilOn::spot;

@@ -19,6 +19,8 @@ public:
   [[nodiscard]] const HeldCoil& coil() const { return coil_; }
   void lay_on(viewer::CoilOn place);
   void lay_on_spot(int row, int column);
+  /// The same, where something else than the user's hand decides on the spot.
+  void follow_spot(int row, int column);
   // By hand; where the coil cannot be laid it stays:
   void move_to(const geometry::SurfacePoint& at);
   void turn(double by_deg);

@@ -15,7 +15,7 @@ namespace {
 
 // What of the head is in the picture, mm: from behind the pulse point to in front of the edge, and down as
 // far as the marks lie.
-constexpr double from_mm = -70, to_mm = 105, below_mm = 52, above_mm = 26;
+constexpr double from_mm = -62, to_mm = 118, below_mm = 52, above_mm = 26;
 constexpr double coil_height_mm = 9;
 
 QColor colour(viewer::Colour c) {
@@ -107,7 +107,7 @@ void RulesPicture::draw_coil(QPainter& painter) const {
   painter.setBrush(casing);
   painter.drawRect(body);
   painter.setPen(colour(viewer::palette::text));
-  painter.drawText(body.translated(0, -1), Qt::AlignCenter, tr("coil"));
+  painter.drawText(body.intersected(rect()).translated(0, -1), Qt::AlignCenter, tr("coil"));
   painter.setPen(Qt::NoPen);
   painter.setBrush(colour(viewer::palette::pulse));
   painter.drawEllipse(at({0, 0}), 4, 4);

@@ -206,7 +206,7 @@ void Teach::show_rules() {
 
 void Teach::place_rules() {
   constexpr double share = 0.42;
-  constexpr int rim_px = 10, widest_px = 640, caution_px = 46;
+  constexpr int rim_px = 10, widest_px = 640, caution_px = 76;
   const QWidget& stage = room_.over_stage();
   const int width = std::min(widest_px, static_cast<int>(share * stage.width()));
   const int height = rules_->heightForWidth(width);
