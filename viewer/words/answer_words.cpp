@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "viewer/words/site_words.h"
+
 namespace scalpmark::viewer {
 
 using geometry::Message;
@@ -32,12 +34,7 @@ geometry::Number percent(double value) {
 }  // namespace
 
 Message spot_name(const geometry::GridPosition& spot) {
-  const Message row = spot.row > 0 ? Message::of("forward") : Message::of("backward");
-  const Message column = spot.column > 0 ? Message::of("outward") : Message::of("inward");
-  if (spot.row == 0 && spot.column == 0) return Message::of("start");
-  if (spot.column == 0) return row;
-  if (spot.row == 0) return column;
-  return Message::of("%1 and %2", row, column);
+  return Message::verbatim(spot_in_words(spot.row, spot.column));
 }
 
 Message seen_name(geometry::SeenAnswer seen) {
@@ -81,7 +78,7 @@ Message centre_sentence(const geometry::VisitAnswers& answers) {
   if (!answers.map || !answers.map->centre) return {};
   const geometry::AnswerCentre& centre = *answers.map->centre;
   return Message::of(
-      "Centre of the answers: %1 and %2 of the start, one standard deviation %3 and %4; it is pulled toward the middle of the grid.",
+      "Centre of the answers: %1 and %2 of the start, with a typical error of %3 and %4; it is pulled toward the middle of the grid.",
       way_along(centre.at_mm.x(), Message::of("forward"), Message::of("backward")),
       way_along(centre.at_mm.y(), Message::of("outward"), Message::of("inward")),
       error_in_cm(centre.se_forward_mm), error_in_cm(centre.se_outward_mm));

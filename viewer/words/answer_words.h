@@ -7,7 +7,7 @@ namespace scalpmark::viewer {
 
 // What the pulses of a visit say, in sentences for staff.
 
-/// "start", "forward", "forward and outward": which spot of the grid, seen from its middle.
+/// "the start", "one step forward, one step outward": as everywhere (site_words).
 [[nodiscard]] geometry::Message spot_name(const geometry::GridPosition& spot);
 /// What was seen: "none", "thumb", "index finger", "other".
 [[nodiscard]] geometry::Message seen_name(geometry::SeenAnswer seen);

@@ -37,7 +37,7 @@ std::string course_text(const geometry::Course& course, const geometry::Visits& 
     out += "\n";
   }
   return out + wrapped_text(
-                   "mm off: pulse of the coil laid by the visit's marks, along the skin from the planned "
+                   "mm off: pulse of the coil laid by the visit's marks, along the skin from the wanted "
                    "site; forward and toward the midline are straight. Training and illustration only.");
 }
 

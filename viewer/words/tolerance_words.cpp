@@ -122,7 +122,7 @@ Message depth_sentence(const geometry::Tolerance& t) {
 Message field_left_sentence(const geometry::Tolerance& t) {
   if (!t.field_left) return {};
   return Message::of(
-      "Of the field at the wanted place, in a round model head, half of the placements leave at least %1 %, 95 of 100 at least %2 %.",
+      "Of the field at the wanted place, in a round model head, half of the trials leave at least %1 %, 95 of 100 at least %2 %.",
       std::lround(100 * t.field_left->median), std::lround(100 * t.field_left->worst));
 }
 

@@ -23,11 +23,10 @@ VisitAnswers mapped(const std::vector<ProbedSpot>& spots, const std::vector<Grid
 
 }  // namespace
 
-TEST_CASE("spots are named as seen from the middle of the grid") {
-  CHECK(said(viewer::spot_name({0, 0})) == "start");
-  CHECK(said(viewer::spot_name({1, 0})) == "forward");
-  CHECK(said(viewer::spot_name({0, -1})) == "inward");
-  CHECK(said(viewer::spot_name({-1, 1})) == "backward and outward");
+TEST_CASE("spots are named by their steps from the start, as everywhere") {
+  CHECK(said(viewer::spot_name({0, 0})) == "the start");
+  CHECK(said(viewer::spot_name({0, -1})) == "one step toward the midline");
+  CHECK(said(viewer::spot_name({-1, 1})) == "one step back, one step outward");
 }
 
 TEST_CASE("the best spot is told with its count and its chance, and never as sure") {

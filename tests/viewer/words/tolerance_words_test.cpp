@@ -75,7 +75,7 @@ TEST_CASE("what placements leave of the field is told as the model's, or not at 
   t.field_left = {0.914, 0.628};
   CHECK(
       english(viewer::field_left_sentence(t)) ==
-      "Of the field at the wanted place, in a round model head, half of the placements leave at least 91 %, 95 of "
+      "Of the field at the wanted place, in a round model head, half of the trials leave at least 91 %, 95 of "
       "100 at least 63 %.");
 }
 
