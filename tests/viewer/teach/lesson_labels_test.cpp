@@ -121,6 +121,14 @@ TEST_CASE("nothing goes round a disc or a dot, and the ring is the hotspot's alo
           }
       }
       CHECK(rings == 1);
+      const auto marks = unseen.stage().marks();
+      for (const SeenMark& hollow : marks)
+        for (const SeenMark& other : marks) {
+          if (hollow.shape != Shape::hollow_disc || &hollow == &other) continue;
+          if (other.shape != Shape::disc && other.shape != Shape::small_hollow_disc) continue;
+          INFO(hollow.name << " round " << other.name);
+          CHECK((other.at - hollow.at).norm() > 0.9);  // no nearer than a pulse that counts as elsewhere
+        }
     }
   }
 }

@@ -63,7 +63,8 @@ Part show_sites(const Showing& now, Surroundings& around) {
                  plan.hotspot.forward),
         label_priority::hotspot, words(Words::tr("Hotspot")));
   // A disc in the ring would look like a third thing.
-  const bool start_seen = shown.has(Thing::start) && !now.is_in_hotspot_ring(plan.start.wanted);
+  const bool start_seen = shown.has(Thing::start) && !now.is_in_hotspot_ring(plan.start.wanted) &&
+                          !now.is_in_wanted_disc(plan.start.wanted);
   if (start_seen)
     add(now.mark(Thing::start, "start", Shape::disc, Role::start, plan.start.wanted, plan.start.forward),
         label_priority::start, words(Words::tr("Search start")));
