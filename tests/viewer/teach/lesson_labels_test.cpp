@@ -108,6 +108,7 @@ TEST_CASE("nothing goes round a disc or a dot, and the ring is the hotspot's alo
       shown.coil_on = on;
       tests::UnseenStage unseen(1280, 800);
       unseen.stage().show(head(), c, plan, shown);
+      unseen.look(View::square_on);
       int rings = 0;
       for (const SeenMark& ring : unseen.stage().marks()) {
         if (ring.shape != Shape::ring) continue;
