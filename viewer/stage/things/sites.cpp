@@ -54,7 +54,11 @@ Part show_sites(const Showing& now, Surroundings& around) {
   if (shown.has(Thing::treatment))
     add(now.mark(Thing::treatment, "treatment", Shape::diamond, site_role, plan.treatment.wanted,
                  plan.treatment.forward),
-        label_priority::site, words(site_label(now.the_case), {site_in_words(now.the_case)}),
+        label_priority::site,
+        shown.brief
+            ? words(geometry::site_is_open(now.the_case) ? Words::tr("Site if the middle spot answers")
+                                                         : Words::tr("Treatment site"))
+            : words(site_label(now.the_case), {site_in_words(now.the_case)}),
         words(geometry::site_is_open(now.the_case) ? Words::tr("site if the middle spot answers")
                                                    : Words::tr("treatment site")));
   const bool hotspot_known = !now.the_case.hotspot_awaited;
