@@ -93,7 +93,7 @@ void ThresholdChart::paint_axes(QPainter& painter) const {
     painter.drawText(QRectF(tick.x() - 20, tick.y() + 4, 40, 15), Qt::AlignCenter, QString::number(at));
   }
   painter.drawText(QRectF(inside.left(), height() - 17, inside.width(), 16), Qt::AlignCenter,
-                   tr("output, %; dots: pulses; band: chance of an answer"));
+                   tr("output, %; dots: pulses; shaded: chance of an answer"));
 }
 
 void ThresholdChart::paint_band(QPainter& painter) const {
