@@ -148,12 +148,12 @@ WhatIf if_standing_off(const Head& head, const Case& the_case, const Plan& plan,
     throw GeometryError(Message::of("The gap can be at most %1 cm more in this lesson; choose less.",
                                     number(most_gap_mm / 10)));
   if (!(std::abs(tilt.roll_deg) <= most_tilt_deg && std::abs(tilt.pitch_deg) <= most_tilt_deg))
-    throw GeometryError(Message::of("Roll and pitch must each be from -30 to 30 degrees; correct them."));
+    throw GeometryError(Message::of("Either tilt must be from -30 to 30 degrees; correct it."));
   const Placement& meant = plan.treatment;
   const TiltedCoil t = tilt_coil(head.skin(), the_case.coil.model, meant.pose().pose, tilt);
   if (!t.meets)
     throw GeometryError(
-        Message::of("Tilted this far, the coil's axis passes the head; enter a smaller roll or pitch."));
+        Message::of("Tilted this far, the coil's axis passes the head; enter a smaller tilt."));
   Placement really = meant;
   really.pulse = head.skin().position(*t.meets);
   really.normal = t.pose.normal;

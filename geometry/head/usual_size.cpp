@@ -274,7 +274,7 @@ std::optional<SizeCaution> size_caution(const Head& head, const MeasuredTapes& e
   if (!size) return std::nullopt;
   auto what = unusual(usual_head, *size, which_of(given));
   if (!what && usual_head.tells_one_off(given))
-    what = Message::of("Hardly any adult's head has these tapes together");
+    what = Message::of("Hardly any adult's head has these lengths together");
   if (!what) return std::nullopt;
   const auto again = any_of_these(usual_head, given);
   const auto name = [&](size_t i) { return in_words(again[i].tape); };

@@ -111,7 +111,7 @@ void check_settings(const Case& the_case) {
   }
   if (the_case.answers.fine_percent > the_case.answers.step_percent)
     throw GeometryError(
-        Message::of("answers.fine_percent is %1, more than answers.step_percent, which is %2; make it less.",
+        Message::of("The fine step (%1 %) is larger than the step (%2 %); make answers.fine_percent smaller.",
                     the_case.answers.fine_percent, the_case.answers.step_percent));
   if (!forward && !canonical_label(the_case.treatment.label))
     throw GeometryError(Message::of(

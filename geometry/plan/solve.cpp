@@ -33,7 +33,7 @@ void warn_of_far_pulse(std::vector<Message>& warnings, const Message& where, con
                        MarkRule drawn_by, MarkRule laid_by) {
   if (p.wanted_to_pulse_mm > far_shift_mm)
     warnings.push_back(Message::of(
-        "With edge marks drawn by %1 and the coil laid over them by %2, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.",
+        "With edge marks drawn by the %1 rule and the coil laid over them by the %2 rule, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.",
         in_words(drawn_by), in_words(laid_by), where, Number{p.wanted_to_pulse_mm / 10, 1, true}));
 }
 

@@ -144,7 +144,7 @@ CaseFile parse_case(const std::string& text, const fs::path& folder, const std::
         in_words(case_file.the_case.coil.laid_by)));
   if (const auto errors = parsed.find("errors"); errors != parsed.end() && errors->contains("cap_shift_mm"))
     case_file.notes.push_back(Message::of(
-        "The case was written with one error for a cap put on again (%1 mm): it is taken for its slide forward or back and to a side alike, and its turn as %2 degrees.",
+        "This older case gives one error for the cap (%1 mm): it is used for sliding forward or back and to a side, with %2 degrees of turning.",
         geometry::number(case_file.the_case.errors.cap_forward_mm),
         geometry::number(case_file.the_case.errors.cap_turn_deg)));
   return case_file;

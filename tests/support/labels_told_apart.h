@@ -20,8 +20,8 @@ inline std::string mistaken_labels(const viewer::Stage& stage) {
     const double reach = viewer::reach_px(m.shape) * sight.scale;
     double x = reach, y = reach;
     if (m.shape == viewer::Shape::bar || m.shape == viewer::Shape::small_bar) {
-      x = std::abs(m.along.dot(sight.right())) * reach;
-      y = std::abs(m.along.dot(sight.up)) * reach;
+      x = std::abs(m.along.dot(sight.right())) * reach + 2 * sight.scale;
+      y = std::abs(m.along.dot(sight.up)) * reach + 2 * sight.scale;
     }
     return viewer::Box{at.x - x, at.y - y, at.x + x, at.y + y};
   };

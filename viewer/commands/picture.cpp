@@ -127,7 +127,7 @@ void draw(const PictureAsked& o) {
                                                                                      : View::right);
   shown.head_description = head_in_words(solved.file, solved.loaded);
   if (shown.has(Thing::tolerance) || shown.has(Thing::way_marks)) {
-    progress(geometry::Message::verbatim("Trying out many pairs of hands"), 0);
+    progress(geometry::Message::verbatim("Trying it many times"), 0);
     shown.tolerance = std::make_shared<const geometry::Tolerance>(
         geometry::tolerance(head, the_case, solved.plan, the_case.errors));
   }

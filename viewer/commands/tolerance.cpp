@@ -28,7 +28,7 @@ void tolerance(const ToleranceAsked& o) {
   check_output(o.out, "scalpmark-tolerance", o.in);
   const models::Progress progress = SlowProgress();
   const SolvedCase solved = solve_case(o.in, progress, Brain::wanted, geometry::TapeDistances::left_out);
-  progress(geometry::Message::verbatim("Trying out many pairs of hands"), 0);
+  progress(geometry::Message::verbatim("Trying it many times"), 0);
   geometry::ToleranceOptions options;
   options.placements = o.placements;
   options.seed = o.seed;

@@ -296,8 +296,9 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
   SheetContent s;
   s.label = c.label.empty() ? words(Words::tr("Unnamed case")) : c.label;
   s.date = date;
-  s.head = models::is_demo(c) ? words(Words::tr("Demo case, nobody's: %1."), {words(loaded.description)})
-                              : capital(words(loaded.description)) + ".";
+  s.head = models::is_demo(c)
+               ? words(Words::tr("Demo case, not a real person: %1."), {words(loaded.description)})
+               : capital(words(loaded.description)) + ".";
   s.head_note =
       case_file.head.kind == models::HeadKind::generic
           ? words(Words::tr("A drawing, not the patient: where they differ, the tape decides."))

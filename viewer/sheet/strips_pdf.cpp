@@ -212,8 +212,9 @@ void draw_card(StripPages& page, const StripsContent& content) {
   constexpr double card_wide = 120, card_high = 85;
   const double top = page.room(card_high + 14);
   page.pages().text(
-      Words::tr("Angle card: the long line along the midline's direction, the nose where it says; fold the "
-                "second half behind the first"),
+      Words::tr(
+          "Angle card: lay the long line along the midline's direction, the nose end to the nose; fold the "
+          "second half behind the first"),
       0, top, page.wide(), {10, true, false, false});
   const double y = top + 6;
   for (const double x : {1.0, 1 + card_wide}) {

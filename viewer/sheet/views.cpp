@@ -60,6 +60,7 @@ SheetView SheetViews::draw(int which) {
     shown.things = std::move(things);
     shown.landmarks = std::move(landmarks);
     shown.only_rule = p.the_case.coil.laid_by;
+    shown.brief = true;
     shown.tolerance = p.by_hand;
     shown.caution = false;  // the sheet says it in print
     p.picture.stage().show(p.head, p.the_case, p.plan, shown);

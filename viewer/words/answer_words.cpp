@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "viewer/words/numbers.h"
+#include "viewer/words/site_words.h"
 
 namespace scalpmark::viewer {
 
@@ -33,13 +34,7 @@ geometry::Number percent(double value) {
 }  // namespace
 
 Message spot_name(const geometry::GridPosition& spot) {
-  const Message row = spot.row > 0 ? Message::of("one step forward") : Message::of("one step back");
-  const Message column =
-      spot.column > 0 ? Message::of("one step outward") : Message::of("one step toward the midline");
-  if (spot.row == 0 && spot.column == 0) return Message::of("the start");
-  if (spot.column == 0) return row;
-  if (spot.row == 0) return column;
-  return Message::of("%1, %2", row, column);
+  return Message::verbatim(spot_in_words(spot.row, spot.column));
 }
 
 Message off_grid_name(const geometry::HotspotOffGrid& off) {
@@ -89,7 +84,7 @@ Message centre_sentence(const geometry::VisitAnswers& answers) {
   if (!answers.map || !answers.map->centre) return {};
   const geometry::AnswerCentre& centre = *answers.map->centre;
   return Message::of(
-      "Centre of the answers: %1 and %2 of the start, one standard deviation %3 and %4; it is pulled toward the middle of the grid.",
+      "Centre of the answers: %1 and %2 of the start, two times of three within %3 and %4; it is pulled toward the middle of the grid.",
       way_along(centre.at_mm.x(), Message::of("forward"), Message::of("backward")),
       way_along(centre.at_mm.y(), Message::of("outward"), Message::of("inward")),
       error_along(centre.se_forward_mm), error_along(centre.se_outward_mm));
@@ -109,10 +104,10 @@ Message counting_sentence(const geometry::Counting& counting, const geometry::Co
       return Message::of("Threshold by counting %1: %2 %, after %3 pulses.", rule_name(rule),
                          counting.threshold_percent.value_or(0), counting.pulses);
     case geometry::CountingState::below:
-      return Message::of("Counting %1 is met at the lowest output; the threshold is no higher.",
+      return Message::of("Counting %1: met at the lowest output already; the threshold is no higher.",
                          rule_name(rule));
     case geometry::CountingState::above_all:
-      return Message::of("Counting %1 failed at the highest output; the threshold is above it.",
+      return Message::of("Counting %1: not met at the highest output; the threshold is above it.",
                          rule_name(rule));
     case geometry::CountingState::open:
       break;
@@ -125,7 +120,7 @@ Message counting_sentence(const geometry::Counting& counting, const geometry::Co
 Message odds_sentence(const geometry::CountingRule& rule) {
   constexpr double too_rarely = 0.4;
   return Message::of(
-      "Chance alone: an output that answers 40 of 100 pulses still passes %1 in %2 of 100 tries.",
+      "Chance alone: an output at which 40 of 100 pulses are answered still passes %1 in %2 of 100 tries.",
       rule_name(rule), number(100 * geometry::chance_of_meeting(rule, too_rarely), 0));
 }
 

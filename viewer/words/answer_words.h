@@ -7,7 +7,7 @@ namespace scalpmark::viewer {
 
 // What the pulses of a visit say, in sentences for staff.
 
-/// "the start", "one step forward, one step outward": which spot of the grid, as site_words names it.
+/// "the start", "one step forward, one step outward": as everywhere (site_words).
 [[nodiscard]] geometry::Message spot_name(const geometry::GridPosition& spot);
 /// "0.4 cm forward and 0.3 cm outward of the start's pulse": a hotspot between spots.
 [[nodiscard]] geometry::Message off_grid_name(const geometry::HotspotOffGrid& off);

@@ -12,12 +12,15 @@ std::string sentence(const geometry::Message& message) {
   return message.empty() ? std::string() : wrapped_text(words(message));
 }
 
+/// "one step forward, one step toward the midline"
+constexpr std::size_t spot_wide = 48;
+
 std::string spots_table(const geometry::VisitAnswers& answers) {
-  std::string out = "  " + padded("Spot", 24) + "answered\n";
+  std::string out = "  " + padded("Spot", spot_wide) + "answered\n";
   for (std::size_t i = 0; i < answers.spots.size(); ++i) {
     const geometry::SpotAnswers& spot = answers.map->spots[i];
     out +=
-        "  " + padded(words(spot_name(answers.spots[i])), 24) +
+        "  " + padded(words(spot_name(answers.spots[i])), spot_wide) +
         (spot.pulses == 0 ? "no pulse" : std::to_string(spot.answers) + "/" + std::to_string(spot.pulses)) +
         "\n";
   }

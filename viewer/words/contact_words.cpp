@@ -46,7 +46,7 @@ Message moved(double mm, const EightWays& way) {
 /// What lies deeper follows the field, which goes the other way than the axis.
 Message field_askew_sentence(const geometry::FieldAskew& field) {
   return Message::of(
-      "In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of the field is left there.",
+      "In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.",
       moved(field.moved_mm, field.way), std::lround(100 * field.left));
 }
 
@@ -89,8 +89,9 @@ Message hit(const Obstacle& o) {
   constexpr double worth_saying_mm = 0.1;
   if (o.raises_mm < worth_saying_mm)
     return Message::of("The %1 hits %2; watch out there.", part_name(o.part), region_name(o.region));
-  return Message::of("The %1 hits %2, which holds the coil %3 further off; turn the coil or move the site.",
-                     part_name(o.part), region_name(o.region), small_length(o.raises_mm));
+  return Message::of(
+      "The %1 hits %2, which holds the coil %3 further off; turn the coil, or ask the prescriber about the site.",
+      part_name(o.part), region_name(o.region), small_length(o.raises_mm));
 }
 
 Message gap(const WingGap& w) {

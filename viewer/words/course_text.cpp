@@ -25,7 +25,7 @@ std::string visit_line(std::size_t i, const geometry::Course& course, const geom
 }  // namespace
 
 std::string course_text(const geometry::Course& course, const geometry::Visits& visits) {
-  if (visits.empty()) return "No visit is kept in this case.\n";
+  if (visits.empty()) return "This case has no visits yet.\n";
   std::string out = "  No.  Date        By        mm off  forward  midline    deg\n";
   for (const geometry::CourseStretch& stretch : course.stretches) {
     if (stretch.first > 0) out += "  Marked anew; what follows has the new marks for reference.\n";
@@ -37,7 +37,7 @@ std::string course_text(const geometry::Course& course, const geometry::Visits& 
     out += "\n";
   }
   return out + wrapped_text(
-                   "mm off: pulse of the coil laid by the visit's marks, along the skin from the planned "
+                   "mm off: pulse of the coil laid by the visit's marks, along the skin from the wanted "
                    "site; forward and toward the midline are straight. Training and illustration only.");
 }
 

@@ -36,7 +36,7 @@ Message moved_angle(double moved_deg, double se_deg) {
 }
 
 Message error_rate() {
-  return Message::of("Where nothing changed, one look at a course errs so in %1 of 100.",
+  return Message::of("In a course where nothing changed, this would be said by chance %1 times of 100.",
                      number(100 * geometry::drift_error_rate, 0));
 }
 
@@ -75,10 +75,10 @@ Message drift_sentence(const geometry::CourseStretch& stretch) {
                       visits.last, by, visits.first)
       : plus
           ? Message::of(
-                "The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to a side.",
+                "The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to the other side.",
                 visits.last, by, visits.first)
           : Message::of(
-                "The last %1 visits lie %2 further from the midline than the first %3: a mark has crept, or the cap sits further to a side.",
+                "The last %1 visits lie %2 further from the midline than the first %3: a mark has crept, or the cap sits further to that side.",
                 visits.last, by, visits.first);
   return Message::of("%1 %2", found, error_rate());
 }
@@ -103,7 +103,7 @@ Message limits_sentence(const geometry::CourseStretch& stretch) {
   if (!stretch.distance || !stretch.angle)
     return Message::of("Limits need two visits with known marks or more.");
   return Message::of(
-      "Usual here: up to %1 from the site, angle from %2 to %3 degrees off (limits of single visits, from the first %4).",
+      "Usual here: up to %1 from the site, angle from %2 to %3 degrees off (for a single visit, from the first %4 visits).",
       small_length(stretch.distance->high), geometry::Number{stretch.angle->low, 0, true},
       geometry::Number{stretch.angle->high, 0, true},
       std::min(stretch.measured.size(), geometry::visits_for_limits));

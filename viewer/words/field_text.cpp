@@ -30,9 +30,9 @@ std::string name_of(const geometry::MovedRatio& m) {
     case CoilMoved::gap:
       return "a gap of " + mm;
     case CoilMoved::roll:
-      return "rolled by " + deg;
+      return "tilted by " + deg + " to a side";
     case CoilMoved::pitch:
-      return "pitched by " + deg;
+      return "tilted by " + deg + " to its front";
     case CoilMoved::ahead:
       return "slid by " + mm + " along its front axis";
     case CoilMoved::aside:

@@ -79,16 +79,16 @@ Message field_line_sentence(const geometry::FieldMap& map) {
         rounded_cm(map.from_axis_mm));
   const long deg = std::lround(map.from_front_deg);
   if (deg == 0)
-    return Message::of("Its line there runs along the coil's front axis; which end leads is the device's.");
-  return deg > 0
-             ? Message::of(
-                   "Its line there runs %1 degrees to the right of the coil's front axis; which end leads is "
-                   "the device's.",
-                   deg)
-             : Message::of(
-                   "Its line there runs %1 degrees to the left of the coil's front axis; which end leads is "
-                   "the device's.",
-                   -deg);
+    return Message::of(
+        "Its line there runs along the coil's front axis; in which direction the current runs along it depends on the device.");
+  return deg > 0 ? Message::of(
+                       "Its line there runs %1 degrees to the right of the coil's front axis; in which "
+                       "direction the current runs along it depends on the device.",
+                       deg)
+                 : Message::of(
+                       "Its line there runs %1 degrees to the left of the coil's front axis; in which "
+                       "direction the current runs along it depends on the device.",
+                       -deg);
 }
 
 Message gap_loss_sentence(const std::vector<MovedRatio>& moved) {

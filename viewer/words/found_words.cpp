@@ -30,14 +30,15 @@ Message found_sentence(const FoundMark& mark, double apart_mm) {
         "These tapes fit %1 places, up to %2 apart; choose the one where the mark is, or measure one more tape.",
         count, tape_length(apart_mm));
   if (place.spread_mm > geometry::vague_mm)
-    return Message::of("These tapes meet at a flat angle, and the mark may be %1 off; measure one more tape.",
-                       tape_length(place.spread_mm));
+    return Message::of(
+        "These tapes cross at a sharp angle, and the mark may be %1 off; measure one more tape.",
+        tape_length(place.spread_mm));
   return Message::of("The mark is within %1 of where these tapes meet, 95 times of 100.",
                      tape_length(place.spread_mm));
 }
 
 Message place_sentence(const FoundPlace& place) {
-  return Message::of("the tapes miss it by %1 at most; within %2", tape_length(place.worst_mm),
+  return Message::of("the tapes miss it by %1 at most; sure to %2", tape_length(place.worst_mm),
                      tape_length(place.spread_mm));
 }
 

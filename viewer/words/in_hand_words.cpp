@@ -5,7 +5,7 @@
 namespace scalpmark::viewer {
 
 std::string in_hand_headline() {
-  return words(Words::tr("In the hand, not the plan"));
+  return words(Words::tr("Held by hand: not where the plan has it"));
 }
 
 }  // namespace scalpmark::viewer

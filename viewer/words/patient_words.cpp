@@ -13,14 +13,14 @@ std::vector<PatientPage> patient_pages(bool brain_shown, const std::optional<dou
           ? words(
                 Words::tr(
                     "Each click sends a short magnetic pulse through the skin to the part of the brain that is lit "
-                    "under the green diamond, the place your clinician has chosen; it is about as large as %1, "
-                    "strongest in its middle and fading outward, and drawn in an example's brain, not your own."),
+                    "under the green diamond, the place your clinician has chosen. The lit part is about as large as "
+                    "%1, strongest in its middle and fading outward. It is drawn on a sample brain, not your own."),
                 {words(size_of_patch(*patch_cm2))})
       : brain_shown
           ? words(Words::tr(
                 "Each click sends a short magnetic pulse through the skin to the part of the brain that "
-                "is lit under the green diamond, the place your clinician has chosen; this brain is a drawn "
-                "example, not your own."))
+                "is lit under the green diamond, the place your clinician has chosen. It is drawn on a sample "
+                "brain, not your own."))
           : words(Words::tr(
                 "Each click sends a short magnetic pulse through the skin to the part of the brain under the "
                 "green diamond, which is the place your clinician has chosen."));

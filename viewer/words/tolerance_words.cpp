@@ -114,15 +114,15 @@ Message depth_sentence(const geometry::Tolerance& t) {
   const auto off = tape_length(spread.mean_mm), down = rough_length(d.depth_mm);
   return d.of_field
              ? Message::of(
-                   "At the cortex, taken %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.",
+                   "At the cortex, %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.",
                    down, whose, off)
-             : Message::of("At the cortex, taken %1 under the skin (%2), %3 on average.", down, whose, off);
+             : Message::of("At the cortex, %1 under the skin (%2), %3 on average.", down, whose, off);
 }
 
 Message field_left_sentence(const geometry::Tolerance& t) {
   if (!t.field_left) return {};
   return Message::of(
-      "Of the field at the wanted place, in a round model head, half of the placements leave at least %1 %, 95 of 100 at least %2 %.",
+      "Of the field at the wanted place, in a round model head, half of the trials leave at least %1 %, 95 of 100 at least %2 %.",
       std::lround(100 * t.field_left->median), std::lround(100 * t.field_left->worst));
 }
 
@@ -143,8 +143,9 @@ Message way_name(geometry::MarkingWay way) {
 Message best_way_sentence(const geometry::Tolerance& t) {
   if (t.ways.empty()) return {};
   const geometry::WayTried& best = t.ways.back();
-  return Message::of("Best marked on this head, with these errors: %1 (%2 and %3 degrees off on average).",
-                     way_name(best.way), tape_length(best.mean_mm), std::lround(best.angle_mean_deg));
+  return Message::of(
+      "Best way to mark on this head, with these errors: %1 (%2 and %3 degrees off on average).",
+      way_name(best.way), tape_length(best.mean_mm), std::lround(best.angle_mean_deg));
 }
 
 Message left_out_sentence(const geometry::Tolerance& t) {
@@ -160,10 +161,9 @@ Message habit_sentence(const geometry::Tolerance& t) {
     return Message::of("No error is entered, so no habit would change anything.");
   // By the share that first order gives, of the average that is shown beside it.
   const double now_mm = t.placements > 0 ? t.sampled.mean_mm : t.first_order.mean_mm;
-  return Message::of(
-      "The habit that would shrink it most: %1 (half that error, and %2 on average become %3).",
-      habit_against(t.to_halve->cause, t.rule), tape_length(now_mm),
-      tape_length(now_mm * t.to_halve->halved_mm / t.first_order.mean_mm));
+  return Message::of("The habit that would help most: %1 (half that error, and %2 on average become %3).",
+                     habit_against(t.to_halve->cause, t.rule), tape_length(now_mm),
+                     tape_length(now_mm * t.to_halve->halved_mm / t.first_order.mean_mm));
 }
 
 }  // namespace scalpmark::viewer

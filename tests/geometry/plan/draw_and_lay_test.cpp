@@ -73,8 +73,9 @@ TEST_CASE("a plan whose coil is laid far from where its pulse is wanted says so,
     const auto both = warned(MarkRule::drop, MarkRule::nearest, 72, side);
     REQUIRE(both.size() == 2);
     CHECK_THAT(both[0],
-               Catch::Contains("drawn by drop and the coil laid over them by nearest, the pulse at the "
-                               "start lands 2.3 cm"));
+               Catch::Contains(
+                   "drawn by the drop rule and the coil laid over them by the nearest rule, the pulse at the "
+                   "start lands 2.3 cm"));
     CHECK_THAT(both[1], Catch::Contains("the pulse at the treatment site lands 2.3 cm"));
     // Each by its own rule.
     Case c = case_of(MarkRule::drop, MarkRule::drop, side);

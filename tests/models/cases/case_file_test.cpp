@@ -363,7 +363,7 @@ TEST_CASE("one error for a cap put on again, as cases had it, is read as its sli
   CHECK(errors.tape_mm == geometry::HandErrors{}.tape_mm);
   REQUIRE_FALSE(read.notes.empty());
   CHECK_THAT(english(read.notes.back()),
-             Catch::Contains("one error for a cap put on again (6 mm)") && Catch::Contains("4 degrees"));
+             Catch::Contains("one error for the cap (6 mm)") && Catch::Contains("4 degrees"));
   // Marks on the skin are on no cap.
   CHECK(parse(with(R"("errors": {"cap_shift_mm": 0})")).the_case.errors.cap_turn_deg == 0);
   const std::string again = models::case_json(read);

@@ -102,7 +102,7 @@ TEST_CASE("course writes a row a visit, and says whether they drift") {
                     0) == 0);
   CHECK(std::count(table.begin(), table.end(), '\n') == 13);
   CHECK(finish(folder, "course '" + demo + "' --out -").out == table);
-  CHECK(finish(folder, "course '" + bench + "'").out == "No visit is kept in this case.\n");
+  CHECK(finish(folder, "course '" + bench + "'").out == "This case has no visits yet.\n");
   // Over its own kind without a word, over another's not.
   CHECK(finish(folder, "course '" + demo + "' --out '" + out + "'").exit == 0);
   CHECK(finish(folder, "course '" + demo + "' --out '" + written(folder, "mine.csv", "a,b\n") + "'").exit ==

@@ -77,7 +77,7 @@ TEST_CASE(
   for (int round = 0; round < 30; ++round) {
     LabelGround ground{{0, 0, 800, 600}, {}, {}, {}, {}, 1};
     std::vector<LabelWish> wishes;
-    for (int i = 0; i < 25; ++i) {
+    for (int i = 0; i < 110; ++i) {
       const Pixel at{x(random), y(random)};
       ground.symbols.push_back({{at.x - 7, at.y - 7, at.x + 7, at.y + 7}, at});
       wishes.push_back(wish(at.x, at.y, i % 7, i % 2 == 0));

@@ -108,6 +108,7 @@ TEST_CASE("nothing goes round a disc or a dot, and the ring is the hotspot's alo
       shown.coil_on = on;
       tests::UnseenStage unseen(1280, 800);
       unseen.stage().show(head(), c, plan, shown);
+      unseen.look(View::square_on);
       int rings = 0;
       for (const SeenMark& ring : unseen.stage().marks()) {
         if (ring.shape != Shape::ring) continue;
@@ -121,6 +122,14 @@ TEST_CASE("nothing goes round a disc or a dot, and the ring is the hotspot's alo
           }
       }
       CHECK(rings == 1);
+      const auto marks = unseen.stage().marks();
+      for (const SeenMark& hollow : marks)
+        for (const SeenMark& other : marks) {
+          if (hollow.shape != Shape::hollow_disc || &hollow == &other) continue;
+          if (other.shape != Shape::disc && other.shape != Shape::small_hollow_disc) continue;
+          INFO(hollow.name << " round " << other.name);
+          CHECK((other.at - hollow.at).norm() > 0.9);  // no nearer than a pulse that counts as elsewhere
+        }
     }
   }
 }

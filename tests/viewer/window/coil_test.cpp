@@ -105,7 +105,7 @@ TEST_CASE("a click on a spot lays the coil on it") {
   CHECK(w.coil().column == 1);
   CHECK(w.worksheet().search()->spots()->button(-1, 1)->isChecked());
   // How far a spot of the search lies from a site nobody has found yet says nothing.
-  CHECK(w.status_text().startsWith("coil on the spot one step back, one step outward"));
+  CHECK(w.status_text().startsWith("coil on the spot: one step back, one step outward"));
   // The same from the worksheet, by keyboard.
   w.worksheet().search()->spots()->button(1, 0)->setFocus();
   QTest::keyClick(w.worksheet().search()->spots()->button(1, 0), Qt::Key_Space);

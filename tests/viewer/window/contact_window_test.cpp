@@ -37,7 +37,7 @@ TEST_CASE("a coil kept off by cap and hair touches those, and its centre is not 
   c.coil.lift_mm = 3;
   const geometry::Plan lifted = geometry::solve(head, c, geometry::TapeDistances::left_out);
   const QString line = contact_line(geometry::contact(head, c.coil, lifted.treatment.pose()));
-  CHECK(line.startsWith("Touches cap and hair (3.0 mm) at its centre. Left wing"));
+  CHECK(line.startsWith("Rests on cap and hair (3.0 mm thick) at its centre. Left wing"));
   CHECK_FALSE(line.contains("clear. "));
 }
 
@@ -151,7 +151,7 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   CHECK(panel.text().contains("95 of 100"));
   CHECK(panel.text().contains("The habit that would shrink it most"));
   CHECK(panel.text().contains("That follows from the assumption that"));
-  CHECK(panel.text().contains("At the cortex, taken"));
+  CHECK(panel.text().contains("At the cortex, "));
   // Ways to mark, worst to best, the best chosen; another chosen is drawn.
   const auto& ways = w.by_hand().found()->ways;
   REQUIRE(ways.size() > 1);

@@ -170,7 +170,7 @@ TEST_CASE("Explain shows the lit place on a brain that it calls a drawn example,
   };
   opened.settle();
   REQUIRE(w.session().has_cortex());
-  CHECK(explained().contains("a drawn example, not your own"));
+  CHECK(explained().contains("a sample brain, not your own"));
   CHECK_FALSE(explained().contains(QRegularExpression("[0-9]")));
   for (const auto& caption : w.stage().stage().captions()) {
     const QString said = QString::fromStdString(caption.text);

@@ -46,7 +46,7 @@ TEST_CASE("a first start offers the demo case, a new one and a file; none is beg
   QTest::qWait(50);
   const auto& captions = w.stage().stage().captions();
   CHECK(std::any_of(captions.begin(), captions.end(), [](const viewer::Caption& caption) {
-    return caption.text.find("Demo case, nobody's") != std::string::npos;
+    return caption.text.find("Demo case, not a real person") != std::string::npos;
   }));
   const viewer::SheetContent sheet = viewer::sheet_content(w.session().case_file(), w.session().head(),
                                                            w.session().plan(), "today", nullptr);

@@ -23,7 +23,7 @@ VisitAnswers mapped(const std::vector<ProbedSpot>& spots, const std::vector<Grid
 
 }  // namespace
 
-TEST_CASE("spots are named as seen from the middle of the grid") {
+TEST_CASE("spots are named by their steps from the start, as everywhere") {
   CHECK(said(viewer::spot_name({0, 0})) == "the start");
   CHECK(said(viewer::spot_name({1, 0})) == "one step forward");
   CHECK(said(viewer::spot_name({0, -1})) == "one step toward the midline");

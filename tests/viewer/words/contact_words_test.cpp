@@ -53,7 +53,7 @@ TEST_CASE("a coil on its wings, one that rocks, and one held off by an ear") {
   CHECK(
       said(held) ==
       std::vector<std::string>{
-          "The casing hits the left ear, which holds the coil 7.5 mm further off; turn the coil or move the site.",
+          "The casing hits the left ear, which holds the coil 7.5 mm further off; turn the coil, or ask the prescriber about the site.",
           "The nose piece hits the brow or face; watch out there.",
           "A cap of 4 mm would be pressed in by 1.5 mm; enter its thickness for cap and hair."});
 }
@@ -92,6 +92,6 @@ TEST_CASE("a coil held askew, by roll, pitch or both, and the way its axis moved
   CHECK(
       with_field[1] ==
       "In a round model head its field is then strongest, 2 cm under the skin, 1.9 mm outward from where it is with "
-      "the coil held flat, and 95 % of the field is left there.");
+      "the coil held flat, and 95 % of it is left at that place.");
   for (const std::string& sentence : with_field) CHECK(sentence.find("the cortex") == std::string::npos);
 }

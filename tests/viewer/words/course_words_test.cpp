@@ -38,7 +38,7 @@ TEST_CASE("a drift is told by visits, way and size, with how often that is wrong
   CHECK(behind.rfind("The last 4 visits lie ", 0) == 0);
   CHECK(behind.find(" mm behind the first 8: a mark has crept, or the cap sits further back.") !=
         std::string::npos);
-  CHECK(behind.find("errs so in 1 of 100") != std::string::npos);
+  CHECK(behind.find("by chance 1 times of 100") != std::string::npos);
   CHECK(drift_of(course_by(moved_by({6, 1}))).find("in front of the first 8") != std::string::npos);
   CHECK(drift_of(course_by(moved_by({1, 6}))).find("nearer the midline than the first 8") !=
         std::string::npos);
@@ -69,7 +69,7 @@ TEST_CASE("a course's text keeps to its width, and names what is outside and wha
   for (std::string line; std::getline(lines, line);) CHECK(line.size() <= 80);
   CHECK(text.find("marks not known") != std::string::npos);
   CHECK(text.find("outside") != std::string::npos);
-  CHECK(viewer::course_text({}, {}) == "No visit is kept in this case.\n");
+  CHECK(viewer::course_text({}, {}) == "This case has no visits yet.\n");
   std::vector<bool> anew(12, false);
   anew[5] = true;
   CHECK(viewer::course_text(course_of(offsets, anew), visits).find("Marked anew") != std::string::npos);

@@ -32,7 +32,7 @@ TEST_CASE("what is said of a mark found by tapes: how closely, or what to do") {
   CHECK(said(mark_with({})).empty());
   CHECK(said(mark_with({6.5})) == "The mark is within 0.7 cm of where these tapes meet, 95 times of 100.");
   CHECK(said(mark_with({36.1})) ==
-        "These tapes meet at a flat angle, and the mark may be 3.6 cm off; measure one more tape.");
+        "These tapes cross at a sharp angle, and the mark may be 3.6 cm off; measure one more tape.");
   FoundMark two = mark_with({6.5, 7});
   CHECK(
       said(two, 83) ==

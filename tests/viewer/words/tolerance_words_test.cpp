@@ -19,7 +19,7 @@ TEST_CASE("the habit named is against the cause that gains most, and says what i
   t.to_halve->halved_mm = 7.6;
   CHECK(
       english(viewer::habit_sentence(t)) ==
-      "The habit that would shrink it most: make the edge mark and lay the coil by the same rule (drop) at every visit "
+      "The habit that would help most: make the edge mark and lay the coil by the same rule (drop) at every visit "
       "(half that error, and 0.9 cm on average become 0.8 cm).");
   std::set<std::string> habits, names;
   for (const Cause cause : geometry::all_causes) {
@@ -56,16 +56,16 @@ TEST_CASE("the cortex's depth is told with whose it is") {
   t.at_depth.depth_mm = 20;
   t.at_depth.first_order.mean_mm = 9.4;
   CHECK(english(viewer::depth_sentence(t)) ==
-        "At the cortex, taken 20 mm under the skin (assumed), 0.9 cm on average.");
+        "At the cortex, 20 mm under the skin (assumed), 0.9 cm on average.");
   t.at_depth.of_brain = true;
   t.placements = 5;
   t.at_depth.sampled.mean_mm = 12;
   CHECK(english(viewer::depth_sentence(t)) ==
-        "At the cortex, taken 20 mm under the skin (on the template's brain), 1.2 cm on average.");
+        "At the cortex, 20 mm under the skin (on the template's brain), 1.2 cm on average.");
   t.at_depth.of_field = true;
   CHECK(
       english(viewer::depth_sentence(t)) ==
-      "At the cortex, taken 20 mm under the skin (on the template's brain), the place where the field is strongest "
+      "At the cortex, 20 mm under the skin (on the template's brain), the place where the field is strongest "
       "in a round model head is 1.2 cm off on average.");
 }
 
@@ -75,7 +75,7 @@ TEST_CASE("what placements leave of the field is told as the model's, or not at 
   t.field_left = {0.914, 0.628};
   CHECK(
       english(viewer::field_left_sentence(t)) ==
-      "Of the field at the wanted place, in a round model head, half of the placements leave at least 91 %, 95 of "
+      "Of the field at the wanted place, in a round model head, half of the trials leave at least 91 %, 95 of "
       "100 at least 63 %.");
 }
 
@@ -88,7 +88,7 @@ TEST_CASE("the best way to mark is named, and what it comes to") {
   t.ways[1].angle_mean_deg = 3.4;
   CHECK(
       english(viewer::best_way_sentence(t)) ==
-      "Best marked on this head, with these errors: A mark at both front corners (0.7 cm and 3 degrees off on "
+      "Best way to mark on this head, with these errors: A mark at both front corners (0.7 cm and 3 degrees off on "
       "average).");
 }
 

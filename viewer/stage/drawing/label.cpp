@@ -77,7 +77,12 @@ public:
   void place(const LabelWish& wish) {
     best_.reset();
     close_px_ = wish.clear_px + 2 * ground_.scale;
-    around(wish, close_px_, false);
+    if (const auto& way = wish.only_along) {
+      consider(wish, way->x, way->y, close_px_, false);
+      consider(wish, -way->x, -way->y, close_px_, false);
+    } else {
+      around(wish, close_px_, false);
+    }
     if (wish.may_go_far)
       for (const double far : far_px) around(wish, wish.clear_px + far * ground_.scale, true);
     // Hemmed in by others: looked for more closely.

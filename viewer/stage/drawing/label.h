@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -49,6 +50,7 @@ struct LabelWish {
   double size_px = 14;           ///< of the text, in a picture 800 high
   double width = 0, height = 0;  ///< of the text's box with its margin, pixels; measured by the drawer
   std::string aside;             ///< what is said beside the picture where it finds no room; empty: nothing
+  std::optional<Pixel> only_along{};  ///< stands on this line through the anchor (unit), to either side
 };
 
 struct PlacedLabel {

@@ -91,6 +91,10 @@ void PartDrawing::draw_line(const Line& line, const geometry::Surface& skin, con
     ink_.line({tick.at - half * tick.across, tick.at + half * tick.across}, tick_width_px, colour,
               line.lift_mm);
     wish(tick.label, tick.at, sight);
+    // Beside its own tick, not along the line, where the next one is.
+    const Eigen::Vector2d flat(tick.across.dot(sight.right()), -tick.across.dot(sight.up));
+    if (tick.label && flat.norm() > 1e-6)
+      wishes_.back().only_along = Pixel{flat.x() / flat.norm(), flat.y() / flat.norm()};
   }
   if (line.keep_clear) leave_line_free(line, sight);
   if (!line.label) return;

@@ -93,7 +93,7 @@ std::string where_shown(const Shown& shown) {
     case CoilOn::treatment:
       return words(Words::tr("on the treatment site"));
     case CoilOn::spot:
-      return words(Words::tr("on the spot %1", "of the grid"), {spot_in_words(shown.row, shown.column)});
+      return words(Words::tr("on the spot: %1", "of the grid"), {spot_in_words(shown.row, shown.column)});
     case CoilOn::elsewhere:
       break;
   }

@@ -71,6 +71,7 @@ struct Shown {
   /// False: marks of other rules and other sites stand there without their labels, so that what a step is
   /// about can be read; `named_site` is one of the plan's alternatives that has its label all the same.
   bool names_all = true;
+  bool brief = false;  ///< labels of site and edge mark name them and say no more: it stands in print beside
   std::optional<std::size_t> named_site;
   /// In place of the plan's landmarks: those of another system.
   std::shared_ptr<const std::vector<geometry::Landmark>> other_landmarks;

@@ -49,6 +49,7 @@ void add_mark(const Showing& now, MarkRule rule, Part& part) {
   Label label;
   const std::string gap = small_length((*at - placement.edge).norm());
   label.text = chosen && geometry::is_shifted(placement) ? label_of_both(gap) : label_of(rule, chosen, gap);
+  if (now.shown.brief) label.text = words(Words::tr("Edge mark"));
   label.clear_px = 7;
   label.may_go_far = true;
   label.priority = chosen ? label_priority::edge_mark : label_priority::other_mark;

@@ -54,7 +54,11 @@ Part show_sites(const Showing& now, Surroundings& around) {
   if (shown.has(Thing::treatment))
     add(now.mark(Thing::treatment, "treatment", Shape::diamond, site_role, plan.treatment.wanted,
                  plan.treatment.forward),
-        label_priority::site, words(site_label(now.the_case), {site_in_words(now.the_case)}),
+        label_priority::site,
+        shown.brief
+            ? words(geometry::site_is_open(now.the_case) ? Words::tr("Site if the middle spot answers")
+                                                         : Words::tr("Treatment site"))
+            : words(site_label(now.the_case), {site_in_words(now.the_case)}),
         words(geometry::site_is_open(now.the_case) ? Words::tr("site if the middle spot answers")
                                                    : Words::tr("treatment site")));
   const bool hotspot_known = !now.the_case.hotspot_awaited;
@@ -63,7 +67,8 @@ Part show_sites(const Showing& now, Surroundings& around) {
                  plan.hotspot.forward),
         label_priority::hotspot, words(Words::tr("Hotspot")));
   // A disc in the ring would look like a third thing.
-  const bool start_seen = shown.has(Thing::start) && !now.is_in_hotspot_ring(plan.start.wanted);
+  const bool start_seen = shown.has(Thing::start) && !now.is_in_hotspot_ring(plan.start.wanted) &&
+                          !now.is_in_wanted_disc(plan.start.wanted);
   if (start_seen)
     add(now.mark(Thing::start, "start", Shape::disc, Role::start, plan.start.wanted, plan.start.forward),
         label_priority::start, words(Words::tr("Search start")));

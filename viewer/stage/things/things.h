@@ -2,9 +2,13 @@
 
 #include "geometry/head/head.h"
 #include "geometry/plan/case.h"
+#include "geometry/plan/pulse_shift.h"
 #include "viewer/stage/scene/scene.h"
 
 namespace scalpmark::viewer {
+
+/// Marks this near to each other would be drawn one in the other.
+inline constexpr double one_place_mm = 2;
 
 /// What a thing can look at when it puts itself into a scene.
 struct Showing {
@@ -24,9 +28,14 @@ struct Showing {
   }
   /// Whether a disc there would lie in the hotspot's ring, which goes round nothing.
   [[nodiscard]] bool is_in_hotspot_ring(const Eigen::Vector3d& at) const {
-    constexpr double one_place_mm = 2;
     return shown.has(Thing::hotspot) && !the_case.hotspot_awaited &&
            (at - plan.hotspot.pulse).norm() < one_place_mm;
+  }
+  /// The same of the hollow disc where the coil's pulse was wanted.
+  [[nodiscard]] bool is_in_wanted_disc(const Eigen::Vector3d& at) const {
+    return shown.has(Thing::wanted) && (shown.has(Thing::coil) || shown.has(Thing::edge_marks)) &&
+           geometry::is_shifted(placement) && !is_in_hotspot_ring(placement.wanted) &&
+           (at - placement.wanted).norm() < one_place_mm;
   }
 };
 

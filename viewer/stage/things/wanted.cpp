@@ -25,7 +25,7 @@ Part show_wanted(const Showing& now, Surroundings& around) {
   const Shown& shown = now.shown;
   if (!shown.has(Thing::wanted)) return part;
   const auto add = [&](const std::string& name, const geometry::Placement& p, bool small) {
-    if (now.is_in_hotspot_ring(p.wanted)) return;
+    if (now.is_in_hotspot_ring(p.wanted) || (small && now.is_in_wanted_disc(p.wanted))) return;
     part.marks.push_back(now.mark(Thing::wanted, name, small ? Shape::small_hollow_disc : Shape::hollow_disc,
                                   Role::pulse, p.wanted, p.front));
     part.lines.push_back({{p.wanted, p.pulse}, small ? 1.2 : 1.8, Role::pulse, 1.4});
@@ -39,7 +39,10 @@ Part show_wanted(const Showing& now, Surroundings& around) {
   if (geometry::is_shifted(p) && (shown.has(Thing::coil) || shown.has(Thing::edge_marks))) {
     add("wanted", p, false);
     Label label;
-    label.text = words(Words::tr("Wanted here, %1 from the pulse"), {tape_length(p.wanted_to_pulse_mm)});
+    const bool on_start = shown.has(Thing::start) && (p.wanted - now.plan.start.wanted).norm() < one_place_mm;
+    label.text = words(on_start ? Words::tr("Search start, wanted here: %1 from the pulse")
+                                : Words::tr("Wanted here, %1 from the pulse"),
+                       {tape_length(p.wanted_to_pulse_mm)});
     label.clear_px = 8;
     label.may_go_far = true;
     label.priority = label_priority::wanted;

@@ -33,7 +33,7 @@ void CoursePanel::show_course(const CourseCheck& check, const geometry::Visits& 
   angle_->show_course(course);
   QStringList said;
   if (visits.empty())
-    said << tr("No visit is kept in this case. Pulses begin one, and so does Check, with today's marks.");
+    said << tr("This case has no visits yet. Pulses begin one, and so does Check, with today's marks.");
   else if (!check.problem().isEmpty())
     said << check.problem();
   else if (!found)

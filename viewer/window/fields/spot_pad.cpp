@@ -4,15 +4,12 @@
 #include <QKeyEvent>
 #include <QLabel>
 
+#include "viewer/words/site_words.h"
+
 namespace scalpmark::window {
 
 QString spot_name(int row, int column) {
-  if (row == 0 && column == 0) return SpotPad::tr("the start");
-  QStringList parts;
-  if (row != 0) parts << (row > 0 ? SpotPad::tr("one step forward") : SpotPad::tr("one step back"));
-  if (column != 0)
-    parts << (column > 0 ? SpotPad::tr("one step outward") : SpotPad::tr("one step toward the midline"));
-  return parts.join(SpotPad::tr(", "));
+  return QString::fromStdString(viewer::spot_in_words(row, column));
 }
 
 SpotPad::SpotPad(const QString& purpose, QWidget* parent) : QWidget(parent), purpose_(purpose) {

@@ -121,10 +121,13 @@ void show_keys(QWidget* parent) {
       {Dialogs::tr("Ctrl+Alt+A, Ctrl+Alt+B"),
        Dialogs::tr("chooses one of several places that fit a mark's tapes")},
       {Dialogs::tr("0, 1, 2, 3 in Pulses"),
-       Dialogs::tr("note none, thumb, index finger, other after a pulse")},
+       Dialogs::tr("note the answer to a pulse: none, thumb, index finger, other")},
       {Dialogs::tr("Up, Down; Left, Right in Pulses"),
-       Dialogs::tr("output by a step (with Shift a fine one); spot before, next spot")},
+       Dialogs::tr("output by a step (with Shift a fine one); previous spot, next spot")},
       {Dialogs::tr("Backspace in Pulses"), Dialogs::tr("takes the last pulse back")},
+      {Dialogs::tr("Ctrl+E, Ctrl+Shift+P, Ctrl+Shift+C"),
+       Dialogs::tr("save a sheet, save a picture, copy the picture")},
+      {Dialogs::tr("F11"), Dialogs::tr("full screen, and back")},
       {Dialogs::tr("Ctrl+Z, Ctrl+Shift+Z"), Dialogs::tr("undo, redo")}};
   QString text = QStringLiteral("<table cellpadding=4>");
   for (const auto& [keys, what] : rows)

@@ -155,8 +155,8 @@ void Menus::build_view(QWidget& stage, const Settings& settings) {
 
 void Menus::add_looks(QMenu* menu, const Settings& settings) {
   // The stage's colours are told apart on a light ground, on the screen as in print.
-  add_switch(menu, tr("&Dark, but for the stage"), settings.dark, &Menus::dark);
-  QMenu* letters = menu->addMenu(tr("Si&ze of letters"));
+  add_switch(menu, tr("&Dark, except the stage"), settings.dark, &Menus::dark);
+  QMenu* letters = menu->addMenu(tr("Text si&ze"));
   auto* group = new QActionGroup(this);
   const std::array<QString, 3> names{tr("&Usual"), tr("&Large"), tr("Lar&gest")};
   for (std::size_t i = 0; i < names.size(); ++i) {

@@ -13,7 +13,8 @@ QString proposed_name(const std::string& label, const QString& case_file, const 
   static const QRegularExpression not_in_names(QStringLiteral("[^\\w .-]+"),
                                                QRegularExpression::UseUnicodePropertiesOption);
   QString name = QString::fromStdString(label).replace(not_in_names, QStringLiteral(" ")).simplified();
-  while (name.startsWith(QLatin1Char('.'))) name.remove(0, 1);  // hidden, where names begin so
+  // Hidden, where names begin so.
+  while (name.startsWith(QLatin1Char('.')) || name.startsWith(QLatin1Char(' '))) name.remove(0, 1);
   name = name.left(longest).trimmed();
   if (name.isEmpty()) name = viewer::Words::tr("Unnamed case");
   const QString file = name + QLatin1Char(' ') + date.toString(Qt::ISODate) + ending;

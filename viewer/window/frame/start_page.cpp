@@ -58,7 +58,8 @@ void StartPage::build() {
   };
   fresh_ = button(tr("A new case"), tr("A person whose head is measured now"));
   open_ = button(tr("A case from a file\u2026"), tr("A case, a scan or an MRI"));
-  demo_ = button(tr("The demo case, for trying things out"), tr("Nobody's head, with everything filled in"));
+  demo_ = button(tr("The demo case, for trying things out"),
+                 tr("Not a real person's head, with everything filled in"));
   problem_ = new QLabel;
   problem_->setObjectName("problem");
   problem_->setWordWrap(true);

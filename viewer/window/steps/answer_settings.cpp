@@ -16,10 +16,10 @@ AnswerSettingsFields::AnswerSettingsFields(Session& session, QWidget* parent)
   all->setSpacing(8);
   counted_ =
       new Choice(tr("An answer is a twitch of the"), {{tr("thumb"), tr("The thumb alone")},
-                                                      {tr("index"), tr("The index finger alone")},
+                                                      {tr("index finger"), tr("The index finger alone")},
                                                       {tr("either"), tr("The thumb or the index finger")}});
-  rule_ = new Choice(tr("An output is met by"), {{tr("5 of 10"), tr("Five answers to ten pulses")},
-                                                 {tr("4 of 8"), tr("Four answers to eight pulses")}});
+  rule_ = new Choice(tr("An output is enough with"), {{tr("5 of 10"), tr("Five answers to ten pulses")},
+                                                      {tr("4 of 8"), tr("Four answers to eight pulses")}});
   all->addWidget(counted_);
   all->addWidget(rule_);
   step_ = add_step(tr("Step of the output"), &AnswerSettings::step_percent);

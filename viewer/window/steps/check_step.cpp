@@ -198,7 +198,7 @@ void CheckStep::add_keeping() {
   anew_->setToolTip(tr("From this visit on they are the reference"));
   anew_->setAccessibleDescription(anew_->toolTip());
   fields()->addWidget(anew_);
-  keep_ = new QPushButton(tr("Keep as today's visit"));
+  keep_ = new QPushButton(tr("Enter as today's visit"));
   keep_->setToolTip(tr("Adds the tapes to both marks, and the brim's heights, to today's visit of the case"));
   keep_->setAccessibleDescription(keep_->toolTip());
   fields()->addWidget(keep_, 0, Qt::AlignLeft);
@@ -230,8 +230,7 @@ void CheckStep::keep() {
     kept.brim = visit_.brim().heights;
     kept.marked_anew = anew_->isChecked();
   }));
-  if (const auto shown = log_.shown())
-    set_note(tr("Kept as visit %1; the course is shown by the Course button.").arg(*shown + 1));
+  if (const auto shown = log_.shown()) set_note(tr("Entered as visit %1; see Course.").arg(*shown + 1));
 }
 
 VerdictText CheckStep::verdict() const {

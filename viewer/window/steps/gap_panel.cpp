@@ -42,7 +42,7 @@ QString rests(const geometry::Contact& c) {
   const QString touches =
       cap_mm < least_clear_mm
           ? GapPanel::tr("Touches %1.").arg(where)
-          : GapPanel::tr("Touches cap and hair (%2) %1.").arg(where, contact_gap_text(cap_mm));
+          : GapPanel::tr("Rests on cap and hair (%2 thick) %1.").arg(where, contact_gap_text(cap_mm));
   if (geometry::on_centre(c)) return touches;
   return touches + QStringLiteral(" ") + GapPanel::tr("Centre %1 clear.").arg(contact_gap_text(c.lift_mm));
 }

@@ -50,7 +50,7 @@ PulsePanel::PulsePanel(Session& session, PulseLog& log, QWidget* parent)
   last_->setObjectName("quiet");
   last_->setWordWrap(true);
   back_ = make_button("back", tr("Take back"));
-  back_->setToolTip(tr("The last pulse was not one (Backspace)"));
+  back_->setToolTip(tr("Takes the last pulse back: it was none, or entered by mistake (Backspace)"));
   foot->addWidget(last_, 1);
   foot->addWidget(back_);
   all->addLayout(foot);

@@ -164,7 +164,7 @@ void PulsesStep::show_place() {
   offer(take_best_, best, tr("Take spot %1 as hotspot"));
   offer(to_telling_,
         any && answers->map->next ? std::optional(answers->spots[answers->map->next->spot]) : std::nullopt,
-        tr("Most telling: spot %1"));
+        tr("Try next: spot %1"));
   const bool has_centre = any && answers->map->centre;
   centre_->setVisible(has_centre);
   centre_->setText(has_centre ? viewer::translated(viewer::centre_sentence(*answers)) : QString());

@@ -43,7 +43,7 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), pare
   connect(print, &QPushButton::clicked, this, &SaveStep::print_wanted);
   connect(sheet, &QPushButton::clicked, this, &SaveStep::sheet_wanted);
   fields()->addLayout(grid);
-  numbers_ = new QPushButton(tr("Numbers across the room"));
+  numbers_ = new QPushButton(tr("Show the numbers large"));
   numbers_->setToolTip(
       tr("The lengths that find the marks again, one at a time in digits as large as a hand"));
   numbers_->setAccessibleDescription(numbers_->toolTip());

@@ -94,7 +94,7 @@ void ThresholdChart::paint_axes(QPainter& painter) const {
   }
   painter.drawText(QRectF(0, height() - 32, width(), 16), Qt::AlignCenter, tr("output, %"));
   painter.drawText(QRectF(0, height() - 17, width(), 16), Qt::AlignCenter,
-                   tr("dots: pulses; band: chance of an answer"));
+                   tr("dots: pulses; shaded: chance of an answer"));
 }
 
 void ThresholdChart::paint_band(QPainter& painter) const {

@@ -79,7 +79,7 @@ TolerancePanel::TolerancePanel(Session& session, QWidget* parent) : QWidget(pare
       emit again();
   });
   connect(usual_, &QPushButton::clicked, this, [this] {
-    (void)session_.change(tr("Default errors"),
+    (void)session_.change(tr("Typical errors"),
                           [](models::CaseFile& case_file) { case_file.the_case.errors = {}; });
   });
 }
@@ -137,7 +137,7 @@ void TolerancePanel::show_ways() {
 }
 
 void TolerancePanel::add_errors(QVBoxLayout& into) {
-  auto* heading = new QLabel(tr("How far off hands are (typical errors)"));
+  auto* heading = new QLabel(tr("Errors of the hand (typical)"));
   heading->setObjectName("strong");
   heading->setWordWrap(true);
   into.addWidget(heading);
@@ -168,7 +168,7 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
     errors_[i] = field;
     into.addWidget(field);
   }
-  usual_ = new QPushButton(tr("Default errors"));
+  usual_ = new QPushButton(tr("Typical errors"));
   usual_->setToolTip(tr("Puts all of them back to what they are without an entry"));
   usual_->setAccessibleDescription(usual_->toolTip());
   into.addWidget(usual_, 0, Qt::AlignLeft);
@@ -209,7 +209,7 @@ void TolerancePanel::show_tolerance(const HandTolerance& tolerance) {
 void TolerancePanel::show_result() {
   if (!shown_) {
     result_->setText(!problem_.isEmpty() ? problem_
-                     : shown_working_    ? tr("Trying out many pairs of hands\u2026")
+                     : shown_working_    ? tr("Trying it many times\u2026")
                                          : tr("Given up."));
     return;
   }

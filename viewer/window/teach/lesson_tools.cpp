@@ -10,7 +10,7 @@ LessonTools::LessonTools(QWidget* parent) : QWidget(parent) {
   why_->setToolTip(tr("Says at each step why it is done so"));
   why_->setAccessibleDescription(why_->toolTip());
   other_side_ = new QPushButton;
-  other_side_->setToolTip(tr("Lays the case on the other side, as in the search; undo takes it back"));
+  other_side_->setToolTip(tr("Moves the case to the other side, as in the search; undo takes it back"));
   other_side_->setAccessibleDescription(other_side_->toolTip());
   speed_ = new QComboBox;
   speed_->setAccessibleName(tr("How fast the lesson plays"));

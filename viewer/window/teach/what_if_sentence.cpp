@@ -107,7 +107,7 @@ QString field_of(const viewer::MistakeOutcome& outcome) {
   if (!outcome.field_left) return {};
   return QLatin1Char(' ') +
          WhatIf::tr(
-             "In a round model head %1 % of the field is left at the wanted place, along its line there.")
+             "In a round model head %1 % of the field is left at the wanted place, in its own direction.")
              .arg(std::lround(100 * std::max(0.0, *outcome.field_left)))
              .replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
 }
@@ -129,7 +129,7 @@ QString what_if_title(const viewer::Mistake& mistake) {
     case 5:
       return WhatIf::tr("What if one looks from aside?");
     default:
-      return WhatIf::tr("What if the coil stands off?");
+      return WhatIf::tr("What if the coil is not on the skin?");
   }
 }
 
@@ -164,7 +164,7 @@ QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::
   const QString said = WhatIf::tr("%1, %2, and %3.").arg(cause, where, angle) + field_of(outcome);
   if (!outcome.left_by_search) return said;
   return WhatIf::tr(
-             "%1 The search by twitch then finds another spot to answer, and leaves the site off by %2.")
+             "%1 The search by twitch then finds another spot to answer, and the site is still off by %2.")
       .arg(said, length(outcome.left_by_search->left_mm, unit));
 }
 
