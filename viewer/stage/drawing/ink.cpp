@@ -64,7 +64,8 @@ void Ink::mark(const Mark& mark, Colour colour) {
             ? Vector3d(flattest * sight_.toward_eye + std::sqrt(1 - flattest * flattest) / length * aside)
             : sight_.toward_eye;
   }
-  Vector3d x = mark.along - mark.along.dot(normal) * normal;
+  if (faces_eye(mark.shape)) normal = sight_.toward_eye;
+  Vector3d x = faces_eye(mark.shape) ? sight_.right() : Vector3d(mark.along - mark.along.dot(normal) * normal);
   if (x.norm() < 1e-6) x = normal.unitOrthogonal();
   x.normalize();
   const Vector3d y = normal.cross(x);

@@ -40,7 +40,7 @@ Size size_of(Shape shape) {
     case Shape::tag:
       return {11, 6.5};
     case Shape::brackets:
-      return {11, 5};
+      return {13, 7};
     case Shape::pencil_cross:
       return {10, 1.5};
   }
@@ -53,6 +53,10 @@ Vector2d on_circle(int i, int n, double radius) {
 }
 
 }  // namespace
+
+bool faces_eye(Shape shape) {
+  return shape == Shape::brackets || shape == Shape::diamond || shape == Shape::small_diamond;
+}
 
 double reach_px(Shape shape) {
   return size_of(shape).reach;
@@ -106,7 +110,7 @@ std::vector<Vector2d> triangles_px(Shape shape, double grow_px) {
       break;
     }
     case Shape::brackets: {
-      constexpr double half_stroke = 1.3;
+      constexpr double half_stroke = 1.2;
       const double out = size.reach + grow_px, in = size.reach - 2 * half_stroke - grow_px,
                    end = size.reach - size.other - grow_px;
       for (const double x : {-1.0, 1.0})

@@ -23,6 +23,9 @@ enum class Shape {
   pencil_cross        ///< today's site mark, as a pencil draws it
 };
 
+/// Whether it stands upright before the eye; others lie on the skin.
+[[nodiscard]] bool faces_eye(Shape shape);
+
 /// How far the shape reaches from its centre, pixels of a picture 800 high.
 [[nodiscard]] double reach_px(Shape shape);
 
