@@ -290,15 +290,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>note none, thumb, index finger, other after a pulse</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Up, Down; Left, Right in Pulses</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>output by a step (with Shift a fine one); spot before, next spot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -307,6 +299,30 @@
     </message>
     <message>
         <source>takes the last pulse back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note the answer to a pulse: none, thumb, index finger, other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>output by a step (with Shift a fine one); previous spot, next spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+E, Ctrl+Shift+P, Ctrl+Shift+C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save a sheet, save a picture, copy the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F11</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>full screen, and back</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -372,10 +388,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Tilted this far, the coil&apos;s axis passes the head; enter a smaller roll or pitch.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>This coil has no casing, so it rests on nothing; choose another.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -385,10 +397,6 @@
     </message>
     <message>
         <source>The steps of the gap map must be from 1 to 20 mm; correct them.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Roll and pitch must each be from -30 to 30 degrees; correct them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2184,18 +2192,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Hardly any adult&apos;s head has these tapes together</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>answers.fine_percent is %1, more than answers.step_percent, which is %2; make it less.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>With edge marks drawn by %1 and the coil laid over them by %2, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>No spot of the grid has answered yet: the treatment site and its marks hold only if the middle spot answers.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2209,10 +2205,6 @@
     </message>
     <message>
         <source>Visit %1 (%2) is dated before the visit entered before it; if that is a slip, correct its date.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The case was written with one error for a cap put on again (%1 mm): it is taken for its slide forward or back and to a side alike, and its turn as %2 degrees.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2360,10 +2352,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 cm %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>over 99 in 100</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2381,10 +2369,6 @@
     </message>
     <message>
         <source>inward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>start</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2416,15 +2400,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Best spot so far at %1 %: %2, %3 of %4 answered; the chance that it is the best of the nine is %5.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A pulse at %1 % would tell most about the place here: %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Centre of the answers: %1 and %2 of the start, one standard deviation %3 and %4; it is pulled toward the middle of the grid.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2448,23 +2424,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Counting %1 is met at the lowest output; the threshold is no higher.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Counting %1 failed at the highest output; the threshold is above it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Counting %1: no pulse yet.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Counting %1 is open after %2 pulses; next to try: %3 %.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Chance alone: an output that answers 40 of 100 pulses still passes %1 in %2 of 100 tries.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2572,10 +2536,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of the field is left there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The coil rests on both wings; its centre is %1 clear of the skin.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2596,10 +2556,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The %1 hits %2, which holds the coil %3 further off; turn the coil or move the site.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Under the %1 the gap is %2 to %3, %4 under its middle.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2609,14 +2565,6 @@
     </message>
     <message>
         <source>A cap of %1 would be pressed in by %2; enter its thickness for cap and hair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 to %2 %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Where nothing changed, one look at a course errs so in %1 of 100.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2636,14 +2584,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to a side.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The last %1 visits lie %2 further from the midline than the first %3: a mark has crept, or the cap sits further to a side.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>In the last %1 visits the coil is turned %2 further to the midline than in the first %3.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2653,10 +2593,6 @@
     </message>
     <message>
         <source>Limits need two visits with known marks or more.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Usual here: up to %1 mm from the site, angle from %2 to %3 degrees off (limits of single visits, from the first %4).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2700,18 +2636,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Its line there runs along the coil&apos;s front axis; which end leads is the device&apos;s.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Its line there runs %1 degrees to the right of the coil&apos;s front axis; which end leads is the device&apos;s.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Its line there runs %1 degrees to the left of the coil&apos;s front axis; which end leads is the device&apos;s.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A gap of 5 mm leaves %1 % of it, one of 10 mm %2 %: each millimetre asks for about %3 % more of the output in use (in people about 3 % of the device&apos;s full output were measured, Stokes et al. 2005).</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2724,15 +2648,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>These tapes meet at a flat angle, and the mark may be %1 off; measure one more tape.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The mark is within %1 of where these tapes meet, 95 times of 100.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the tapes miss it by %1 at most; within %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2752,31 +2668,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>At the cortex, taken %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>At the cortex, taken %1 under the skin (%2), %3 on average.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Of the field at the wanted place, in a round model head, half of the placements leave at least %1 %, 95 of 100 at least %2 %.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Best marked on this head, with these errors: %1 (%2 and %3 degrees off on average).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1; %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Left out, as their marks fall off this head: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: %1 (half that error, and %2 on average become %3).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2801,6 +2697,122 @@
     </message>
     <message>
         <source>must not be given together with spot; a pulse is at one of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardly any adult&apos;s head has these lengths together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The fine step (%1 %) is larger than the step (%2 %); make answers.fine_percent smaller.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With edge marks drawn by the %1 rule and the coil laid over them by the %2 rule, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This older case gives one error for the cap (%1 mm): it is used for sliding forward or back and to a side, with %2 degrees of turning.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 of the start&apos;s pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best spot so far at %1 %: %2 (%3 of %4 answered); the chance that it is the best of the nine is %5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Centre of the answers: %1 and %2 of the start, two times of three within %3 and %4; it is pulled toward the middle of the grid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting %1: met at the lowest output already; the threshold is no higher.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting %1: not met at the highest output; the threshold is above it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance alone: an output at which 40 of 100 pulses are answered still passes %1 in %2 of 100 tries.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 hits %2, which holds the coil %3 further off; turn the coil, or ask the prescriber about the site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a course where nothing changed, this would be said by chance %1 times of 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to the other side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 further from the midline than the first %3: a mark has crept, or the cap sits further to that side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual here: up to %1 from the site, angle from %2 to %3 degrees off (for a single visit, from the first %4 visits).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its line there runs along the coil&apos;s front axis; in which direction the current runs along it depends on the device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its line there runs %1 degrees to the right of the coil&apos;s front axis; in which direction the current runs along it depends on the device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its line there runs %1 degrees to the left of the coil&apos;s front axis; in which direction the current runs along it depends on the device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes cross at a sharp angle, and the mark may be %1 off; measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tapes miss it by %1 at most; sure to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the cortex, %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the cortex, %1 under the skin (%2), %3 on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the field at the wanted place, in a round model head, half of the trials leave at least %1 %, 95 of 100 at least %2 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best way to mark on this head, with these errors: %1 (%2 and %3 degrees off on average).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The habit that would help most: %1 (half that error, and %2 on average become %3).</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3236,14 +3248,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>In a round model head %1 % of the field is left at the wanted place, along its line there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What if the coil stands off?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the coil lies at %1, as wanted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3252,7 +3256,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 The search by twitch then finds another spot to answer, and leaves the site off by %2.</source>
+        <source>In a round model head %1 % of the field is left at the wanted place, in its own direction.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if the coil is not on the skin?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 The search by twitch then finds another spot to answer, and the site is still off by %2.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4293,10 +4305,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Demo case, nobody&apos;s: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Cap and hair</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4411,10 +4419,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Angle card: the long line along the midline&apos;s direction, the nose where it says; fold the second half behind the first</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>nose</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4463,20 +4467,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Site mark, cm from vertex / nasion / tragi</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Edge mark, the same</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Marked anew.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>on the spot %1</source>
-        <comment>of the grid</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4489,10 +4484,6 @@
     </message>
     <message>
         <source>No room beside its mark: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tally bar: answers of a spot&apos;s pulses at %1 %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4705,14 +4696,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Demo case, nobody&apos;s: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>In the hand, not the plan</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 in</source>
         <comment>inches</comment>
         <translation type="unfinished"></translation>
@@ -4738,14 +4721,6 @@
     </message>
     <message>
         <source>The flat coil rests gently on your head, and you hear it click.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; it is about as large as %1, strongest in its middle and fading outward, and drawn in an example&apos;s brain, not your own.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; this brain is a drawn example, not your own.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4805,6 +4780,55 @@
         <source>one step toward the midline</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Demo case, not a real person: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle card: lay the long line along the midline&apos;s direction, the nose end to the nose; fold the second half behind the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site mark, %1 from vertex / nasion / tragi</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the spot: %1</source>
+        <comment>of the grid</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bar: share of pulses answered at a spot, at %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search start, wanted here: %1 from the pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A magnetic field spreads as it leaves the coil, so every millimetre between coil and brain takes some of it away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nerve fibres answer most readily to a field along them, and those of the hand&apos;s fold run across it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Demo case, not a real person: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held by hand: not where the plan has it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen. The lit part is about as large as %1, strongest in its middle and fading outward. It is drawn on a sample brain, not your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen. It is drawn on a sample brain, not your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::AngleField</name>
@@ -4828,10 +4852,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>index</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The index finger alone</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4841,10 +4861,6 @@
     </message>
     <message>
         <source>The thumb or the index finger</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>An output is met by</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4880,7 +4896,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source> %</source>
+        <source>index finger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An output is enough with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write whole percent, as the stimulator shows.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5089,10 +5117,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Keep as today&apos;s visit</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Adds the tapes to both marks, and the brim&apos;s heights, to today&apos;s visit of the case</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5105,7 +5129,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Kept as visit %1; the course is shown by the Course button.</source>
+        <source>Enter as today&apos;s visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered as visit %1; see Course.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5146,10 +5174,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Pulse from the site, mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Angle off, degrees</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5157,15 +5181,15 @@
         <source>visit</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Pulse from the site, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::CoursePanel</name>
     <message>
         <source>What the visits show</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No visit is kept in this case. Pulses begin one, and so does Check, with today&apos;s marks.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5178,6 +5202,10 @@
     </message>
     <message>
         <source>Training and illustration only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This case has no visits yet. Pulses begin one, and so does Check, with today&apos;s marks.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5342,12 +5370,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Touches cap and hair (%2) %1.</source>
+        <source>%1 %2 to %3%4.</source>
+        <comment>a wing, its smallest and largest gap, and its middle&apos;s</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 %2 to %3%4.</source>
-        <comment>a wing, its smallest and largest gap, and its middle&apos;s</comment>
+        <source>Rests on cap and hair (%2 thick) %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5644,10 +5672,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Lays the case on the other side, as in the search; undo takes it back</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>How fast the lesson plays</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5669,6 +5693,10 @@
     </message>
     <message>
         <source>Show it on the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moves the case to the other side, as in the search; undo takes it back</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5937,14 +5965,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Dark, but for the stage</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Si&amp;ze of letters</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Usual</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5966,6 +5986,14 @@
     </message>
     <message>
         <source>Lengths in inc&amp;hes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Dark, except the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text si&amp;ze</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6149,6 +6177,10 @@
         <source>%1: type a number from %2 to %3 %4, such as %5; “%6” cannot be used.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::PulseList</name>
@@ -6230,10 +6262,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The last pulse was not one (Backspace)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Spot</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6251,6 +6279,10 @@
     </message>
     <message>
         <source>Pulse %1: %2 %, %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes the last pulse back: it was none, or entered by mistake (Backspace)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6317,11 +6349,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Most telling: spot %1</source>
+        <source>Take the best spot as hotspot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nearest to the centre: take spot %1 as hotspot</source>
+        <source>Go to the most telling spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the centre as hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try next: spot %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6412,10 +6452,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Numbers across the room</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The lengths that find the marks again, one at a time in digits as large as a hand</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6461,6 +6497,10 @@
     </message>
     <message>
         <source>changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the numbers large</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6856,33 +6896,13 @@
         <source>For comparison; it has no label of its own.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The hotspot lies between spots: %1. A spot takes its place.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::SpotPad</name>
-    <message>
-        <source>the start</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>one step forward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>one step back</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>one step outward</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>one step toward the midline</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>nose</source>
         <translation type="unfinished"></translation>
@@ -6949,7 +6969,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nobody&apos;s head, with everything filled in</source>
+        <source>Not a real person&apos;s head, with everything filled in</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7018,7 +7038,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>output, %; dots: pulses; band: chance of an answer</source>
+        <source>output, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dots: pulses; shaded: chance of an answer</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7066,6 +7090,14 @@
     </message>
     <message>
         <source>Estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the output that the counting tries next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the output that the estimate tries next</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7128,10 +7160,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Default errors</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Work it out</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7170,10 +7198,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>How far off hands are (typical errors)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The coil&apos;s tilt, to a side and to its front</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7198,11 +7222,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Trying out many pairs of hands…</source>
+        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the trials lie within %2 of the site, 95 of 100 within %3. %4 %5&lt;br&gt;%6&lt;br&gt;%7</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the trials lie within %2 of the site, 95 of 100 within %3. %4 %5&lt;br&gt;%6&lt;br&gt;%7</source>
+        <source>Typical errors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Errors of the hand (typical)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trying it many times…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -290,16 +290,8 @@
         <translation>0, 1, 2, 3 unter „Impulse“</translation>
     </message>
     <message>
-        <source>note none, thumb, index finger, other after a pulse</source>
-        <translation>notieren nach einem Impuls: keine, Daumen, Zeigefinger, andere</translation>
-    </message>
-    <message>
         <source>Up, Down; Left, Right in Pulses</source>
         <translation>Auf, Ab; Links, Rechts unter „Impulse“</translation>
-    </message>
-    <message>
-        <source>output by a step (with Shift a fine one); spot before, next spot</source>
-        <translation>Leistung um einen Schritt (mit Umschalt einen feinen); voriger, nächster Rasterpunkt</translation>
     </message>
     <message>
         <source>Backspace in Pulses</source>
@@ -308,6 +300,30 @@
     <message>
         <source>takes the last pulse back</source>
         <translation>nimmt den letzten Impuls zurück</translation>
+    </message>
+    <message>
+        <source>note the answer to a pulse: none, thumb, index finger, other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>output by a step (with Shift a fine one); previous spot, next spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+E, Ctrl+Shift+P, Ctrl+Shift+C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save a sheet, save a picture, copy the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F11</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>full screen, and back</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -372,10 +388,6 @@
         <translation>Zwei Punkte einer glatten Abbildung liegen an derselben Stelle; getrennt setzen.</translation>
     </message>
     <message>
-        <source>Tilted this far, the coil&apos;s axis passes the head; enter a smaller roll or pitch.</source>
-        <translation>So weit gekippt geht die Achse der Spule am Kopf vorbei; eine kleinere Kippung (seitlich oder längs) eingeben.</translation>
-    </message>
-    <message>
         <source>This coil has no casing, so it rests on nothing; choose another.</source>
         <translation>Diese Spule hat kein Gehäuse und liegt daher nirgends auf; eine andere wählen.</translation>
     </message>
@@ -386,10 +398,6 @@
     <message>
         <source>The steps of the gap map must be from 1 to 20 mm; correct them.</source>
         <translation>Die Schritte der Spaltkarte müssen 1 bis 20 mm betragen; korrigieren.</translation>
-    </message>
-    <message>
-        <source>Roll and pitch must each be from -30 to 30 degrees; correct them.</source>
-        <translation>Die Kippung muss seitlich und längs jeweils -30 bis 30 Grad betragen; korrigieren.</translation>
     </message>
     <message>
         <source>The steps of the gap map must be from 1 to 10 mm; correct them.</source>
@@ -2184,18 +2192,6 @@
         <translation>In dieser Lektion kann der Spalt höchstens %1 cm größer sein; weniger wählen.</translation>
     </message>
     <message>
-        <source>Hardly any adult&apos;s head has these tapes together</source>
-        <translation>Kaum ein Erwachsenenkopf hat diese Maße zusammen</translation>
-    </message>
-    <message>
-        <source>answers.fine_percent is %1, more than answers.step_percent, which is %2; make it less.</source>
-        <translation>answers.fine_percent ist %1, mehr als answers.step_percent, das %2 ist; verringern.</translation>
-    </message>
-    <message>
-        <source>With edge marks drawn by %1 and the coil laid over them by %2, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.</source>
-        <translation>Sind die Kantenmarken nach der %1regel gezeichnet und wird die Spule nach der %2regel daran angelegt, liegt der Impuls am %3 um %4 cm neben dem gewollten Punkt; nach einer einzigen Regel zeichnen und anlegen.</translation>
-    </message>
-    <message>
         <source>No spot of the grid has answered yet: the treatment site and its marks hold only if the middle spot answers.</source>
         <translation>Noch hat kein Rasterpunkt geantwortet: Der Behandlungsort und seine Marken gelten nur, wenn der mittlere Rasterpunkt antwortet.</translation>
     </message>
@@ -2210,10 +2206,6 @@
     <message>
         <source>Visit %1 (%2) is dated before the visit entered before it; if that is a slip, correct its date.</source>
         <translation>Sitzung %1 (%2) hat ein früheres Datum als die vor ihr eingetragene; ist das ein Versehen, das Datum korrigieren.</translation>
-    </message>
-    <message>
-        <source>The case was written with one error for a cap put on again (%1 mm): it is taken for its slide forward or back and to a side alike, and its turn as %2 degrees.</source>
-        <translation>Der Fall wurde mit einem einzigen Fehler für das Neuaufsetzen der Kappe geschrieben (%1 mm): Er gilt für das Verrutschen nach vorn oder hinten ebenso wie zur Seite, und für die Drehung gelten %2 Grad.</translation>
     </message>
     <message>
         <source>makes the fine step (%1) larger than the other (%2)</source>
@@ -2360,10 +2352,6 @@
         <translation>Die Streifen ließen sich nicht zeichnen; andere Programme schließen und erneut versuchen.</translation>
     </message>
     <message>
-        <source>%1 cm %2</source>
-        <translation>%1 cm %2</translation>
-    </message>
-    <message>
         <source>over 99 in 100</source>
         <translation>über 99 von 100</translation>
     </message>
@@ -2382,10 +2370,6 @@
     <message>
         <source>inward</source>
         <translation>nach innen</translation>
-    </message>
-    <message>
-        <source>start</source>
-        <translation>Start</translation>
     </message>
     <message>
         <source>none</source>
@@ -2416,16 +2400,8 @@
         <translation>Auf dem Raster gab es bei %1 % keine Antwort; kein Rasterpunkt ist besser als ein anderer.</translation>
     </message>
     <message>
-        <source>Best spot so far at %1 %: %2, %3 of %4 answered; the chance that it is the best of the nine is %5.</source>
-        <translation>Bester Rasterpunkt bisher bei %1 %: %2, %3 von %4 beantwortet; die Wahrscheinlichkeit, dass er der beste der neun ist, beträgt %5.</translation>
-    </message>
-    <message>
         <source>A pulse at %1 % would tell most about the place here: %2.</source>
         <translation>Ein Impuls bei %1 % würde hier am meisten über den Ort sagen: %2.</translation>
-    </message>
-    <message>
-        <source>Centre of the answers: %1 and %2 of the start, one standard deviation %3 and %4; it is pulled toward the middle of the grid.</source>
-        <translation>Schwerpunkt der Antworten: %1 und %2 vom Start, eine Standardabweichung %3 und %4; er ist zur Mitte des Rasters hin gezogen.</translation>
     </message>
     <message>
         <source>met</source>
@@ -2448,24 +2424,12 @@
         <translation>Schwelle durch Auszählen, %1: %2 %, nach %3 Impulsen.</translation>
     </message>
     <message>
-        <source>Counting %1 is met at the lowest output; the threshold is no higher.</source>
-        <translation>Auszählen, %1: schon bei der niedrigsten Leistung erfüllt; höher liegt die Schwelle nicht.</translation>
-    </message>
-    <message>
-        <source>Counting %1 failed at the highest output; the threshold is above it.</source>
-        <translation>Auszählen, %1: bei der höchsten Leistung nicht erfüllt; die Schwelle liegt darüber.</translation>
-    </message>
-    <message>
         <source>Counting %1: no pulse yet.</source>
         <translation>Auszählen, %1: noch kein Impuls.</translation>
     </message>
     <message>
         <source>Counting %1 is open after %2 pulses; next to try: %3 %.</source>
         <translation>Auszählen, %1: nach %2 Impulsen offen; als Nächstes versuchen: %3 %.</translation>
-    </message>
-    <message>
-        <source>Chance alone: an output that answers 40 of 100 pulses still passes %1 in %2 of 100 tries.</source>
-        <translation>Reiner Zufall: Eine Leistung, die bei 40 von 100 Impulsen eine Antwort gibt, besteht %1 dennoch in %2 von 100 Versuchen.</translation>
     </message>
     <message>
         <source>No estimate without pulses.</source>
@@ -2572,10 +2536,6 @@
         <translation>%1 %2 und %3</translation>
     </message>
     <message>
-        <source>In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of the field is left there.</source>
-        <translation>In einem runden Modellkopf liegt die Stelle ihres stärksten Feldes, 2 cm unter der Haut, dann %1 von der entfernt, an der sie bei flach gehaltener Spule ist, und %2 % des Feldes sind dort noch übrig.</translation>
-    </message>
-    <message>
         <source>The coil rests on both wings; its centre is %1 clear of the skin.</source>
         <translation>Die Spule liegt auf beiden Flügeln auf; ihre Mitte ist %1 von der Haut entfernt.</translation>
     </message>
@@ -2596,10 +2556,6 @@
         <translation>Um %1 Grad mit der linken Seite nach unten gekippt, läge sie auf beiden Flügeln auf.</translation>
     </message>
     <message>
-        <source>The %1 hits %2, which holds the coil %3 further off; turn the coil or move the site.</source>
-        <translation>Die Spule (%1) stößt an %2 und liegt dadurch %3 weiter ab; die Spule drehen oder den Ort verschieben.</translation>
-    </message>
-    <message>
         <source>Under the %1 the gap is %2 to %3, %4 under its middle.</source>
         <translation>Spalt zur Haut (%1): %2 bis %3, unter der Mitte %4.</translation>
     </message>
@@ -2610,14 +2566,6 @@
     <message>
         <source>A cap of %1 would be pressed in by %2; enter its thickness for cap and hair.</source>
         <translation>Eine Kappe von %1 würde um %2 eingedrückt; ihre Dicke bei „Kappe und Haar“ eingeben.</translation>
-    </message>
-    <message>
-        <source>%1 to %2 %3</source>
-        <translation>%1 bis %2 %3</translation>
-    </message>
-    <message>
-        <source>Where nothing changed, one look at a course errs so in %1 of 100.</source>
-        <translation>Wo sich nichts geändert hat, irrt ein Blick auf den Verlauf so in %1 von 100 Fällen.</translation>
     </message>
     <message>
         <source>%1 visits with known marks; a drift shows from %2 on.</source>
@@ -2636,14 +2584,6 @@
         <translation>Die letzten %1 Sitzungen liegen %2 hinter den ersten %3: Eine Marke ist gewandert, oder die Kappe sitzt weiter hinten.</translation>
     </message>
     <message>
-        <source>The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to a side.</source>
-        <translation>Die letzten %1 Sitzungen liegen %2 näher an der Mittellinie als die ersten %3: Eine Marke ist gewandert, oder die Kappe sitzt weiter seitlich.</translation>
-    </message>
-    <message>
-        <source>The last %1 visits lie %2 further from the midline than the first %3: a mark has crept, or the cap sits further to a side.</source>
-        <translation>Die letzten %1 Sitzungen liegen %2 weiter von der Mittellinie weg als die ersten %3: Eine Marke ist gewandert, oder die Kappe sitzt weiter seitlich.</translation>
-    </message>
-    <message>
         <source>In the last %1 visits the coil is turned %2 further to the midline than in the first %3.</source>
         <translation>In den letzten %1 Sitzungen ist die Spule %2 weiter zur Mittellinie hin gedreht als in den ersten %3.</translation>
     </message>
@@ -2654,10 +2594,6 @@
     <message>
         <source>Limits need two visits with known marks or more.</source>
         <translation>Grenzen brauchen mindestens zwei Sitzungen mit bekannten Marken.</translation>
-    </message>
-    <message>
-        <source>Usual here: up to %1 mm from the site, angle from %2 to %3 degrees off (limits of single visits, from the first %4).</source>
-        <translation>Hier üblich: bis zu %1 mm vom Ort, Winkel %2 bis %3 Grad daneben (Grenzen einzelner Sitzungen, aus den ersten %4).</translation>
     </message>
     <message>
         <source>In a round model head (radius %1 cm; the skin around the coil lies off it by %2 mm on average).</source>
@@ -2700,18 +2636,6 @@
         <translation>Am stärksten ist es rings um die Achse der Spule, %1 cm von ihr entfernt, nicht unter ihrer Mitte, und seine Linie verläuft rings um die Achse.</translation>
     </message>
     <message>
-        <source>Its line there runs along the coil&apos;s front axis; which end leads is the device&apos;s.</source>
-        <translation>Seine Linie verläuft dort entlang der Frontachse der Spule; welches Ende vorangeht, hängt vom Gerät ab.</translation>
-    </message>
-    <message>
-        <source>Its line there runs %1 degrees to the right of the coil&apos;s front axis; which end leads is the device&apos;s.</source>
-        <translation>Seine Linie verläuft dort %1 Grad rechts der Frontachse der Spule; welches Ende vorangeht, hängt vom Gerät ab.</translation>
-    </message>
-    <message>
-        <source>Its line there runs %1 degrees to the left of the coil&apos;s front axis; which end leads is the device&apos;s.</source>
-        <translation>Seine Linie verläuft dort %1 Grad links der Frontachse der Spule; welches Ende vorangeht, hängt vom Gerät ab.</translation>
-    </message>
-    <message>
         <source>A gap of 5 mm leaves %1 % of it, one of 10 mm %2 %: each millimetre asks for about %3 % more of the output in use (in people about 3 % of the device&apos;s full output were measured, Stokes et al. 2005).</source>
         <translation>Ein Spalt von 5 mm lässt %1 % davon übrig, einer von 10 mm %2 %: Jeder Millimeter verlangt etwa %3 % mehr von der verwendeten Leistung (bei Menschen wurden etwa 3 % der vollen Geräteleistung gemessen, Stokes et al. 2005).</translation>
     </message>
@@ -2724,16 +2648,8 @@
         <translation>Diese Bänder passen zu %1 Stellen, bis zu %2 auseinander; die wählen, an der die Marke ist, oder ein weiteres Band messen.</translation>
     </message>
     <message>
-        <source>These tapes meet at a flat angle, and the mark may be %1 off; measure one more tape.</source>
-        <translation>Diese Bänder treffen sich in flachem Winkel, und die Marke kann %1 daneben liegen; ein weiteres Band messen.</translation>
-    </message>
-    <message>
         <source>The mark is within %1 of where these tapes meet, 95 times of 100.</source>
         <translation>Die Marke liegt in 95 von 100 Fällen höchstens %1 von dort, wo sich diese Bänder treffen.</translation>
-    </message>
-    <message>
-        <source>the tapes miss it by %1 at most; within %2</source>
-        <translation>die Bänder verfehlen sie um höchstens %1; auf %2 genau</translation>
     </message>
     <message>
         <source>in %1 of 100 trials another rule is used, a guess</source>
@@ -2752,32 +2668,12 @@
         <translation>Die Hälfte der Versuche liegt höchstens %1 vom Ort entfernt, 95 von 100 höchstens %2.</translation>
     </message>
     <message>
-        <source>At the cortex, taken %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.</source>
-        <translation>Am Kortex, %1 unter der Haut angesetzt (%2), liegt die Stelle, an der das Feld in einem runden Modellkopf am stärksten ist, im Mittel %3 daneben.</translation>
-    </message>
-    <message>
-        <source>At the cortex, taken %1 under the skin (%2), %3 on average.</source>
-        <translation>Am Kortex, %1 unter der Haut angesetzt (%2), im Mittel %3.</translation>
-    </message>
-    <message>
-        <source>Of the field at the wanted place, in a round model head, half of the placements leave at least %1 %, 95 of 100 at least %2 %.</source>
-        <translation>Vom Feld an der gewollten Stelle, in einem runden Modellkopf, lässt die Hälfte der Platzierungen mindestens %1 % übrig, lassen 95 von 100 mindestens %2 %.</translation>
-    </message>
-    <message>
-        <source>Best marked on this head, with these errors: %1 (%2 and %3 degrees off on average).</source>
-        <translation>An diesem Kopf, mit diesen Fehlern, am besten so markiert: %1 (im Mittel %2 und %3 Grad daneben).</translation>
-    </message>
-    <message>
         <source>%1; %2</source>
         <translation>%1; %2</translation>
     </message>
     <message>
         <source>Left out, as their marks fall off this head: %1.</source>
         <translation>Weggelassen, weil ihre Marken nicht auf diesem Kopf liegen: %1.</translation>
-    </message>
-    <message>
-        <source>The habit that would shrink it most: %1 (half that error, and %2 on average become %3).</source>
-        <translation>Die Gewohnheit, die am meisten hilft: %1 (dieser Fehler halbiert, und aus %2 im Mittel werden %3).</translation>
     </message>
     <message>
         <source>There is not enough memory for this; close other programs or use a smaller file.</source>
@@ -2802,6 +2698,122 @@
     <message>
         <source>must not be given together with spot; a pulse is at one of them</source>
         <translation>darf nicht zusammen mit spot angegeben werden; ein Puls ist an einem von beiden</translation>
+    </message>
+    <message>
+        <source>Hardly any adult&apos;s head has these lengths together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The fine step (%1 %) is larger than the step (%2 %); make answers.fine_percent smaller.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With edge marks drawn by the %1 rule and the coil laid over them by the %2 rule, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This older case gives one error for the cap (%1 mm): it is used for sliding forward or back and to a side, with %2 degrees of turning.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 of the start&apos;s pulse</source>
+        <translation>%1 und %2 vom Impulspunkt des Starts</translation>
+    </message>
+    <message>
+        <source>Best spot so far at %1 %: %2 (%3 of %4 answered); the chance that it is the best of the nine is %5.</source>
+        <translation>Bester Rasterpunkt bisher bei %1 %: %2 (%3 von %4 beantwortet); die Wahrscheinlichkeit, dass er der beste der neun ist, beträgt %5.</translation>
+    </message>
+    <message>
+        <source>Centre of the answers: %1 and %2 of the start, two times of three within %3 and %4; it is pulled toward the middle of the grid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting %1: met at the lowest output already; the threshold is no higher.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting %1: not met at the highest output; the threshold is above it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance alone: an output at which 40 of 100 pulses are answered still passes %1 in %2 of 100 tries.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 hits %2, which holds the coil %3 further off; turn the coil, or ask the prescriber about the site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 degrees</source>
+        <translation>%1 Grad</translation>
+    </message>
+    <message>
+        <source>%1 to %2 degrees</source>
+        <translation>%1 bis %2 Grad</translation>
+    </message>
+    <message>
+        <source>In a course where nothing changed, this would be said by chance %1 times of 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to the other side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last %1 visits lie %2 further from the midline than the first %3: a mark has crept, or the cap sits further to that side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual here: up to %1 from the site, angle from %2 to %3 degrees off (for a single visit, from the first %4 visits).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its line there runs along the coil&apos;s front axis; in which direction the current runs along it depends on the device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its line there runs %1 degrees to the right of the coil&apos;s front axis; in which direction the current runs along it depends on the device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its line there runs %1 degrees to the left of the coil&apos;s front axis; in which direction the current runs along it depends on the device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tapes cross at a sharp angle, and the mark may be %1 off; measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tapes miss it by %1 at most; sure to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the cortex, %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the cortex, %1 under the skin (%2), %3 on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the field at the wanted place, in a round model head, half of the trials leave at least %1 %, 95 of 100 at least %2 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best way to mark on this head, with these errors: %1 (%2 and %3 degrees off on average).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The habit that would help most: %1 (half that error, and %2 on average become %3).</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3236,14 +3248,6 @@
         <translation>Ist der rechte Flügel der Spule um %1° angehoben</translation>
     </message>
     <message>
-        <source>In a round model head %1 % of the field is left at the wanted place, along its line there.</source>
-        <translation>In einem runden Modellkopf sind an der gewollten Stelle %1 % des Feldes übrig, entlang seiner Linie dort.</translation>
-    </message>
-    <message>
-        <source>What if the coil stands off?</source>
-        <translation>Spule steht ab?</translation>
-    </message>
-    <message>
         <source>the coil lies at %1, as wanted</source>
         <translation>die Spule liegt %1, wie gewollt</translation>
     </message>
@@ -3252,8 +3256,16 @@
         <translation>die Spule liegt %1 statt %2</translation>
     </message>
     <message>
-        <source>%1 The search by twitch then finds another spot to answer, and leaves the site off by %2.</source>
-        <translation>%1 Die Suche nach dem Zucken findet dann einen anderen Rasterpunkt, der antwortet, und der Ort liegt noch %2 daneben.</translation>
+        <source>In a round model head %1 % of the field is left at the wanted place, in its own direction.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if the coil is not on the skin?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 The search by twitch then finds another spot to answer, and the site is still off by %2.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4293,10 +4305,6 @@
         <translation>%1 ab Ort</translation>
     </message>
     <message>
-        <source>Demo case, nobody&apos;s: %1.</source>
-        <translation>Beispielfall, keine wirkliche Person: %1.</translation>
-    </message>
-    <message>
         <source>Cap and hair</source>
         <translation>Kappe und Haar</translation>
     </message>
@@ -4411,10 +4419,6 @@
         <translation>, Stück %1 von %2</translation>
     </message>
     <message>
-        <source>Angle card: the long line along the midline&apos;s direction, the nose where it says; fold the second half behind the first</source>
-        <translation>Winkelkarte: die lange Linie in Richtung der Mittellinie, die Nase dort, wo sie genannt ist; die zweite Hälfte hinter die erste falten</translation>
-    </message>
-    <message>
         <source>nose</source>
         <translation>Nase</translation>
     </message>
@@ -4463,21 +4467,12 @@
         <translation>Schwelle</translation>
     </message>
     <message>
-        <source>Site mark, cm from vertex / nasion / tragi</source>
-        <translation>Ortsmarke, cm ab Vertex / Nasion / Tragi</translation>
-    </message>
-    <message>
         <source>Edge mark, the same</source>
         <translation>Kantenmarke, ebenso</translation>
     </message>
     <message>
         <source>Marked anew.</source>
         <translation>Neu markiert.</translation>
-    </message>
-    <message>
-        <source>on the spot %1</source>
-        <comment>of the grid</comment>
-        <translation>am Rasterpunkt (%1)</translation>
     </message>
     <message>
         <source>in the hand</source>
@@ -4490,10 +4485,6 @@
     <message>
         <source>No room beside its mark: %1</source>
         <translation>Kein Platz neben der Marke: %1</translation>
-    </message>
-    <message>
-        <source>Tally bar: answers of a spot&apos;s pulses at %1 %</source>
-        <translation>Zählbalken: Antworten auf die Impulse eines Rasterpunkts bei %1 %</translation>
     </message>
     <message>
         <source>visit %1</source>
@@ -4705,14 +4696,6 @@
         <translation>Ortsmarke</translation>
     </message>
     <message>
-        <source>Demo case, nobody&apos;s: %1</source>
-        <translation>Beispielfall, keine wirkliche Person: %1</translation>
-    </message>
-    <message>
-        <source>In the hand, not the plan</source>
-        <translation>In der Hand, nicht der Plan</translation>
-    </message>
-    <message>
         <source>%1 in</source>
         <comment>inches</comment>
         <translation>%1 in</translation>
@@ -4739,14 +4722,6 @@
     <message>
         <source>The flat coil rests gently on your head, and you hear it click.</source>
         <translation>Die flache Spule liegt sanft auf Ihrem Kopf, und Sie hören sie klicken.</translation>
-    </message>
-    <message>
-        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; it is about as large as %1, strongest in its middle and fading outward, and drawn in an example&apos;s brain, not your own.</source>
-        <translation>Jeder Klick schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns, der unter der grünen Raute leuchtet, der Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat; dieser Teil ist etwa so groß wie %1, in der Mitte am stärksten und nach außen hin schwächer, und in das Gehirn eines Beispiels gezeichnet, nicht in Ihr eigenes.</translation>
-    </message>
-    <message>
-        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen; this brain is a drawn example, not your own.</source>
-        <translation>Jeder Klick schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns, der unter der grünen Raute leuchtet, der Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat; dieses Gehirn ist ein gezeichnetes Beispiel, nicht Ihr eigenes.</translation>
     </message>
     <message>
         <source>Each click sends a short magnetic pulse through the skin to the part of the brain under the green diamond, which is the place your clinician has chosen.</source>
@@ -4805,6 +4780,55 @@
         <source>one step toward the midline</source>
         <translation>ein Schritt zur Mittellinie</translation>
     </message>
+    <message>
+        <source>Demo case, not a real person: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle card: lay the long line along the midline&apos;s direction, the nose end to the nose; fold the second half behind the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site mark, %1 from vertex / nasion / tragi</source>
+        <translation>Ortsmarke, %1 ab Vertex / Nasion / Tragi</translation>
+    </message>
+    <message>
+        <source>on the spot: %1</source>
+        <comment>of the grid</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bar: share of pulses answered at a spot, at %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search start, wanted here: %1 from the pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A magnetic field spreads as it leaves the coil, so every millimetre between coil and brain takes some of it away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nerve fibres answer most readily to a field along them, and those of the hand&apos;s fold run across it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Demo case, not a real person: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held by hand: not where the plan has it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen. The lit part is about as large as %1, strongest in its middle and fading outward. It is drawn on a sample brain, not your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen. It is drawn on a sample brain, not your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::AngleField</name>
@@ -4828,10 +4852,6 @@
         <translation>Nur der Daumen</translation>
     </message>
     <message>
-        <source>index</source>
-        <translation>Zeigefinger</translation>
-    </message>
-    <message>
         <source>The index finger alone</source>
         <translation>Nur der Zeigefinger</translation>
     </message>
@@ -4842,10 +4862,6 @@
     <message>
         <source>The thumb or the index finger</source>
         <translation>Der Daumen oder der Zeigefinger</translation>
-    </message>
-    <message>
-        <source>An output is met by</source>
-        <translation>Eine Leistung genügt bei</translation>
     </message>
     <message>
         <source>5 of 10</source>
@@ -4880,8 +4896,20 @@
         <translation>Zählregel</translation>
     </message>
     <message>
-        <source> %</source>
-        <translation> %</translation>
+        <source>index finger</source>
+        <translation type="unfinished">Zeigefinger</translation>
+    </message>
+    <message>
+        <source>An output is enough with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>Write whole percent, as the stimulator shows.</source>
+        <translation>Ganze Prozent schreiben, wie der Stimulator sie zeigt.</translation>
     </message>
 </context>
 <context>
@@ -5089,10 +5117,6 @@
         <translation>Ab dieser Sitzung gelten sie als Bezug</translation>
     </message>
     <message>
-        <source>Keep as today&apos;s visit</source>
-        <translation>Als heutige Sitzung festhalten</translation>
-    </message>
-    <message>
         <source>Adds the tapes to both marks, and the brim&apos;s heights, to today&apos;s visit of the case</source>
         <translation>Fügt die Bänder zu beiden Marken und die Höhen des Kappenrands der heutigen Sitzung des Falls hinzu</translation>
     </message>
@@ -5105,8 +5129,12 @@
         <translation>Sitzung</translation>
     </message>
     <message>
-        <source>Kept as visit %1; the course is shown by the Course button.</source>
-        <translation>Als Sitzung %1 festgehalten; den Verlauf zeigt die Schaltfläche „Verlauf“.</translation>
+        <source>Enter as today&apos;s visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered as visit %1; see Course.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5146,10 +5174,6 @@
         <translation>Winkelabweichung je Sitzung</translation>
     </message>
     <message>
-        <source>Pulse from the site, mm</source>
-        <translation>Impuls vom Ort, mm</translation>
-    </message>
-    <message>
         <source>Angle off, degrees</source>
         <translation>Winkelabweichung, Grad</translation>
     </message>
@@ -5157,16 +5181,16 @@
         <source>visit</source>
         <translation>Sitzung</translation>
     </message>
+    <message>
+        <source>Pulse from the site, %1</source>
+        <translation>Impuls vom Ort, %1</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::CoursePanel</name>
     <message>
         <source>What the visits show</source>
         <translation>Was die Sitzungen zeigen</translation>
-    </message>
-    <message>
-        <source>No visit is kept in this case. Pulses begin one, and so does Check, with today&apos;s marks.</source>
-        <translation>In diesem Fall ist keine Sitzung festgehalten. Impulse beginnen eine, ebenso „Prüfen“ mit den heutigen Marken.</translation>
     </message>
     <message>
         <source>Finding the marks of all visits…</source>
@@ -5179,6 +5203,10 @@
     <message>
         <source>Training and illustration only.</source>
         <translation>Nur zur Schulung und Veranschaulichung.</translation>
+    </message>
+    <message>
+        <source>This case has no visits yet. Pulses begin one, and so does Check, with today&apos;s marks.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5342,13 +5370,13 @@
         <translation>Mitte %1 frei.</translation>
     </message>
     <message>
-        <source>Touches cap and hair (%2) %1.</source>
-        <translation>Berührt Kappe und Haar (%2) %1.</translation>
-    </message>
-    <message>
         <source>%1 %2 to %3%4.</source>
         <comment>a wing, its smallest and largest gap, and its middle&apos;s</comment>
         <translation>%1 %2 bis %3%4.</translation>
+    </message>
+    <message>
+        <source>Rests on cap and hair (%2 thick) %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5644,10 +5672,6 @@
         <translation>Sagt bei jedem Schritt, warum er so getan wird</translation>
     </message>
     <message>
-        <source>Lays the case on the other side, as in the search; undo takes it back</source>
-        <translation>Legt den Fall auf die andere Seite, wie in der Suche; „Rückgängig“ nimmt es zurück</translation>
-    </message>
-    <message>
         <source>How fast the lesson plays</source>
         <translation>Wie schnell die Lektion abläuft</translation>
     </message>
@@ -5670,6 +5694,10 @@
     <message>
         <source>Show it on the left</source>
         <translation>Links zeigen</translation>
+    </message>
+    <message>
+        <source>Moves the case to the other side, as in the search; undo takes it back</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5937,14 +5965,6 @@
         <translation>&amp;Bezeichnung des Falls in „Erklären“</translation>
     </message>
     <message>
-        <source>&amp;Dark, but for the stage</source>
-        <translation>&amp;Dunkel, außer der 3D-Ansicht</translation>
-    </message>
-    <message>
-        <source>Si&amp;ze of letters</source>
-        <translation>Schri&amp;ftgröße</translation>
-    </message>
-    <message>
         <source>&amp;Usual</source>
         <translation>&amp;Üblich</translation>
     </message>
@@ -5967,6 +5987,14 @@
     <message>
         <source>Lengths in inc&amp;hes</source>
         <translation>Längen in Z&amp;oll</translation>
+    </message>
+    <message>
+        <source>&amp;Dark, except the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text si&amp;ze</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6149,6 +6177,10 @@
         <source>%1: type a number from %2 to %3 %4, such as %5; “%6” cannot be used.</source>
         <translation>%1: eine Zahl von %2 bis %3 %4 eintippen, etwa %5; „%6“ ist nicht brauchbar.</translation>
     </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished">%</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::PulseList</name>
@@ -6230,10 +6262,6 @@
         <translation>Zurücknehmen</translation>
     </message>
     <message>
-        <source>The last pulse was not one (Backspace)</source>
-        <translation>Der letzte Impuls war keiner (Rücktaste)</translation>
-    </message>
-    <message>
         <source>Spot</source>
         <translation>Rasterpunkt</translation>
     </message>
@@ -6252,6 +6280,10 @@
     <message>
         <source>Pulse %1: %2 %, %3.</source>
         <translation>Impuls %1: %2 %, %3.</translation>
+    </message>
+    <message>
+        <source>Takes the last pulse back: it was none, or entered by mistake (Backspace)</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6317,12 +6349,20 @@
         <translation>Rasterpunkt %1 als Hotspot nehmen</translation>
     </message>
     <message>
-        <source>Most telling: spot %1</source>
-        <translation>Am aufschlussreichsten: Rasterpunkt %1</translation>
+        <source>Take the best spot as hotspot</source>
+        <translation>Den besten Rasterpunkt als Hotspot nehmen</translation>
     </message>
     <message>
-        <source>Nearest to the centre: take spot %1 as hotspot</source>
-        <translation>Dem Schwerpunkt am nächsten: Rasterpunkt %1 als Hotspot nehmen</translation>
+        <source>Go to the most telling spot</source>
+        <translation>Zum aufschlussreichsten Rasterpunkt gehen</translation>
+    </message>
+    <message>
+        <source>Take the centre as hotspot</source>
+        <translation>Den Schwerpunkt als Hotspot nehmen</translation>
+    </message>
+    <message>
+        <source>Try next: spot %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6412,10 +6452,6 @@
         <translation>Druckt das Platzierungsblatt (Strg+P)</translation>
     </message>
     <message>
-        <source>Numbers across the room</source>
-        <translation>Zahlen für den ganzen Raum</translation>
-    </message>
-    <message>
         <source>The lengths that find the marks again, one at a time in digits as large as a hand</source>
         <translation>Die Längen, mit denen die Marken wiedergefunden werden, eine nach der anderen in handgroßen Ziffern</translation>
     </message>
@@ -6462,6 +6498,10 @@
     <message>
         <source>changed</source>
         <translation>geändert</translation>
+    </message>
+    <message>
+        <source>Show the numbers large</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6856,33 +6896,13 @@
         <source>For comparison; it has no label of its own.</source>
         <translation>Zum Vergleich; er hat kein eigenes Kürzel.</translation>
     </message>
+    <message>
+        <source>The hotspot lies between spots: %1. A spot takes its place.</source>
+        <translation>Der Hotspot liegt zwischen Rasterpunkten: %1. Ein Rasterpunkt tritt an seine Stelle.</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::SpotPad</name>
-    <message>
-        <source>the start</source>
-        <translation>Suchstart</translation>
-    </message>
-    <message>
-        <source>one step forward</source>
-        <translation>ein Schritt nach vorn</translation>
-    </message>
-    <message>
-        <source>one step back</source>
-        <translation>ein Schritt nach hinten</translation>
-    </message>
-    <message>
-        <source>one step outward</source>
-        <translation>ein Schritt nach außen</translation>
-    </message>
-    <message>
-        <source>one step toward the midline</source>
-        <translation>ein Schritt zur Mittellinie</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
     <message>
         <source>nose</source>
         <translation>Nase</translation>
@@ -6949,8 +6969,8 @@
         <translation>Der Beispielfall, zum Ausprobieren</translation>
     </message>
     <message>
-        <source>Nobody&apos;s head, with everything filled in</source>
-        <translation>Kein Kopf einer wirklichen Person, alles ausgefüllt</translation>
+        <source>Not a real person&apos;s head, with everything filled in</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7018,8 +7038,12 @@
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>output, %; dots: pulses; band: chance of an answer</source>
-        <translation>Leistung, %; Punkte: Impulse; Fläche: Chance einer Antwort</translation>
+        <source>output, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dots: pulses; shaded: chance of an answer</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7067,6 +7091,14 @@
     <message>
         <source>Estimate</source>
         <translation>Schätzung</translation>
+    </message>
+    <message>
+        <source>Take the output that the counting tries next</source>
+        <translation>Die Leistung nehmen, die das Auszählen als Nächstes versucht</translation>
+    </message>
+    <message>
+        <source>Take the output that the estimate tries next</source>
+        <translation>Die Leistung nehmen, die die Schätzung als Nächstes versucht</translation>
     </message>
 </context>
 <context>
@@ -7128,10 +7160,6 @@
         <translation>%</translation>
     </message>
     <message>
-        <source>Default errors</source>
-        <translation>Typische Fehler</translation>
-    </message>
-    <message>
         <source>Work it out</source>
         <translation>Berechnen</translation>
     </message>
@@ -7171,10 +7199,6 @@
         <translation>Versuche anhalten</translation>
     </message>
     <message>
-        <source>How far off hands are (typical errors)</source>
-        <translation>Wie weit Hände daneben liegen (typische Fehler)</translation>
-    </message>
-    <message>
         <source>The coil&apos;s tilt, to a side and to its front</source>
         <translation>Kippung der Spule, zur Seite und nach vorn</translation>
     </message>
@@ -7199,12 +7223,20 @@
         <translation>Von Hand ausprobieren</translation>
     </message>
     <message>
-        <source>Trying out many pairs of hands…</source>
-        <translation>Viele Paare von Händen werden ausprobiert…</translation>
-    </message>
-    <message>
         <source>&lt;b&gt;%1 off on average&lt;/b&gt;; half of the trials lie within %2 of the site, 95 of 100 within %3. %4 %5&lt;br&gt;%6&lt;br&gt;%7</source>
         <translation>&lt;b&gt;Im Mittel %1 daneben&lt;/b&gt;; die Hälfte der Versuche liegt höchstens %2 vom Ort entfernt, 95 von 100 höchstens %3. %4 %5&lt;br&gt;%6&lt;br&gt;%7</translation>
+    </message>
+    <message>
+        <source>Typical errors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Errors of the hand (typical)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trying it many times…</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
