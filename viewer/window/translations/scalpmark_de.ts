@@ -303,27 +303,27 @@
     </message>
     <message>
         <source>note the answer to a pulse: none, thumb, index finger, other</source>
-        <translation type="unfinished"></translation>
+        <translation>die Antwort auf einen Impuls notieren: keine, Daumen, Zeigefinger, andere</translation>
     </message>
     <message>
         <source>output by a step (with Shift a fine one); previous spot, next spot</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung um einen Schritt (mit Umschalt um einen feinen); voriger, nächster Rasterpunkt</translation>
     </message>
     <message>
         <source>Ctrl+E, Ctrl+Shift+P, Ctrl+Shift+C</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+E, Strg+Umschalt+P, Strg+Umschalt+C</translation>
     </message>
     <message>
         <source>save a sheet, save a picture, copy the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Blatt speichern, ein Bild speichern, das Bild kopieren</translation>
     </message>
     <message>
         <source>F11</source>
-        <translation type="unfinished"></translation>
+        <translation>F11</translation>
     </message>
     <message>
         <source>full screen, and back</source>
-        <translation type="unfinished"></translation>
+        <translation>ganzer Bildschirm und zurück</translation>
     </message>
 </context>
 <context>
@@ -2701,19 +2701,19 @@
     </message>
     <message>
         <source>Hardly any adult&apos;s head has these lengths together</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaum ein Kopf eines Erwachsenen hat diese Maße zusammen</translation>
     </message>
     <message>
         <source>The fine step (%1 %) is larger than the step (%2 %); make answers.fine_percent smaller.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der feine Schritt (%1 %) ist größer als der Schritt (%2 %); answers.fine_percent verkleinern.</translation>
     </message>
     <message>
         <source>With edge marks drawn by the %1 rule and the coil laid over them by the %2 rule, the pulse at %3 lands %4 cm from the point that was wanted; draw and lay by one rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Kantenmarken nach der %1-Regel und einer Spule, die nach der %2-Regel darüber angelegt wird, landet der Impuls bei %3 %4 cm neben dem gewollten Punkt; nach einer Regel zeichnen und anlegen.</translation>
     </message>
     <message>
         <source>This older case gives one error for the cap (%1 mm): it is used for sliding forward or back and to a side, with %2 degrees of turning.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser ältere Fall gibt für die Kappe einen Fehler an (%1 mm): er gilt für das Rutschen nach vorn oder hinten und zur Seite, mit %2 Grad Drehung.</translation>
     </message>
     <message>
         <source>%1 and %2 of the start&apos;s pulse</source>
@@ -2725,27 +2725,27 @@
     </message>
     <message>
         <source>Centre of the answers: %1 and %2 of the start, two times of three within %3 and %4; it is pulled toward the middle of the grid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerpunkt der Antworten: %1 und %2 vom Suchstart, in zwei von drei Fällen höchstens %3 und %4 daneben; er wird zur Mitte des Rasters hin gezogen.</translation>
     </message>
     <message>
         <source>Counting %1: met at the lowest output already; the threshold is no higher.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auszählen %1: schon bei der niedrigsten Leistung erfüllt; die Schwelle liegt nicht höher.</translation>
     </message>
     <message>
         <source>Counting %1: not met at the highest output; the threshold is above it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auszählen %1: bei der höchsten Leistung nicht erfüllt; die Schwelle liegt darüber.</translation>
     </message>
     <message>
         <source>Chance alone: an output at which 40 of 100 pulses are answered still passes %1 in %2 of 100 tries.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zufall allein: Eine Leistung, bei der 40 von 100 Impulsen beantwortet werden, besteht %1 trotzdem in %2 von 100 Versuchen.</translation>
     </message>
     <message>
         <source>In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem runden Modellkopf ist ihr Feld dann 2 cm unter der Haut am stärksten, %1 von der Stelle entfernt, an der es bei flach gehaltener Spule am stärksten ist, und an jener Stelle sind noch %2 % davon übrig.</translation>
     </message>
     <message>
         <source>The %1 hits %2, which holds the coil %3 further off; turn the coil, or ask the prescriber about the site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil der Spule (%1) stößt an (%2), was die Spule %3 weiter entfernt hält; die Spule drehen oder die verordnende Fachkraft nach dem Ort fragen.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -2761,59 +2761,59 @@
     </message>
     <message>
         <source>In a course where nothing changed, this would be said by chance %1 times of 100.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem Verlauf, in dem sich nichts geändert hat, würde das zufällig %1 von 100 Malen gesagt.</translation>
     </message>
     <message>
         <source>The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to the other side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzten %1 Sitzungen liegen %2 näher an der Mittellinie als die ersten %3: Eine Marke ist gewandert, oder die Kappe sitzt weiter zur anderen Seite.</translation>
     </message>
     <message>
         <source>The last %1 visits lie %2 further from the midline than the first %3: a mark has crept, or the cap sits further to that side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzten %1 Sitzungen liegen %2 weiter von der Mittellinie entfernt als die ersten %3: Eine Marke ist gewandert, oder die Kappe sitzt weiter zu dieser Seite.</translation>
     </message>
     <message>
         <source>Usual here: up to %1 from the site, angle from %2 to %3 degrees off (for a single visit, from the first %4 visits).</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier üblich: bis %1 vom Ort, Winkel von %2 bis %3 Grad daneben (für eine einzelne Sitzung, aus den ersten %4 Sitzungen).</translation>
     </message>
     <message>
         <source>Its line there runs along the coil&apos;s front axis; in which direction the current runs along it depends on the device.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Linie verläuft dort längs der Frontachse der Spule; in welche Richtung der Strom auf ihr fließt, hängt vom Gerät ab.</translation>
     </message>
     <message>
         <source>Its line there runs %1 degrees to the right of the coil&apos;s front axis; in which direction the current runs along it depends on the device.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Linie verläuft dort %1 Grad rechts der Frontachse der Spule; in welche Richtung der Strom auf ihr fließt, hängt vom Gerät ab.</translation>
     </message>
     <message>
         <source>Its line there runs %1 degrees to the left of the coil&apos;s front axis; in which direction the current runs along it depends on the device.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Linie verläuft dort %1 Grad links der Frontachse der Spule; in welche Richtung der Strom auf ihr fließt, hängt vom Gerät ab.</translation>
     </message>
     <message>
         <source>These tapes cross at a sharp angle, and the mark may be %1 off; measure one more tape.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Bänder kreuzen sich in spitzem Winkel, und die Marke kann %1 daneben liegen; ein weiteres Band messen.</translation>
     </message>
     <message>
         <source>the tapes miss it by %1 at most; sure to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>die Bänder verfehlen sie um höchstens %1; auf %2 sicher</translation>
     </message>
     <message>
         <source>At the cortex, %1 under the skin (%2), the place where the field is strongest in a round model head is %3 off on average.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Kortex, %1 unter der Haut (%2), liegt die Stelle, an der das Feld in einem runden Modellkopf am stärksten ist, im Mittel %3 daneben.</translation>
     </message>
     <message>
         <source>At the cortex, %1 under the skin (%2), %3 on average.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Kortex, %1 unter der Haut (%2), im Mittel %3.</translation>
     </message>
     <message>
         <source>Of the field at the wanted place, in a round model head, half of the trials leave at least %1 %, 95 of 100 at least %2 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Feld an der gewollten Stelle lassen in einem runden Modellkopf die Hälfte der Versuche mindestens %1 % übrig, 95 von 100 mindestens %2 %.</translation>
     </message>
     <message>
         <source>Best way to mark on this head, with these errors: %1 (%2 and %3 degrees off on average).</source>
-        <translation type="unfinished"></translation>
+        <translation>Beste Art zu markieren auf diesem Kopf, mit diesen Fehlern: %1 (im Mittel %2 und %3 Grad daneben).</translation>
     </message>
     <message>
         <source>The habit that would help most: %1 (half that error, and %2 on average become %3).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gewohnheit, die am meisten hülfe: %1 (mit halbem Fehler werden aus %2 im Mittel %3).</translation>
     </message>
 </context>
 <context>
@@ -3257,15 +3257,15 @@
     </message>
     <message>
         <source>In a round model head %1 % of the field is left at the wanted place, in its own direction.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem runden Modellkopf sind an der gewollten Stelle %1 % des Feldes übrig, in seiner eigenen Richtung.</translation>
     </message>
     <message>
         <source>What if the coil is not on the skin?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was, wenn die Spule nicht auf der Haut liegt?</translation>
     </message>
     <message>
         <source>%1 The search by twitch then finds another spot to answer, and the site is still off by %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Die Suche nach dem Zucken findet dann einen anderen Rasterpunkt, der antwortet, und der Ort liegt noch %2 daneben.</translation>
     </message>
 </context>
 <context>
@@ -4782,11 +4782,11 @@
     </message>
     <message>
         <source>Demo case, not a real person: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispielfall, keine wirkliche Person: %1.</translation>
     </message>
     <message>
         <source>Angle card: lay the long line along the midline&apos;s direction, the nose end to the nose; fold the second half behind the first</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkelkarte: die lange Linie in Richtung der Mittellinie legen, das Nasenende zur Nase; die zweite Hälfte hinter die erste falten</translation>
     </message>
     <message>
         <source>Site mark, %1 from vertex / nasion / tragi</source>
@@ -4795,39 +4795,39 @@
     <message>
         <source>on the spot: %1</source>
         <comment>of the grid</comment>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Rasterpunkt: %1</translation>
     </message>
     <message>
         <source>Bar: share of pulses answered at a spot, at %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Balken: Anteil beantworteter Impulse an einem Rasterpunkt, bei %1 %</translation>
     </message>
     <message>
         <source>Search start, wanted here: %1 from the pulse</source>
-        <translation type="unfinished"></translation>
+        <translation>Suchstart, hier gewollt: %1 vom Impuls</translation>
     </message>
     <message>
         <source>A magnetic field spreads as it leaves the coil, so every millimetre between coil and brain takes some of it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Magnetfeld breitet sich aus, wenn es die Spule verlässt; jeder Millimeter zwischen Spule und Gehirn nimmt deshalb etwas davon weg.</translation>
     </message>
     <message>
         <source>Nerve fibres answer most readily to a field along them, and those of the hand&apos;s fold run across it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nervenfasern antworten am leichtesten auf ein Feld, das längs von ihnen verläuft, und die der Handwindung verlaufen quer zu ihr.</translation>
     </message>
     <message>
         <source>Demo case, not a real person: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispielfall, keine wirkliche Person: %1</translation>
     </message>
     <message>
         <source>Held by hand: not where the plan has it</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Hand: nicht dort, wo der Plan sie hat</translation>
     </message>
     <message>
         <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen. The lit part is about as large as %1, strongest in its middle and fading outward. It is drawn on a sample brain, not your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Klicken schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns, der unter der grünen Raute leuchtet, der Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat. Der leuchtende Teil ist etwa so groß wie %1, in der Mitte am stärksten und nach außen schwächer. Er ist auf ein Beispielgehirn gezeichnet, nicht auf Ihr eigenes.</translation>
     </message>
     <message>
         <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen. It is drawn on a sample brain, not your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Klicken schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns, der unter der grünen Raute leuchtet, der Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat. Er ist auf ein Beispielgehirn gezeichnet, nicht auf Ihr eigenes.</translation>
     </message>
 </context>
 <context>
@@ -4897,11 +4897,11 @@
     </message>
     <message>
         <source>index finger</source>
-        <translation type="unfinished">Zeigefinger</translation>
+        <translation>Zeigefinger</translation>
     </message>
     <message>
         <source>An output is enough with</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Leistung genügt bei</translation>
     </message>
     <message>
         <source>%</source>
@@ -5130,11 +5130,11 @@
     </message>
     <message>
         <source>Enter as today&apos;s visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Als heutige Sitzung eintragen</translation>
     </message>
     <message>
         <source>Entered as visit %1; see Course.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Sitzung %1 eingetragen; siehe Verlauf.</translation>
     </message>
 </context>
 <context>
@@ -5206,7 +5206,7 @@
     </message>
     <message>
         <source>This case has no visits yet. Pulses begin one, and so does Check, with today&apos;s marks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Fall hat noch keine Sitzungen. Impulse beginnen eine, und ebenso Prüfen mit den heutigen Marken.</translation>
     </message>
 </context>
 <context>
@@ -5376,7 +5376,7 @@
     </message>
     <message>
         <source>Rests on cap and hair (%2 thick) %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegt auf Kappe und Haar auf (%2 dick) %1.</translation>
     </message>
 </context>
 <context>
@@ -5697,7 +5697,7 @@
     </message>
     <message>
         <source>Moves the case to the other side, as in the search; undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Legt den Fall auf die andere Seite, wie in der Suche; Rückgängig nimmt es zurück</translation>
     </message>
 </context>
 <context>
@@ -5990,11 +5990,11 @@
     </message>
     <message>
         <source>&amp;Dark, except the stage</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dunkel, außer der 3D-Ansicht</translation>
     </message>
     <message>
         <source>Text si&amp;ze</source>
-        <translation type="unfinished"></translation>
+        <translation>Te&amp;xtgröße</translation>
     </message>
 </context>
 <context>
@@ -6179,7 +6179,7 @@
     </message>
     <message>
         <source>%</source>
-        <translation type="unfinished">%</translation>
+        <translation>%</translation>
     </message>
 </context>
 <context>
@@ -6283,7 +6283,7 @@
     </message>
     <message>
         <source>Takes the last pulse back: it was none, or entered by mistake (Backspace)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt den letzten Impuls zurück: Es war keiner, oder er wurde versehentlich eingetragen (Rücktaste)</translation>
     </message>
 </context>
 <context>
@@ -6362,7 +6362,7 @@
     </message>
     <message>
         <source>Try next: spot %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes versuchen: Rasterpunkt %1</translation>
     </message>
 </context>
 <context>
@@ -6501,7 +6501,7 @@
     </message>
     <message>
         <source>Show the numbers large</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahlen groß zeigen</translation>
     </message>
 </context>
 <context>
@@ -6970,7 +6970,7 @@
     </message>
     <message>
         <source>Not a real person&apos;s head, with everything filled in</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Kopf einer wirklichen Person, alles ausgefüllt</translation>
     </message>
 </context>
 <context>
@@ -7039,11 +7039,11 @@
     </message>
     <message>
         <source>output, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung, %</translation>
     </message>
     <message>
         <source>dots: pulses; shaded: chance of an answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte: Impulse; getönt: Wahrscheinlichkeit einer Antwort</translation>
     </message>
 </context>
 <context>
@@ -7228,15 +7228,15 @@
     </message>
     <message>
         <source>Typical errors</source>
-        <translation type="unfinished"></translation>
+        <translation>Typische Fehler</translation>
     </message>
     <message>
         <source>Errors of the hand (typical)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler der Hand (typisch)</translation>
     </message>
     <message>
         <source>Trying it many times…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird viele Male versucht…</translation>
     </message>
 </context>
 <context>
