@@ -221,6 +221,24 @@ TEST_CASE("the alternative between F3 and AF3 lies half way, on either side") {
   }
 }
 
+TEST_CASE("alternatives to a site across the head lie on its side, and none is a step from the hotspot") {
+  for (const Side side : {Side::left, Side::right}) {
+    Case c = plain_case();
+    c.side = side;
+    c.treatment.rule = TreatmentRule::landmark;
+    c.treatment.label = side == Side::left ? "C4" : "C3";
+    const Plan plan = quick(egg(5), c);
+    std::vector<std::string> labels;
+    for (const auto& a : plan.treatment_alternatives) {
+      CHECK(a.rule == TreatmentRule::landmark);
+      CHECK((a.pulse.x() > 0) == (side == Side::left));  // x to the patient's right
+      labels.push_back(a.label);
+    }
+    CHECK(labels == (side == Side::left ? std::vector<std::string>{"F4", "F4-AF4"}
+                                        : std::vector<std::string>{"F3", "F3-AF3"}));
+  }
+}
+
 TEST_CASE("solve is pure: the same from several threads at once, and nothing kept between cases") {
   const Head head = lopsided_head(5);
   const Plan alone = solve(head, plain_case());
