@@ -16,7 +16,7 @@ using Eigen::Vector4d;
 namespace {
 
 /// So many triangles of the whole head are enough.
-constexpr size_t triangles_looked_at = 24000;
+constexpr size_t triangles_looked_at = 8000;
 constexpr size_t fewest_pieces = 12;
 constexpr double least_radius_mm = 40, most_radius_mm = 250;
 /// Tukey's constant, and what turns a median into a standard deviation of normal errors.
@@ -24,7 +24,7 @@ constexpr double tukey = 4.685, median_to_sd = 1.4826;
 /// Scales no smaller than this, mm: a perfect sphere has none.
 constexpr double least_scale_mm = 0.1;
 constexpr int most_fit_rounds = 40;
-constexpr double fit_settled_mm = 1e-6;
+constexpr double fit_settled_mm = 1e-5;
 
 struct Piece {
   Vector3d at;  ///< from the point it is all around

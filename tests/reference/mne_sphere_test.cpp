@@ -48,6 +48,7 @@ std::vector<Vector3d> by_mne(const Vector3d& centre, const std::vector<Turn>& tu
                               reference_file("python") + "' timeout 120 /usr/bin/python3 '" +
                               std::string(SCALPMARK_SOURCE_DIR) + "/tests/reference/mne_sphere.py' <'" +
                               in.string() + "' >'" + out.string() + "'";
+  INFO("scripts/reference-data fetches MNE-Python into build/reference/python");
   REQUIRE(std::system(command.c_str()) == 0);  // NOLINT(cert-env33-c): a test
   std::vector<Vector3d> fields;
   std::ifstream said(out);

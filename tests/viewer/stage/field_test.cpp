@@ -154,3 +154,59 @@ TEST_CASE("the patch is seen through the skin where it faces the eye, and not fr
   s.shown.things = {Thing::skin, Thing::field};
   CHECK(yellow(View::square_on, field.map.strongest.point) == Approx(core).margin(3));
 }
+
+namespace {
+
+/// How much yellower than blue the drawn brain is, on average over those of its corners that face the eye
+/// squarely and where the field has a share of its strongest from `least` to `most`.
+double yellow_on_brain(Picture& picture, const std::string& pixels, const geometry::CoilField& field,
+                       const Vector3d& toward_eye, double least, double most) {
+  double sum = 0;
+  int count = 0;
+  for (size_t i = 0; i < field.sheet.at.size(); ++i) {
+    const double share = field.map.strengths[i] / field.map.strongest.strength();
+    if (share < least || share > most) continue;
+    if ((field.sheet.at[i] - field.round.centre).normalized().dot(toward_eye) < 0.8) continue;
+    const Pixel there = picture.stage().project(field.sheet.at[i]);
+    const Colour c = at(pixels, {there.x / Picture::pixel_ratio(), there.y / Picture::pixel_ratio()});
+    sum += 0.5 * (c.red + c.green) - c.blue;
+    ++count;
+  }
+  REQUIRE(count > 20);
+  return sum / count;
+}
+
+}  // namespace
+
+// What is lit is seen to be lit: on a brain under a skin that is looked through, for staff as tints and for a
+// patient as a soft light, on both sides.
+TEST_CASE("on the brain the lit place is seen to differ from the brain around it") {
+  const Display display;
+  for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
+    for (const bool for_patient : {false, true}) {
+      Solved s = solved(side, "figure-8-70");
+      s.shown.cortex = std::make_shared<const geometry::Cortex>(tests::round_brain(72), s.head);
+      s.plan.treatment.cortex = s.shown.cortex->under(s.plan.treatment.pulse, -s.plan.treatment.normal);
+      REQUIRE(s.plan.treatment.cortex);
+      s.shown.field = field_under(s.head, s.shown.cortex.get(), s.the_case.coil.model, s.plan.treatment);
+      REQUIRE(s.shown.field);
+      s.shown.things = {Thing::skin, Thing::cortex};
+      if (for_patient)
+        s.shown.under_coil = UnderCoil::lit;
+      else
+        s.shown.things.insert(Thing::field);
+      s.shown.skin_opacity = 0.4;
+      Picture picture(display, size);
+      picture.stage().show(s.head, s.the_case, s.plan, s.shown);
+      picture.stage().look(View::square_on);
+      const std::string pixels = picture.draw();
+      const auto yellow = [&](double least, double most) {
+        return yellow_on_brain(picture, pixels, *s.shown.field, s.plan.treatment.normal, least, most);
+      };
+      CAPTURE(for_patient);
+      const double lit = yellow(0.85, 1), between = yellow(0.55, 0.65), around = yellow(0.1, 0.4);
+      CHECK(lit > around + 30);
+      CHECK(lit > between + 8);
+      CHECK(between > around + 5);
+    }
+}

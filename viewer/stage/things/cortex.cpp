@@ -55,7 +55,7 @@ Part show_cortex(const Showing& now, Surroundings& around) {
   const Shown& shown = now.shown;
   if (!shown.has(Thing::cortex)) return part;
   around.with_column = around.with_column || shown.under_coil != UnderCoil::lit;
-  if (shown.under_coil != UnderCoil::left_out)
+  if (shown.under_coil != UnderCoil::left_out && !shown.has(Thing::field))
     around.legend.push_back({LegendRow::Sample::lit, Shape::disc, Role::lit,
                              words(Words::tr("Cortex under the coil (template)")), at_cortex_in_legend});
   if (!shown.cortex) return part;
