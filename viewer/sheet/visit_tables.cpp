@@ -57,10 +57,10 @@ std::vector<SheetTable> visits_tables(const geometry::Visits& visits) {
     if (i % visits_a_table == 0) {
       SheetTable& table = tables.emplace_back();
       table.title = words(Words::tr("Visits"));
-      table.columns = {{words(Words::tr("No.")), 0.05, true},
+      table.columns = {{words(Words::tr("No.")), 0.05},
                        {words(Words::tr("Date")), 0.12},
                        {words(Words::tr("Initials")), 0.09},
-                       {words(Words::tr("Threshold")), 0.11, true},
+                       {words(Words::tr("Threshold")), 0.11},
                        {words(Words::tr("Site mark, %1 from vertex / nasion / tragi"), {tape_unit()}), 0.24},
                        {words(Words::tr("Edge mark, the same")), 0.24},
                        {words(Words::tr("Remarks")), 0.15}};

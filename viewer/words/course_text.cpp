@@ -1,5 +1,7 @@
 #include "viewer/words/course_text.h"
 
+#include <cmath>
+
 #include "geometry/base/message.h"
 #include "viewer/words/course_words.h"
 #include "viewer/words/numbers.h"
@@ -16,9 +18,10 @@ std::string visit_line(std::size_t i, const geometry::Course& course, const geom
   const auto& offset = course.offsets[i];
   if (!offset) return out + "  marks not known\n";
   const auto tenths = [](double value) { return geometry::to_text(geometry::Number{value, 1, true}); };
-  out += to_the_right(tenths(offset->pulse_off_mm), 8) + to_the_right(tenths(offset->forward_mm), 9) +
-         to_the_right(tenths(offset->toward_midline_mm), 9) +
-         to_the_right(geometry::to_text(geometry::Number{offset->angle_off_deg, 0, true}), 7);
+  out +=
+      to_the_right(tenths(offset->pulse_off_mm), 8) + to_the_right(tenths(offset->forward_mm), 9) +
+      to_the_right(tenths(offset->toward_midline_mm), 9) +
+      to_the_right(geometry::to_text(geometry::Number{std::round(offset->angle_off_deg) + 0.0, 0, true}), 7);
   return out + (course.outside[i] ? "  outside" : "") + "\n";
 }
 

@@ -115,6 +115,16 @@ TEST_CASE("a visit with the plan's own tapes agrees with the plan, with any two 
   CHECK(forward->forward_mm == Approx(7).margin(1.5));
   CHECK(forward->pulse_off_mm == Approx(7).margin(1.5));
 
+  // And toward the midline, which a course counts as positive.
+  const Eigen::Vector3d inward = 8 * plan.treatment.inward;
+  Visit nearer = visit;
+  nearer.site_tape = measured(plan.treatment.pulse + inward);
+  nearer.edge_tape = measured(*plan.treatment.mark + inward);
+  const auto to_midline = offset_of(check_visit(finder, head, the_case, plan, nearer));
+  REQUIRE(to_midline);
+  CHECK(to_midline->toward_midline_mm > 4);
+  CHECK(std::abs(to_midline->forward_mm) < 3);
+
   Visit half = visit;
   half.edge_tape = {};
   CHECK_FALSE(offset_of(check_visit(finder, head, the_case, plan, half)));

@@ -27,7 +27,6 @@ std::vector<VisitScreen> visit_screens() {
          opened.window.worksheet().go_to(Worksheet::pulses_index);
          opened.window.log().show_visit(0);
          opened.window.log().set_spot({0, 1});
-         opened.window.stage().look(viewer::View::left);
        }},
       {"52-pulses-square-on",
        [](OpenedWindow& opened) { opened.window.stage().look(viewer::View::square_on); }},

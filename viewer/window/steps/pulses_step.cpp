@@ -181,7 +181,7 @@ StageContent PulsesStep::stage_content(const HeldCoil& coil) const {
       content_with({Thing::grid, Thing::start, Thing::coil, Thing::angle, Thing::answers}, coil);
   content.shown.answers = log_.answers();
   // Straight at the grid, near enough to read its tallies.
-  constexpr double across_mm = 150;
+  constexpr double across_mm = 200;
   const geometry::Placement& start = session_.plan().start;
   content.look.close_up = StageLook::CloseUp{{start.normal, start.forward}, start.pulse, across_mm};
   return content;

@@ -27,19 +27,22 @@ ThresholdChart::ThresholdChart(QWidget* parent) : QWidget(parent) {
   setAccessibleName(tr("Answers against output"));
 }
 
-void ThresholdChart::show_threshold(const geometry::ThresholdAtSpot* threshold) {
+void ThresholdChart::show_threshold(const std::shared_ptr<const geometry::ThresholdAtSpot>& threshold) {
+  threshold_ = threshold;
   curve_.clear();
-  dots_.clear();
-  estimate_.reset();
   setVisible(threshold != nullptr);
-  if (!threshold) return;
+  update();
+}
+
+void ThresholdChart::work_out() {
   std::map<int, Dots> by_output;
-  for (const geometry::Pulse& pulse : threshold->pulses) {
+  for (const geometry::Pulse& pulse : threshold_->pulses) {
     Dots& dots = by_output.try_emplace(pulse.output_percent, Dots{pulse.output_percent, 0, 0}).first->second;
     ++(pulse.answered ? dots.answered : dots.missed);
   }
+  dots_.clear();
   for (const auto& each : by_output) dots_.push_back(each.second);
-  estimate_ = threshold->belief.estimate();
+  estimate_ = threshold_->belief.estimate();
   low_ = dots_.front().output_percent - margin_percent;
   high_ = dots_.back().output_percent + margin_percent;
   const double lacking = std::max(0.0, least_width_percent - (high_ - low_));
@@ -47,9 +50,8 @@ void ThresholdChart::show_threshold(const geometry::ThresholdAtSpot* threshold) 
   high_ = std::min(100.0, std::ceil(high_ + lacking / 2));
   for (int i = 0; i <= curve_points; ++i) {
     const double at = low_ + (high_ - low_) * i / curve_points;
-    curve_.push_back({at, threshold->belief.answers_at(at)});
+    curve_.push_back({at, threshold_->belief.answers_at(at)});
   }
-  update();
 }
 
 QRectF ThresholdChart::area() const {
@@ -68,7 +70,8 @@ void ThresholdChart::paintEvent(QPaintEvent* /*event*/) {
   QFont font = painter.font();
   font.setPixelSize(12);
   painter.setFont(font);
-  if (curve_.empty()) return;
+  if (!threshold_) return;
+  if (curve_.empty()) work_out();
   paint_band(painter);
   paint_axes(painter);
   paint_threshold(painter);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QWidget>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -14,8 +15,9 @@ class ThresholdChart : public QWidget {
   Q_OBJECT
 public:
   explicit ThresholdChart(QWidget* parent = nullptr);
-  /// Nothing where it is null.
-  void show_threshold(const geometry::ThresholdAtSpot* threshold);
+  /// Nothing where it is null. Its curve is worked out when it comes into sight: it takes twenty
+  /// milliseconds, and while pulses are logged the chart is often scrolled away.
+  void show_threshold(const std::shared_ptr<const geometry::ThresholdAtSpot>& threshold);
 
 protected:
   void paintEvent(QPaintEvent* event) override;
@@ -28,6 +30,7 @@ private:
   struct Dots {
     int output_percent, answered, missed;
   };
+  void work_out();
   [[nodiscard]] QRectF area() const;
   [[nodiscard]] QPointF place(double output_percent, double chance) const;
   void paint_axes(QPainter& painter) const;
@@ -35,6 +38,7 @@ private:
   void paint_threshold(QPainter& painter) const;
   void paint_dots(QPainter& painter) const;
 
+  std::shared_ptr<const geometry::ThresholdAtSpot> threshold_;
   double low_ = 30, high_ = 70;  // percent, of the axis
   std::vector<At> curve_;
   std::vector<Dots> dots_;

@@ -69,7 +69,7 @@ void ThresholdPanel::show_log() {
   const geometry::AnswerSettings& settings = session_.case_file().the_case.answers;
   const geometry::CountingRule rule = geometry::rule_of(settings);
   heading_->setText(tr("Threshold at spot %1").arg(geometry::place_in_spiral(log_.spot()) + 1));
-  if (drawn_ != threshold || !threshold) chart_->show_threshold(threshold.get());
+  if (drawn_ != threshold || !threshold) chart_->show_threshold(threshold);
   drawn_ = threshold;
   estimate_->setVisible(threshold != nullptr);
   const geometry::Visit* visit = log_.visit();

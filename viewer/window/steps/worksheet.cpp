@@ -80,6 +80,9 @@ void Worksheet::go_to(StepIndex step, bool alone) {
   set_current(step);
   QTimer::singleShot(0, this, [this, step] {
     ensureWidgetVisible(steps_[step], 0, 0);
+    // Higher than the window: what is worked in at every pulse is in sight, with the visit over it.
+    constexpr int visit_row_px = 56;
+    if (step == pulses_index) ensureWidgetVisible(pulses_->panel(), 0, visit_row_px);
     horizontalScrollBar()->setValue(0);
   });
 }
