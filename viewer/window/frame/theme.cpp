@@ -5,6 +5,11 @@
 #include <QStyleFactory>
 #include <cmath>
 
+// Of a static library they are loaded by hand, outside of any namespace.
+static void load_pictures() {
+  Q_INIT_RESOURCE(pictures);
+}
+
 namespace scalpmark::window {
 
 namespace {
@@ -38,6 +43,8 @@ constexpr char style_sheet[] = R"(
     QLabel#verdict { padding: 8px; border-left: 4px dotted ACCENT; }
     QLabel#verdict[verdict="agrees"] { border-left: 4px solid ACCENT; }
     QLabel#verdict[verdict="move"] { border-left: 4px dashed ACCENT; }
+    QCheckBox::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 3px; background: FIELD; }
+    QCheckBox::indicator:checked { border-color: ACCENT; background: ACCENT; image: url(TICK); }
     QLineEdit { border: 1px solid LINE; border-radius: 4px; padding: 4px 6px; background: FIELD; }
     QLineEdit:focus { border: 2px solid ACCENT; padding: 3px 5px; }
     QLineEdit[bad="true"] { border: 2px solid PROBLEM; padding: 3px 5px; }
@@ -113,6 +120,7 @@ QString scaled(const QString& sheet, double factor) {
 }  // namespace
 
 void apply_theme(QApplication& app, bool dark, TypeSize type) {
+  load_pictures();
   const Colours& c = dark ? dim : light;
   app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   QPalette p;
@@ -138,9 +146,19 @@ void apply_theme(QApplication& app, bool dark, TypeSize type) {
 
   QString sheet = QString::fromLatin1(style_sheet);
   const std::pair<const char*, const char*> names[]{
-      {"ONACC", c.on_accent}, {"GROUND", c.ground}, {"PAGE", c.page},   {"STEP", c.step},
-      {"LINE", c.line},       {"QUIET", c.quiet},   {"FIELD", c.field}, {"ACCENT", c.accent},
-      {"PROBLEM", c.problem}, {"NOTE", c.note},     {"GOOD", c.good},   {"TEXT", c.text}};
+      {"TICK", dark ? ":/window/tick_dark.xpm" : ":/window/tick_light.xpm"},
+      {"ONACC", c.on_accent},
+      {"GROUND", c.ground},
+      {"PAGE", c.page},
+      {"STEP", c.step},
+      {"LINE", c.line},
+      {"QUIET", c.quiet},
+      {"FIELD", c.field},
+      {"ACCENT", c.accent},
+      {"PROBLEM", c.problem},
+      {"NOTE", c.note},
+      {"GOOD", c.good},
+      {"TEXT", c.text}};
   for (const auto& [name, colour] : names) sheet.replace(QLatin1String(name), QLatin1String(colour));
   app.setStyleSheet(scaled(sheet, factor_of(type)));
 }
