@@ -7,7 +7,7 @@
 namespace scalpmark::viewer {
 
 SheetTable find_again_table(const geometry::Plan& plan) {
-  SheetTable t{words(Words::tr("To find the marks again, %1 of tape from", "cm or inches"), {tape_unit()}),
+  SheetTable t{words(Words::tr("To find the marks again: tape in %1 from", "cm or inches"), {tape_unit()}),
                {{"", 0.24, false},
                 {words(Words::tr("vertex")), 0.19, true},
                 {words(Words::tr("nasion")), 0.19, true},

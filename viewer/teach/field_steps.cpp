@@ -30,12 +30,12 @@ LessonStep why_gap(const geometry::Plan& plan, const std::vector<geometry::Moved
       "away."));
   s.title = words(Words::tr("Why the gap matters"));
   s.caption = words(
-      Words::tr(
-          "The field fades fast with distance. In a round model head 2 mm of hair leave %1 of it at the "
-          "wanted place, 5 mm leave %2, 10 mm leave %3; a wing lifted by 10\u00b0 leaves %4. Part the "
-          "hair, and look under both wings."),
+      Words::tr("The field fades fast with distance. In a round model head %5 of hair leave %1 of it at the "
+                "wanted place, %6 leave %2, %7 leave %3; a wing lifted by 10\u00b0 leaves %4. Part the "
+                "hair, and look under both wings."),
       {percent_left(moved, CoilMoved::gap, 2), percent_left(moved, CoilMoved::gap, 5),
-       percent_left(moved, CoilMoved::gap, 10), percent_left(moved, CoilMoved::roll, 10)});
+       percent_left(moved, CoilMoved::gap, 10), percent_left(moved, CoilMoved::roll, 10), rough_length(2),
+       rough_length(5), rough_length(10)});
   s.view = geometry::side_of(plan.treatment) == geometry::Side::left ? View::front_left : View::front_right;
   s.shown.things = {Thing::skin, Thing::treatment, Thing::coil, Thing::field, Thing::labels};
   return s;

@@ -1,4 +1,5 @@
 #include <QMenuBar>
+#include <QRegularExpression>
 #include <catch2/catch.hpp>
 
 #include "tests/viewer/window/opened_window.h"
@@ -56,7 +57,8 @@ TEST_CASE("letters have three sizes; the screen's own is taken until one is chos
 TEST_CASE("projected, Teach and Check are the head, what it is about, and large letters; Esc ends it") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.resize(1280, 800);
+  const QSize size = GENERATE(QSize(1280, 800), QSize(960, 620));
+  w.resize(size);
   mark_today(w, 20);
   for (const Mode mode : {Mode::teach, Mode::check}) {
     w.set_mode(mode);
@@ -68,6 +70,14 @@ TEST_CASE("projected, Teach and Check are the head, what it is about, and large 
     CHECK_FALSE(w.teach().panel().isVisible());
     const viewer::Stage& stage = w.stage().stage();
     REQUIRE_FALSE(stage.labels().empty());
+    for (const auto* label : w.findChildren<QLabel*>(QRegularExpression("huge|large|larger"))) {
+      if (!label->isVisible() || label->text().isEmpty()) continue;
+      INFO(label->text().toStdString());
+      CHECK(label->height() >=
+            label->fontMetrics()
+                .boundingRect(QRect(0, 0, label->width(), 10000), Qt::TextWordWrap, label->text())
+                .height());
+    }
     // Letters of 14 pixels have capitals of 10 (the stage's face, by its own measures about 0.72 of the
     // size).
     const double letters = stage.sight().scale * 14;

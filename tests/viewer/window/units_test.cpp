@@ -77,6 +77,8 @@ TEST_CASE("inches chosen, everything is in inches: panel, stage, lesson, verdict
   }
   // 36.2 cm are 14.25 inches of 25.4 mm.
   CHECK(sheet.measures.rows.front()[1] == "14.25");
+  w.set_mode(Mode::worksheet);
+  w.worksheet().go_to(Worksheet::site_index);
   w.set_unit(LengthUnit::centimetre);
   CHECK(w.status_text().contains(" mm from the site"));
 }

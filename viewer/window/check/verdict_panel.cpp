@@ -1,8 +1,10 @@
 #include "viewer/window/check/verdict_panel.h"
 
 #include <QGridLayout>
+#include <QResizeEvent>
 #include <QStyle>
 #include <QVariant>
+#include <cmath>
 
 namespace scalpmark::window {
 
@@ -64,16 +66,38 @@ void VerdictPanel::show_verdict(const VerdictText& text) {
     style()->unpolish(each);
     style()->polish(each);
   }
+  size_type();
 }
 
 void VerdictPanel::set_projected(bool projected) {
-  setProperty("projected", projected);
-  for (QWidget* each :
-       {static_cast<QWidget*>(this), static_cast<QWidget*>(headline_), static_cast<QWidget*>(pulse_),
-        static_cast<QWidget*>(angle_), static_cast<QWidget*>(reason_), static_cast<QWidget*>(by_hand_)}) {
-    style()->unpolish(each);
-    style()->polish(each);
+  projected_ = projected;
+  size_type();
+}
+
+// As large as it may be: the head over it is what one looks at, and nothing said here is ever cut.
+void VerdictPanel::size_type() {
+  constexpr double most_share = 0.42, usual = 1, on_wall = 1.5, smallest = 0.6, step = 0.1;
+  constexpr double huge_px = 34, large_px = 24, larger_px = 18;
+  if (width() < 1) return;
+  const double most = most_share * window()->height();
+  for (double factor = projected_ ? on_wall : usual;; factor -= step) {
+    const auto px = [factor](double at_usual) { return std::lround(factor * at_usual); };
+    setStyleSheet(QStringLiteral("QLabel#huge { font-size: %1px; } QLabel#large { font-size: %2px; } "
+                                 "QLabel#larger { font-size: %3px; }")
+                      .arg(px(huge_px))
+                      .arg(px(large_px))
+                      .arg(px(larger_px)));
+    layout()->invalidate();
+    const int height = layout()->heightForWidth(width());
+    if (height > most && factor - step > smallest) continue;
+    setMinimumHeight(height);
+    return;
   }
+}
+
+void VerdictPanel::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) size_type();
 }
 
 StageContent check_content(const Worksheet& worksheet, const HeldCoil& coil) {

@@ -18,7 +18,13 @@ public:
   /// Thrown on a wall, in letters larger still.
   void set_projected(bool projected);
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+
 private:
+  void size_type();
+
+  bool projected_ = false;
   QLabel *headline_, *pulse_, *angle_, *reason_, *by_hand_;
 };
 

@@ -88,9 +88,6 @@ constexpr char style_sheet[] = R"(
     QLabel#huge { font-size: 34px; font-weight: 700; }
     QLabel#large { font-size: 24px; font-weight: 600; }
     QLabel#larger { font-size: 18px; }
-    QWidget#verdictPanel[projected="true"] QLabel#huge { font-size: 44px; }
-    QWidget#verdictPanel[projected="true"] QLabel#large { font-size: 32px; }
-    QWidget#verdictPanel[projected="true"] QLabel#larger { font-size: 25px; }
     QLabel#explainHeading { font-size: 18px; color: QUIET; }
     QLabel#explain { font-size: 26px; }
     QRadioButton#whatIf { font-size: 16px; }

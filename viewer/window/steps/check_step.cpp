@@ -370,7 +370,7 @@ StageContent CheckStep::stage_content(const HeldCoil& coil) const {
       viewer::Note made;
       made.line = line;
       made.ticked = true;
-      made.role = viewer::Role::tape;
+      made.role = viewer::Role::construction;
       content.shown.notes.push_back(made);
     };
     move(visit_.moves().site);
