@@ -58,7 +58,7 @@ TEST_CASE("captions say the case's own numbers, in centimetres and whole degrees
         ->caption;
   };
   CHECK_THAT(caption(LessonTopic::measure), Catch::Contains("28.3 cm"));
-  CHECK_THAT(caption(LessonTopic::halve), Catch::Contains("is 14.1 cm"));
+  CHECK_THAT(caption(LessonTopic::halve), Catch::Contains("is 14.15 cm"));
   CHECK_THAT(caption(LessonTopic::offset), Catch::Contains("4.5 cm") && Catch::Contains("right ear"));
   CHECK_THAT(caption(LessonTopic::forward),
              Catch::Contains("1.0 cm backward") && Catch::Contains("40\u00b0 toward the midline"));

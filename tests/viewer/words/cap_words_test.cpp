@@ -49,7 +49,7 @@ TEST_CASE("the cap's sentence says what to do, and where the pulse goes if nothi
   today = slid(0, 0, 4);
   CHECK(english(viewer::cap_sentence(today)) ==
         "Turn the cap's arrow 4 degrees to the patient's left; as it sits the pulse still goes where it is "
-        "planned, give or take 0.2 cm.");
+        "wanted, give or take 0.2 cm.");
 }
 
 TEST_CASE("a cap that sits as it should is left alone, in the unit that is asked for") {

@@ -25,8 +25,8 @@ TEST_CASE("a coil that rests on its centre, with the gap under its wings") {
   c.wings.push_back({Wing::right, 1, 5, 12.3, {}, {}, 0});
   CHECK(said(c) ==
         std::vector<std::string>{"The coil rests on its centre.",
-                                 "Under the left wing the gap is 0 mm to 12.3 mm, 6.2 mm under its middle.",
-                                 "Under the right wing the gap is 1 mm to 12.3 mm."});
+                                 "Under the left wing the gap is 0.0 mm to 12.3 mm, 6.2 mm under its middle.",
+                                 "Under the right wing the gap is 1.0 mm to 12.3 mm."});
 }
 
 TEST_CASE("a coil on its wings, one that rocks, and one held off by an ear") {
@@ -41,8 +41,8 @@ TEST_CASE("a coil on its wings, one that rocks, and one held off by an ear") {
   rocking.touches.push_back({"handle", Region::scalp, {}, {}});
   CHECK(said(rocking) ==
         std::vector<std::string>{
-            "The coil rests on its handle, away from its centre; its centre is 2 mm clear of the skin.",
-            "Rolled by 3 degrees, its left side down, it would rest on both wings."});
+            "The coil rests on its handle, away from its centre; its centre is 2.0 mm clear of the skin.",
+            "Tilted by 3 degrees, its left side down, it would rest on both wings."});
 
   Contact held;
   held.lift_mm = held.resting_lift_mm = 8;
@@ -55,7 +55,7 @@ TEST_CASE("a coil on its wings, one that rocks, and one held off by an ear") {
       std::vector<std::string>{
           "The casing hits the left ear, which holds the coil 7.5 mm further off; turn the coil, or ask the prescriber about the site.",
           "The nose piece hits the brow or face; watch out there.",
-          "A cap of 4 mm would be pressed in by 1.5 mm; enter its thickness for cap and hair."});
+          "A cap of 4.0 mm would be pressed in by 1.5 mm; enter its thickness for cap and hair."});
 }
 
 TEST_CASE("a coil held askew, by roll, pitch or both, and the way its axis moved") {
@@ -79,7 +79,7 @@ TEST_CASE("a coil held askew, by roll, pitch or both, and the way its axis moved
       "meets the skin 1.2 mm from the pulse point.");
   CHECK(
       said(c)[1] ==
-      "It meets the cortex 4 mm backward from where it would with the coil held flat (on the template; a person's own "
+      "It meets the cortex 4.0 mm backward from where it would with the coil held flat (on the template; a person's own "
       "brain differs).");
   for (const std::string& sentence : said(c)) CHECK(is_sentence(sentence));
 

@@ -60,7 +60,7 @@ const std::vector<NotChosen>& not_chosen() {
       {R"(\b[Nn]othing (spoiled|goes wrong)\b)", "nothing wrong"},
       {R"(\b(as|is|was|be|than|the) planned\b|\bas meant\b|\bare meant\b)", "wanted"},
       {R"(\bedge to skin\b|\bstands? (%1 )?off the skin\b)", "gap"},
-      {R"(\b[Bb]etween (spots|nodes)\b)", "grid step"},
+      {R"(^[Bb]etween (spots|nodes)$)", "grid step"},
       {R"(\b([Rr]olls?|[Rr]olled|[Pp]itch(es|ed)?|[Aa]skew|[Rr]ocks?)\b)",
        "tilt (of the coil), grid step (of the grid)"},
       {R"(\b[Ll]ift for\b)", "cap and hair"},

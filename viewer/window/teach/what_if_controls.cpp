@@ -50,7 +50,7 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
            {cap_way_, cap_slid_, cap_turned_});
   add_kind(aside, tr("A look from aside"), tr("The eye looks past the coil's edge at the mark, off the axis"),
            {aside_way_, aside_by_});
-  add_kind(off, tr("The coil stands off"), tr("Hair lies under it, or a wing is lifted"),
+  add_kind(off, tr("The coil is not on the skin"), tr("Hair lies under it, or a wing is lifted"),
            {off_how_, off_gap_, off_by_});
   problem_ = new QLabel;
   problem_->setObjectName("problem");
