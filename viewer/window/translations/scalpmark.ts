@@ -4342,11 +4342,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>To find the marks again, %1 of tape from</source>
-        <comment>cm or inches</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Handout</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4611,10 +4606,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The field fades fast with distance. In a round model head 2 mm of hair leave %1 of it at the wanted place, 5 mm leave %2, 10 mm leave %3; a wing lifted by 10° leaves %4. Part the hair, and look under both wings.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Why %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4827,6 +4818,15 @@
     </message>
     <message>
         <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen. It is drawn on a sample brain, not your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To find the marks again: tape in %1 from</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The field fades fast with distance. In a round model head %5 of hair leave %1 of it at the wanted place, %6 leave %2, %7 leave %3; a wing lifted by 10° leaves %4. Part the hair, and look under both wings.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7618,10 +7618,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The coil stands off</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Hair lies under it, or a wing is lifted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7703,6 +7699,10 @@
     </message>
     <message>
         <source>Lifted by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil is not on the skin</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -4342,11 +4342,6 @@
         <translation>lässt etwa %1 davon übrig</translation>
     </message>
     <message>
-        <source>To find the marks again, %1 of tape from</source>
-        <comment>cm or inches</comment>
-        <translation>Zum Wiederfinden der Marken: Band in %1 ab</translation>
-    </message>
-    <message>
         <source>Handout</source>
         <translation>Merkblatt</translation>
     </message>
@@ -4611,10 +4606,6 @@
         <translation>Warum der Spalt zählt</translation>
     </message>
     <message>
-        <source>The field fades fast with distance. In a round model head 2 mm of hair leave %1 of it at the wanted place, 5 mm leave %2, 10 mm leave %3; a wing lifted by 10° leaves %4. Part the hair, and look under both wings.</source>
-        <translation>Das Feld nimmt mit dem Abstand schnell ab. In einem runden Modellkopf lassen 2 mm Haar an der gewollten Stelle %1 davon übrig, 5 mm %2, 10 mm %3; ein um 10° angehobener Flügel %4. Das Haar scheiteln und unter beide Flügel sehen.</translation>
-    </message>
-    <message>
         <source>Why %1</source>
         <translation>Warum %1</translation>
     </message>
@@ -4828,6 +4819,15 @@
     <message>
         <source>Each click sends a short magnetic pulse through the skin to the part of the brain that is lit under the green diamond, the place your clinician has chosen. It is drawn on a sample brain, not your own.</source>
         <translation>Jedes Klicken schickt einen kurzen magnetischen Impuls durch die Haut zu dem Teil des Gehirns, der unter der grünen Raute leuchtet, der Stelle, die Ihre Ärztin oder Ihr Arzt gewählt hat. Er ist auf ein Beispielgehirn gezeichnet, nicht auf Ihr eigenes.</translation>
+    </message>
+    <message>
+        <source>To find the marks again: tape in %1 from</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The field fades fast with distance. In a round model head %5 of hair leave %1 of it at the wanted place, %6 leave %2, %7 leave %3; a wing lifted by 10° leaves %4. Part the hair, and look under both wings.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7619,10 +7619,6 @@
         <translation>Der Winkel ist falsch</translation>
     </message>
     <message>
-        <source>The coil stands off</source>
-        <translation>Die Spule steht ab</translation>
-    </message>
-    <message>
         <source>Hair lies under it, or a wing is lifted</source>
         <translation>Haar liegt darunter, oder ein Flügel ist angehoben</translation>
     </message>
@@ -7705,6 +7701,10 @@
     <message>
         <source>Lifted by</source>
         <translation>Angehoben um</translation>
+    </message>
+    <message>
+        <source>The coil is not on the skin</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
