@@ -3261,7 +3261,7 @@
     </message>
     <message>
         <source>What if the coil is not on the skin?</source>
-        <translation>Was, wenn die Spule nicht auf der Haut liegt?</translation>
+        <translation>Spule nicht auf der Haut?</translation>
     </message>
     <message>
         <source>%1 The search by twitch then finds another spot to answer, and the site is still off by %2.</source>
@@ -4823,11 +4823,11 @@
     <message>
         <source>To find the marks again: tape in %1 from</source>
         <comment>cm or inches</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zum Wiederfinden der Marken: Band in %1 ab</translation>
     </message>
     <message>
         <source>The field fades fast with distance. In a round model head %5 of hair leave %1 of it at the wanted place, %6 leave %2, %7 leave %3; a wing lifted by 10° leaves %4. Part the hair, and look under both wings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Feld nimmt mit dem Abstand schnell ab. In einem runden Modellkopf lassen %5 Haar an der gewollten Stelle %1 davon übrig, %6 %2, %7 %3; ein um 10° angehobener Flügel %4. Das Haar scheiteln und unter beide Flügel sehen.</translation>
     </message>
 </context>
 <context>
@@ -7704,7 +7704,7 @@
     </message>
     <message>
         <source>The coil is not on the skin</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spule liegt nicht auf der Haut</translation>
     </message>
 </context>
 <context>
