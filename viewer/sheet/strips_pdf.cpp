@@ -128,10 +128,12 @@ public:
 private:
   [[nodiscard]] double high() const { return device_.height() / (device_.logicalDpiX() / 25.4); }
   void frame() {
-    const QString who = printable(content_.label + (content_.label.empty() ? "" : ", ") + content_.date);
     const QString side =
         content_.side == geometry::Side::left ? Words::tr("left side") : Words::tr("right side");
-    pages_.text(who + ", " + side, 0, 0, wide() - ruler_mm - 4, {11, true, false, false});
+    // The label last: it is what may be cut short.
+    QString whose = printable(content_.date) + ", " + side;
+    if (!content_.label.empty()) whose += ": " + printable(content_.label);
+    pages_.line_of_text(whose, 0, 0, wide() - ruler_mm - 4, {11, true, false, false});
     const double right = wide();
     line(right - ruler_mm, 4, right, 4, 0.2);
     for (const double x : {right - ruler_mm, right}) line(x, 2.5, x, 5.5, 0.2);
@@ -162,18 +164,23 @@ void draw_scale(StripPages& page, const StripPiece& piece, double x, double bott
   }
 }
 
+/// Names stand to the right of their mark, or to the left where the piece ends; those that would lie on the
+/// one before go a row down.
 void draw_marks(StripPages& page, const Strip& strip, const StripPiece& piece, double x, double y) {
+  constexpr double beside_mm = 0.8, letter_mm = 2.05;
+  const double end = x + piece.to_mm - piece.from_mm;
   double taken[2] = {-1e9, -1e9};  // where the names of each row end
   for (const StripMark& mark : strip.marks) {
     if (mark.at_mm < piece.from_mm - 1e-9 || mark.at_mm > piece.to_mm + 1e-9) continue;
     const double at = x + mark.at_mm - piece.from_mm;
     page.line(at, y, at, y + strip_high_mm, 0.3);
     const QString name = strip_mark_name(strip, mark) + " " + QString::fromStdString(tape_number(mark.at_mm));
-    const double wide = 2.0 * name.size() + 2;
-    const int row = at - 1 > taken[0] ? 0 : 1;
-    const double left = std::min(at + 0.8, page.wide() - wide);
-    page.pages().text(name, left, y + (row == 0 ? 0.6 : 5.2), wide + 6,
-                      {9, mark.what != StripMarkKind::landmark, false, false});
+    const double wide = letter_mm * name.size() + 2;
+    const bool before = at + beside_mm + wide > end && at - wide > x;
+    const double left = before ? at - beside_mm - wide : at + beside_mm;
+    const int row = left > taken[0] ? 0 : 1;
+    page.pages().text(name, left, y + (row == 0 ? 0.6 : 5.2), wide,
+                      {9, mark.what != StripMarkKind::landmark, false, before});
     taken[row] = left + wide;
   }
 }

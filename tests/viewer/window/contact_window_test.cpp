@@ -142,14 +142,14 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   CHECK(panel.stop()->text() == "Work it out");
   QTest::keyClick(panel.stop(), Qt::Key_Space);
   OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
-  QTest::qWait(20);
-  QTest::qWait(200);
+  OpenedWindow::wait_until([&] { return !w.by_hand().is_working(); });  // until the first figure is refined
+  QTest::qWait(220);
   // None of it is cut off.
   CHECK(panel.result()->height() >= panel.result()->heightForWidth(panel.result()->width()));
   const double usual_mm = w.by_hand().found()->sampled.mean_mm;
   CHECK(panel.text().contains(QString("%1 cm off on average").arg(usual_mm / 10, 0, 'f', 1)));
   CHECK(panel.text().contains("95 of 100"));
-  CHECK(panel.text().contains("The habit that would shrink it most"));
+  CHECK(panel.text().contains("The habit that would help most"));
   CHECK(panel.text().contains("That follows from the assumption that"));
   CHECK(panel.text().contains("At the cortex, "));
   // Ways to mark, worst to best, the best chosen; another chosen is drawn.

@@ -89,7 +89,9 @@ LengthReading read_length(const QString& typed, LengthUnit unit, const geometry:
       Lengths::tr("\u201c%1\u201d must be from %2 to %3 %4.")
           .arg(name, length_text(allowed.low, unit), length_text(allowed.high, unit), unit_name(unit));
   // The point was left out, or millimetres were read where centimetres are meant: asked back, not guessed.
-  if (mm > allowed.high && allowed.holds(mm / 10))
+  // What is a little too large is not such.
+  constexpr double far_over = 5;
+  if (mm > far_over * allowed.high && allowed.holds(mm / 10))
     return {{}, must + QLatin1Char(' ') + Lengths::tr("Is it %1?").arg(length_text(mm / 10, unit))};
   return {{}, must};
 }

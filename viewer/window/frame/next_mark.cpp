@@ -13,6 +13,7 @@ NextMark::NextMark(QWidget* over, const Session& session, const SaveStep& step) 
   setObjectName("startPage");
   setAttribute(Qt::WA_StyledBackground);
   setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("The numbers of the marks, one at a time"));
   over->installEventFilter(this);
   what_ = new QLabel;
   what_->setObjectName("huge");

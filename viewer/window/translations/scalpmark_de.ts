@@ -6020,6 +6020,10 @@
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
+    <message>
+        <source>The numbers of the marks, one at a time</source>
+        <translation>Die Zahlen der Marken, eine nach der anderen</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::NoticeBar</name>
