@@ -96,9 +96,9 @@ TEST_CASE("Explain shows no worksheet, no numbers and no label, and Escape leads
   // Coil and place are named; no word there is the staff's.
   CHECK(w.stage().stage().labels().size() <= 2);
   for (const auto& label : w.stage().stage().labels()) {
-    INFO(label.text);
-    CHECK_FALSE(QString::fromStdString(label.text).contains(QRegularExpression("[0-9]")));
-    CHECK_FALSE(QString::fromStdString(label.text).contains(secret));
+    INFO(label.wish.text);
+    CHECK_FALSE(QString::fromStdString(label.wish.text).contains(QRegularExpression("[0-9]")));
+    CHECK_FALSE(QString::fromStdString(label.wish.text).contains(secret));
   }
   for (const auto& caption : w.stage().stage().captions()) {
     INFO(caption.text);
