@@ -75,6 +75,26 @@ TEST_CASE("a slip leaves what the field had beside its strongest place, the more
   CHECK(ratio(all, CoilMoved::aside, 10) < ratio(all, CoilMoved::aside, 5));
 }
 
+// Of one wing alone, which is not the same on both sides: slid to its right, and along its front, the coil
+// and its field are turned about the middle of the ball, and the old place sees what lay as far to the left,
+// or behind.
+TEST_CASE("a slip goes to the coil's right and along its front, which a coil of one wing tells apart") {
+  Coil coil = figure_of_eight();
+  coil.windings.erase(coil.windings.begin());
+  coil.windings.front().centre.y() = 20;
+  const CoilField meant = on_top(coil);
+  const auto all = moved_ratios(skin(), coil, meant);
+  const Vector3d& centre = meant.round.centre;
+  const double round = (Vector3d(0, 0, 90) - centre).norm();
+  for (const auto& [moved, axis] :
+       {std::pair(CoilMoved::aside, Vector3d(0, 1, 0)), {CoilMoved::ahead, {-1, 0, 0}}}) {
+    const Eigen::AngleAxisd turn(10 / round, axis);
+    const FieldThere& there = meant.map.strongest;
+    const Vector3d now = turn * meant.field.at(centre + turn.inverse() * (there.point - centre));
+    CHECK(ratio(all, moved, 10) == Approx(now.dot(there.field) / there.field.squaredNorm()).epsilon(1e-6));
+  }
+}
+
 // The coil's axis is a line through its centre; lowering the right side turns its lower end to the left. The
 // wires of that side come nearer, and the field follows the wires.
 TEST_CASE("under tilt the strongest place moves toward the lowered side, while the axis goes to the other") {
