@@ -165,7 +165,7 @@ TEST_CASE("the marks a step is about are in sight") {
                                                    {"hotspot", "treatment"},
                                                    {"treatment", "edge mark drop"},
                                                    {"treatment"},
-                                                   {"treatment"}};
+                                                   {"hotspot"}};
     REQUIRE(about.size() == 11);
     for (int i = 0; i < 11; ++i) {
       opened.teach.player().go_to(i);
