@@ -36,7 +36,7 @@ Message moved_angle(double moved_deg, double se_deg) {
 }
 
 Message error_rate() {
-  return Message::of("In a course where nothing changed, this would be said by chance %1 times of 100.",
+  return Message::of("Of 100 courses in which nothing changed, chance alone would have this said of %1.",
                      number(100 * geometry::drift_error_rate, 0));
 }
 

@@ -2760,7 +2760,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>In a course where nothing changed, this would be said by chance %1 times of 100.</source>
+        <source>Of 100 courses in which nothing changed, chance alone would have this said of %1.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -2760,8 +2760,8 @@
         <translation>%1 bis %2 Grad</translation>
     </message>
     <message>
-        <source>In a course where nothing changed, this would be said by chance %1 times of 100.</source>
-        <translation>In einem Verlauf, in dem sich nichts geändert hat, würde das zufällig %1 von 100 Malen gesagt.</translation>
+        <source>Of 100 courses in which nothing changed, chance alone would have this said of %1.</source>
+        <translation>Von 100 Verläufen, in denen sich nichts geändert hat, würde das durch Zufall allein von %1 gesagt.</translation>
     </message>
     <message>
         <source>The last %1 visits lie %2 nearer the midline than the first %3: a mark has crept, or the cap sits further to the other side.</source>
