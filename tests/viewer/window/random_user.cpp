@@ -173,7 +173,7 @@ std::string wrong_state(MainWindow& w) {
     return "the head is not scaled to the tapes";
   // On the stage: a diamond of the site is the plan's.
   for (const viewer::SeenMark& mark : w.stage().stage().marks())
-    if (mark.name == "treatment" && !session.unplaced() && (mark.at - shown.treatment.pulse).norm() > 0.01)
+    if (mark.name == "treatment" && !session.unplaced() && (mark.at - shown.treatment.wanted).norm() > 0.01)
       return "the stage shows another site than the plan";
   // In the fields, where nothing typed waits.
   const auto differs = [](const NumberField* field, double value) {
