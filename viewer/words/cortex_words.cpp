@@ -31,6 +31,7 @@ std::string depth_in_words(const geometry::CortexHit& hit) {
   const std::string low = rough_number(static_cast<double>(nearest)),
                     high = rough_length(static_cast<double>(middle));
   if (nearest == middle) return high;
+  if (low == rough_number(static_cast<double>(middle))) return high;  // alike as written: in inches
   return words(Words::tr("%1 to %2", "a depth"), {low, high});
 }
 

@@ -78,7 +78,8 @@ Message field_line_sentence(const geometry::FieldMap& map) {
         "around the axis.",
         rounded_cm(map.from_axis_mm));
   const long deg = std::lround(map.from_front_deg);
-  if (deg == 0)
+  // To a degree is as closely as the angle is told.
+  if (std::abs(deg) <= 1)
     return Message::of(
         "Its line there runs along the coil's front axis; in which direction the current runs along it depends on the device.");
   return deg > 0 ? Message::of(

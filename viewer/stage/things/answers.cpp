@@ -52,7 +52,7 @@ Part show_answers(const Showing& now, Surroundings& around) {
   }
   if (!part.lines.empty())
     around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::construction,
-                             words(Words::tr("Bar: share of pulses answered at a spot, at %1 %"),
+                             words(Words::tr("Bar: pulses answered, at %1 %"),
                                    {std::to_string(answers.map->output_percent)}),
                              at_grid_in_legend});
   return part;

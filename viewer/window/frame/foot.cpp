@@ -1,6 +1,7 @@
 #include "viewer/window/frame/foot.h"
 
 #include <QHBoxLayout>
+#include <QStringList>
 
 #include "viewer/words/in_hand_words.h"
 
@@ -35,14 +36,35 @@ Foot::Foot(QWidget* parent) : QWidget(parent) {
 }
 
 void Foot::say(const QString& line) {
-  status_->setText(line);
+  line_ = line;
   status_->setToolTip(line);  // where the line is longer than the window is wide
+  fit();
+}
+
+void Foot::fit() {
+  static const QString between = QStringLiteral("  |  "), more = QStringLiteral("\u2026");
+  QStringList parts = line_.split(between);
+  QString said = line_;
+  while (parts.size() > 1 &&
+         status_->fontMetrics().horizontalAdvance(said) > status_->contentsRect().width()) {
+    parts.removeLast();
+    said = parts.join(between) + between + more;
+  }
+  status_->setText(said);
+}
+
+void Foot::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  layout()->activate();
+  fit();
 }
 
 void Foot::show_hand(bool in_hand, bool to_start) {
   in_hand_->setVisible(in_hand);
   back_->setText(to_start ? tr("Back to the start") : tr("Back to the site"));
   back_->setVisible(in_hand);
+  layout()->activate();
+  fit();
 }
 
 }  // namespace scalpmark::window

@@ -17,13 +17,23 @@ public:
   /// Whether the coil that is shown is in the hand, and whether it goes back to the start instead of the
   /// site.
   void show_hand(bool in_hand, bool to_start);
-  [[nodiscard]] QString text() const { return status_->text(); }
+  /// The whole line, also where there is no room for all of it.
+  [[nodiscard]] QString text() const { return line_; }
+  /// What of it is to be seen.
+  [[nodiscard]] QString seen() const { return status_->text(); }
   [[nodiscard]] QPushButton* back() const { return back_; }
 
 signals:
   void back_wanted();
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+
 private:
+  /// Parts of the line that do not fit are left out whole: half a number would be another number.
+  void fit();
+
+  QString line_;
   QLabel *status_, *in_hand_;
   QPushButton* back_;
 };

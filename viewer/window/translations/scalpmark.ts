@@ -4789,7 +4789,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Bar: share of pulses answered at a spot, at %1 %</source>
+        <source>Bar: pulses answered, at %1 %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -4789,8 +4789,8 @@
         <translation>auf dem Rasterpunkt: %1</translation>
     </message>
     <message>
-        <source>Bar: share of pulses answered at a spot, at %1 %</source>
-        <translation>Balken: Anteil beantworteter Impulse an einem Rasterpunkt, bei %1 %</translation>
+        <source>Bar: pulses answered, at %1 %</source>
+        <translation>Balken: beantwortete Impulse, bei %1 %</translation>
     </message>
     <message>
         <source>Search start, wanted here: %1 from the pulse</source>
