@@ -12,6 +12,8 @@
 #include "geometry/base/error.h"
 #include "geometry/field/coil_field.h"
 #include "geometry/plan/solve.h"
+#include "tests/support/ball_hands.h"
+#include "tests/support/ball_tolerance.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
 #include "tests/support/sentence.h"
@@ -25,33 +27,6 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double R = 90;
-
-const Head& ball() {
-  static const Head head = sphere_head(R, 6);
-  return head;
-}
-
-Case plain_case(Side side = Side::left) {
-  Case c;
-  c.coil.model = flat_coil();
-  use_one_rule(c, MarkRule::tape);
-  c.side = side;
-  return c;
-}
-
-Plan plan_of(const Head& head, const Case& c) {
-  return solve(head, c, TapeDistances::left_out);
-}
-
-HandErrors no_errors() {
-  return {0, 0, 0, 0, 0, 0, 0, 0, 0, 0};
-}
-
-Tolerance first_order(const Case& c, const HandErrors& e) {
-  return tolerance(ball(), c, plan_of(ball(), c), e, {.placements = 0});
-}
-
 double share(const Tolerance& t, Cause cause) {
   for (const auto& c : t.causes)
     if (c.cause == cause) return c.share;
@@ -60,99 +35,6 @@ double share(const Tolerance& t, Cause cause) {
 
 const CauseShare& part_of(const Tolerance& t, Cause cause) {
   return *std::find_if(t.causes.begin(), t.causes.end(), [&](const auto& c) { return c.cause == cause; });
-}
-
-double alone(const Tolerance& t, Cause cause) {
-  for (const auto& c : t.causes)
-    if (c.cause == cause) return c.alone_mm;
-  return -1;
-}
-
-/// The whole procedure on a perfect sphere whose tragi, nasion and inion lie on the equator, in closed form
-/// (great circles, small circles, rotations): patient's left, tape rule. What may be off is handed in. The
-/// coil is laid by least squares of what is missed: its edge off its mark, the site mark off its centre line,
-/// its angle off the eye's, each over its standard deviation.
-struct Sphere {
-  double lateral = 50, anterior = 10, distance = 50, reach = 60, angle_deg = 45;
-  double lay_reach = 60, eye_deg = 45;
-  double edge_sd = 0.05, site_sd = 0.05, eye_sd_deg = 0.05;
-  /// The cap put on again, about the ball's middle: over the top toward the nose and toward the right, mm,
-  /// and turned, the nose's side to the right.
-  double cap_forward = 0, cap_side = 0, cap_turn_deg = 0;
-
-  static Vector3d forward(const Vector3d& n) { return n.cross(Vector3d::UnitX()).normalized(); }
-  static Vector3d outward(const Vector3d& n) { return n.cross(forward(n)); }
-  static Vector3d go(const Vector3d& n, const Vector3d& way, double mm) {
-    return std::cos(mm / R) * n + std::sin(mm / R) * way;
-  }
-  static Vector3d front(const Vector3d& n, double angle_deg) {
-    const double a = angle_deg * M_PI / 180;
-    return std::cos(a) * forward(n) - std::sin(a) * outward(n);
-  }
-  /// Along the parasagittal circle, radius R sqrt(1 - x2).
-  static Vector3d go_forward(const Vector3d& n, double mm) {
-    return Eigen::AngleAxisd(-mm / (R * std::sqrt(1 - n.x() * n.x())), Vector3d::UnitX()) * n;
-  }
-  Vector3d site() const {
-    const Vector3d start = go_forward({-std::sin(lateral / R), 0, std::cos(lateral / R)}, anterior);
-    return go_forward(start, distance);
-  }
-  Vector3d with_cap(const Vector3d& n) const {
-    const Vector3d by(-cap_forward / R, cap_side / R, -cap_turn_deg * M_PI / 180);
-    if (by.isZero(0)) return n;
-    return Eigen::AngleAxisd(by.norm(), by.normalized()) * n;
-  }
-  Eigen::Vector4d misses(const Vector3d& n, double deg, const Vector3d& site_mark,
-                         const Vector3d& edge_mark) const {
-    const Vector3d d = R * (edge_mark - go(n, front(n, deg), lay_reach));
-    const Vector3d greater = front(n, deg + 90);
-    return {d.dot(forward(edge_mark)) / edge_sd, d.dot(outward(edge_mark)) / edge_sd,
-            R * (site_mark - n).dot(greater) / site_sd, (eye_deg - deg) / eye_sd_deg};
-  }
-  Vector3d pulse() const {
-    const Vector3d made_at = site();
-    const Vector3d edge_mark = with_cap(go(made_at, front(made_at, angle_deg), reach));
-    const Vector3d site_mark = with_cap(made_at);
-    // Gauss and Newton, slopes by small differences.
-    Vector3d n = made_at;
-    double deg = angle_deg;
-    constexpr double small = 1e-5;
-    for (int round = 0; round < 30; ++round) {
-      const Vector3d f = forward(n), o = outward(n);
-      const Eigen::Vector4d now = misses(n, deg, site_mark, edge_mark);
-      Eigen::Matrix<double, 4, 3> slope;
-      slope.col(0) = (misses((n + small * f).normalized(), deg, site_mark, edge_mark) - now) / small;
-      slope.col(1) = (misses((n + small * o).normalized(), deg, site_mark, edge_mark) - now) / small;
-      slope.col(2) = (misses(n, deg + small, site_mark, edge_mark) - now) / small;
-      const Vector3d step = -slope.colPivHouseholderQr().solve(now);
-      n = (n + step[0] * f + step[1] * o).normalized();
-      deg += step[2];
-    }
-    return R * n;
-  }
-};
-
-/// Mean squares of the closed form's offsets from the planned pulse by central differences.
-Matrix2d expected(const std::vector<std::function<void(Sphere&, double)>>& slips,
-                  const Sphere& sure = Sphere()) {
-  const Vector3d aim = sure.pulse(), n = aim.normalized();
-  const auto off = [&](const std::function<void(Sphere&, double)>& slip, double by) {
-    Sphere s = sure;
-    slip(s, by);
-    const Vector3d d = s.pulse() - aim;
-    return Vector2d(d.dot(Sphere::forward(n)), d.dot(Sphere::outward(n)));
-  };
-  Matrix2d sum = Matrix2d::Zero();
-  for (const auto& slip : slips) {
-    const Vector2d d = 0.5 * (off(slip, 1) - off(slip, -1));
-    sum += d * d.transpose();
-  }
-  return sum;
-}
-
-void check_close(const Matrix2d& a, const Matrix2d& b, double margin) {
-  INFO(a << "\n\n" << b);
-  CHECK((a - b).cwiseAbs().maxCoeff() < margin);
 }
 
 }  // namespace
@@ -415,83 +297,6 @@ TEST_CASE("trying many placements agrees with the first order where errors are s
   }
 }
 
-namespace {
-
-/// The share of a plan's placements, as another tolerance tried them, within an ellipse.
-double held(const SkinEllipse& e, const Tolerance& fresh, const Plan& plan) {
-  const double a = e.long_axis_deg * M_PI / 180;
-  const Vector2d along(std::cos(a), std::sin(a)), across(-along[1], along[0]);
-  int count = 0;
-  for (const auto& p : fresh.pulses) {
-    const Vector3d d = p - plan.treatment.pulse;
-    Vector2d flat(d.dot(plan.treatment.forward), -d.dot(plan.treatment.inward));
-    if (flat.norm() > 0) flat *= d.norm() / flat.norm();
-    const Vector2d q = flat - e.centre;
-    if (std::hypot(q.dot(along) / e.long_mm, q.dot(across) / e.short_mm) <= 1) ++count;
-  }
-  return static_cast<double>(count) / static_cast<double>(fresh.pulses.size());
-}
-
-}  // namespace
-
-// 3000 fresh placements know a share of a half to 0.9 % and of 95 % to 0.4 % (one standard deviation:
-// sqrt(p (1 - p) / n)); those that made the ellipse as much again.
-TEST_CASE("the ellipses hold half and most of other placements than those that made them") {
-  for (const MarkRule rule : {MarkRule::tape, MarkRule::drop}) {
-    Case c = plain_case();
-    use_one_rule(c, rule);
-    const Plan plan = plan_of(ball(), c);
-    const auto run = [&](std::uint64_t seed) {
-      return tolerance(ball(), c, plan, {}, {.placements = 3000, .seed = seed, .compare_ways = false});
-    };
-    const Tolerance t = run(9), fresh = run(1009);
-    REQUIRE(t.pulses.size() == static_cast<size_t>(3000 - t.lost));
-    CHECK(held(t.sampled.half, fresh, plan) == Approx(0.5).margin(0.035));
-    CHECK(held(t.sampled.most, fresh, plan) == Approx(0.95).margin(0.016));
-    // The first order does not know how the head curves.
-    CHECK(held(t.first_order.half, fresh, plan) == Approx(0.5).margin(0.05));
-    CHECK(held(t.first_order.most, fresh, plan) == Approx(0.95).margin(0.03));
-    CHECK(t.sampled.most.long_mm > t.sampled.half.long_mm);
-    CHECK(t.half_mm < t.most_mm);
-    for (const auto& p : t.sampled.most.outline) CHECK(std::abs(p.norm() - R) < 0.05);
-    CHECK((t.sampled.most.outline.front() - t.sampled.most.outline.back()).norm() < 1e-9);
-  }
-}
-
-// A coil that is pitched slides along its front axis; rolled, by a third of what its edge seems to move,
-// since edge mark, site mark and angle are here all as sure and share it.
-TEST_CASE("the ellipses of a cause that is nearly a line hold half and most of it too") {
-  HandErrors e = no_errors();
-  e.tilt_deg = 3;
-  Case c = plain_case();
-  use_one_rule(c, MarkRule::drop);
-  const Plan plan = plan_of(ball(), c);
-  const auto run = [&](std::uint64_t seed) {
-    return tolerance(ball(), c, plan, e, {.placements = 3000, .seed = seed, .compare_ways = false});
-  };
-  const Tolerance t = run(2), fresh = run(1002);
-  const Eigen::SelfAdjointEigenSolver<Matrix2d> axes(t.first_order.covariance);
-  CHECK(axes.eigenvalues()[1] > 12 * axes.eigenvalues()[0]);
-  CHECK(held(t.first_order.half, fresh, plan) == Approx(0.5).margin(0.05));
-  CHECK(held(t.first_order.most, fresh, plan) == Approx(0.95).margin(0.03));
-  CHECK(held(t.sampled.half, fresh, plan) == Approx(0.5).margin(0.035));
-}
-
-TEST_CASE("the same seed gives the same placements on any number of threads, another seed others") {
-  const Case c = plain_case();
-  const Plan plan = plan_of(ball(), c);
-  const auto run = [&](std::uint64_t seed, int threads) {
-    return tolerance(ball(), c, plan, {}, {.placements = 200, .seed = seed, .threads = threads});
-  };
-  const Tolerance one = run(1, 1), five = run(1, 5), other = run(2, 1);
-  REQUIRE(one.pulses.size() == five.pulses.size());
-  for (size_t i = 0; i < one.pulses.size(); ++i) CHECK(one.pulses[i] == five.pulses[i]);
-  CHECK(one.sampled.mean_mm == five.sampled.mean_mm);
-  CHECK(one.to_halve->cause == five.to_halve->cause);
-  CHECK(other.pulses.front() != one.pulses.front());
-  CHECK(other.sampled.mean_mm == Approx(one.sampled.mean_mm).epsilon(0.3));
-}
-
 TEST_CASE("the cause to halve is the error that grew") {
   HandErrors e = no_errors();
   e.mark_mm = 1;
@@ -521,86 +326,6 @@ TEST_CASE("a spot off the start and a landmark as site are followed too") {
   t = tolerance(lop, c, plan_of(lop, c), e, {.placements = 100});
   CHECK(t.sampled.mean_mm > 1);
   CHECK(t.sampled.mean_mm < 6);
-}
-
-namespace {
-
-/// A tape on the ball through three of its points, in closed form: a circle of the plane through them.
-struct Circle {
-  Vector3d middle, from, square;  ///< square: a quarter further on
-  double radius, whole;           ///< whole: radians from a to b
-
-  Circle(const Vector3d& a, const Vector3d& over, const Vector3d& b) {
-    Vector3d normal = (over - a).cross(b - over).normalized();
-    middle = normal * normal.dot(a);
-    radius = (a - middle).norm();
-    from = (a - middle) / radius;
-    square = normal.cross(from);
-    whole = turn_of(b);
-  }
-  double turn_of(const Vector3d& p) const {
-    const double t = std::atan2((p - middle).dot(square), (p - middle).dot(from));
-    return t < 0 ? t + 2 * M_PI : t;
-  }
-  Vector3d at(double share, double more_mm) const {
-    const double t = share * whole + more_mm / radius;
-    return middle + radius * (std::cos(t) * from + std::sin(t) * square);
-  }
-};
-
-/// F3 on the ball, its way there read wrongly (mm): the vertex forward and to the right, then Fpz, T7, Oz,
-/// T8, F7, F8, Fz and F3 itself along their tapes.
-Vector3d f3(const std::array<double, 10>& off) {
-  const Vector3d nasion(0, R, 0), inion(0, -R, 0), left(-R, 0, 0), right(R, 0, 0);
-  const Vector3d vertex = R * Vector3d(off[1], off[0], R).normalized();
-  const Circle midline(nasion, vertex, inion), coronal(left, vertex, right);
-  const Vector3d fpz = midline.at(0.1, off[2]), oz = midline.at(0.9, off[4]);
-  const Circle beside_left(fpz, coronal.at(0.1, off[3]), oz), beside_right(fpz, coronal.at(0.9, off[5]), oz);
-  const Vector3d fz = midline.at(0.3, off[8]);
-  const Circle row(beside_left.at(0.3, off[6]), fz, beside_right.at(0.3, off[7]));
-  return row.at(0.5 * row.turn_of(fz) / row.whole, off[9]);
-}
-
-}  // namespace
-
-TEST_CASE("a landmark site carries the reading errors of all the landmarks that it is found by") {
-  HandErrors e = no_errors();
-  e.tape_mm = 2;
-  Case c = plain_case();
-  use_one_rule(c, MarkRule::drop);
-  c.treatment.rule = TreatmentRule::landmark;
-  c.treatment.label = "F3";
-  const Plan plan = plan_of(ball(), c);
-  CHECK((plan.treatment.pulse - f3({})).norm() < 0.1);
-  // A share p of a tape takes two readings, sqrt(1 + p2) of one's error.
-  const std::array<double, 10> shares{0.5, 0.5, 0.1, 0.1, 0.9, 0.9, 0.3, 0.3, 0.3, 0.25};
-  Matrix2d squares = Matrix2d::Zero();
-  for (size_t k = 0; k < shares.size(); ++k) {
-    std::array<double, 10> more{}, less{};
-    more[k] = 2 * std::sqrt(1 + shares[k] * shares[k]);
-    less[k] = -more[k];
-    const Vector3d d = 0.5 * (f3(more) - f3(less));
-    const Vector2d flat(d.dot(plan.treatment.forward), -d.dot(plan.treatment.inward));
-    squares += flat * flat.transpose();
-  }
-  const Tolerance t = tolerance(ball(), c, plan, e, {.placements = 0, .compare_ways = false});
-  check_close(t.first_order.covariance, squares, 0.05 * squares.trace());
-  // Its own tape alone would be much less.
-  CHECK(squares.trace() > 1.5 * 4 * (1 + 0.25 * 0.25));
-}
-
-TEST_CASE("the pencil marks of the landmarks on the way count as well") {
-  HandErrors e = no_errors();
-  e.mark_mm = 2;
-  Case c = plain_case();
-  const auto marks = [&](const char* label) {
-    c.treatment.rule = TreatmentRule::landmark;
-    c.treatment.label = label;
-    const Tolerance t = tolerance(ball(), c, plan_of(ball(), c), e, {.placements = 0, .compare_ways = false});
-    return alone(t, Cause::marks);
-  };
-  // C3 takes the vertex alone, F3 seven more.
-  CHECK(marks("F3") > 1.1 * marks("C3"));
 }
 
 TEST_CASE("errors that make no sense are refused in a sentence") {

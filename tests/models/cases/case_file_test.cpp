@@ -10,175 +10,28 @@
 #include "geometry/base/ranges.h"
 #include "models/files/error.h"
 #include "models/files/strict_json.h"
+#include "tests/support/case_texts.h"
 #include "tests/support/json_schema.h"
-#include "tests/support/sentence.h"
 #include "tests/support/temporary_folder.h"
 
 using namespace scalpmark;
+using namespace scalpmark::tests;
 using models::ModelError;
-using tests::is_sentence;
-using tests::JsonSchema;
-using tests::read_bytes;
-using tests::sentence_of;
-using tests::TemporaryFolder;
-using tests::write_bytes;
 namespace fs = std::filesystem;
 namespace ranges = geometry::ranges;
 
 namespace {
-
-const std::string opening = R"({"format": "scalpmark-case", "version": 1, "head": {"kind": "generic"})";
-
-std::string with(const std::string& key_and_value) {
-  return opening + ", " + key_and_value + "}";
-}
-
-/// The cap came with version 2.
-std::string in_version_2(std::string json) {
-  const std::string one = "\"version\": 1";
-  return json.replace(json.find(one), one.size(), "\"version\": 2");
-}
-
-std::string with_head(const std::string& head) {
-  return R"({"format": "scalpmark-case", "version": 1, "head": )" + head + "}";
-}
-
-const std::string four =
-    R"("nasion": [0, 90, 0], "inion": [0, -90, 0], "left_tragus": [-75, 0, 0], "right_tragus": [75, 0, 0])";
-
-models::CaseFile parse(const std::string& json) {
-  return models::parse_case(json, "/somewhere", "bench.json");
-}
-
-std::string refusal(const std::string& json) {
-  return sentence_of<ModelError>([&] { (void)parse(json); });
-}
 
 bool same(const models::CaseFile& a, const models::CaseFile& b) {
   return models::case_json(a) == models::case_json(b) && a.folder == b.folder &&
          a.the_case.coil.model.model == b.the_case.coil.model.model;
 }
 
-struct Bad {
-  std::string json;
-  std::string said;  // what the sentence must name
-};
-
-/// Cases that both the reader and the schema refuse.
-const std::vector<Bad> bad_by_both{
-    {R"([1, 2])", "is not a Scalpmark case: it should be a group"},
-    {R"("text")", "is not a Scalpmark case"},
-    {R"({"version": 1, "head": {"kind": "generic"}})", "format is missing"},
-    {R"({"format": "scalpmark-plan", "version": 1, "head": {"kind": "generic"}})",
-     "format must be \"scalpmark-case\", but is \"scalpmark-plan\""},
-    {R"({"format": "scalpmark-case", "head": {"kind": "generic"}})", "version is missing"},
-    {R"({"format": "scalpmark-case", "version": 3, "head": {"kind": "generic"}})",
-     "version must be from 1 to 2, but is 3"},
-    {R"({"format": "scalpmark-case", "version": "1", "head": {"kind": "generic"}})",
-     "version must be from 1 to 2, but is \"1\""},
-    {R"({"format": "scalpmark-case", "version": 1})", "head is missing"},
-    {with(R"("pitch": 3)"), "\"pitch\" is not a key known here"},
-    {with(R"("search": {"pitch": 3})"), "search.\"pitch\" is not a key known here"},
-    {with(R"("coil": {"angle": 3})"), "coil.\"angle\""},
-    {with(R"("hotspot": {"col": 1})"), "hotspot.\"col\""},
-    {with(R"("treatment": {"site": 1})"), "treatment.\"site\""},
-    {with(R"("tape_mm": {"length": 300})"), "tape_mm.\"length\""},
-    {in_version_2(with(R"("cap": {"brim": 20})")), "cap.\"brim\" is not a key known here"},
-    {in_version_2(with(R"("cap": {"brim_over_nasion_mm": "two"})")),
-     "cap.brim_over_nasion_mm must be a number"},
-    {in_version_2(with(R"("cap": 20)")), "cap must be a group"},
-    {with(R"("cap": {"brim_over_nasion_mm": 20})"), "\"cap\" is not a key known here"},
-    {with(R"("label": 5)"), "label must be text in quotes, but is 5"},
-    {with("\"label\": \"" + std::string(201, 'a') + "\""), "label must be at most 200 characters"},
-    {with(R"("side": "Left")"), "side must be left or right, but is \"Left\""},
-    {with(R"("side": null)"), "side must be left or right, but is null"},
-    {with(R"("search": [])"), "search must be a group { }, but is a list of 0"},
-    {with(R"("search": {"pitch_mm": "ten"})"),
-     "bench.json: search.pitch_mm must be a number from 2 to 20 (mm), but is \"ten\"; correct it and read "
-     "the "
-     "case again."},
-    {with(R"("search": {"pitch_mm": true})"), "search.pitch_mm must be a number"},
-    {with(R"("search": {"pitch_mm": [10]})"), "search.pitch_mm must be a number"},
-    {with(R"("search": {"pitch_mm": null})"), "search.pitch_mm must be a number"},
-    {with(R"("search": {"grid_on": "skin"})"), "search.grid_on must be edge_marks or pulse_points"},
-    {with(R"("coil": {"model": 70})"), "coil.model must be text in quotes"},
-    {with(R"("coil": {"mark_rule": "laser"})"), "coil.mark_rule must be tape, drop or nearest"},
-    {with(R"("hotspot": {"row": 2})"), "hotspot.row must be a whole number from -1 to 1, but is 2"},
-    {with(R"("hotspot": {"column": 0.5})"), "hotspot.column must be a whole number from -1 to 1, but is 0.5"},
-    {with(R"("treatment": {"rule": "beam"})"), "treatment.rule must be forward or landmark"},
-    {with(R"("treatment": {"rule": "landmark"})"), "treatment.label is missing"},
-    {with(R"("treatment": {"rule": "landmark", "label": 3})"), "treatment.label must be text"},
-    {with(R"("treatment": {"rule": "landmark", "label": "F3", "distance_mm": 50})"),
-     "treatment.distance_mm belongs to the rule forward"},
-    {with(R"("treatment": {"label": "F3"})"), "treatment.label belongs to the rule landmark"},
-    {with_head("7"), "head must be a group"},
-    {with_head("{}"), "head.kind is missing"},
-    {with_head(R"({"kind": "ct"})"), "head.kind must be generic, mesh or mri, but is \"ct\""},
-    {with_head(R"({"kind": "generic", "file": "a.ply"})"), "head.file does not go with the generic head"},
-    {with_head(R"({"kind": "generic", "unit": "mm"})"), "head.unit does not go with the generic head"},
-    {with_head(R"({"kind": "generic", "nasion": [0, 0, 0]})"),
-     "head.nasion does not go with the generic head"},
-    {with_head("{\"kind\": \"mesh\", " + four + "}"), "head.file is missing"},
-    {with_head("{\"kind\": \"mesh\", \"file\": \"\", " + four + "}"), "head.file must be the name of a file"},
-    {with_head("{\"kind\": \"mesh\", \"file\": 3, " + four + "}"), "head.file must be text"},
-    {with_head("{\"kind\": \"mesh\", \"file\": \"a.ply\", \"unit\": \"inch\", " + four + "}"),
-     "head.unit must be mm, cm, m or in, but is \"inch\""},
-    {with_head("{\"kind\": \"mri\", \"file\": \"a.nii\", \"unit\": \"mm\", " + four + "}"),
-     "head.unit does not go with an mri head"},
-    {with_head("{\"kind\": \"mri\", \"file\": \"a.nii\", \"ear\": 1, " + four + "}"), "head.\"ear\""},
-    {with_head(
-         R"({"kind": "mesh", "file": "a.ply", "nasion": [0, 90, 0], "inion": [0, -90, 0], "left_tragus": [-75, 0, 0]})"),
-     "head.right_tragus is missing"},
-    {with_head(
-         R"({"kind": "mesh", "file": "a.ply", "nasion": [0, 90], "inion": [0, -90, 0], "left_tragus": [-75, 0, 0], "right_tragus": [75, 0, 0]})"),
-     "head.nasion must be three numbers [x, y, z] in mm, but is a list of 2"},
-    {with_head(
-         R"({"kind": "mesh", "file": "a.ply", "nasion": [0, 90, "0"], "inion": [0, -90, 0], "left_tragus": [-75, 0, 0], "right_tragus": [75, 0, 0]})"),
-     "head.nasion must be three numbers"},
-};
-
-struct RangedKey {
-  std::string group, key;
-  geometry::Range range;
-};
-const std::vector<RangedKey> ranged_keys{
-    {"tape_mm", "nasion_inion", ranges::nasion_inion_mm},
-    {"tape_mm", "tragus_tragus", ranges::tragus_tragus_mm},
-    {"tape_mm", "circumference", ranges::circumference_mm},
-    {"search", "lateral_mm", ranges::lateral_mm},
-    {"search", "anterior_mm", ranges::anterior_mm},
-    {"search", "pitch_mm", ranges::pitch_mm},
-    {"coil", "angle_deg", ranges::angle_deg},
-    {"coil", "centre_to_edge_mm", ranges::centre_to_edge_mm},
-    {"coil", "lift_mm", ranges::lift_mm},
-    {"hotspot", "row", ranges::spot},
-    {"hotspot", "column", ranges::spot},
-    {"hotspot", "forward_mm", ranges::hotspot_off_mm},
-    {"hotspot", "outward_mm", ranges::hotspot_off_mm},
-    {"treatment", "distance_mm", ranges::distance_mm},
-    {"cap", "brim_over_nasion_mm", ranges::brim_over_nasion_mm},
-    {"errors", "cap_forward_mm", ranges::error_mm},
-    {"errors", "cap_side_mm", ranges::error_mm},
-    {"errors", "cap_turn_deg", ranges::error_deg},
-    {"errors", "cap_shift_mm", ranges::error_mm},
-    {"answers", "step_percent", ranges::output_step_percent},
-};
-
-std::string with_number(const RangedKey& key, double value) {
-  const bool whole = std::abs(value) < 1e6 && std::floor(value) == value;
-  const std::string json =
-      with("\"" + key.group + "\": {\"" + key.key +
-           "\": " + (whole ? std::to_string(static_cast<int>(value)) : nlohmann::json(value).dump()) + "}");
-  return key.group == "cap" || key.group == "answers" || key.key == "forward_mm" || key.key == "outward_mm"
-             ? in_version_2(json)
-             : json;
-}
-
 }  // namespace
 
 TEST_CASE("a case with nothing but a head has the settings of common practice") {
   const models::CaseFile case_file =
-      parse(R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}})");
+      parsed_case(R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}})");
   CHECK(case_file.notes.empty());
   CHECK(case_file.head.kind == models::HeadKind::generic);
   CHECK(case_file.the_case.label.empty());
@@ -214,23 +67,24 @@ TEST_CASE("a case of version 1 keeps its one rule for drawing and laying alike, 
     return std::array{case_file.the_case.search.drawn_by, case_file.the_case.treatment.drawn_by,
                       case_file.the_case.coil.laid_by};
   };
-  const models::CaseFile named = parse(opening + R"(, "coil": {"mark_rule": "nearest"}})");
+  const models::CaseFile named = parsed_case(case_opening + R"(, "coil": {"mark_rule": "nearest"}})");
   CHECK(rules(named) == std::array{MarkRule::nearest, MarkRule::nearest, MarkRule::nearest});
   REQUIRE(named.notes.size() == 1);
   CHECK_THAT(english(named.notes.front()), Catch::Contains("version 1") && Catch::Contains("(nearest)"));
-  CHECK(rules(parse(opening + "}")) == std::array{MarkRule::tape, MarkRule::tape, MarkRule::tape});
-  CHECK(rules(parse(opening + R"(, "coil": {"angle_deg": 30}})")) ==
+  CHECK(rules(parsed_case(case_opening + "}")) == std::array{MarkRule::tape, MarkRule::tape, MarkRule::tape});
+  CHECK(rules(parsed_case(case_opening + R"(, "coil": {"angle_deg": 30}})")) ==
         std::array{MarkRule::tape, MarkRule::tape, MarkRule::tape});
   // Each version knows its own keys alone.
   const std::string two = R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"})";
-  CHECK_THROWS_AS(parse(two + R"(, "coil": {"mark_rule": "tape"}})"), models::ModelError);
-  CHECK_THROWS_AS(parse(opening + R"(, "coil": {"laid_by": "tape"}})"), models::ModelError);
-  CHECK_THROWS_AS(parse(opening + R"(, "search": {"drawn_by": "tape"}})"), models::ModelError);
-  CHECK_THROWS_AS(parse(opening + R"(, "treatment": {"drawn_by": "tape"}})"), models::ModelError);
+  CHECK_THROWS_AS(parsed_case(two + R"(, "coil": {"mark_rule": "tape"}})"), models::ModelError);
+  CHECK_THROWS_AS(parsed_case(case_opening + R"(, "coil": {"laid_by": "tape"}})"), models::ModelError);
+  CHECK_THROWS_AS(parsed_case(case_opening + R"(, "search": {"drawn_by": "tape"}})"), models::ModelError);
+  CHECK_THROWS_AS(parsed_case(case_opening + R"(, "treatment": {"drawn_by": "tape"}})"), models::ModelError);
 }
 
 TEST_CASE("every setting of a case is read") {
-  const models::CaseFile case_file = parse(R"({"format": "scalpmark-case", "version": 2, "label": "Übung",
+  const models::CaseFile case_file =
+      parsed_case(R"({"format": "scalpmark-case", "version": 2, "label": "Übung",
     "head": {"kind": "mesh", "file": "scans/a b.ply", "unit": "cm", "nasion": [1, 2, 3], "inion": [4, 5, 6],
              "left_tragus": [7, 8, 9.5], "right_tragus": [-1e1, 0, 0]},
     "tape_mm": {"nasion_inion": 361.5, "circumference": 570}, "side": "right",
@@ -310,7 +164,7 @@ TEST_CASE("a case on disk belongs to its owner alone and is found with its head 
   fs::create_directory(folder / "scans");
   fs::create_directory(folder / "other");
   models::CaseFile case_file =
-      parse(with_head("{\"kind\": \"mesh\", \"file\": \"scans/a.ply\", " + four + "}"));
+      parsed_case(case_with_head("{\"kind\": \"mesh\", \"file\": \"scans/a.ply\", " + four_points + "}"));
   case_file.folder = folder.path();
   models::write_case(folder / "a.json", case_file);
   struct stat status {};
@@ -340,21 +194,8 @@ TEST_CASE("a head without its four points cannot be kept") {
   CHECK(folder.count() == 0);
 }
 
-TEST_CASE("the reader and the schema refuse the same cases") {
-  const JsonSchema schema("case.schema.json");
-  REQUIRE(schema.objection(opening + "}").empty());
-  for (const Bad& bad : bad_by_both) {
-    const std::string said = refusal(bad.json);
-    CAPTURE(bad.json, said);
-    CHECK(is_sentence(said));
-    CHECK(said.rfind("bench.json", 0) == 0);
-    CHECK(said.find(bad.said) != std::string::npos);
-    CHECK_FALSE(schema.objection(bad.json).empty());
-  }
-}
-
 TEST_CASE("one error for a cap put on again, as cases had it, is read as its slides and its turn, and said") {
-  const auto read = parse(with(R"("errors": {"cap_shift_mm": 6})"));
+  const auto read = parsed_case(case_with(R"("errors": {"cap_shift_mm": 6})"));
   const geometry::HandErrors& errors = read.the_case.errors;
   CHECK(errors.cap_forward_mm == 6);
   CHECK(errors.cap_side_mm == 6);
@@ -365,115 +206,12 @@ TEST_CASE("one error for a cap put on again, as cases had it, is read as its sli
   CHECK_THAT(english(read.notes.back()),
              Catch::Contains("one error for the cap (6 mm)") && Catch::Contains("4 degrees"));
   // Marks on the skin are on no cap.
-  CHECK(parse(with(R"("errors": {"cap_shift_mm": 0})")).the_case.errors.cap_turn_deg == 0);
+  CHECK(parsed_case(case_with(R"("errors": {"cap_shift_mm": 0})")).the_case.errors.cap_turn_deg == 0);
   const std::string again = models::case_json(read);
   CHECK(again.find("cap_shift_mm") == std::string::npos);
-  CHECK(parse(again).the_case.errors == errors);
-  CHECK_THAT(refusal(with(R"("errors": {"cap_shift_mm": 3, "cap_turn_deg": 2})")),
+  CHECK(parsed_case(again).the_case.errors == errors);
+  CHECK_THAT(case_refusal(case_with(R"("errors": {"cap_shift_mm": 3, "cap_turn_deg": 2})")),
              Catch::Contains("errors.cap_shift_mm is an older word for what cap_turn_deg says too"));
-}
-
-TEST_CASE("ranges are the same in the reader and the schema, ends included") {
-  const JsonSchema schema("case.schema.json");
-  for (const RangedKey& key : ranged_keys) {
-    CAPTURE(key.group, key.key);
-    for (const double value : {key.range.low, key.range.high}) {
-      CHECK(refusal(with_number(key, value)) == "(accepted)");
-      CHECK(schema.objection(with_number(key, value)).empty());
-    }
-    for (const double value : {key.range.low - 0.001, key.range.high + 0.001, key.range.low - 1e300, 1e300}) {
-      const std::string said = refusal(with_number(key, value));
-      CAPTURE(value, said);
-      CHECK(is_sentence(said));
-      CHECK(said.find(key.group + "." + key.key + " must be a ") != std::string::npos);
-      CHECK_FALSE(schema.objection(with_number(key, value)).empty());
-    }
-  }
-}
-
-TEST_CASE("a coil that does not ship and an unknown landmark are refused") {
-  CHECK(refusal(with(R"("coil": {"model": "round-90"})")) ==
-        "bench.json: coil.model must be a coil that ships (angled-8-150, figure-8-70, figure-8-90, "
-        "round-100), but is \"round-90\"; correct it and "
-        "read the case again.");
-  CHECK(
-      refusal(with(R"("treatment": {"rule": "landmark", "label": "Q9"})")).find("treatment.label must be") !=
-      std::string::npos);
-}
-
-TEST_CASE("what is not JSON is refused with the place") {
-  const std::vector<Bad> bad{
-      {"", "bench.json is empty"},
-      {" \n ", "bench.json is empty"},
-      {"{", "ends too early"},
-      {opening, "ends too early"},
-      {"{\"format\": \"scalpmark-case\",\n  \"version\" 1}", "line 2, column 13"},
-      {"hello", "line 1, column 1"},
-      {opening + "} trailing", "does not belong there"},
-      {opening + ", // comment\n}", "does not belong there"},
-      {opening + ",}", "does not belong there"},
-      {with("\"search\": {\"pitch_mm\": NaN}"), "does not belong there"},
-      {with("\"search\": {\"pitch_mm\": Infinity}"), "does not belong there"},
-      {with("\"search\": {\"pitch_mm\": 1e999}"), "the number 1e999 at line 1, column"},
-      {with("\"search\": {\"pitch_mm\": -1e999}"), "too large"},
-      {with("\"search\": {\"pitch_mm\": 0x10}"), "does not belong there"},
-      {with("\"label\": \"\xff\xfe\""), "is not UTF-8"},
-      {with("\"label\": \"\xc3\""), "is not UTF-8"},
-      {with("\"label\": \"\\ud800\""), "does not belong there"},
-      {with("\"label\": \"a\nb\""), "does not belong there"},
-      {std::string("\0\0\0\0", 4), "holds zero bytes"},
-      {opening + "}" + std::string("\0left", 5), "holds zero bytes"},
-      {with("\"side\": \"left\", \"side\": \"right\""), "the key \"side\" is given twice"},
-      {with("\"search\": {\"pitch_mm\": 5, \"pitch_mm\": 5}"), "the key \"pitch_mm\" is given twice"},
-      {with_head("{\"kind\": \"mesh\", \"file\": \"a\\u0000b\", " + four + "}"),
-       "head.file must be the name"},
-  };
-  for (const Bad& b : bad) {
-    const std::string said = refusal(b.json);
-    CAPTURE(b.json, said);
-    CHECK(is_sentence(said));
-    CHECK(said.rfind("bench.json", 0) == 0);
-    CHECK(said.find(b.said) != std::string::npos);
-  }
-}
-
-TEST_CASE("deep nesting is refused, however deep") {
-  for (const std::size_t depth : {17UL, 1000UL, 500'000UL}) {
-    CHECK(refusal(std::string(depth, '[')).find("nested deeper than 16") != std::string::npos);
-    std::string groups;
-    for (std::size_t i = 0; i < depth; ++i) groups += "{\"a\":";
-    CHECK(refusal(groups).find("nested deeper than 16") != std::string::npos);
-  }
-  CHECK(refusal(std::string(16, '[') + std::string(16, ']')).find("is not a Scalpmark case") !=
-        std::string::npos);
-}
-
-TEST_CASE("a hundred thousand unknown keys are refused like one") {
-  std::string json = opening;
-  for (int i = 0; i < 60'000; ++i) json += ",\"k" + std::to_string(i) + "\":1";
-  CHECK(is_sentence(refusal(json + "}")));
-}
-
-TEST_CASE("a long value is shortened in its sentence, between characters") {
-  std::string umlauts;
-  for (int i = 0; i < 90; ++i) umlauts += "ü";
-  const std::string said = refusal(with("\"side\": \"" + umlauts + "\""));
-  CHECK(is_sentence(said));
-  CHECK(said.size() < 200);
-  CHECK(said.find("ü...") != std::string::npos);
-}
-
-TEST_CASE("a case file that is missing, a folder or over 8 MB is refused") {
-  const TemporaryFolder folder;
-  const auto refused = [](const fs::path& file) {
-    return sentence_of<ModelError>([&] { (void)models::read_case(file); });
-  };
-  CHECK(refused(folder / "none.json").find("none.json does not exist") != std::string::npos);
-  CHECK(refused(folder.path()).find("is a folder") != std::string::npos);
-  write_bytes(folder / "big.json", opening + "}" + std::string(8'000'000, ' '));
-  CHECK(refused(folder / "big.json").find("larger than") != std::string::npos);
-  write_bytes(folder / "deep.json", std::string(500'000, '['));
-  CHECK(refused(folder / "deep.json").find("deep.json is nested deeper") != std::string::npos);
 }
 
 TEST_CASE("the demo cases and the starting values that ship are valid by their schemas and read") {
