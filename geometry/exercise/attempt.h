@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "geometry/base/ranges.h"
 #include "geometry/exercise/exercise.h"
 #include "geometry/head/head.h"
 
@@ -25,6 +26,10 @@ struct Placed {
   friend bool operator==(const Placed&, const Placed&) = default;
 };
 
+/// What may be typed for a tape on a head, mm; and at how many points one may be held.
+inline constexpr Range reading_range{1, 999};
+inline constexpr std::size_t most_tape_points = 20;
+
 /// One go at an exercise. Only what was put down: nothing is worked out here.
 struct Attempt {
   std::map<Step, Placed> placed;
@@ -34,8 +39,8 @@ struct Attempt {
 };
 
 // The ways to put something down, for mouse, keyboard, files and tests alike. Each replaces what the step had
-// before. Refuse (GeometryError) a place or number that is not finite, a reading or an angle out of its range
-// (ranges.h), and a step that asks for something else.
+// before. Refuse (GeometryError) a place or number that is not finite, a reading or an angle out of its
+// range, a tape held at too many points, and a step that asks for something else.
 
 void put_mark(Attempt& attempt, const Step& step, const Eigen::Vector3d& at);
 /// `tape`: the points it was held at, if known.

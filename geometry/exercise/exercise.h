@@ -49,6 +49,10 @@ struct Step {
 [[nodiscard]] GridPosition spot_of(const Step& step);
 [[nodiscard]] Step step_of(const GridPosition& spot);
 
+/// Whether what is done in a task goes on to the pulse of one's own coil: all but the tapes, the coil on
+/// given marks and the mark found again.
+[[nodiscard]] bool leads_to_pulse(Task task);
+
 /// What a step asks for.
 enum class Asks { mark, reading, coil };
 [[nodiscard]] Asks asked_in(Task task);

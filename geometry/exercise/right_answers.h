@@ -1,6 +1,7 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <array>
 #include <map>
 #include <vector>
 
@@ -21,8 +22,11 @@ struct GivenMarks {
 
 /// A mark that was lost with the old cap, as the note has it.
 struct LostMark {
+  SurfacePoint at;
   TapeReadings written;  ///< to the whole mm, as a note in cm with one decimal says it
-  TapeReadings exact;    ///< unrounded
+  /// Unrounded, to vertex, nasion, left and right tragus, mm; and the way each tape goes as it arrives, unit.
+  std::array<double, 4> exact_mm{};
+  std::array<Eigen::Vector3d, 4> arriving;
 };
 
 /// All that is right in an exercise, worked out once for a head and a case: the plan (solve()), and where

@@ -30,7 +30,7 @@ struct Steadiness {
 struct Quartiles {
   double low = 0, median = 0, high = 0;
 };
-/// Refuses (GeometryError) none.
+/// All 0 of no values.
 [[nodiscard]] Quartiles quartiles(std::vector<double> values);
 
 /// One step over all attempts of a class.
