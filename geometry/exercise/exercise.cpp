@@ -154,6 +154,13 @@ void check_exercise(const Exercise& exercise) {
       throw GeometryError(Message::of(
           "The exercise's task \"%1\" comes after \"%2\"; give each task once, in the order of the trade.",
           key_of(exercise.tasks[i]), key_of(exercise.tasks[i - 1])));
+  const auto characters =
+      static_cast<size_t>(std::count_if(exercise.title.begin(), exercise.title.end(), [](char c) {
+        return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
+      }));
+  if (characters > longest_title)
+    throw GeometryError(
+        Message::of("The exercise's title has %1 characters; %2 are the most.", characters, longest_title));
   if (exercise.number > largest_number)
     throw GeometryError(Message::of("The exercise's number is %1; it must be from 0 to %2.", exercise.number,
                                     largest_number));

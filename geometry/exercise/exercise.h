@@ -81,6 +81,7 @@ struct Exercise {
 };
 inline constexpr std::uint32_t largest_number = 999999;  ///< six digits, to be typed from a board
 inline constexpr int most_minutes = 240, most_tries = 20;
+inline constexpr std::size_t longest_title = 120;  ///< characters
 
 /// All tasks, as a whole.
 [[nodiscard]] Exercise whole_exercise();
@@ -90,7 +91,7 @@ inline constexpr int most_minutes = 240, most_tries = 20;
 [[nodiscard]] std::vector<Step> steps_of(const Exercise& exercise);
 
 /// Refuses (GeometryError): no task, a task twice or out of the trade's order, a number, minutes or tries out
-/// of their range.
+/// of their range, too long a title.
 void check_exercise(const Exercise& exercise);
 
 /// What has to be on the head for a task, and is not asked for in the exercise: there it stands, as someone

@@ -16,8 +16,6 @@ using nlohmann::ordered_json;
 
 namespace {
 
-constexpr std::size_t longest_title = 120;  // characters
-
 Message known_tasks() {
   std::string all;
   for (const g::Task task : g::all_tasks) all += (all.empty() ? "" : ", ") + std::string(key_of(task));
@@ -55,7 +53,7 @@ ExerciseSetup read_setup(const JsonGroup& group, const nlohmann::json& json,
   setup.folder = folder;
   g::Exercise& exercise = setup.exercise;
   group.require({"tasks"});
-  group.text("title", exercise.title, longest_title);
+  group.text("title", exercise.title, g::longest_title);
   int number = static_cast<int>(exercise.number);
   group.whole_number("number", {0, static_cast<double>(g::largest_number)}, number);
   exercise.number = static_cast<std::uint32_t>(number);

@@ -21,7 +21,7 @@ namespace scalpmark::viewer {
 /// each trainee's last attempt, and where hands could put it. No names.
 [[nodiscard]] Shown class_shown(const ClassResults& results,
                                 std::shared_ptr<const geometry::Tolerance> hands);
-/// From where: the treated side, a little from above and in front.
+/// From where: straight down on the site, so that distances there are seen as they are.
 [[nodiscard]] Gaze class_gaze(const ClassResults& results);
 
 /// The head as a picture for the page. Needs Xvfb or a display (display.h).

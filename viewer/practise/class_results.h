@@ -32,6 +32,9 @@ struct ClassResults {
                                          const models::SkinReading& read = models::read_skin,
                                          const std::function<void()>& between = {});
 
+/// Each trainee's last attempt, of those who made one: what the class view and the page are about.
+[[nodiscard]] std::vector<geometry::Score> last_attempts(const ClassResults& results);
+
 /// How far off hands are on this head, for showing beside the scores: tolerance() of the exercise's case with
 /// its hand errors and no cap put on again (marks on the skin), from 2000 trials. Nothing where it cannot be
 /// said.
