@@ -228,7 +228,7 @@ Message written_distances(const geometry::TapeReadings& written, const LengthInW
 Message offset_in_words(const Step& step, const Offset& offset) {
   if (asked_in(step.task) == geometry::Asks::reading) {
     const std::string by = small_length(std::abs(offset.mm));
-    if (std::abs(offset.mm) < least_part_mm) return Message::of("right");
+    if (std::abs(offset.mm) < least_part_mm) return Message::of("no error");
     return offset.mm > 0 ? Message::of("%1 too long", by) : Message::of("%1 too short", by);
   }
   std::vector<Message> parts;
@@ -236,7 +236,7 @@ Message offset_in_words(const Step& step, const Offset& offset) {
   if (std::abs(offset.outward_mm) >= least_part_mm) parts.push_back(second_way(step, offset.outward_mm));
   if (std::abs(offset.angle_deg.value_or(0)) >= least_part_deg)
     parts.push_back(turned_too_far(*offset.angle_deg));
-  if (parts.empty()) return Message::of("right");
+  if (parts.empty()) return Message::of("no error");
   Message all = parts.front();
   for (std::size_t i = 1; i < parts.size(); ++i) all = Message::of("%1, %2", all, parts[i]);
   return all;
