@@ -66,7 +66,11 @@ struct Chain::Parts {
     return skin().closest(*placed->at);
   }
   /// Whether it was put down just where it is right, so that nothing is to be worked out anew.
-  [[nodiscard]] bool is_right(const Step& step) { return stands(step) == right(step); }
+  [[nodiscard]] bool is_right(const Step& step) {
+    constexpr double alike_mm = 1e-6;  // rounding alone
+    const std::optional<Placed> placed = stands(step);
+    return placed && placed->at && (*placed->at - *right(step).at).norm() < alike_mm;
+  }
 
   [[nodiscard]] const Head& head() {
     if (felt) return *felt;
@@ -231,9 +235,9 @@ std::optional<Placed> Chain::should_be(const Step& step) {
 
 void Chain::take(const Step& step, const Placed& placed) {
   parts_->taken[step] = placed;
-  // What was asked for later steps before this one was taken, no longer holds.
+  // What was asked for before this step was taken, no longer holds of its task and of those after it.
   auto& known = parts_->known;
-  known.erase(known.upper_bound(step), known.end());
+  known.erase(known.lower_bound({step.task, 0}), known.end());
   if (step.task == Task::four_points) parts_->felt.reset();
 }
 

@@ -64,7 +64,10 @@ int steps_in(Task task) {
 
 std::vector<Step> steps_of(Task task) {
   std::vector<Step> steps;
-  for (int i = 0; i < steps_in(task); ++i) steps.push_back({task, i});
+  // The grid's middle is drawn first, since all others are measured from it.
+  if (task == Task::grid) steps.push_back(step_of(GridPosition{}));
+  for (int i = 0; i < steps_in(task); ++i)
+    if (steps.empty() || steps.front() != Step{task, i}) steps.push_back({task, i});
   return steps;
 }
 

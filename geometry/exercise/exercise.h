@@ -43,7 +43,8 @@ struct Step {
 
 /// 4, 3, 9 or 1.
 [[nodiscard]] int steps_in(Task task);
-/// All of a task, in order.
+/// All of a task, in the order in which they are done: of the grid the middle first, from which the others
+/// are measured.
 [[nodiscard]] std::vector<Step> steps_of(Task task);
 /// The spot of the grid that a step is, and the other way.
 [[nodiscard]] GridPosition spot_of(const Step& step);

@@ -104,7 +104,6 @@ StepScore score_step(const RightAnswers& answers, Chain& chain, const Attempt& a
   s.own = s.should_be ? offset_between(answers, step, *s.should_be, *s.placed) : s.off;
   s.misread_mm = misread_mm(answers, step, *placed);
   if (step.task == Task::edge_mark) add_angles_of_edge(answers, chain, s);
-  chain.take(step, *s.placed);
   return s;
 }
 
@@ -138,6 +137,8 @@ double weight_mm(const StepScore& step, const Case& the_case) {
 
 Score score(const RightAnswers& answers, const Attempt& attempt) {
   Chain chain(answers);
+  for (const Step& step : steps_of(answers.exercise))
+    if (const Placed* placed = placed_for(attempt, step)) chain.take(step, on_skin(answers, *placed));
   Score score;
   for (const Step& step : steps_of(answers.exercise))
     score.steps.push_back(score_step(answers, chain, attempt, step));
