@@ -26,7 +26,7 @@ const SurveyTapes of_women{{360, 341, 561}, {15, 14, 18}}, of_men{{360, 352, 574
 /// women and within men, mm (same surveys, memory).
 const Vector3d usual_size_mm{194, 150.5, 128.5}, size_sd_mm{7, 5, 6};
 
-constexpr double most_deviations = 2.5;
+constexpr double most_deviations = 3;
 constexpr int most_draws = 200;
 
 /// The root of how the three tapes of ellipsoids go together (Cholesky's), each with a spread of 1.

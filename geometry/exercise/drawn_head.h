@@ -11,7 +11,7 @@ namespace scalpmark::geometry {
 /// of large surveys with their spreads (memory: tragus-tragus 341 (14) and 352 (13), circumference 561 (18)
 /// and 574 (16); nasion-inion 360 (15) of both). They go together as the tapes of ellipsoids whose length,
 /// breadth and height vary each on its own by the surveys' figures (length 7, breadth 5, height 6 mm): long
-/// heads have long midlines and large circumferences. What is more than 2.5 spreads off is drawn again. The
+/// heads have long midlines and large circumferences. What is more than 3 spreads off is drawn again. The
 /// same number gives the same tapes.
 [[nodiscard]] MeasuredTapes drawn_tapes(std::uint32_t number);
 
