@@ -7,7 +7,7 @@ target_link_libraries(scalpmark_fuzz_readers
   PUBLIC scalpmark::models nlohmann_json::nlohmann_json ZLIB::ZLIB PRIVATE scalpmark_flags)
 target_compile_options(scalpmark_fuzz_readers PRIVATE -O1)
 
-set(fuzzed case csv obj ply stl gltf glb nii nii.gz)
+set(fuzzed case exercise result csv obj ply stl gltf glb nii nii.gz)
 if(SCALPMARK_FUZZ)
   foreach(name IN LISTS fuzzed)
     add_executable(fuzz_${name} fuzz/target.cpp)

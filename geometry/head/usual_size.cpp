@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "geometry/base/text.h"
+#include "geometry/head/ellipse_tapes.h"
 #include "geometry/head/vertex.h"
 
 namespace scalpmark::geometry {
@@ -50,18 +51,6 @@ Vector3d by_hand() {
 constexpr double survey_deviations = 3, hand_deviations = 2;
 
 // ---- Tapes of a size ----
-
-/// Around an ellipse, from its semi-axes (Ramanujan 1914; a head's within a thousandth of a millimetre).
-double around(double a, double b) {
-  const double h = (a - b) * (a - b) / ((a + b) * (a + b));
-  return M_PI * (a + b) * (1 + 3 * h / (10 + std::sqrt(4 - 3 * h)));
-}
-
-/// Nasion-inion, tragus-tragus and circumference of an ellipsoid of this length, breadth and height.
-Vector3d ellipse_tapes(const Vector3d& size) {
-  const double length = size[0] / 2, breadth = size[1] / 2, height = size[2];
-  return {around(length, height) / 2, around(breadth, height) / 2, around(length, breadth)};
-}
 
 using Given = std::array<std::optional<double>, 3>;
 

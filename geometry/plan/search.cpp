@@ -8,23 +8,18 @@
 
 namespace scalpmark::geometry {
 
-namespace {
-
-/// A place of the grid, whole steps from its middle.
-SurfacePoint grid_place(const Head& head, Side side, const SurfacePoint& middle, double pitch_mm, int row,
-                        int column) {
+SurfacePoint grid_place(const Head& head, Side side, const SurfacePoint& middle, double pitch_mm,
+                        const GridPosition& spot) {
   SurfacePoint at = middle;
-  if (column != 0) {
+  if (spot.column != 0) {
     const Directions d = directions_at(head, side, at);
-    const auto tape = lay_tape(head.skin(), at, column * d.outward, pitch_mm);
+    const auto tape = lay_tape(head.skin(), at, spot.column * d.outward, pitch_mm);
     if (!tape)
       throw GeometryError(Message::of("The search grid reaches past the skin's border; move the start."));
     at = tape->end;
   }
-  return row == 0 ? at : forward_tape(head, at, row * pitch_mm).at(1).on_skin;
+  return spot.row == 0 ? at : forward_tape(head, at, spot.row * pitch_mm).at(1).on_skin;
 }
-
-}  // namespace
 
 StartTapes measure_start(const Head& head, const Tape& coronal, double vertex_mm, Side side,
                          double lateral_mm, double anterior_mm) {
@@ -61,7 +56,7 @@ LaidSearch lay_search(const Head& head, const Case& the_case, TapeDistances tape
         laid.coils.push_back(start);
         continue;
       }
-      const SurfacePoint at = grid_place(head, the_case.side, middle, search.pitch_mm, row, column);
+      const SurfacePoint at = grid_place(head, the_case.side, middle, search.pitch_mm, {row, column});
       laid.coils.push_back(
           on_marks ? lay_over(head, the_case.coil, search.drawn_by, the_case.side, at, start.wanted, tapes)
                    : draw_and_lay(head, the_case.coil, search.drawn_by, the_case.side, at, tapes));

@@ -23,9 +23,13 @@ struct StartTapes {
 [[nodiscard]] StartTapes measure_start(const Head& head, const Tape& coronal, double vertex_mm, Side side,
                                        double lateral_mm, double anterior_mm);
 
+/// A spot's place on a grid with that middle, whole steps from it: outward by a laid tape, then forward by
+/// the parasagittal tape. Refuses (GeometryError) a skin that ends before the tapes do.
+[[nodiscard]] SurfacePoint grid_place(const Head& head, Side side, const SurfacePoint& middle,
+                                      double pitch_mm, const GridPosition& spot);
+
 /// The start, and the nine spots around it with the coil laid on each, rows -1 to 1, columns -1 to 1 within a
-/// row. Grid lines go with the skin: outward by a laid tape, then forward by the parasagittal tape. Refuses
-/// (GeometryError) what falls off the head.
+/// row. Refuses (GeometryError) what falls off the head.
 struct LaidSearch {
   StartTapes tapes;
   LaidCoil start;

@@ -1,5 +1,6 @@
 #include "models/cases/case_file.h"
 
+#include "models/cases/head_json.h"
 #include "models/cases/settings_json.h"
 #include "models/cases/visits_json.h"
 #include "models/coils/coil_library.h"
@@ -17,79 +18,6 @@ namespace {
 
 constexpr int newest_version = 2;
 constexpr std::size_t largest_case = 8'000'000;  // bytes; forty visits of 200 pulses are 1 MB
-constexpr std::size_t longest_path = 4096;       // characters
-
-constexpr std::array<Choice<HeadKind>, 3> head_kinds{
-    {{"generic", HeadKind::generic}, {"mesh", HeadKind::mesh}, {"mri", HeadKind::mri}}};
-constexpr std::array<Choice<Unit>, 4> units{
-    {{"mm", Unit::millimetre}, {"cm", Unit::centimetre}, {"m", Unit::metre}, {"in", Unit::inch}}};
-
-template <class Value, std::size_t count>
-std::string name_of(Value value, const std::array<Choice<Value>, count>& choices) {
-  for (const auto& choice : choices)
-    if (choice.value == value) return std::string(choice.name);
-  throw ModelError(Message::of("The head of the case is none of the kinds known; choose it again."));
-}
-
-HeadSource read_head(const JsonGroup& top) {
-  const JsonGroup group =
-      top.group("head", {"kind", "file", "unit", "nasion", "inion", "left_tragus", "right_tragus"});
-  HeadSource head;
-  group.require({"kind"});
-  group.choice("kind", head_kinds, head.kind);
-  if (head.kind == HeadKind::generic) {
-    for (const char* key : {"file", "unit", "nasion", "inion", "left_tragus", "right_tragus"})
-      if (group.has(key))
-        group.refuse(key, Message::of("does not go with the generic head, which has its own"));
-    return head;
-  }
-  group.require({"file", "nasion", "inion", "left_tragus", "right_tragus"});
-  std::string file;
-  group.text("file", file, longest_path);
-  if (file.empty() || file.find('\0') != std::string::npos)
-    group.refuse("file", Message::of("must be the name of a file, but is %1", group.shown("file")));
-  head.file = file;
-  if (group.has("unit")) {
-    if (head.kind == HeadKind::mri)
-      group.refuse("unit", Message::of("does not go with an mri head, whose file says its own"));
-    Unit unit = Unit::millimetre;
-    group.choice("unit", units, unit);
-    head.unit = unit;
-  }
-  geometry::Fiducials points;
-  group.point("nasion", points.nasion);
-  group.point("inion", points.inion);
-  group.point("left_tragus", points.left_tragus);
-  group.point("right_tragus", points.right_tragus);
-  head.fiducials = points;
-  return head;
-}
-
-ordered_json head_json(const HeadSource& head) {
-  ordered_json out;
-  out["kind"] = name_of(head.kind, head_kinds);
-  if (head.kind == HeadKind::generic) return out;
-  if (!head.fiducials)
-    throw ModelError(Message::of(
-        "The head of the case has no nasion, inion and tragi yet, so the case cannot be saved; place them first."));
-  out["file"] = head.file.string();
-  if (head.unit && head.kind == HeadKind::mesh) out["unit"] = name_of(*head.unit, units);
-  const auto point = [](const Eigen::Vector3d& p) { return ordered_json{p.x(), p.y(), p.z()}; };
-  out["nasion"] = point(head.fiducials->nasion);
-  out["inion"] = point(head.fiducials->inion);
-  out["left_tragus"] = point(head.fiducials->left_tragus);
-  out["right_tragus"] = point(head.fiducials->right_tragus);
-  return out;
-}
-
-/// An empty folder is the current one.
-fs::path whole_path(const fs::path& path) {
-  return (path.is_absolute() ? path : fs::current_path() / path).lexically_normal();
-}
-
-fs::path folder_of(const fs::path& file) {
-  return whole_path(file).parent_path();
-}
 
 }  // namespace
 
@@ -130,7 +58,7 @@ CaseFile parse_case(const std::string& text, const fs::path& folder, const std::
   top.require({"head"});
   CaseFile case_file = default_case();
   case_file.folder = folder;
-  case_file.head = read_head(top);
+  case_file.head = read_head_source(top);
   top.text("label", case_file.the_case.label);
   read_settings(top, version, case_file.the_case);
   if (top.has("visits")) case_file.the_case.visits = read_visits(top);
@@ -155,7 +83,7 @@ std::string case_json(const CaseFile& case_file) {
   out["format"] = "scalpmark-case";
   out["version"] = newest_version;
   out["label"] = case_file.the_case.label;
-  out["head"] = head_json(case_file.head);
+  out["head"] = head_source_json(case_file.head);
   write_settings(case_file.the_case, out);
   if (!case_file.the_case.visits.empty()) out["visits"] = visits_json(case_file.the_case.visits);
   return pretty_json(out);
@@ -163,14 +91,7 @@ std::string case_json(const CaseFile& case_file) {
 
 void write_case(const fs::path& file, const CaseFile& case_file) {
   CaseFile moved = case_file;
-  // A head file named relative to the old folder must still be found from the new one.
-  const fs::path folder = folder_of(file);
-  if (moved.head.kind != HeadKind::generic && moved.head.file.is_relative() &&
-      whole_path(case_file.folder / "") != folder / "") {
-    const fs::path head_file = whole_path(case_file.folder / moved.head.file);
-    const fs::path beside = head_file.lexically_relative(folder);
-    moved.head.file = beside.empty() || *beside.begin() == ".." ? head_file : beside;
-  }
+  moved.head = found_from(case_file.head, case_file.folder, folder_of(file));
   write_whole(file, case_json(moved));
 }
 

@@ -41,7 +41,8 @@ std::string own_format(std::string_view bytes) {
   if (bytes.starts_with("%PDF-"sv)) return has("\0S\0c\0a\0l\0p\0m\0a\0r\0k"sv) ? "scalpmark-pdf" : "";
   if (bytes.starts_with("ply\n"sv)) return has(own_ply_comment) ? "scalpmark-ply" : "";
   // A table has no place for a name: its first columns tell.
-  for (const std::string_view columns : {"date,by,pulse_off_mm,", "visit,date,by,", "visit,at,spot_row,"})
+  for (const std::string_view columns :
+       {"date,by,pulse_off_mm,", "visit,date,by,", "visit,at,spot_row,", "file,initials,attempt,"})
     if (bytes.starts_with(columns)) return "scalpmark-csv";
   return json_format(bytes);
 }

@@ -8,6 +8,8 @@
 #include "geometry/base/error.h"
 #include "models/cases/case_file.h"
 #include "models/cases/visits_csv.h"
+#include "models/exercises/exercise_file.h"
+#include "models/exercises/result_file.h"
 #include "models/files/error.h"
 #include "tests/support/mesh_writers.h"
 #include "tests/support/nifti_writer.h"
@@ -42,6 +44,31 @@ void read_case(const Reader&, const std::string& text, const models::SkinReading
     const std::string written = models::case_json(case_file);
     if (models::case_json(models::parse_case(written, "/cases", "again.json")) != written) std::abort();
   });
+}
+
+void read_exercise(const Reader&, const std::string& text, const models::SkinReading&) {
+  refuse_or_read([&] {
+    const std::string written = models::exercise_json(models::parse_exercise(text, "/cases", "fuzzed.json"));
+    if (models::exercise_json(models::parse_exercise(written, "/cases", "again.json")) != written)
+      std::abort();
+  });
+}
+
+void read_result(const Reader&, const std::string& text, const models::SkinReading&) {
+  refuse_or_read([&] {
+    const std::string written = models::result_json(models::parse_result(text, "/cases", "fuzzed.json"));
+    if (models::result_json(models::parse_result(written, "/cases", "again.json")) != written) std::abort();
+  });
+}
+
+models::ExerciseResult done_in_part() {
+  models::ExerciseResult result{models::default_exercise(), "RL", {}};
+  geometry::Attempt& attempt = result.attempts.emplace_back();
+  put_mark(attempt, {geometry::Task::vertex, 0}, {0, 0, 90});
+  type_reading(attempt, {geometry::Task::three_tapes, 0}, 355, {{0, 90, 0}, {0, 0, 90}, {0, -90, 0}});
+  lay_coil_down(attempt, {geometry::Task::coil, 0}, {-50, 20, 80}, 44.5);
+  attempt.seconds[geometry::Task::vertex] = 12.5;
+  return result;
 }
 
 /// Bytes as a table of visits and as one of pulses.
@@ -115,6 +142,8 @@ const std::vector<Reader>& readers() {
         {"case",
          {models::case_json(models::default_case()), models::case_json(mri), models::case_json(visited)},
          read_case},
+        {"exercise", {models::exercise_json(models::default_exercise())}, read_exercise},
+        {"result", {models::result_json(done_in_part())}, read_result},
         {"csv", {models::visits_csv(two_visits()), models::pulses_csv(two_visits())}, read_tables},
         {"obj", {tests::obj_text(mesh)}, read_file},
         {"ply", {tests::ply_text(mesh), tests::ply_bytes(mesh)}, read_file},

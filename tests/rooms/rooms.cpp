@@ -14,9 +14,11 @@ const RoomOrder& room_order() {
   static const RoomOrder order{
       {"", {"geometry", "models", "viewer", "tests"}},
       {"geometry",
-       {"base", "surface", "paths", "tapes", "head", "brain", "coil", "plan", "field", "hands", "answers"}},
+       {"base", "surface", "paths", "tapes", "head", "brain", "coil", "plan", "field", "hands", "answers",
+        "exercise"}},
       {"models",
-       {"files", "generic", "meshes", "mri", "heads", "brain", "coils", "cases", "results", "exports"}},
+       {"files", "generic", "meshes", "mri", "heads", "brain", "coils", "cases", "results", "exercises",
+        "exports"}},
       {"viewer",
        {"words", "stage", "picture", "sheet", "teach", "practise", "page", "window", "commands", "main.cpp"}},
       {"viewer/window",

@@ -44,6 +44,8 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   add_answers(app);
   add_course(app);
   add_log(app);
+  add_exercise(app);
+  add_score(app);
   add_tolerance(app);
   add_contact(app);
   add_field(app);

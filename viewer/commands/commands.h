@@ -22,6 +22,8 @@ void add_field(CLI::App& program);
 void add_check(CLI::App& program);
 void add_answers(CLI::App& program);
 void add_course(CLI::App& program);
+void add_exercise(CLI::App& program);
+void add_score(CLI::App& program);
 void add_log(CLI::App& program);
 void add_head(CLI::App& program);
 

@@ -1,0 +1,99 @@
+#include "viewer/practise/class_page.h"
+
+#include <sys/wait.h>
+
+#include <QGuiApplication>
+#include <catch2/catch.hpp>
+#include <cstdlib>
+#include <regex>
+
+#include "tests/support/class_files.h"
+#include "tests/support/own_folder.h"
+#include "viewer/words/numbers.h"
+
+using namespace scalpmark;
+using tests::slurp;
+using Folder = tests::OwnFolder;
+
+namespace {
+
+/// What poppler-utils (Debian) say of a PDF: nothing of ours reads it back.
+std::string by_poppler(const Folder& folder, const std::string& program, const std::string& pdf) {
+  const std::string out = folder.file("poppler");
+  const bool info = program == "pdfinfo";
+  const int status =
+      std::system((program + " '" + pdf + "' " + (info ? ">" : "") + "'" + out + "' 2>/dev/null").c_str());
+  REQUIRE(WIFEXITED(status));
+  REQUIRE(WEXITSTATUS(status) == 0);
+  return slurp(out);
+}
+
+}  // namespace
+
+TEST_CASE("the class page is one page of the whole job, on A4 and on Letter, and says what it is not") {
+  const Folder folder;
+  models::ExerciseSetup setup = models::default_exercise();
+  setup.exercise.title = "The whole job, morning class";
+  const auto files = tests::write_class(folder.path, setup, 8);
+  viewer::ClassResults results = viewer::class_results(files);
+  for (int i = 0; i < 40; ++i)
+    results.left_out.push_back(geometry::Message::of(
+        "Left out: %1",
+        geometry::Message::verbatim("damaged-" + std::to_string(i) + ".json is not JSON; save it again.")));
+  const auto hands = viewer::hands_here(*results.answers);
+  REQUIRE(hands);
+  const viewer::SheetView picture = viewer::class_picture(results, hands);
+  CHECK(picture.rgb.size() == static_cast<std::size_t>(3 * picture.width * picture.height));
+  for (const auto& [paper, size] :
+       {std::pair(viewer::Paper::a4, "(A4)"), std::pair(viewer::Paper::letter, "(letter)")}) {
+    const std::string pdf = folder.file("class.pdf");
+    std::ofstream(pdf, std::ios::binary) << viewer::class_pdf(results, picture, hands, paper);
+    const std::string info = by_poppler(folder, "pdfinfo", pdf);
+    INFO(info);
+    CHECK(std::regex_search(info, std::regex("Pages: +1\n")));
+    CHECK(info.find(size) != std::string::npos);
+    const std::string text = by_poppler(folder, "pdftotext -layout", pdf);
+    for (const char* said :
+         {"Class page", "morning class", "8 trainees", "nasion", "hotspot", "edge mark", "no certificate",
+          "not a navigation", "Caulfield et al. 2022", "damaged-0.json", "more files"})
+      CHECK_THAT(text, Catch::Contains(said));
+    // No trainee's name stands on what hangs on the wall.
+    CHECK(text.find("trainee-0") == std::string::npos);
+  }
+}
+
+TEST_CASE("the middle and quartiles on the class page are those of the trainees' own errors") {
+  const Folder folder;
+  models::ExerciseSetup setup = models::default_exercise();
+  setup.exercise.tasks = {geometry::Task::vertex};
+  const auto answers =
+      geometry::right_answers(models::exercise_head(setup).head, setup.the_case, setup.exercise);
+  std::vector<std::filesystem::path> files;
+  // 2, 4, 6, 8 and 10 mm forward: a quarter at 4, the middle 6, three quarters 8.
+  for (int i = 1; i <= 5; ++i) {
+    models::ExerciseResult result{setup, "", {}};
+    result.attempts.push_back(tests::attempt_with(answers, [&](const geometry::Step&, const auto&) {
+      return tests::Slip{{2.0 * i, 0}};
+    }));
+    files.push_back(folder.path / (std::to_string(i) + ".json"));
+    models::write_result(files.back(), result);
+  }
+  const viewer::ClassResults results = viewer::class_results(files);
+  const std::string pdf = folder.file("class.pdf");
+  std::ofstream(pdf, std::ios::binary)
+      << viewer::class_pdf(results, viewer::class_picture(results, {}), {}, viewer::Paper::a4);
+  const std::string text = by_poppler(folder, "pdftotext -layout", pdf);
+  INFO(text);
+  CHECK(std::regex_search(text, std::regex("vertex +5 +4\\.0 +6\\.0 +8\\.0 +6\\.0")));
+}
+
+TEST_CASE("every trainee's pulse is a disc of its own on the class's head") {
+  const Folder folder;
+  models::ExerciseSetup setup = models::default_exercise();
+  setup.exercise.tasks = {geometry::Task::site};
+  const viewer::ClassResults results = viewer::class_results(tests::write_class(folder.path, setup, 3));
+  const viewer::Shown shown = viewer::class_shown(results, {});
+  REQUIRE(shown.notes.size() == 3);
+  for (std::size_t i = 0; i < 3; ++i)
+    CHECK(shown.notes[i].at == results.trainees[i].attempts.back().pulse->real);
+}
