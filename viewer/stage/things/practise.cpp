@@ -1,5 +1,5 @@
-// What hands lay and draw on a head in an exercise: the tape with its print, pencil marks, a finger that feels
-// for the bone. Nothing of the plan's.
+// What hands lay and draw on a head in an exercise: the tape with its print, pencil marks, a finger that
+// feels for the bone. Nothing of the plan's.
 #include <algorithm>
 
 #include "viewer/stage/scene/practise_shown.h"

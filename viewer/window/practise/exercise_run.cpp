@@ -141,8 +141,8 @@ bool ExerciseRun::is_done(const Step& step) const {
 /// After an answer the next step of the same task that has none is asked for.
 void ExerciseRun::go_on_from(const Step& step) {
   const auto steps = geometry::steps_of(step.task);
-  const auto open =
-      std::find_if(steps.begin() + step.which + 1, steps.end(), [this](const Step& s) { return !is_done(s); });
+  const auto open = std::find_if(steps.begin() + step.which + 1, steps.end(),
+                                 [this](const Step& s) { return !is_done(s); });
   if (open == steps.end()) return;
   step_ = *open;
   emit step_changed();
@@ -266,8 +266,7 @@ void ExerciseRun::draw(PencilKind kind, const Vector3d& at, const Vector3d& alon
   const bool answers = kind == PencilKind::cross && geometry::asked_in(step.task) == geometry::Asks::mark;
   begin_deed();
   if (answers) {
-    std::erase_if(now_.drawn,
-                  [&](const Drawn& d) { return d.kind == PencilKind::cross && d.step == step; });
+    std::erase_if(now_.drawn, [&](const Drawn& d) { return d.kind == PencilKind::cross && d.step == step; });
     geometry::put_mark(now_.attempt, step, at);
   }
   now_.drawn.push_back({kind, at, along, step});

@@ -41,7 +41,8 @@ void Practise::build() {
   class_ = new ClassPanel;
   pages_ = new QStackedWidget;
   pages_->setObjectName("page");
-  for (QWidget* page : std::initializer_list<QWidget*>{setup_, task_, score_, class_}) pages_->addWidget(page);
+  for (QWidget* page : std::initializer_list<QWidget*>{setup_, task_, score_, class_})
+    pages_->addWidget(page);
   scroll_ = new QScrollArea;
   scroll_->setObjectName("worksheet");
   scroll_->setAccessibleName(tr("Practise"));
@@ -94,9 +95,8 @@ void Practise::go_to(Page page) {
   pages_->setCurrentIndex(static_cast<int>(page));
   // A page is as high as what is on it, not as the highest of all.
   for (int i = 0; i < pages_->count(); ++i)
-    pages_->widget(i)->setSizePolicy(QSizePolicy::Preferred,
-                                     i == pages_->currentIndex() ? QSizePolicy::Preferred
-                                                                 : QSizePolicy::Ignored);
+    pages_->widget(i)->setSizePolicy(
+        QSizePolicy::Preferred, i == pages_->currentIndex() ? QSizePolicy::Preferred : QSizePolicy::Ignored);
   pages_->adjustSize();
   size_column();
   hand_->set_listening(shown_ && page == Page::task);
@@ -272,9 +272,8 @@ void Practise::begin() {
   beginning_.ask(
       [setup, made](LatestWork::Job& job) {
         geometry::check_exercise(setup.exercise);
-        made->head = models::exercise_head(setup, [&job](const std::string&, double) {
-          job.stop_if_cancelled();
-        });
+        made->head = models::exercise_head(
+            setup, [&job](const geometry::Message&, double) { job.stop_if_cancelled(); });
         made->answers = std::make_shared<const geometry::RightAnswers>(
             geometry::right_answers(made->head->head, setup.the_case, setup.exercise));
       },
@@ -295,12 +294,12 @@ void Practise::judge() {
     return;
   }
   const auto found = std::make_shared<std::shared_ptr<const geometry::Tolerance>>();
-  judging_.ask([answers = run_.shared_answers(), found](
-                   LatestWork::Job&) { *found = viewer::hands_here(*answers); },
-               [this, found] {
-                 hands_ = *found;
-                 if (run_.is_over()) score_->show_hands(hands_);
-               });
+  judging_.ask(
+      [answers = run_.shared_answers(), found](LatestWork::Job&) { *found = viewer::hands_here(*answers); },
+      [this, found] {
+        hands_ = *found;
+        if (run_.is_over()) score_->show_hands(hands_);
+      });
 }
 
 void Practise::take_results(const QStringList& files) {

@@ -24,9 +24,9 @@ using viewer::Thing;
 namespace {
 
 constexpr double tape_normal_every_mm = 6;
-constexpr double head_across_mm = 250;      ///< what of it an operator looks at
-constexpr double replay_across_mm = 110;    ///< of the head, around one step
-constexpr double seen_apart_mm = 1.5;       ///< places nearer to each other are drawn as one
+constexpr double head_across_mm = 250;    ///< what of it an operator looks at
+constexpr double replay_across_mm = 110;  ///< of the head, around one step
+constexpr double seen_apart_mm = 1.5;     ///< places nearer to each other are drawn as one
 
 Vector3d skin_normal(const geometry::Head& head, const Vector3d& at) {
   return head.skin().smooth_normal(head.skin().closest(at));
@@ -54,9 +54,7 @@ PractiseShown::Pencil pencil(const geometry::Head& head, PractiseShown::Pencil::
 PractiseShown::Pencil::Kind shown_kind(ExerciseRun::PencilKind kind) {
   using Kind = ExerciseRun::PencilKind;
   using ShownKind = PractiseShown::Pencil::Kind;
-  return kind == Kind::point  ? ShownKind::point
-         : kind == Kind::line ? ShownKind::line
-                              : ShownKind::cross;
+  return kind == Kind::point ? ShownKind::point : kind == Kind::line ? ShownKind::line : ShownKind::cross;
 }
 
 /// With another cap, or where someone else has drawn the marks, one's own are gone but for those on the skin
@@ -69,8 +67,8 @@ bool is_still_there(const ExerciseRun& run, const Step& drawn_at) {
 void add_drawn(const ExerciseRun& run, PractiseShown& shown) {
   for (const ExerciseRun::Drawn& each : run.drawn())
     if (is_still_there(run, each.step))
-      shown.pencil.push_back(pencil(run.head(), shown_kind(each.kind), each.at, each.along,
-                                    each.step.task != run.task()));
+      shown.pencil.push_back(
+          pencil(run.head(), shown_kind(each.kind), each.at, each.along, each.step.task != run.task()));
 }
 
 void add_given(const ExerciseRun& run, PractiseShown& shown) {
@@ -174,9 +172,8 @@ void show_tapes_of(const ExerciseRun& run, const geometry::StepScore& step, view
   if (!step.placed || step.placed->tape.size() < 2) return;
   try {
     const bool closed = step.step.which == 2;
-    shown.notes.push_back(
-        line_note(geometry::pull_tape(run.head(), step.placed->tape, closed).line, viewer::Role::todays,
-                  viewer::words(viewer::Words::tr("your tape"))));
+    shown.notes.push_back(line_note(geometry::pull_tape(run.head(), step.placed->tape, closed).line,
+                                    viewer::Role::todays, viewer::words(viewer::Words::tr("your tape"))));
   } catch (const std::exception&) {
     // A tape that cannot be laid any more is not shown.
   }
@@ -185,12 +182,12 @@ void show_tapes_of(const ExerciseRun& run, const geometry::StepScore& step, view
 Vector3d front_at(const ExerciseRun& run, const Vector3d& pulse, double angle_deg) {
   geometry::CoilSetup setup = run.answers().the_case.coil;
   setup.angle_deg = angle_deg;
-  return geometry::pose_at(run.head(), setup, run.answers().the_case.side,
-                           run.head().skin().closest(pulse))
+  return geometry::pose_at(run.head(), setup, run.answers().the_case.side, run.head().skin().closest(pulse))
       .pose.front;
 }
 
-void show_axis(const ExerciseRun& run, const geometry::Placed& coil, viewer::Role role, viewer::Shown& shown) {
+void show_axis(const ExerciseRun& run, const geometry::Placed& coil, viewer::Role role,
+               viewer::Shown& shown) {
   if (!coil.at || !coil.angle_deg) return;
   const Vector3d front = front_at(run, *coil.at, *coil.angle_deg);
   const double reach = run.answers().the_case.coil.centre_to_edge_mm;
@@ -218,8 +215,7 @@ StageLook close_look(const geometry::Head& head, const Vector3d& at, double acro
 viewer::Shown exercise_shown(const ExerciseRun& run, const std::optional<Vector3d>& by_keys) {
   viewer::Shown shown = bare(run);
   auto hands = std::make_shared<PractiseShown>();
-  if (run.tape() && run.tape()->lies.line.size() > 1)
-    hands->tape = shown_tape(run.head(), run.tape()->lies);
+  if (run.tape() && run.tape()->lies.line.size() > 1) hands->tape = shown_tape(run.head(), run.tape()->lies);
   add_given(run, *hands);
   add_drawn(run, *hands);
   if (run.finger()) hands->finger = PractiseShown::Finger{run.finger()->at, run.finger()->felt.share};

@@ -119,8 +119,7 @@ void Practise::save_class_page_to(const QString& path, viewer::Paper paper) {
 
 void Practise::save_table_to(const QString& path) {
   if (!results_) return;
-  write(path, "scalpmark-csv",
-        [&] { models::write_score_csv(path.toStdString(), results_->trainees); });
+  write(path, "scalpmark-csv", [&] { models::write_score_csv(path.toStdString(), results_->trainees); });
 }
 
 }  // namespace scalpmark::window

@@ -13,13 +13,15 @@ namespace scalpmark::window {
 /// What can be in the trainee's hand.
 enum class Tool { none, finger, tape, point, line, cross, coil };
 
-/// Mouse and keys on the stage during an exercise: what they do with the tool in the hand. What is no business
-/// of a tool's (a drag beside the head, arrows with Alt) it leaves to the stage, which turns the head.
+/// Mouse and keys on the stage during an exercise: what they do with the tool in the hand. What is no
+/// business of a tool's (a drag beside the head, arrows with Alt) it leaves to the stage, which turns the
+/// head.
 ///   F, T, P, L, X, C         finger, tape, pencil point, line, cross, coil; Esc puts the tool away
 ///   press or drag            feels, pulls the tape (by its end: pulls it on), draws; the coil is carried by
 ///                            its handle and turned by its wings
-///   right button, or H       holds the tape where its end is, while it is pulled on; O closes it round the head
-///   Ctrl and arrows          move the hand by a millimetre (with Shift five); Space or Enter sets the tool
+///   right button, or H       holds the tape where its end is, while it is pulled on; O closes it round the
+///   head Ctrl and arrows          move the hand by a millimetre (with Shift five); Space or Enter sets the
+///   tool
 ///                            down there and lifts it
 ///   Left, Right              turn the coil by a degree (with Shift five), as Ctrl and wheel do
 ///   Delete                   takes tape or coil off the head
@@ -46,6 +48,7 @@ protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+  static constexpr double with_shift = 5;  // times as much
   enum class Grip { none, feeling, pulling, drawing, carrying, turning };
 
   bool press(const QMouseEvent& event);

@@ -67,8 +67,10 @@ ScorePanel::ScorePanel(ExerciseRun& run, QWidget* parent) : QWidget(parent), run
   initials_->setMaxLength(static_cast<int>(models::longest_trainee));
   initials_->setPlaceholderText(tr("Initials, if you like"));
   initials_->setAccessibleName(tr("Initials"));
-  initials_->setToolTip(tr("Stand in the result's file and in the table of the class; without them nobody is named"));
-  save_ = practise_button(tr("Save the result\u2026"), tr("All tries, for the trainer to put a class together"));
+  initials_->setToolTip(
+      tr("Stand in the result's file and in the table of the class; without them nobody is named"));
+  save_ =
+      practise_button(tr("Save the result\u2026"), tr("All tries, for the trainer to put a class together"));
   keep->addWidget(initials_, 1);
   keep->addWidget(save_);
   column->addLayout(keep);
@@ -99,7 +101,8 @@ void ScorePanel::fill_table() {
   const QSignalBlocker quiet(table_);
   const QString unit = QString::fromStdString(viewer::small_unit());
   table_->setHorizontalHeaderLabels({tr("Step"), tr("Own, %1").arg(unit), tr("Carried, %1").arg(unit)});
-  table_->horizontalHeaderItem(1)->setToolTip(tr("One's own error: from where the step should be, given what came before"));
+  table_->horizontalHeaderItem(1)->setToolTip(
+      tr("One's own error: from where the step should be, given what came before"));
   table_->horizontalHeaderItem(2)->setToolTip(tr("Error carried over: what earlier steps had done to it"));
   const auto& steps = score().steps;
   table_->setRowCount(static_cast<int>(steps.size()) + (score().pulse ? 1 : 0));
@@ -112,7 +115,8 @@ void ScorePanel::fill_table() {
   for (const geometry::StepScore& each : steps) {
     put(row, 0, viewer::translated(viewer::step_name(each.step)));
     put(row, 1, each.placed ? size_of(each.own) : tr("not done"));
-    put(row, 2, each.placed ? QString::fromStdString(viewer::small_number(std::abs(each.carried.mm))) : QString());
+    put(row, 2,
+        each.placed ? QString::fromStdString(viewer::small_number(std::abs(each.carried.mm))) : QString());
     ++row;
   }
   if (score().pulse) {
@@ -133,9 +137,7 @@ void ScorePanel::show_score() {
   const auto left = run_.tries_left();
   again_->setEnabled(left.value_or(1) > 0);
   again_->setText(left ? tr("Again, same head (%1 left)").arg(*left) : tr("Again, same head"));
-  show_step(score().worst ? score().worst
-            : score().pulse ? std::nullopt
-                            : std::optional<std::size_t>(0));
+  show_step(score().worst ? score().worst : score().pulse ? std::nullopt : std::optional<std::size_t>(0));
 }
 
 void ScorePanel::show_hands(std::shared_ptr<const geometry::Tolerance> hands) {
@@ -176,7 +178,8 @@ void ScorePanel::show_text() {
     lines << tr("Own error: %1").arg(viewer::translated(viewer::offset_in_words(each.step, each.own)));
     constexpr double worth_saying_mm = 0.5;
     if (std::abs(each.carried.mm) >= worth_saying_mm) {
-      lines << tr("Carried over: %1").arg(viewer::translated(viewer::offset_in_words(each.step, each.carried)));
+      lines
+          << tr("Carried over: %1").arg(viewer::translated(viewer::offset_in_words(each.step, each.carried)));
       lines << tr("Together: %1").arg(viewer::translated(viewer::offset_in_words(each.step, each.off)));
     }
     if (each.misread_mm && std::abs(*each.misread_mm) >= worth_saying_mm)

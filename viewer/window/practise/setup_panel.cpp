@@ -41,8 +41,9 @@ SetupPanel::SetupPanel(QWidget* parent) : QWidget(parent) {
   auto* row = new QHBoxLayout;
   open_ = practise_button(tr("Open\u2026"), tr("Open an exercise that was saved"));
   save_ = practise_button(tr("Save\u2026"), tr("Save this exercise, for others to open"));
-  results_ = practise_button(tr("Class\u2026"),
-                             tr("Put the results of a class together; they can be dropped on the window as well"));
+  results_ =
+      practise_button(tr("Class\u2026"),
+                      tr("Put the results of a class together; they can be dropped on the window as well"));
   for (QPushButton* button : {open_, save_, results_}) row->addWidget(button);
   column->addLayout(row);
   auto* note = practise_text("quiet");
@@ -55,11 +56,12 @@ SetupPanel::SetupPanel(QWidget* parent) : QWidget(parent) {
 
 QWidget* SetupPanel::build_head() {
   const PractiseCard card = practise_card(tr("Head"));
-  head_ = new Choice(tr("Whose head"),
-                     {{tr("Drawn for a number"),
-                       tr("An adult's head drawn by chance; the same number gives a whole class the same head")},
-                      {tr("The case's own"), tr("The head of the case on the worksheet")}},
-                     nullptr, Qt::Vertical);
+  head_ =
+      new Choice(tr("Whose head"),
+                 {{tr("Drawn for a number"),
+                   tr("An adult's head drawn by chance; the same number gives a whole class the same head")},
+                  {tr("The case's own"), tr("The head of the case on the worksheet")}},
+                 nullptr, Qt::Vertical);
   number_ = spin(tr("Number of the head"), 0, static_cast<int>(geometry::largest_number), {},
                  tr("From 0 to %1. The same number gives the same head.").arg(geometry::largest_number));
   auto* row = new QHBoxLayout;

@@ -25,19 +25,22 @@ QString how_to(Tool tool) {
     case Tool::none:
       return TaskPanel::tr("Take a tool. A drag turns the head, the wheel brings it nearer.");
     case Tool::finger:
-      return TaskPanel::tr("Press on the skin: the mark under the finger grows darker over a bump or hollow of "
-                           "the bone.");
+      return TaskPanel::tr(
+          "Press on the skin: the mark under the finger grows darker over a bump or hollow of "
+          "the bone.");
     case Tool::tape:
-      return TaskPanel::tr("Pull from one place to another; take the end up again to pull on. The right button "
-                           "(H) holds the tape where it is. Read it off its print.");
+      return TaskPanel::tr(
+          "Pull from one place to another; take the end up again to pull on. The right button "
+          "(H) holds the tape where it is. Read it off its print.");
     case Tool::point:
     case Tool::line:
       return TaskPanel::tr("Points and lines are your own help. What is asked for is marked with a cross.");
     case Tool::cross:
       return TaskPanel::tr("A cross is the answer to the step; another one takes its place.");
     case Tool::coil:
-      return TaskPanel::tr("Carry the coil by its handle, turn it by its wings. Look along its edge as you would "
-                           "at the chair.");
+      return TaskPanel::tr(
+          "Carry the coil by its handle, turn it by its wings. Look along its edge as you would "
+          "at the chair.");
   }
   return {};
 }
@@ -118,7 +121,8 @@ QWidget* TaskPanel::build_tools() {
   card.rows->addWidget(how_);
   auto* row = new QGridLayout;
   row->setSpacing(4);
-  hold_ = practise_button(tr("Hold it here"), tr("A finger holds the tape where its end is; pull on from there (H)"));
+  hold_ = practise_button(tr("Hold it here"),
+                          tr("A finger holds the tape where its end is; pull on from there (H)"));
   close_ = practise_button(tr("Close it"), tr("Back to the tape's zero, around the head (O)"));
   lift_ = practise_button(tr("Take off"), tr("Takes tape or coil off the head (Delete)"));
   undo_ = practise_button(tr("Undo"), tr("Rubs out what was done last (Ctrl+Z)"));
@@ -148,7 +152,8 @@ QWidget* TaskPanel::build_way_on() {
   previous_ = practise_button(tr("Back"), tr("The task before"));
   next_ = practise_button(tr("Next task"), tr("On to the next task; what is on the head stays"));
   next_->setObjectName("main");
-  end_ = practise_button(tr("End here"), tr("End the exercise and see the score; what is not done counts as not done"));
+  end_ = practise_button(tr("End here"),
+                         tr("End the exercise and see the score; what is not done counts as not done"));
   row->addWidget(previous_);
   row->addWidget(next_, 1);
   column->addLayout(row);
@@ -215,8 +220,7 @@ void TaskPanel::show_tools() {
 void TaskPanel::show_clock() {
   const auto left = run_.seconds_left();
   clock_->setVisible(left.has_value());
-  if (left)
-    clock_->setText(QStringLiteral("%1:%2").arg(*left / 60).arg(*left % 60, 2, 10, QLatin1Char('0')));
+  if (left) clock_->setText(QStringLiteral("%1:%2").arg(*left / 60).arg(*left % 60, 2, 10, QLatin1Char('0')));
 }
 
 void TaskPanel::set_unit(LengthUnit unit) {
