@@ -2,7 +2,8 @@
 # the tour, which saves every screen into build/tour/ to be looked at.
 find_package(Qt5 REQUIRED COMPONENTS Widgets Test)
 
-add_library(scalpmark_window_support STATIC viewer/window/opened_window.cpp viewer/window/random_user.cpp)
+add_library(scalpmark_window_support STATIC viewer/window/opened_window.cpp viewer/window/random_user.cpp
+  viewer/window/practise_hands.cpp)
 target_link_libraries(scalpmark_window_support PUBLIC scalpmark::window Qt5::Test scalpmark_test_program PRIVATE scalpmark_flags)
 target_include_directories(scalpmark_window_support SYSTEM PUBLIC ${Qt5Test_INCLUDE_DIRS})
 
