@@ -116,7 +116,7 @@ void OpenedExercise::do_tapes() {
   const auto& at = head.fiducials().at;
   const auto landmark = [&](const std::string& name) {
     for (const auto& each : right().plan.landmarks)
-      if (each.label == name) return each.position;
+      if (each.name == name) return each.at;
     throw std::runtime_error("no landmark " + name);
   };
   key(Qt::Key_T);
