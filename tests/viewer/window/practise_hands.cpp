@@ -130,19 +130,27 @@ void OpenedExercise::do_tapes() {
   const auto pulled = [&](std::vector<Vector3d> stations) {
     for (std::size_t i = 1; i < stations.size(); ++i) pull(stations[i - 1], stations[i], i == 1);
   };
-  pulled({at.nasion, landmark("AFz"), landmark("Cz"), landmark("POz"), at.inion});
+  const auto all = [&](const std::vector<std::string>& names) {
+    std::vector<Vector3d> places;
+    for (const std::string& name : names) places.push_back(landmark(name));
+    return places;
+  };
+  std::vector<Vector3d> midline = all({"AFz", "Fz", "Cz", "Pz", "POz"});
+  midline.insert(midline.begin(), at.nasion);
+  midline.push_back(at.inion);
+  pulled(midline);
   read(0);
-  pulled({at.left_tragus, landmark("C3"), landmark("C4"), at.right_tragus});
+  std::vector<Vector3d> coronal = all({"C5", "C3", "C4", "C6"});
+  coronal.insert(coronal.begin(), at.left_tragus);
+  coronal.push_back(at.right_tragus);
+  pulled(coronal);
   read(1);
-  // Held at the front, both sides and the back.
-  pull(landmark("Fpz"), landmark("AF7"), true);
-  pull({}, landmark("T7"), false);
-  key(Qt::Key_H);
-  pull({}, landmark("PO7"), false);
-  pull({}, landmark("Oz"), false);
-  key(Qt::Key_H);
-  pull({}, landmark("PO8"), false);
-  pull({}, landmark("T8"), false);
+  // Held at both sides and the back.
+  pulled(all({"Fpz", "AF7", "F7", "T7"}));
+  for (const auto& stretch : {all({"P7", "PO7", "Oz"}), all({"PO8", "P8", "T8"})}) {
+    key(Qt::Key_H);
+    for (const Vector3d& station : stretch) pull({}, station, false);
+  }
   key(Qt::Key_O);
   read(2);
 }
