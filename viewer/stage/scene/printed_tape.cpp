@@ -79,7 +79,6 @@ public:
       along += step;
       add(along, line[i], normals[i]);
     }
-    length_mm_ = along;
     if (at_.size() < 2) return;
     const Vector3d way = (at_.back() - at_[at_.size() - 2]).normalized();
     add(along + tail_mm, at_.back() + tail_mm * way, normals_.back());
@@ -115,7 +114,6 @@ private:
 
   std::vector<double> along_;
   std::vector<Vector3d> at_, normals_;
-  double length_mm_ = 0;
 };
 
 void print_number(const Course& course, double mm, int number, Ribbon& tape) {

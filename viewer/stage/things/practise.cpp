@@ -15,7 +15,7 @@ ShowThing show_practise;
 namespace {
 
 // Pencil strokes are as long as hands draw them, mm.
-constexpr double line_half_mm = 8, cross_half_mm = 4.5;
+constexpr double pencil_line_mm = 8, pencil_cross_mm = 4.5;
 constexpr double point_px = 3, stroke_px = 2.2, over_tape_mm = 2.4;
 constexpr double finger_px = 9, hand_px = 4.5, over_marks_mm = 3.2;
 
@@ -40,11 +40,11 @@ void add_pencil(const PractiseShown::Pencil& mark, Part& part) {
       part.spots.push_back({mark.at, point_px, role, over_tape_mm, mark.normal});
       break;
     case Kind::line:
-      add_stroke(mark.at, line_half_mm * x, role, part);
+      add_stroke(mark.at, pencil_line_mm * x, role, part);
       break;
     case Kind::cross:
       for (const double turned : {-1.0, 1.0})
-        add_stroke(mark.at, cross_half_mm * (x + turned * y).normalized(), role, part);
+        add_stroke(mark.at, pencil_cross_mm * (x + turned * y).normalized(), role, part);
       break;
   }
 }

@@ -289,7 +289,7 @@ std::optional<geometry::Placement> ExerciseRun::placed_coil(const geometry::Surf
   geometry::CoilSetup setup = answers_->the_case.coil;
   setup.angle_deg = angle_deg;
   try {
-    return geometry::place_coil(head(), setup, answers_->the_case.side, at,
+    return geometry::place_coil(head(), setup, geometry::side_of(answers_->plan.treatment), at,
                                 geometry::TapeDistances::left_out);
   } catch (const geometry::GeometryError&) {
     return {};  // the coil stays where it last could lie

@@ -20,7 +20,7 @@ QString result_filter() {
   return Practise::tr("Results (*.json)");
 }
 
-QString with_ending(const QString& path, const QString& ending) {
+QString ending_in(const QString& path, const QString& ending) {
   return path.isEmpty() || path.endsWith(ending, Qt::CaseInsensitive) ? path : path + ending;
 }
 
@@ -43,7 +43,7 @@ void Practise::connect_files() {
   });
   connect(setup_->save(), &QPushButton::clicked, this, [this] {
     const QString path = ask_target(tr("Save the exercise"), tr("exercise"), exercise_filter());
-    if (!path.isEmpty()) save_exercise_to(with_ending(path, QStringLiteral(".json")));
+    if (!path.isEmpty()) save_exercise_to(ending_in(path, QStringLiteral(".json")));
   });
   connect(setup_->results(), &QPushButton::clicked, this, [this] {
     take_results(
@@ -51,15 +51,15 @@ void Practise::connect_files() {
   });
   connect(score_->save(), &QPushButton::clicked, this, [this] {
     const QString path = ask_target(tr("Save the result"), tr("result"), result_filter());
-    if (!path.isEmpty()) save_result_to(with_ending(path, QStringLiteral(".json")));
+    if (!path.isEmpty()) save_result_to(ending_in(path, QStringLiteral(".json")));
   });
   connect(class_->page(), &QPushButton::clicked, this, [this] {
     const QString path = ask_target(tr("Save the class page"), tr("class"), tr("Pages (*.pdf)"));
-    if (!path.isEmpty()) save_class_page_to(with_ending(path, QStringLiteral(".pdf")), viewer::Paper::a4);
+    if (!path.isEmpty()) save_class_page_to(ending_in(path, QStringLiteral(".pdf")), viewer::Paper::a4);
   });
   connect(class_->csv(), &QPushButton::clicked, this, [this] {
     const QString path = ask_target(tr("Save the table"), tr("class"), tr("Tables (*.csv)"));
-    if (!path.isEmpty()) save_table_to(with_ending(path, QStringLiteral(".csv")));
+    if (!path.isEmpty()) save_table_to(ending_in(path, QStringLiteral(".csv")));
   });
 }
 
