@@ -140,6 +140,7 @@ void Practise::set_shown(bool shown) {
     return;
   }
   stage_.set_pointing(false);
+  view_.reset();  // the stage was turned elsewhere meanwhile
   go_to(page_);
 }
 
