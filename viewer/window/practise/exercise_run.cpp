@@ -344,13 +344,21 @@ void ExerciseRun::put_coil_down() {
 
 // --- readings
 
+std::vector<Vector3d> ExerciseRun::held_points() const {
+  if (!now_.tape) return {};
+  std::vector<Vector3d> held = now_.tape->held_at;
+  // Held where its end is, it was not pulled on from there.
+  if (held.size() > 2 && (held.back() - held[held.size() - 2]).norm() < shortest_tape_mm) held.pop_back();
+  return held;
+}
+
 QString ExerciseRun::type_reading(const Step& step, std::optional<double> mm) {
   if (!is_on()) return {};
+  end_deed();
   begin_deed();
   try {
     if (mm)
-      geometry::type_reading(now_.attempt, step, *mm,
-                             now_.tape ? now_.tape->held_at : std::vector<Vector3d>());
+      geometry::type_reading(now_.attempt, step, *mm, held_points());
     else
       geometry::rub_out(now_.attempt, step);
   } catch (const geometry::GeometryError& refusal) {

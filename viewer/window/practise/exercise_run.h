@@ -144,6 +144,7 @@ private:
   void go_on_from(const geometry::Step& step);
   void stop_clock();
   void forget_redo();
+  [[nodiscard]] std::vector<Eigen::Vector3d> held_points() const;
   void lay_tape(std::vector<Eigen::Vector3d> held_at, bool closed);
   [[nodiscard]] std::optional<geometry::Placement> placed_coil(const geometry::SurfacePoint& at,
                                                                double angle_deg) const;

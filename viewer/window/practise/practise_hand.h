@@ -19,10 +19,9 @@ enum class Tool { none, finger, tape, point, line, cross, coil };
 ///   F, T, P, L, X, C         finger, tape, pencil point, line, cross, coil; Esc puts the tool away
 ///   press or drag            feels, pulls the tape (by its end: pulls it on), draws; the coil is carried by
 ///                            its handle and turned by its wings
-///   right button, or H       holds the tape where its end is, while it is pulled on; O closes it round the
-///   head Ctrl and arrows          move the hand by a millimetre (with Shift five); Space or Enter sets the
-///   tool
-///                            down there and lifts it
+///   right button, or H       holds the tape where its end is; O closes it around the head
+///   Ctrl and arrows          move the hand by a millimetre (with Shift five)
+///   Space, Enter             set the tool down there, and lift it
 ///   Left, Right              turn the coil by a degree (with Shift five), as Ctrl and wheel do
 ///   Delete                   takes tape or coil off the head
 class PractiseHand : public QObject {
