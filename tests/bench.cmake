@@ -39,7 +39,7 @@ add_executable(bench_threshold bench/threshold.cpp)
 target_link_libraries(bench_threshold PRIVATE scalpmark_flags scalpmark::geometry)
 
 if(TARGET scalpmark_window_support)
-  foreach(name drag long_use visits random_user window_times)
+  foreach(name drag pulled_tape long_use visits random_user window_times)
     add_executable(bench_${name} bench/${name}.cpp)
     scalpmark_drives_window(bench_${name})
   endforeach()

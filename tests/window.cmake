@@ -2,7 +2,8 @@
 # the tour, which saves every screen into build/tour/ to be looked at.
 find_package(Qt5 REQUIRED COMPONENTS Widgets Test)
 
-add_library(scalpmark_window_support STATIC viewer/window/opened_window.cpp viewer/window/random_user.cpp)
+add_library(scalpmark_window_support STATIC viewer/window/opened_window.cpp viewer/window/random_user.cpp
+  viewer/window/practise_hands.cpp)
 target_link_libraries(scalpmark_window_support PUBLIC scalpmark::window Qt5::Test scalpmark_test_program PRIVATE scalpmark_flags)
 target_include_directories(scalpmark_window_support SYSTEM PUBLIC ${Qt5Test_INCLUDE_DIRS})
 
@@ -33,5 +34,6 @@ foreach(density 1.5 2)
   set_tests_properties("window: on a screen ${density} times as dense text keeps to its place" PROPERTIES
     ENVIRONMENT "QT_SCALE_FACTOR=${density};${without_leak_check}" TIMEOUT ${longest_s})
 endforeach()
-add_executable(window_tour viewer/window/tour.cpp viewer/window/visit_screens.cpp viewer/window/hands_tour.cpp viewer/window/tour_chair.cpp)
+add_executable(window_tour viewer/window/tour.cpp viewer/window/visit_screens.cpp viewer/window/hands_tour.cpp viewer/window/tour_chair.cpp
+  viewer/window/practise_tour.cpp)
 scalpmark_drives_window(window_tour)

@@ -227,6 +227,7 @@ struct Stage::Parts {
 Stage::Stage(vtkRenderer* renderer) : renderer_(renderer), parts_(std::make_unique<Parts>(renderer)) {
   renderer_->SetBackground(palette::background.red / 255.0, palette::background.green / 255.0,
                            palette::background.blue / 255.0);
+  renderer_->GetActiveCamera()->ParallelProjectionOn();
   observer_ = renderer_->AddObserver(vtkCommand::StartEvent, this, &Stage::refresh);
 }
 

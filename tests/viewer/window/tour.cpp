@@ -8,15 +8,17 @@
 #include "models/meshes/mesh_file.h"
 #include "tests/viewer/window/hands_tour.h"
 #include "tests/viewer/window/opened_window.h"
+#include "tests/viewer/window/practise_tour.h"
 #include "tests/viewer/window/tour_chair.h"
 #include "tests/viewer/window/visit_screens.h"
 #include "viewer/window/frame/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands|chair]]; with "lesson" the lesson's
-// screens alone, with "contact" those of the gap under the coil and of how far off hands are, with "brain"
-// those that show a brain under the skin, with "cap" those of the cap, with "visit" those of a visit and a
-// course, with "hands" those of hands_tour.h, with "chair" those of tour_chair.h.
+// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands|chair|practise]]; with "lesson" the
+// lesson's screens alone, with "practise" those of an exercise, with "contact" those of the gap under the
+// coil and of how far off hands are, with "brain" those that show a brain under the skin, with "cap" those of
+// the cap, with "visit" those of a visit and a course, with "hands" those of hands_tour.h, with "chair" those
+// of tour_chair.h.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -436,6 +438,11 @@ int main(int argc, char** argv) {
     tour_of_hands(folder);
     return 0;
   }
+  if (argc > 2 && QLatin1String(argv[2]) == QLatin1String("practise")) {
+    QDir().mkpath(folder);
+    tour_of_practise(folder);
+    return 0;
+  }
   for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
     Tour tour(folder, size);
     const QString alone = argc > 2 ? QString::fromLocal8Bit(argv[2]) : QString();
@@ -475,4 +482,5 @@ int main(int argc, char** argv) {
     tour.chair();
     if (size.width() == 1280) tour.run_mri();
   }
+  tour_of_practise(folder);
 }

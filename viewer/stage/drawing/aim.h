@@ -14,8 +14,10 @@ namespace scalpmark::viewer {
 /// Three numbers as VTK hands them out.
 [[nodiscard]] Eigen::Vector3d vector_of(const double* v);
 
-/// Turns a renderer's camera: parallel, `focus` in the middle, half of the picture's height `half_height_mm`.
-void aim(vtkRenderer& renderer, const Eigen::Vector3d& focus, const Gaze& gaze, double half_height_mm);
+/// Turns a renderer's camera: `focus` in the middle, half of the picture's height `half_height_mm` there, seen
+/// from an eye `eye_mm` away (0: by parallel projection).
+void aim(vtkRenderer& renderer, const Eigen::Vector3d& focus, const Gaze& gaze, double half_height_mm,
+         double eye_mm = 0);
 
 /// How the camera sees now. `scale` is the size of marks and text (see Sight).
 [[nodiscard]] Sight sight_of(vtkRenderer& renderer, double scale);

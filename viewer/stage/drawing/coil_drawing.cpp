@@ -149,6 +149,8 @@ void CoilDrawing::show(const std::optional<CoilBody>& body) {
   for (vtkActor* actor : {windings_.Get(), casing_.Get()}) actor->SetVisibility(shown);
   if (!shown) return;
   if (!built_ || !same(body->coil, *built_)) build(body->coil);
+  windings_->GetProperty()->SetOpacity(body->solid ? 1 : windings_opacity);
+  casing_->GetProperty()->SetOpacity(body->solid ? 1 : casing_opacity);
   vtkNew<vtkMatrix4x4> matrix;
   for (int r = 0; r < 3; ++r) {
     matrix->SetElement(r, 0, body->right[r]);

@@ -55,14 +55,15 @@ void Ink::triangle(const Vector3d& a, const Vector3d& b, const Vector3d& c, Colo
 void Ink::mark(const Mark& mark, Colour colour) {
   // Tilt the shape's plane toward the eye where the skin is seen from the side.
   Vector3d normal = mark.normal;
-  const double facing = normal.dot(sight_.toward_eye);
+  const Vector3d to_eye = sight_.way_to_eye(mark.at);
+  const double facing = normal.dot(to_eye);
   if (facing < flattest) {
-    const Vector3d aside = normal - facing * sight_.toward_eye;
+    const Vector3d aside = normal - facing * to_eye;
     const double length = aside.norm();
     normal =
         length > 1e-9
-            ? Vector3d(flattest * sight_.toward_eye + std::sqrt(1 - flattest * flattest) / length * aside)
-            : sight_.toward_eye;
+            ? Vector3d(flattest * to_eye + std::sqrt(1 - flattest * flattest) / length * aside)
+            : to_eye;
   }
   if (faces_eye(mark.shape)) normal = sight_.toward_eye;
   Vector3d x = faces_eye(mark.shape) ? sight_.right() : Vector3d(mark.along - mark.along.dot(normal) * normal);
@@ -74,7 +75,7 @@ void Ink::mark(const Mark& mark, Colour colour) {
   const double lift_mm = mark_lift_mm + layer_lift_mm * mark.layer() +
                          sight_.mm(reach_px(Shape::bar)) * std::clamp(1 - facing, 0.0, 1.0);
   const auto draw = [&](double grow, Colour shade, double lift) {
-    const Vector3d at = mark.at + lift * sight_.toward_eye;
+    const Vector3d at = mark.at + lift * to_eye;
     const auto corner = [&](const Eigen::Vector2d& p) -> Vector3d {
       return at + sight_.mm(p.x()) * x + sight_.mm(p.y()) * y;
     };
@@ -89,7 +90,6 @@ void Ink::mark(const Mark& mark, Colour colour) {
 void Ink::line(const std::vector<Vector3d>& points, double width_px, Colour colour, double lift_mm) {
   if (points.size() < 2) return;
   const double half = 0.5 * sight_.mm(width_px);
-  const Vector3d lift = lift_mm * sight_.toward_eye;
   const auto flat = [&](const Vector3d& v) -> Vector3d {
     return v - v.dot(sight_.toward_eye) * sight_.toward_eye;
   };
@@ -101,7 +101,8 @@ void Ink::line(const std::vector<Vector3d>& points, double width_px, Colour colo
     across[i] = half * last;
   }
   for (size_t i = 1; i < points.size(); ++i) {
-    const Vector3d a = points[i - 1] + lift, b = points[i] + lift;
+    const Vector3d a = points[i - 1] + lift_mm * sight_.way_to_eye(points[i - 1]),
+                   b = points[i] + lift_mm * sight_.way_to_eye(points[i]);
     triangle(a - across[i - 1], b - across[i], b + across[i], colour);
     triangle(a - across[i - 1], b + across[i], a + across[i - 1], colour);
   }
@@ -119,12 +120,32 @@ void Ink::dashes(const Vector3d& from, const Vector3d& to, double width_px, Colo
 void Ink::spot(const Vector3d& at, double radius_px, Colour colour, double lift_mm) {
   constexpr int corners = 20;
   const double r = sight_.mm(radius_px);
-  const Vector3d centre = at + lift_mm * sight_.toward_eye;
+  const Vector3d centre = at + lift_mm * sight_.way_to_eye(at);
   const auto rim = [&](int i) -> Vector3d {
     const double a = 2 * std::numbers::pi * i / corners;
     return centre + r * std::cos(a) * sight_.right() + r * std::sin(a) * sight_.up;
   };
   for (int i = 0; i < corners; ++i) triangle(centre, rim(i), rim(i + 1), colour);
+}
+
+void Ink::ribbon(const Ribbon& ribbon) {
+  const Colour colour = colour_of(ribbon.role), rim = colour_of(ribbon.rim);
+  std::vector<Vector3d> left, right;
+  left.reserve(ribbon.points.size());
+  right.reserve(ribbon.points.size());
+  for (std::size_t i = 0; i < ribbon.points.size(); ++i) {
+    const Vector3d lift = ribbon.lift_mm * sight_.way_to_eye(ribbon.points[i]);
+    left.push_back(ribbon.points[i] + lift - ribbon.half_mm * ribbon.across[i]);
+    right.push_back(ribbon.points[i] + lift + ribbon.half_mm * ribbon.across[i]);
+  }
+  for (std::size_t i = 1; i < left.size(); ++i) {
+    triangle(left[i - 1], left[i], right[i], colour);
+    triangle(left[i - 1], right[i], right[i - 1], colour);
+  }
+  constexpr double print_over_mm = 0.25;
+  for (const auto& edge : {left, right}) line(edge, ribbon.rim_px, rim, print_over_mm);
+  for (const auto& stroke : ribbon.print)
+    line(stroke, ribbon.print_px, rim, ribbon.lift_mm + print_over_mm);
 }
 
 void Ink::wedge(const Wedge& wedge) {

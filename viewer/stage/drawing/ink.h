@@ -16,6 +16,7 @@
 
 namespace scalpmark::viewer {
 
+struct Ribbon;
 struct Wedge;
 
 /// Flat, evenly coloured triangles in space: what marks and lines are drawn with. Filled anew for each view,
@@ -40,6 +41,9 @@ public:
               double lift_mm);
   /// A round spot facing the eye.
   void spot(const Eigen::Vector3d& at, double radius_px, Colour colour, double lift_mm);
+
+  /// A band lying on the skin, as wide as it is, with what is printed on it.
+  void ribbon(const Ribbon& ribbon);
 
   /// With a halo.
   void wedge(const Wedge& wedge);

@@ -111,7 +111,7 @@ void PartDrawing::draw_line(const Line& line, const geometry::Surface& skin, con
 
 void PartDrawing::draw_spot(const Spot& spot, const geometry::Surface& skin, const Sight& sight) {
   if (spot.normal && !in_sight(skin, spot.at, *spot.normal, sight)) return;
-  ink_.spot(spot.at, spot.radius_px, colour_of(spot.role), spot.lift_mm);
+  ink_.spot(spot.at, spot.radius_px, spot.tint.value_or(colour_of(spot.role)), spot.lift_mm);
   if (!spot.label) return;
   wish(spot.label, spot.at, sight);
   const double r = spot.radius_px;
@@ -127,6 +127,7 @@ void PartDrawing::draw(const Part& part, const geometry::Surface& skin, const Si
   ink_.begin(sight);
   if (gaps_) gaps_->draw(ink_, sight);
   if (through_) through_->draw(sight);
+  for (const Ribbon& ribbon : part.ribbons) ink_.ribbon(ribbon);
   for (const Spot& spot : part.spots) draw_spot(spot, skin, sight);
   for (const Line& line : part.lines) draw_line(line, skin, sight);
   for (const Wedge& wedge : part.wedges) {

@@ -86,8 +86,8 @@ Mark make_mark(Thing thing, std::string name, Shape shape, Role role, const Vect
 }
 
 bool in_sight(const geometry::Surface& skin, const Vector3d& at, const Vector3d& normal, const Sight& sight) {
-  return normal.dot(sight.toward_eye) > -past_horizon &&
-         !skin.ray_hit(at + clear_of_roughness_mm * normal, sight.toward_eye);
+  const Vector3d way = sight.way_to_eye(at);
+  return normal.dot(way) > -past_horizon && !skin.ray_hit(at + clear_of_roughness_mm * normal, way);
 }
 
 }  // namespace scalpmark::viewer

@@ -53,6 +53,8 @@ Colour colour_of(Role role) {
       return palette::lit;
     case Role::tape:
       return palette::tape;
+    case Role::tape_ground:
+      return palette::tape_ground;
     case Role::construction:
       return palette::construction;
     case Role::text:

@@ -45,6 +45,17 @@ struct Line {
   bool keep_clear = false;                 ///< labels would rather stand beside it
 };
 
+/// A band of some width lying on the skin, and what is printed on it.
+struct Ribbon {
+  std::vector<Eigen::Vector3d> points;               ///< along its middle
+  std::vector<Eigen::Vector3d> across;               ///< at each, unit, in the band
+  double half_mm = 1;                                ///< half its width
+  std::vector<std::vector<Eigen::Vector3d>> print{};  ///< strokes, each a line on it
+  Role role = Role::cloth, rim = Role::text;         ///< its ground; its edges and print
+  double rim_px = 1, print_px = 1;
+  double lift_mm = 0;
+};
+
 /// A round spot facing the eye.
 struct Spot {
   Eigen::Vector3d at = Eigen::Vector3d::Zero();
@@ -53,6 +64,7 @@ struct Spot {
   double lift_mm = 0;
   std::optional<Eigen::Vector3d> normal{};  ///< the skin's, of a spot that is left out behind the head
   std::optional<Label> label{};             ///< only with a normal
+  std::optional<Colour> tint{};             ///< in place of its role's
 };
 
 /// Where the coil touches: a wedge facing the eye, its tip on the place, left out behind the head.
@@ -101,6 +113,7 @@ struct CoilBody {
   Eigen::Vector3d right = Eigen::Vector3d::UnitX(), front = Eigen::Vector3d::UnitY(),
                   normal = Eigen::Vector3d::UnitZ();
   bool filled = true;  ///< only its outlines are drawn, where colours are to be read through it
+  bool solid = false;  ///< nothing is seen through it, as of a real one
 };
 /// The rims of its parts' undersides and tops, each closed, in the head's frame.
 [[nodiscard]] std::vector<std::vector<Eigen::Vector3d>> rims(const CoilBody& coil);
@@ -128,6 +141,7 @@ struct Part {
   std::optional<CoilBody> coil{};
   std::shared_ptr<const GapsShown> gaps{};
   std::optional<SeenThrough> through{};
+  std::vector<Ribbon> ribbons{};
   std::vector<Spot> spots{};
   std::vector<Line> lines{};
   std::vector<Wedge> wedges{};

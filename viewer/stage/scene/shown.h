@@ -20,6 +20,7 @@
 namespace scalpmark::viewer {
 
 struct GapsShown;
+struct PractiseShown;
 
 /// Where the coil lies.
 enum class CoilOn { start, spot, hotspot, treatment, elsewhere };
@@ -92,6 +93,8 @@ struct Shown {
   std::vector<PlaceShown> places;                         ///< for Thing::places
   std::shared_ptr<const geometry::VisitAnswers> answers;  ///< for Thing::answers
   std::shared_ptr<const CourseShown> course;              ///< for Thing::course
+  /// What hands have laid and drawn in an exercise; the coil is a real one then, which nobody sees through.
+  std::shared_ptr<const PractiseShown> practise;
   std::vector<Note> notes;                                ///< besides all things
   UnderCoil under_coil = UnderCoil::said;
   /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.

@@ -57,13 +57,14 @@ Part show_coil(const Showing& now, Surroundings& around) {
   body.normal = placement.normal;
   // Colours are read off the map of gaps; nothing tints them.
   body.filled = !(shown.has(Thing::gaps) && shown.gaps) && !shown.in_hand;
+  body.solid = shown.practise != nullptr;
   if (shown.in_hand) {
     for (const auto& rim : rims(body)) add_strokes(rim, part);
     around.headline = in_hand_headline();
   } else {
     for (auto& rim : rims(body)) part.lines.push_back({std::move(rim), 1.3, Role::casing, 0});
   }
-  if (shown.has(Thing::angle) || shown.has(Thing::edge_marks)) {
+  if (shown.has(Thing::angle) || shown.has(Thing::edge_marks) || body.solid) {
     if (const auto& mark = body.coil.front_mark) {
       const Vector3d middle = body.origin + mark->centre.x() * body.right + mark->centre.y() * body.front;
       part.lines.push_back(
@@ -72,7 +73,7 @@ Part show_coil(const Showing& now, Surroundings& around) {
            Role::front_axis,
            1});
     }
-    part.spots.push_back({placement.edge, 3.2, Role::front_axis, 1});
+    if (!body.solid) part.spots.push_back({placement.edge, 3.2, Role::front_axis, 1});
   }
   if (body.filled)
     around.legend.push_back({LegendRow::Sample::coil, Shape::dot, Role::windings,

@@ -65,7 +65,7 @@ using ShowThing = Part(const Showing& now, Surroundings& around);
       thing(show_field) thing(show_tapes) thing(show_landmarks) thing(show_grid) thing(show_tolerance) \
           thing(show_wanted) thing(show_sites) thing(show_angle) thing(show_edge_marks)                \
               thing(show_way_marks) thing(show_coil) thing(show_sight) thing(show_places)              \
-                  thing(show_answers) thing(show_course) thing(show_notes)
+                  thing(show_answers) thing(show_course) thing(show_practise) thing(show_notes)
 
 /// The scene of a plan: as many parts as the list has, whatever is shown. `normals` makes the next scene of
 /// the same head cheaper. Refuses (ViewerError) a coil on a spot the plan does not have.

@@ -8,7 +8,10 @@
 #include <QKeyEvent>
 #include <QMenuBar>
 #include <QMimeData>
+#include <algorithm>
 #include <utility>
+
+#include "models/files/own_files.h"
 
 namespace scalpmark::window {
 
@@ -36,6 +39,7 @@ MainWindow::MainWindow(QWidget* parent)
   connect_files();
   connect_menus();
   connect_looks();
+  connect_practise();
 
   menus_->show_recent(settings_.recent);
   set_unit(settings_.unit);
@@ -86,9 +90,13 @@ void MainWindow::build() {
   teach_ = std::make_unique<Teach>(*director_, *this);  // hears of a change when the window has shown it
   row->insertWidget(1, &teach_->panel());
   column_->layout()->addWidget(&teach_->bar());
+  practise_ = std::make_unique<Practise>(session_, *stage_, *this);
+  row->insertWidget(2, &practise_->column());
   director_->set_content(Mode::worksheet,
                          [this] { return worksheet_->step(worksheet_->current())->stage_content(coil()); });
   director_->set_content(Mode::teach, [this] { return teach_->stage_content(); });
+  director_->set_own_stage(Mode::practise,
+                           {[this] { practise_->refresh_stage(); }, [this] { practise_->look(); }});
   director_->set_content(Mode::check, [this] { return check_content(*worksheet_, coil()); });
   director_->set_content(Mode::course, [this] { return content_of_course(); });
   director_->set_content(Mode::explain, [this] { return explain_content(session_); });
@@ -115,7 +123,8 @@ void MainWindow::show_title() {
 
 void MainWindow::show_unplaced() {
   const bool placing = session_.unplaced().has_value();
-  mode_button(Mode::teach)->setEnabled(!placing);  // no lesson on a head without its points
+  // No lesson and no exercise on a head without its points.
+  for (const Mode each : {Mode::teach, Mode::practise}) mode_button(each)->setEnabled(!placing);
   worksheet_->show_case();
   tapes_question_->show_case();
   if (!placing) {
@@ -183,13 +192,13 @@ void MainWindow::point_on_skin(const Eigen::Vector3d& at) {
 void MainWindow::set_mode(Mode mode) {
   const Mode before = this->mode();
   director_->set_mode(mode);
-  const bool explain = mode == Mode::explain, teach = mode == Mode::teach,
+  const bool explain = mode == Mode::explain, teach = mode == Mode::teach, practise = mode == Mode::practise,
              on_wall = looks_->is_projected() && (teach || mode == Mode::check);
   bar_->show_mode(mode);
   worksheet_->setVisible((mode == Mode::worksheet || mode == Mode::check) && !on_wall);
   bar_->setVisible(!explain && !on_wall);
   menuBar()->setVisible(!explain && !on_wall);
-  foot_->setVisible(!explain && !teach && !on_wall && mode != Mode::course);
+  foot_->setVisible(!explain && !teach && !practise && !on_wall && mode != Mode::course);
   explain_->setVisible(explain);
   verdict_->setVisible(mode == Mode::check);
   course_->setVisible(mode == Mode::course);
@@ -199,13 +208,15 @@ void MainWindow::set_mode(Mode mode) {
   stage_->set_type_scale(looks_->stage_factor(teach, on_wall));
   director_->set_projected(on_wall);
   stage_->set_focus_frame(!explain);  // nothing to do by keys in a picture for patients
-  if ((teach || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});
+  if ((teach || practise || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});
   if (explain && before != Mode::explain && isVisible()) {
     before_explain_ = windowState();
     showFullScreen();
   }
   if (!explain && before == Mode::explain) setWindowState(before_explain_);
   if (mode != before) show_notice({});  // it was about what was done before
+  practise_->set_shown(practise);
+  show_undo();
   if (mode == Mode::check) worksheet_->go_to(Worksheet::check_index);
   through_skin_.set_for_patient(explain);
   refresh_stage();
@@ -225,6 +236,7 @@ void MainWindow::set_unit(LengthUnit unit) {
   tapes_question_->set_unit(unit);
   verdict_->show_verdict(worksheet_->check()->verdict());
   teach_->set_unit(unit);
+  practise_->set_unit(unit);
   refresh_stage();
 }
 
@@ -280,14 +292,30 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   event->accept();
 }
 
+// Several files are the results of a class; one is what it says it is.
+void MainWindow::take_dropped(const QStringList& files) {
+  const std::string format = models::own_format_of(files.front().toStdString());
+  const bool results = files.size() > 1 || format == "scalpmark-result";
+  if (!results && format != "scalpmark-exercise") {
+    files_.take_dropped(files.front());
+    return;
+  }
+  if (session_.unplaced()) return;
+  set_mode(Mode::practise);
+  results ? practise_->take_results(files) : practise_->open_exercise(files.front());
+}
+
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
   const auto urls = event->mimeData()->urls();
-  if (urls.size() == 1 && urls.front().isLocalFile()) event->acceptProposedAction();
+  const bool local = std::all_of(urls.begin(), urls.end(), [](const QUrl& url) { return url.isLocalFile(); });
+  if (!urls.empty() && local) event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-  const auto urls = event->mimeData()->urls();
-  if (urls.size() == 1 && urls.front().isLocalFile()) files_.take_dropped(urls.front().toLocalFile());
+  QStringList files;
+  for (const QUrl& url : event->mimeData()->urls())
+    if (url.isLocalFile()) files << url.toLocalFile();
+  if (!files.isEmpty()) take_dropped(files);
 }
 
 }  // namespace scalpmark::window

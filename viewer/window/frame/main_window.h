@@ -25,6 +25,7 @@
 #include "viewer/window/frame/through_skin.h"
 #include "viewer/window/frame/top_bar.h"
 #include "viewer/window/frame/undo_links.h"
+#include "viewer/window/practise/practise.h"
 #include "viewer/window/session/coil_on_stage.h"
 #include "viewer/window/session/pulse_log.h"
 #include "viewer/window/session/session.h"
@@ -48,6 +49,7 @@ public:
   [[nodiscard]] PulseLog& log() { return log_; }
   [[nodiscard]] Worksheet& worksheet() { return *worksheet_; }
   [[nodiscard]] Teach& teach() { return *teach_; }
+  [[nodiscard]] Practise& practise() { return *practise_; }
   [[nodiscard]] StageView& stage() { return *stage_; }
   [[nodiscard]] CaseFiles& files() { return files_; }
   [[nodiscard]] Output& output() { return output_; }
@@ -98,6 +100,7 @@ private:
   void connect_files();
   void connect_menus();
   void connect_looks();
+  void connect_practise();
 
   void show_session();
   void show_title();
@@ -111,6 +114,8 @@ private:
   [[nodiscard]] StageContent content_of_course();
   void output_is_over(bool written);
   void put_coil_back();
+  void show_undo();
+  void take_dropped(const QStringList& files);
 
   Settings settings_;
   Session session_;
@@ -145,6 +150,7 @@ private:
   std::unique_ptr<UndoLinks> undo_links_;
   std::unique_ptr<StageDirector> director_;
   std::unique_ptr<Teach> teach_;
+  std::unique_ptr<Practise> practise_;
 };
 
 }  // namespace scalpmark::window

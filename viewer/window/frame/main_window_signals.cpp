@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <utility>
 
+#include "viewer/window/frame/dialogs.h"
 #include "viewer/window/frame/main_window.h"
 #include "viewer/window/frame/theme.h"
 
@@ -135,15 +136,36 @@ void MainWindow::connect_menus() {
   connect(menus_, &Menus::save_sheet, &output_, &Output::save_sheet);
   connect(menus_, &Menus::print_sheet, &output_, &Output::print_sheet);
   connect(menus_, &Menus::copy_picture, &output_, &Output::copy_picture);
-  connect(menus_, &Menus::undo, &undo_, &UndoList::undo);
-  connect(menus_, &Menus::redo, &undo_, &UndoList::redo);
-  connect(&undo_, &UndoList::changed, this, [this] { menus_->show_history(undo_); });
-  connect(menus_, &Menus::look, this, [this](viewer::View view) { stage_->look(view); });
+  connect(menus_, &Menus::undo, this,
+          [this] { mode() == Mode::practise ? practise_->run().undo() : undo_.undo(); });
+  connect(menus_, &Menus::redo, this,
+          [this] { mode() == Mode::practise ? practise_->run().redo() : undo_.redo(); });
+  connect(&undo_, &UndoList::changed, this, &MainWindow::show_undo);
+  connect(menus_, &Menus::look, this, [this](viewer::View view) {
+    mode() == Mode::practise ? practise_->look_from(view) : stage_->look(view);
+  });
   connect(menus_, &Menus::lay_coil, &coil_, &CoilOnStage::lay_on);
   connect(menus_, &Menus::skin_opacity, &through_skin_, &ThroughSkin::set_opacity);
   connect(menus_, &Menus::gaps, looked_into_.get(), &LookedInto::set_gaps);
   connect(menus_, &Menus::label_switched, this,
           [this] { explain_->show_case(session_, menus_->label_in_explain()); });
+}
+
+void MainWindow::connect_practise() {
+  practise_->ask_replace = [this](const QString& path) { return ask_about_replacing(this, path); };
+  connect(practise_.get(), &Practise::notice, this, [this](const QString& sentence, bool done) {
+    notice_->say(sentence, done ? NoticeBar::Kind::done : NoticeBar::Kind::problem);
+  });
+  connect(practise_.get(), &Practise::working, work_, &WorkBar::show_work);
+  connect(practise_.get(), &Practise::rested, work_, &WorkBar::rest);
+  connect(practise_.get(), &Practise::undo_changed, this, &MainWindow::show_undo);
+}
+
+void MainWindow::show_undo() {
+  if (mode() == Mode::practise)
+    menus_->show_hands_undo(practise_->run().can_undo(), practise_->run().can_redo());
+  else
+    menus_->show_history(undo_);
 }
 
 void MainWindow::connect_looks() {

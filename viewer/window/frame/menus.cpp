@@ -183,6 +183,13 @@ void Menus::show_history(const UndoList& history) {
   redo_->setText(history.can_redo() ? tr("&Redo: %1").arg(history.redo_name()) : tr("&Redo"));
 }
 
+void Menus::show_hands_undo(bool can_undo, bool can_redo) {
+  undo_->setEnabled(can_undo);
+  redo_->setEnabled(can_redo);
+  undo_->setText(tr("&Undo"));
+  redo_->setText(tr("&Redo"));
+}
+
 void Menus::show_locked(bool on) {
   locked_->setChecked(on);
 }

@@ -22,6 +22,8 @@ public:
   Menus(QMainWindow& window, QWidget& stage, const Settings& settings);
 
   void show_history(const UndoList& history);
+  /// In place of what was done to the case: what hands did in an exercise.
+  void show_hands_undo(bool can_undo, bool can_redo);
   void show_recent(const QStringList& files);
   void show_skin_opacity(double opacity);
   void show_gaps(bool on) { gaps_->setChecked(on); }

@@ -39,6 +39,10 @@ void StageDirector::set_content(Mode mode, std::function<StageContent()> content
   content_[static_cast<std::size_t>(mode)] = std::move(content);
 }
 
+void StageDirector::set_own_stage(Mode mode, OwnStage own) {
+  own_[static_cast<std::size_t>(mode)] = std::move(own);
+}
+
 void StageDirector::dress(StageContent& content) {
   viewer::Shown& shown = content.shown;
   shown.in_hand =
@@ -60,6 +64,10 @@ void StageDirector::refresh_stage() {
     emit status({});
     emit hand_shown(false);
     stage_.show_bare(*session_.unplaced());
+    return;
+  }
+  if (own_now().refresh) {
+    own_now().refresh();
     return;
   }
   if (!session_.is_ready()) return;
@@ -90,7 +98,10 @@ void StageDirector::switch_side() {
 }
 
 void StageDirector::look() {
-  if (has_plan()) stage_.look(content_now().look);
+  if (own_now().look)
+    own_now().look();
+  else if (has_plan())
+    stage_.look(content_now().look);
 }
 
 void StageDirector::refresh_and_look() {

@@ -27,6 +27,11 @@ public:
 
   /// Who says what is on the stage in a mode. To be said of each mode before it is set.
   void set_content(Mode mode, std::function<StageContent()> content);
+  /// The same of a mode that has a head of its own: it shows itself, and looks where it wants.
+  struct OwnStage {
+    std::function<void()> refresh, look;
+  };
+  void set_own_stage(Mode mode, OwnStage own);
   /// To be shown from the next time on that something is.
   void set_mode(Mode mode) { mode_ = mode; }
   [[nodiscard]] Mode mode() const { return mode_; }
@@ -63,6 +68,7 @@ signals:
 private:
   [[nodiscard]] StageContent content_now() const { return content_[static_cast<std::size_t>(mode_)](); }
   void dress(StageContent& content);
+  [[nodiscard]] const OwnStage& own_now() const { return own_[static_cast<std::size_t>(mode_)]; }
   [[nodiscard]] bool has_plan() const { return session_.is_ready() && !session_.unplaced(); }
 
   Session& session_;
@@ -72,6 +78,7 @@ private:
   ThroughSkin& through_skin_;
   LookedInto& looked_into_;
   std::array<std::function<StageContent()>, mode_count> content_;
+  std::array<OwnStage, mode_count> own_;
   Mode mode_ = Mode::worksheet;
   bool projected_ = false;
   std::optional<geometry::Side> coil_side_;  ///< of the coil as it was last shown

@@ -23,6 +23,8 @@ TopBar::TopBar(QWidget* parent) : QWidget(parent), modes_(new QButtonGroup(this)
   };
   add_mode(Mode::worksheet, tr("Worksheet"), tr("Enter a case, step by step"));
   add_mode(Mode::teach, tr("Teach"), tr("Walk a class through the procedure"));
+  add_mode(Mode::practise, tr("Practise"),
+           tr("Do the whole job on another head, and see in millimetres what each step costs"));
   add_mode(Mode::check, tr("Check"), tr("Check today's marks, in large type"));
   add_mode(Mode::course, tr("Course"), tr("Look back over all visits of the case"));
   add_mode(Mode::explain, tr("Explain"), tr("Show a patient what happens"));

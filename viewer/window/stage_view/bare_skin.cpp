@@ -34,6 +34,7 @@ BareSkin::BareSkin(vtkRenderer* renderer) : renderer_(renderer), ink_(renderer),
   actor_->SetMapper(mapper_);
   set_bare_look(*actor_->GetProperty());
   renderer->AddActor(actor_);
+  renderer->GetActiveCamera()->ParallelProjectionOn();
   observer_ = renderer->AddObserver(vtkCommand::StartEvent, this, &BareSkin::refresh);
 }
 

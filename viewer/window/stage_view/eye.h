@@ -13,6 +13,7 @@ struct Eye {
   viewer::Gaze gaze;
   Eigen::Vector3d focus = Eigen::Vector3d::Zero();  ///< in the middle of the picture
   double scale = 100;                               ///< half of the picture's height, mm
+  double eye_mm = 0;                                ///< from the focus; 0: by parallel projection
   double centre_x = 0, centre_y = 0;                ///< shift of the picture, in shares of its half sides
 };
 

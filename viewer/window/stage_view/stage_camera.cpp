@@ -67,7 +67,7 @@ void StageCamera::look(viewer::View view, int glide_ms) {
 }
 
 void StageCamera::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, double across_mm,
-                          int glide_ms) {
+                          int glide_ms, double eye_mm) {
   view_.reset();
   const Eye before = eye();
   if (subject_.is_bare()) {
@@ -78,6 +78,7 @@ void StageCamera::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, d
       Eye close = eye();
       close.focus = *at;
       close.scale = across_mm / 2;
+      close.eye_mm = eye_mm;
       aim(*subject_.renderer(), close);
     }
   }

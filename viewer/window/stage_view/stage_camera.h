@@ -25,9 +25,9 @@ public:
   /// Turns to a view of the plan, in a short movement.
   void look(viewer::View view, int glide_ms);
   /// Looks straight at a point of the plan's head, or of the bare skin, `across_mm` of it filling the
-  /// picture.
+  /// picture, seen by parallel projection or from an eye so far away.
   void look_at(const viewer::Gaze& gaze, const std::optional<Eigen::Vector3d>& at, double across_mm,
-               int glide_ms);
+               int glide_ms, double eye_mm = 0);
   [[nodiscard]] viewer::Gaze gaze() const { return eye().gaze; }
   /// Fits the view it is on into a picture of another size.
   void fit_again();

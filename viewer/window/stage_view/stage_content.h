@@ -22,6 +22,7 @@ struct StageLook {
     viewer::Gaze gaze;
     Eigen::Vector3d at = Eigen::Vector3d::Zero();
     double across_mm = 0;
+    double eye_mm = 0;  ///< from an eye so far away instead of by parallel projection
   };
   std::optional<CloseUp> close_up;
   int glide_ms = usual_glide_ms;  ///< how long it takes to get there

@@ -107,7 +107,8 @@ void StageView::show_bare(const UnplacedHead& head) {
 
 void StageView::look(const StageLook& from) {
   if (from.close_up)
-    look_at(from.close_up->gaze, from.close_up->at, from.close_up->across_mm, from.glide_ms);
+    look_at(from.close_up->gaze, from.close_up->at, from.close_up->across_mm, from.glide_ms,
+            from.close_up->eye_mm);
   else
     look(from.view, from.glide_ms);
 }

@@ -54,8 +54,8 @@ public:
   /// Looks straight at a point of the plan's head, or of the bare skin, `across_mm` of it filling the
   /// picture.
   void look_at(const viewer::Gaze& gaze, const std::optional<Eigen::Vector3d>& at = {}, double across_mm = 0,
-               int glide_ms = usual_glide_ms) {
-    camera_->look_at(gaze, at, across_mm, glide_ms);
+               int glide_ms = usual_glide_ms, double eye_mm = 0) {
+    camera_->look_at(gaze, at, across_mm, glide_ms, eye_mm);
   }
   [[nodiscard]] viewer::Gaze gaze() const { return camera_->gaze(); }
   /// Movements may be switched off (for pictures and tests, and for people they make dizzy).
