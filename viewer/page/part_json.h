@@ -6,8 +6,9 @@
 
 namespace scalpmark::viewer {
 
-// What a page in a browser is given to draw: values of stage/scene as JSON. Places in mm (to 0.01), directions
-// to 0.0001, sizes in pixels of a picture 800 high, colours as "#rrggbb". What is empty is left out.
+// What a page in a browser is given to draw: values of stage/scene as JSON. Places in mm (to 0.01),
+// directions to 0.0001, sizes in pixels of a picture 800 high, colours as "#rrggbb". What is empty is left
+// out.
 
 /// A place, a direction.
 [[nodiscard]] nlohmann::ordered_json place_json(const Eigen::Vector3d& at);

@@ -10,8 +10,8 @@ Part coil_in_hand(const geometry::Head& head, const geometry::CoilSetup& setup,
   Part part;
   part.thing = Thing::edge_marks;
   const auto mark = [&](std::string name, Shape shape, Role role, const Vector3d& at, const Vector3d& along) {
-    part.marks.push_back(make_mark(Thing::edge_marks, std::move(name), shape, role, at,
-                                   calm_normal(head.skin(), at), along));
+    part.marks.push_back(
+        make_mark(Thing::edge_marks, std::move(name), shape, role, at, calm_normal(head.skin(), at), along));
   };
   const Vector3d right = placement.normal.cross(placement.front);
   const auto add = [&](MarkRule rule) {

@@ -172,8 +172,8 @@ ordered_json PageKernel::Parts::in_sight(const Json& question) const {
 ordered_json PageKernel::Parts::answer(const Json& question) {
   const auto asked = question.at("ask").get<std::string>();
   if (asked == "plan")
-    return {{"plan", models::plan_json(geometry::solve(head, file.the_case,
-                                                       geometry::TapeDistances::each_path))}};
+    return {{"plan",
+             models::plan_json(geometry::solve(head, file.the_case, geometry::TapeDistances::each_path))}};
   if (asked == "place") return {{"place", place(question)}};
   if (asked == "fields") {
     static_cast<void>(head.fields());

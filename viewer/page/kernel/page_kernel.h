@@ -15,14 +15,15 @@ namespace scalpmark::viewer {
 /// Questions, by their "ask" (places and lengths mm, angles degrees):
 /// - "plan": the plan with its tape distances, as a plan file has it (models/results/plan_file.h)
 /// - "place": the coil on the skin at "at", or first along the ray "from", "way", or "nudge" ([forward,
-///   outward]) from "at"; turned to "angle_deg", without it to the case's. Null where the ray misses. Else its
-///   "placement" as a plan file has it (tape distances once there are fields), where it lies ("frame"), how
-///   far from the site ("from_site"), what to draw ("part"), and the head cut beside it ("side")
+///   outward]) from "at"; turned to "angle_deg", without it to the case's. Null where the ray misses. Else
+///   its "placement" as a plan file has it (tape distances once there are fields), where it lies ("frame"),
+///   how far from the site ("from_site"), what to draw ("part"), and the head cut beside it ("side")
 /// - "fields": works out the head's distance fields, which takes seconds
 /// - "check": today's "site" and "edge" marks by tapes, each with "vertex", "nasion", "left_tragus",
 ///   "right_tragus" (two or more); of several places that fit, those that "site_place" and "edge_place" name
 ///   by number. A check file (models/results/check_file.h) under "check", and a "sentence"
-/// - "in_sight": of each of "points" ([x, y, z, and the skin's direction there], one after the other), whether
+/// - "in_sight": of each of "points" ([x, y, z, and the skin's direction there], one after the other),
+/// whether
 ///   the head hides it from who looks from "toward_eye"
 ///
 /// What cannot be answered is {"refused": a message}, a message being {"pattern", "parts"}.
