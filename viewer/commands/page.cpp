@@ -12,6 +12,7 @@
 #include "viewer/commands/output.h"
 #include "viewer/commands/slow_progress.h"
 #include "viewer/commands/solved_case.h"
+#include "viewer/words/in_language.h"
 
 namespace scalpmark::viewer {
 
@@ -23,6 +24,7 @@ struct PageAsked {
   Face face = Face::technician;
   std::optional<PageHead> head;
   Brain brain = Brain::wanted;
+  std::string language = "en";
 };
 
 template <class Choices>
@@ -48,6 +50,7 @@ void write(const PageAsked& asked) {
     throw UsageError(
         "This case's head is a scan, which shows a person's face: say which head the page is to have with --head "
         "own (that face), generic (a drawn head, scaled to the same tapes) or scalp (what lies above brow and ears).");
+  const InLanguage texts(asked.language);
   const models::Progress progress = SlowProgress();
   // Only a patient's page shows a brain.
   const SolvedCase solved =
@@ -83,6 +86,10 @@ void add_page(CLI::App& program) {
           "Of a case whose head is a scan, which shows a face, the head in the page: " +
               names_of(all_page_heads))
       ->type_name("HEAD");
+  command
+      ->add_option("--language", asked->language,
+                   "Of what is said in the page, such as de; without it, English")
+      ->type_name("LANGUAGE");
   add_lengths(*command);
   add_no_brain(*command, asked->brain);
   command->callback([asked] { write(*asked); });

@@ -23,28 +23,4 @@ std::string policy_source(std::string_view text) {
          QCryptographicHash::hash(in_place(text), QCryptographicHash::Sha256).toBase64().toStdString() + "'";
 }
 
-std::string escaped(std::string_view text) {
-  std::string out;
-  for (const char c : text) switch (c) {
-      case '<':
-        out += "&lt;";
-        break;
-      case '>':
-        out += "&gt;";
-        break;
-      case '&':
-        out += "&amp;";
-        break;
-      case '"':
-        out += "&quot;";
-        break;
-      case '\'':
-        out += "&#39;";
-        break;
-      default:
-        out += c;
-    }
-  return out;
-}
-
 }  // namespace scalpmark::viewer

@@ -12,7 +12,4 @@ namespace scalpmark::viewer {
 /// 2).
 [[nodiscard]] std::string policy_source(std::string_view text);
 
-/// Text as it may stand in HTML, between tags and in quoted attributes.
-[[nodiscard]] std::string escaped(std::string_view text);
-
 }  // namespace scalpmark::viewer

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "geometry/base/message.h"
+#include "viewer/page/html.h"
 #include "viewer/page/packed.h"
 #include "viewer/page/page_data.h"
 #include "viewer/page/page_text.h"

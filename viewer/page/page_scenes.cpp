@@ -17,7 +17,7 @@ View from_the_side(const Placement& coil) {
   return geometry::side_of(coil) == geometry::Side::left ? View::left : View::right;
 }
 
-PageScene treatment(const geometry::Case& c, const geometry::Plan& plan) {
+PageScene treatment_scene(const geometry::Case& c, const geometry::Plan& plan) {
   PageScene s;
   s.title = words(Words::tr("Treatment"));
   s.text = words(geometry::site_is_open(c) ? Words::tr("Site %1.") : Words::tr("Treatment site: %1."),
@@ -34,7 +34,7 @@ PageScene treatment(const geometry::Case& c, const geometry::Plan& plan) {
   return s;
 }
 
-PageScene search(const geometry::Case& c, const geometry::Plan& plan) {
+PageScene search_scene(const geometry::Case& c, const geometry::Plan& plan) {
   PageScene s;
   s.title = words(Words::tr("Search"));
   s.text = words(
@@ -52,7 +52,7 @@ PageScene search(const geometry::Case& c, const geometry::Plan& plan) {
   return s;
 }
 
-PageScene landmarks(const geometry::Plan& plan) {
+PageScene landmarks_scene(const geometry::Plan& plan) {
   PageScene s;
   s.title = words(Words::tr("Landmarks"));
   s.text =
@@ -71,7 +71,7 @@ PageScene landmarks(const geometry::Plan& plan) {
 }  // namespace
 
 std::vector<PageScene> technician_scenes(const geometry::Case& the_case, const geometry::Plan& plan) {
-  return {treatment(the_case, plan), search(the_case, plan), landmarks(plan)};
+  return {treatment_scene(the_case, plan), search_scene(the_case, plan), landmarks_scene(plan)};
 }
 
 std::vector<PageScene> lesson_scenes(const geometry::Case& the_case, const geometry::Plan& plan) {

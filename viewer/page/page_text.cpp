@@ -3,7 +3,7 @@
 #include <QString>
 
 #include "geometry/coil/mark_rule.h"
-#include "viewer/page/packed.h"
+#include "viewer/page/html.h"
 #include "viewer/page/page_controls.h"
 #include "viewer/stage/things/surroundings.h"
 #include "viewer/words/find_again.h"
@@ -13,10 +13,6 @@
 namespace scalpmark::viewer {
 
 namespace {
-
-std::string said(const QString& text, const std::vector<std::string>& parts = {}) {
-  return escaped(words(text, parts));
-}
 
 std::string paragraph(const std::string& text, const char* look = "") {
   if (text.empty()) return "";
@@ -34,7 +30,7 @@ std::string find_again_html(const geometry::Plan& plan) {
   }
   std::string out =
       "<table id=\"find-again\"><caption>" +
-      said(Words::tr("To find the marks again: tape in %1 from", "cm or inches"), {tape_unit()}) +
+      html_words(Words::tr("To find the marks again: tape in %1 from", "cm or inches"), {tape_unit()}) +
       "</caption>\n<thead><tr><td></td>";
   for (const auto& mark : marks) out += "<th scope=\"col\">" + escaped(mark) + "</th>";
   out += "</tr></thead>\n<tbody>\n";
@@ -50,19 +46,20 @@ std::string find_again_html(const geometry::Plan& plan) {
 std::string coil_html(const HeadOfPage& head) {
   const geometry::Case& c = head.file.the_case;
   const geometry::Placement& site = head.plan.treatment;
-  std::string out = "<h2>" + said(Words::tr("Coil on the site")) + "</h2>\n<dl>\n";
+  std::string out = "<h2>" + html_words(Words::tr("Coil on the site")) + "</h2>\n<dl>\n";
   const auto row = [&](const std::string& name, const std::string& value) {
     out += "<div><dt>" + name + "</dt><dd>" + value + "</dd></div>\n";
   };
-  row(said(Words::tr("Coil")), escaped(c.coil.model.title));
-  row(said(Words::tr("Angle")), escaped(coil_angle(site.angle_deg)));
-  row(said(Words::tr("Centre to front edge")), escaped(tape_length(c.coil.centre_to_edge_mm)));
-  row(said(Words::tr("Edge mark drawn by")),
-      said(Words::tr("%1 rule"), {words(in_words(c.treatment.drawn_by))}));
-  row(said(Words::tr("Coil laid by")), said(Words::tr("%1 rule"), {words(in_words(c.coil.laid_by))}));
+  row(html_words(Words::tr("Coil")), escaped(c.coil.model.title));
+  row(html_words(Words::tr("Angle")), escaped(coil_angle(site.angle_deg)));
+  row(html_words(Words::tr("Centre to front edge")), escaped(tape_length(c.coil.centre_to_edge_mm)));
+  row(html_words(Words::tr("Edge mark drawn by")),
+      html_words(Words::tr("%1 rule"), {words(in_words(c.treatment.drawn_by))}));
+  row(html_words(Words::tr("Coil laid by")),
+      html_words(Words::tr("%1 rule"), {words(in_words(c.coil.laid_by))}));
   return out + "</dl>\n<figure id=\"rules\"></figure>\n" +
          paragraph(
-             said(Words::tr(
+             html_words(Words::tr(
                  "Tape: so far along the skin from the pulse point. Drop: straight down the coil's axis past "
                  "its front edge. Nearest: the skin nearest to that edge. A flat coil on a round head has "
                  "three edge marks; use one rule at every visit.")),
@@ -79,11 +76,11 @@ std::string list(const char* id, const std::vector<std::string>& items) {
 std::string scene_html(const PageDrawn& scene, std::size_t index, std::size_t count, Face face) {
   std::string out = "<section class=\"scene\" data-scene=\"" + std::to_string(index) + "\">\n";
   if (face == Face::class_room)
-    out += paragraph(said(Words::tr("Step %1 of %2"), {std::to_string(index + 1), std::to_string(count)}),
-                     "quiet");
+    out += paragraph(
+        html_words(Words::tr("Step %1 of %2"), {std::to_string(index + 1), std::to_string(count)}), "quiet");
   out += "<h2>" + escaped(scene.scene.title) + "</h2>\n" + paragraph(escaped(scene.scene.text), "text");
   if (!scene.scene.why.empty())
-    out += "<details class=\"why\"><summary>" + said(Words::tr("Why?")) + "</summary><p>" +
+    out += "<details class=\"why\"><summary>" + html_words(Words::tr("Why?")) + "</summary><p>" +
            escaped(scene.scene.why) + "</p></details>\n";
   return out + "</section>\n";
 }
@@ -104,7 +101,7 @@ std::string panel_html(const HeadOfPage& head, const std::vector<PageDrawn>& sce
     for (const auto& warning : head.plan.warnings) warnings.push_back(words(warning));
     out += list("warnings", warnings);
   }
-  out += "<h2 class=\"of-legend\">" + said(Words::tr("Legend")) + "</h2>\n<ul id=\"legend\"></ul>\n";
+  out += "<h2 class=\"of-legend\">" + html_words(Words::tr("Legend")) + "</h2>\n<ul id=\"legend\"></ul>\n";
   return out + "</div>\n";
 }
 
@@ -121,18 +118,18 @@ std::string page_body(const HeadOfPage& head, const std::vector<PageDrawn>& scen
                       const std::string& licences) {
   std::string out =
       "<body class=\"" + std::string(name_of(face)) + "\">\n<p id=\"too-old\">" +
-      said(Words::tr("If this line stays, this browser is too old to draw the head, or scripts are "
-                     "switched off in it: open the page in a browser of 2023 or newer. What is "
-                     "written here holds all the same.")) +
+      html_words(Words::tr("If this line stays, this browser is too old to draw the head, or scripts are "
+                           "switched off in it: open the page in a browser of 2023 or newer. What is "
+                           "written here holds all the same.")) +
       "</p>\n<header>\n";
   if (face == Face::patient) {
     out += "<h1>" +
-           said(shows_person_of(head) ? Words::tr("A picture of a head, made from a scan")
-                                      : Words::tr("A drawing of a head, shaped by a tape measure")) +
+           html_words(shows_person_of(head) ? Words::tr("A picture of a head, made from a scan")
+                                            : Words::tr("A drawing of a head, shaped by a tape measure")) +
            "</h1>\n";
   } else {
     out += "<h1>" +
-           (head.file.the_case.label.empty() ? said(Words::tr("Unnamed case"))
+           (head.file.the_case.label.empty() ? html_words(Words::tr("Unnamed case"))
                                              : escaped(head.file.the_case.label)) +
            "</h1>\n";
   }
@@ -142,7 +139,7 @@ std::string page_body(const HeadOfPage& head, const std::vector<PageDrawn>& scen
         "quiet");
   out += "</header>\n<main>\n" + stage_html(face) + panel_html(head, scenes, face) + "</main>\n";
   out += "<footer><p>" + escaped(caution_text()) + "</p>\n<details id=\"licences\"><summary>" +
-         said(Words::tr("Licences of what is in this page")) + "</summary><pre>" + escaped(licences) +
+         html_words(Words::tr("Licences of what is in this page")) + "</summary><pre>" + escaped(licences) +
          "</pre></details></footer>\n";
   if (face == Face::technician) out += next_mark_html();
   return out;

@@ -12,7 +12,7 @@ using nlohmann::ordered_json;
 
 namespace {
 
-ordered_json said(const std::vector<std::pair<const char*, QString>>& texts) {
+ordered_json by_name(const std::vector<std::pair<const char*, QString>>& texts) {
   ordered_json out;
   for (const auto& [name, text] : texts) out[name] = text.toStdString();
   return out;
@@ -20,7 +20,7 @@ ordered_json said(const std::vector<std::pair<const char*, QString>>& texts) {
 
 /// What every face says: how to look around.
 ordered_json for_all() {
-  return said(
+  return by_name(
       {{"from", Words::tr("from %1")},
        {"from_two", Words::tr("from %1 and %2")},
        {"from_three", Words::tr("from %1, %2 and %3")},
@@ -37,38 +37,38 @@ ordered_json for_all() {
 
 void add_for_the_coil(ordered_json& out) {
   out.update(
-      said({{"in_hand", QString::fromStdString(in_hand_headline())},
-            {"from_the_site", Words::tr("pulse %1 from the site")},
-            {"forward", Words::tr("%1 forward of it")},
-            {"backward", Words::tr("%1 behind it")},
-            {"inward", Words::tr("%1 toward the midline")},
-            {"outward", Words::tr("%1 away from the midline")},
-            {"at_the_site", Words::tr("on the site")},
-            {"to_midline", Words::tr("%1 to the midline", "an angle")},
-            {"away_from_midline", Words::tr("%1 away from the midline", "an angle")},
-            {"tape", Words::tr("tape")},
-            {"drop", Words::tr("drop")},
-            {"nearest", Words::tr("nearest")},
-            {"edge_mark", Words::tr("Edge mark, edge %1 above it")},
-            {"rule_gap",
-             Words::tr("%1: edge %2 above its mark", "a rule, and how far its mark lies from the edge")},
-            {"gap", Words::tr("gap %1")},
-            {"coil", Words::tr("coil")},
-            {"pulse", Words::tr("pulse")},
-            {"not_yet", Words::tr("not yet")},
-            {"none", Words::tr("none", "no edge mark")},
-            {"off_the_head", Words::tr("The coil cannot lie there; it stays where it last could.")},
-            {"moved", Words::tr("The coil is moved: %1.")},
-            {"put_back", Words::tr("The coil is back where the plan has it.")},
-            {"getting_ready", Words::tr("getting ready\u2026")},
-            {"no_kernel",
-             Words::tr("The coil cannot be moved in this browser (%1). What is written here holds all the "
-                       "same.")},
-            {"tapes_coming", Words::tr("Tape distances are being worked out\u2026")}}));
+      by_name({{"in_hand", QString::fromStdString(in_hand_headline())},
+               {"from_the_site", Words::tr("pulse %1 from the site")},
+               {"forward", Words::tr("%1 forward of it")},
+               {"backward", Words::tr("%1 behind it")},
+               {"inward", Words::tr("%1 toward the midline")},
+               {"outward", Words::tr("%1 away from the midline")},
+               {"at_the_site", Words::tr("on the site")},
+               {"to_midline", Words::tr("%1 to the midline", "an angle")},
+               {"away_from_midline", Words::tr("%1 away from the midline", "an angle")},
+               {"tape", Words::tr("tape")},
+               {"drop", Words::tr("drop")},
+               {"nearest", Words::tr("nearest")},
+               {"edge_mark", Words::tr("Edge mark, edge %1 above it")},
+               {"rule_gap",
+                Words::tr("%1: edge %2 above its mark", "a rule, and how far its mark lies from the edge")},
+               {"gap", Words::tr("gap %1")},
+               {"coil", Words::tr("coil")},
+               {"pulse", Words::tr("pulse")},
+               {"not_yet", Words::tr("not yet")},
+               {"none", Words::tr("none", "no edge mark")},
+               {"off_the_head", Words::tr("The coil cannot lie there; it stays where it last could.")},
+               {"moved", Words::tr("The coil is moved: %1.")},
+               {"put_back", Words::tr("The coil is back where the plan has it.")},
+               {"getting_ready", Words::tr("getting ready\u2026")},
+               {"no_kernel",
+                Words::tr("The coil cannot be moved in this browser (%1). What is written here holds all the "
+                          "same.")},
+               {"tapes_coming", Words::tr("Tape distances are being worked out\u2026")}}));
 }
 
 void add_for_checking(ordered_json& out) {
-  out.update(said(
+  out.update(by_name(
       {{"agrees", Words::tr("Agrees")},
        {"move", Words::tr("Move")},
        {"unsure", Words::tr("Unsure")},

@@ -189,7 +189,7 @@ PageKernel::PageKernel(const std::string& case_json, std::optional<geometry::Sur
 
 PageKernel::~PageKernel() = default;
 
-std::string PageKernel::answer(const std::string& question) {
+std::string PageKernel::answer(const std::string& question) const {
   ordered_json out;
   try {
     out = parts_->answer(Json::parse(question));

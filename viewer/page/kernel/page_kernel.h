@@ -37,7 +37,7 @@ public:
   PageKernel& operator=(const PageKernel&) = delete;
 
   /// Never throws.
-  [[nodiscard]] std::string answer(const std::string& question);
+  [[nodiscard]] std::string answer(const std::string& question) const;
 
 private:
   struct Parts;

@@ -57,14 +57,9 @@ function bindButtons(parts) {
   });
 }
 
-/// The picture goes to paper as an image: a canvas is empty there.
+/// What WebGL drew is gone on paper: a copy goes there.
 function bindPrint(stage) {
-  const printed = byId('printed');
-  addEventListener('beforeprint', () => {
-    printed.src = stage.pictureUrl();
-    printed.hidden = false;
-  });
-  addEventListener('afterprint', () => (printed.hidden = true));
+  addEventListener('beforeprint', () => stage.copyOnto(byId('printed')));
 }
 
 async function bringToLife({ stage, coil, check }, skin) {
@@ -91,7 +86,6 @@ async function begin() {
     byId('too-old').textContent = word.no_drawing;
     return;
   }
-  byId('too-old').remove();
   const steps = new Steps(stage), next = new NextMark();
   const coil = live ? new Coil(stage) : null, check = data.face === 'technician' && live ? new Check(stage) : null;
   new Hand(stage, box, coil);
@@ -107,6 +101,7 @@ async function begin() {
   if (coil) steps.onGo = () => coil.putBack();
   const [skin, brain, light] = await bodies;
   stage.setBodies(surface(skin), brain && surface(brain), light);
+  byId('too-old').remove();
   new ResizeObserver(() => stage.resize()).observe(box);
   stage.resize();
   steps.go(0);

@@ -247,15 +247,13 @@ export class Stage {
     this.inkMesh.geometry = made;
   }
 
-  /// The picture as it is now, for print.
-  pictureUrl() {
+  /// The picture as it is now, names and all.
+  copyOnto(whole) {
     this.draw();
-    const whole = document.createElement('canvas');
     [whole.width, whole.height] = [this.canvas.width, this.canvas.height];
     const onto = whole.getContext('2d');
     onto.drawImage(this.canvas, 0, 0);
     onto.drawImage(this.names.canvas, 0, 0);
-    return whole.toDataURL('image/png');
   }
 }
 

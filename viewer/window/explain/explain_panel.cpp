@@ -34,6 +34,8 @@ ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   picture_ = button(tr("Picture\u2026"), tr("Saves what the stage shows"), &ExplainPanel::picture_wanted);
   handout_ = button(tr("Handout\u2026"), tr("Saves one page to take home, in these words"),
                     &ExplainPanel::handout_wanted);
+  page_ = button(tr("Page\u2026"), tr("Saves a page for a browser: the head to turn, in these words"),
+                 &ExplainPanel::page_wanted);
   print_ = button(tr("Print\u2026"), tr("Prints that page"), &ExplainPanel::print_wanted);
   done_ = button(tr("Done"), tr("Back to the worksheet (Esc)"), &ExplainPanel::done);
   connect(previous_, &QPushButton::clicked, this, [this] { go_to(at_ - 1); });
@@ -45,7 +47,8 @@ ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   column->addWidget(text_);
   column->addStretch(1);
   auto* buttons = new QVBoxLayout;
-  for (QPushButton* each : {next_, previous_, picture_, handout_, print_, done_}) buttons->addWidget(each);
+  for (QPushButton* each : {next_, previous_, picture_, handout_, page_, print_, done_})
+    buttons->addWidget(each);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(40, 14, 24, 16);
   row->setSpacing(24);

@@ -63,6 +63,8 @@ void MainWindow::connect_worksheet() {
           [this] { stage_->set_pointing(worksheet_->check()->wanted().has_value()); });
   connect(worksheet_->save(), &SaveStep::save_wanted, &files_, &CaseFiles::save);
   connect(worksheet_->save(), &SaveStep::sheet_wanted, &output_, &Output::save_sheet);
+  connect(worksheet_->save(), &SaveStep::page_wanted, this,
+          [this] { output_.save_page(viewer::Face::technician); });
   connect(worksheet_->save(), &SaveStep::print_wanted, &output_, &Output::print_sheet);
   connect(worksheet_->save(), &SaveStep::picture_wanted, &output_, &Output::save_picture);
 }
@@ -103,6 +105,7 @@ void MainWindow::connect_stage() {
   connect(explain_, &ExplainPanel::picture_wanted, &output_, &Output::save_picture);
   connect(explain_, &ExplainPanel::handout_wanted, this, [this] { output_.save_handout(explain_->whose()); });
   connect(explain_, &ExplainPanel::print_wanted, this, [this] { output_.print_handout(explain_->whose()); });
+  connect(explain_, &ExplainPanel::page_wanted, this, [this] { output_.save_page(viewer::Face::patient); });
   connect(explain_, &ExplainPanel::done, this, [this] { set_mode(Mode::worksheet); });
 }
 
@@ -134,6 +137,7 @@ void MainWindow::connect_menus() {
   connect(menus_, &Menus::save_picture, &output_, &Output::save_picture);
   connect(menus_, &Menus::save_sheet, &output_, &Output::save_sheet);
   connect(menus_, &Menus::print_sheet, &output_, &Output::print_sheet);
+  connect(menus_, &Menus::save_page, this, [this] { output_.save_page(viewer::Face::technician); });
   connect(menus_, &Menus::copy_picture, &output_, &Output::copy_picture);
   connect(menus_, &Menus::undo, &undo_, &UndoList::undo);
   connect(menus_, &Menus::redo, &undo_, &UndoList::redo);
