@@ -40,7 +40,8 @@ async function pixelOf(tab, data, at) {
   const box = await tab.locator('#stage').boundingBox();
   const scene = data.scenes[0], eye = scene.toward_eye, up = scene.up;
   const right = [up[1] * eye[2] - up[2] * eye[1], up[2] * eye[0] - up[0] * eye[2], up[0] * eye[1] - up[1] * eye[0]];
-  const across = scene.across ?? data.head.reach * 0.86, focus = scene.focus ?? data.head.middle;
+  const across = scene.across ?? data.head.reach * 0.9;
+  const focus = scene.focus ?? data.head.middle.map((v, i) => v + 25 * data.head.up[i]);
   const mmPerPx = across / Math.min(box.width, box.height);
   const from = at.map((v, i) => v - focus[i]), along = (way) => from.reduce((sum, v, i) => sum + v * way[i], 0);
   return [box.x + box.width / 2 + along(right) / mmPerPx, box.y + box.height / 2 - along(up) / mmPerPx];
@@ -71,7 +72,7 @@ const { data } = inside(technician);
   for (let i = 1; i <= 20; ++i) await tab.mouse.move(fromX + ((toX - fromX) * i) / 20, fromY + ((toY - fromY) * i) / 20);
   await tab.mouse.up();
   await tab.waitForSelector('#live table', { timeout: 120000 });
-  const rows = await tab.locator('#live table tr').allInnerTexts();
+  const rows = (await tab.locator('#live table tr').allInnerTexts()).slice(1);
   const tapes = rows.map((row) => numbersIn(row));
   const names = ['vertex', 'nasion', 'left_tragus', 'right_tragus'];
   const most = Math.max(...names.flatMap((name, i) => [Math.abs(10 * tapes[i][0] - there.tape_from_mm.pulse[name]),

@@ -66,7 +66,7 @@ HeadOfPage on_generic_head(HeadOfPage page, const geometry::TapeMeasures& tapes,
   page.plan =
       geometry::with_cortex(geometry::solve(page.loaded.head, page.file.the_case, TapeDistances::each_path),
                             page.loaded.cortex.get());
-  page.drawn = page.loaded.head.skin();
+  page.drawn = thinned(page.loaded.head.skin(), most_drawn_of_generic);
   page.said = words(Words::tr(
       "This is a drawing of a head, scaled to the tapes of the person's head; it is not that person, and "
       "places on it are a few millimetres off those on that head."));
@@ -98,6 +98,7 @@ HeadOfPage head_of_page(const models::CaseFile& case_file, const models::LoadedH
                         const geometry::Plan& plan, PageHead head, const models::Progress& progress) {
   HeadOfPage page{without_visits(case_file), loaded, plan, loaded.head.skin(), true, "", ""};
   if (case_file.head.kind == models::HeadKind::generic) {
+    page.drawn = thinned(page.drawn, most_drawn_of_generic);
     page.said = head_in_words(case_file, loaded);
     return page;
   }

@@ -21,8 +21,10 @@ struct HeadOfPage {
   std::string how_far;      ///< what thinning has changed; mostly empty
 };
 
-/// At most so many triangles of a scan.
+/// At most so many triangles of a scan, for drawing and for the kernel alike.
 inline constexpr std::size_t most_drawn = 20'000;
+/// Of the generic head for drawing; a page's kernel has all of it in itself.
+inline constexpr std::size_t most_drawn_of_generic = 30'000;
 
 [[nodiscard]] HeadOfPage head_of_page(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                                       const geometry::Plan& plan, PageHead head,

@@ -3,10 +3,10 @@
 
 #include <catch2/catch.hpp>
 #include <regex>
+#include <span>
 
-#include "geometry/plan/plan_cortex.h"
+#include "geometry/base/error.h"
 #include "geometry/plan/solve.h"
-#include "models/brain/add_cortex.h"
 #include "models/cases/case_head.h"
 #include "models/cases/demo_case.h"
 #include "models/files/own_files.h"
@@ -162,7 +162,7 @@ TEST_CASE("a skin as a page keeps it comes back as it was", "[page]") {
 TEST_CASE("without its parts no page is made, and one sentence says what to run", "[page]") {
   const tests::TemporaryFolder empty;
   CHECK_THROWS_WITH(read_page_parts({empty.path()}), Catch::Contains("run scripts/build release page_parts"));
-  CHECK_THROWS_AS(page_html({}, solved(models::demo_case()).loaded, {}, Face::technician, PageHead::own,
-                            {"a</script>", "", "", "", "", {}}),
-                  std::exception);
+  const Solved s = solved(models::demo_case());
+  const PageParts damaged{"a</script>", "", "", "", "", {}};
+  CHECK_THROWS_AS(page_html(s.file, s.loaded, s.plan, Face::technician, PageHead::own, damaged), ViewerError);
 }

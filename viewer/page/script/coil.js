@@ -170,17 +170,16 @@ export class Coil {
   }
 
   sayTapes() {
-    const named = new Map(POINTS.map((point) => [point, document.querySelector(`[data-tape="${point}"]`)]));
-    if (![...named.values()].every(Boolean)) return;
     if (!this.tapes) {
       this.live.append(element('dd', word.tapes_coming, 'quiet'));
       return;
     }
-    const table = element('table', '', 'tapes');
+    const table = element('table', '', 'tapes'), heading = element('tr');
+    heading.append(element('th', word.tape_from), element('td', word.pulse), element('td', word.edge_mark_in_short));
+    table.append(heading);
     for (const point of POINTS) {
       const line = element('tr');
-      const name = named.get(point).parentElement.firstChild.textContent.trim();
-      line.append(element('th', name));
+      line.append(element('th', word[point]));
       for (const mark of ['pulse', 'edge_mark'])
         line.append(element('td', this.tapes[mark] ? tapeNumber(this.tapes[mark][point]) : word.none));
       table.append(line);

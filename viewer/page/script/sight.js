@@ -3,7 +3,7 @@ import { cross, dot, minus, plus, turned, unit } from './vectors.js';
 
 /// Of a picture 800 high: sizes of marks and letters are given in its pixels.
 const PICTURE_PX = 800, LEAST_SCALE = 0.75, MOST_SCALE = 1.3;
-const LEAST_ACROSS_MM = 40, MOST_ACROSS_MM = 700;
+const OVER_MM = 25, LEAST_ACROSS_MM = 40, MOST_ACROSS_MM = 700;
 
 export class Sight {
   constructor(head) {
@@ -19,8 +19,9 @@ export class Sight {
   look(scene) {
     this.towardEye = unit(scene.toward_eye);
     this.up = unit(minus(scene.up, plus([0, 0, 0], this.towardEye, dot(scene.up, this.towardEye))));
-    this.focus = scene.focus ?? this.head.middle;
-    this.acrossMm = scene.across ?? this.head.reach * 0.86;
+    // The coil stands over the head, so more room is left above it than below.
+    this.focus = scene.focus ?? plus(this.head.middle, this.head.up, OVER_MM);
+    this.acrossMm = scene.across ?? this.head.reach * 0.9;
   }
 
   get right() {

@@ -1,6 +1,6 @@
 // The picture: head, brain and coil by three.js, marks and lines as ink over them, names on a canvas of their own.
 import {
-  BufferAttribute, BufferGeometry, ColorManagement, DoubleSide, Group, LinearSRGBColorSpace, Matrix4, Mesh,
+  BufferAttribute, BufferGeometry, ColorManagement, DoubleSide, FrontSide, Group, LinearSRGBColorSpace, Matrix4, Mesh,
   OrthographicCamera, Scene, ShaderMaterial, Vector3, WebGLRenderer,
 } from 'three';
 import { casing, windings } from './coil_body.js';
@@ -47,6 +47,16 @@ function body({ places, corners }, light = null) {
   return made;
 }
 
+/// Whether the processor draws, for want of a graphics card: then smooth edges and fine pixels cost too much.
+function drawsInSoftware() {
+  const probe = document.createElement('canvas').getContext('webgl2');
+  if (!probe) throw new Error('no WebGL 2');
+  const named = probe.getExtension('WEBGL_debug_renderer_info');
+  const renderer = String(named ? probe.getParameter(named.UNMASKED_RENDERER_WEBGL) : '');
+  probe.getExtension('WEBGL_lose_context')?.loseContext();
+  return /swiftshader|llvmpipe|softpipe|software|basic render/i.test(renderer);
+}
+
 export class Stage {
   constructor(data, canvas, namesCanvas) {
     this.data = data;
@@ -57,7 +67,8 @@ export class Stage {
     this.hidden = null; // asks the kernel, once it is there, what the head hides
     this.inHand = null; // the part of a coil tried by hand, in place of the plan's
     this.notes = []; // of today's marks
-    this.renderer = new WebGLRenderer({ canvas, antialias: true, powerPreference: 'high-performance' });
+    this.software = drawsInSoftware();
+    this.renderer = new WebGLRenderer({ canvas, antialias: !this.software, powerPreference: 'high-performance' });
     this.renderer.outputColorSpace = LinearSRGBColorSpace;
     this.renderer.setClearColor(BACKGROUND);
     this.camera = new OrthographicCamera();
@@ -96,11 +107,12 @@ export class Stage {
   /// The surfaces, once they are unpacked.
   setBodies(skin, brain, light) {
     const first = this.data.scenes.find((scene) => scene.skin);
-    this.skin = new Mesh(body(skin), matte(first.skin, { side: DoubleSide }));
+    const side = this.data.head.open ? DoubleSide : FrontSide;
+    this.skin = new Mesh(body(skin), matte(first.skin, { side }));
     this.skin.renderOrder = 2;
     if (first.skin.opacity < 1) {
       // What is looked through is one layer: its depth first, then its colour.
-      const depth = new Mesh(this.skin.geometry, matte({ ...first.skin, opacity: 1 }, { colorWrite: false, side: DoubleSide }));
+      const depth = new Mesh(this.skin.geometry, matte({ ...first.skin, opacity: 1 }, { colorWrite: false, side }));
       depth.renderOrder = 1;
       this.skin.material.depthFunc = 3; // less or equal
       this.scene.add(depth);
@@ -142,7 +154,7 @@ export class Stage {
   resize() {
     const { clientWidth: width, clientHeight: height } = this.canvas.parentElement;
     if (width === 0 || height === 0) return;
-    const dense = Math.min(2, window.devicePixelRatio || 1);
+    const dense = this.software ? 1 : Math.min(2, window.devicePixelRatio || 1);
     this.renderer.setPixelRatio(dense);
     this.renderer.setSize(width, height, false);
     this.names.resize(width, height, dense);
