@@ -39,6 +39,8 @@ std::string own_format(std::string_view bytes) {
   if (bytes.starts_with("\x89PNG\r\n\x1a\n"sv)) return has("Software\0Scalpmark"sv) ? "scalpmark-png" : "";
   // Qt writes a PDF's creator in UTF-16, the higher byte first.
   if (bytes.starts_with("%PDF-"sv)) return has("\0S\0c\0a\0l\0p\0m\0a\0r\0k"sv) ? "scalpmark-pdf" : "";
+  if (bytes.starts_with("<!DOCTYPE html>"sv))
+    return has("<meta name=\"generator\" content=\"Scalpmark\">"sv) ? "scalpmark-html" : "";
   if (bytes.starts_with("ply\n"sv)) return has(own_ply_comment) ? "scalpmark-ply" : "";
   // A table has no place for a name: its first columns tell.
   for (const std::string_view columns :

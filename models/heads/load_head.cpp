@@ -1,23 +1,11 @@
 #include "models/heads/load_head.h"
 
 #include "models/files/error.h"
-#include "models/generic/generic_head.h"
+#include "models/heads/built_in_head.h"
 #include "models/meshes/mesh_file.h"
 #include "models/mri/mri_file.h"
 
 namespace scalpmark::models {
-
-namespace {
-
-LoadedHead built_in_head(const geometry::MeasuredTapes& tapes) {
-  if (!tapes.nasion_inion_mm && !tapes.tragus_tragus_mm && !tapes.circumference_mm)
-    return {generic_head(), Message::of("generic head, as built in"), {}};
-  return {geometry::scale_to_tapes(generic_head(), tapes).head,
-          Message::of("generic head, scaled to the tapes"),
-          {}};
-}
-
-}  // namespace
 
 LoadedHead load_head(const HeadSource& source, const std::filesystem::path& folder,
                      const geometry::MeasuredTapes& tapes, const Progress& progress,

@@ -8,7 +8,7 @@ namespace scalpmark::models {
 
 namespace {
 
-constexpr std::size_t most_triangles = 150000;
+constexpr std::size_t most_skin_triangles = 150000;
 
 }  // namespace
 
@@ -18,7 +18,7 @@ SkinImport read_mri(const std::filesystem::path& file, const Progress& progress)
   const Progress rest = [&](const Message& what, double fraction) {
     if (progress) progress(what, 0.2 + 0.8 * fraction);
   };
-  return {surface_of(read.volume, file.string(), most_triangles, rest), std::move(read.notes)};
+  return {surface_of(read.volume, file.string(), most_skin_triangles, rest), std::move(read.notes)};
 }
 
 }  // namespace scalpmark::models

@@ -40,6 +40,7 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   add_picture(app);
   add_sheet(app);
   add_strips(app);
+  add_page(app);
   add_check(app);
   add_answers(app);
   add_course(app);

@@ -5,25 +5,11 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "viewer/teach/explained.h"
+
 namespace scalpmark::window {
 
-using viewer::Thing;
 using viewer::View;
-
-namespace {
-
-constexpr double skin_over_brain = 0.4;  // still a head, with the brain in it
-
-/// A short line from a place to where its name stands.
-viewer::Note named(const Eigen::Vector3d& from, const Eigen::Vector3d& way, const QString& name) {
-  viewer::Note note;
-  note.line = {from, from + 0.5 * way, from + way};
-  note.role = viewer::Role::construction;
-  note.text = name.toStdString();
-  return note;
-}
-
-}  // namespace
 
 ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   setObjectName("verdictPanel");
@@ -48,6 +34,8 @@ ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   picture_ = button(tr("Picture\u2026"), tr("Saves what the stage shows"), &ExplainPanel::picture_wanted);
   handout_ = button(tr("Handout\u2026"), tr("Saves one page to take home, in these words"),
                     &ExplainPanel::handout_wanted);
+  page_ = button(tr("Page\u2026"), tr("Saves a page for a browser: the head to turn, in these words"),
+                 &ExplainPanel::page_wanted);
   print_ = button(tr("Print\u2026"), tr("Prints that page"), &ExplainPanel::print_wanted);
   done_ = button(tr("Done"), tr("Back to the worksheet (Esc)"), &ExplainPanel::done);
   connect(previous_, &QPushButton::clicked, this, [this] { go_to(at_ - 1); });
@@ -59,7 +47,8 @@ ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   column->addWidget(text_);
   column->addStretch(1);
   auto* buttons = new QVBoxLayout;
-  for (QPushButton* each : {next_, previous_, picture_, handout_, print_, done_}) buttons->addWidget(each);
+  for (QPushButton* each : {next_, previous_, picture_, handout_, page_, print_, done_})
+    buttons->addWidget(each);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(40, 14, 24, 16);
   row->setSpacing(24);
@@ -124,25 +113,11 @@ bool ExplainPanel::eventFilter(QObject* watched, QEvent* event) {
 
 StageContent explain_content(const Session& session) {
   StageContent content;
-  content.shown = shown_with({Thing::skin, Thing::treatment, Thing::coil}, HeldCoil{});
-  if (session.has_cortex()) {
-    content.shown.things.insert(Thing::cortex);
-    // Whose brain it is not, the panel says in words for patients.
-    content.shown.under_coil = viewer::UnderCoil::lit;
-    content.shown.skin_opacity = skin_over_brain;
-  }
+  content.shown = viewer::explained(session.plan(), session.has_cortex() ? session.head().cortex : nullptr);
   const geometry::Placement& site = session.plan().treatment;
   // From the coil's side, whichever that is.
   content.look.view = geometry::side_of(site) == geometry::Side::left ? View::front_left : View::front_right;
   content.coil_follows_hand = false;
-  constexpr double above_coil_mm = 24, name_line_mm = 30;
-  const Eigen::Vector3d right = site.front.cross(site.normal);
-  content.shown.notes.push_back(named(site.pulse + (site.lift_mm + above_coil_mm) * site.normal - 40 * right,
-                                      name_line_mm * site.normal, ExplainPanel::tr("the coil")));
-  content.shown.notes.push_back(named(site.pulse,
-                                      name_line_mm * (0.6 * site.normal - site.forward).normalized(),
-                                      session.has_cortex() ? ExplainPanel::tr("the place that lights up")
-                                                           : ExplainPanel::tr("the place it reaches")));
   return content;
 }
 

@@ -41,6 +41,7 @@ signals:
   void picture_wanted();
   void handout_wanted();
   void print_wanted();
+  void page_wanted();
 
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -54,7 +55,7 @@ private:
   std::vector<viewer::PatientPage> pages_;
   int at_ = 0;
   QLabel *whose_, *heading_, *text_;
-  QPushButton *previous_, *next_, *picture_, *handout_, *print_, *done_;
+  QPushButton *previous_, *next_, *picture_, *handout_, *page_, *print_, *done_;
   bool brain_shown_ = false;
   std::optional<double> patch_cm2_;
 };

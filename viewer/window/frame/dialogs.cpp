@@ -133,6 +133,7 @@ void show_keys(QWidget* parent) {
       {Dialogs::tr("Backspace in Pulses"), Dialogs::tr("takes the last pulse back")},
       {Dialogs::tr("Ctrl+E, Ctrl+Shift+P, Ctrl+Shift+C"),
        Dialogs::tr("save a sheet, save a picture, copy the picture")},
+      {Dialogs::tr("Ctrl+Shift+E"), Dialogs::tr("saves a page for a browser")},
       {Dialogs::tr("F11"), Dialogs::tr("full screen, and back")},
       {Dialogs::tr("Ctrl+Z, Ctrl+Shift+Z"), Dialogs::tr("undo, redo")}};
   QString text = QStringLiteral("<table cellpadding=4>");

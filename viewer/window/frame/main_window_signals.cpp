@@ -64,6 +64,8 @@ void MainWindow::connect_worksheet() {
           [this] { stage_->set_pointing(worksheet_->check()->wanted().has_value()); });
   connect(worksheet_->save(), &SaveStep::save_wanted, &files_, &CaseFiles::save);
   connect(worksheet_->save(), &SaveStep::sheet_wanted, &output_, &Output::save_sheet);
+  connect(worksheet_->save(), &SaveStep::page_wanted, this,
+          [this] { output_.save_page(viewer::Face::technician); });
   connect(worksheet_->save(), &SaveStep::print_wanted, &output_, &Output::print_sheet);
   connect(worksheet_->save(), &SaveStep::picture_wanted, &output_, &Output::save_picture);
 }
@@ -104,6 +106,7 @@ void MainWindow::connect_stage() {
   connect(explain_, &ExplainPanel::picture_wanted, &output_, &Output::save_picture);
   connect(explain_, &ExplainPanel::handout_wanted, this, [this] { output_.save_handout(explain_->whose()); });
   connect(explain_, &ExplainPanel::print_wanted, this, [this] { output_.print_handout(explain_->whose()); });
+  connect(explain_, &ExplainPanel::page_wanted, this, [this] { output_.save_page(viewer::Face::patient); });
   connect(explain_, &ExplainPanel::done, this, [this] { set_mode(Mode::worksheet); });
 }
 
@@ -135,6 +138,7 @@ void MainWindow::connect_menus() {
   connect(menus_, &Menus::save_picture, &output_, &Output::save_picture);
   connect(menus_, &Menus::save_sheet, &output_, &Output::save_sheet);
   connect(menus_, &Menus::print_sheet, &output_, &Output::print_sheet);
+  connect(menus_, &Menus::save_page, this, [this] { output_.save_page(viewer::Face::technician); });
   connect(menus_, &Menus::copy_picture, &output_, &Output::copy_picture);
   connect(menus_, &Menus::undo, this,
           [this] { mode() == Mode::practise ? practise_->run().undo() : undo_.undo(); });

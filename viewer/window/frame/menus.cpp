@@ -70,6 +70,7 @@ void Menus::build_file() {
   add(file, tr("Save a &picture\u2026"), QKeySequence("Ctrl+Shift+P"), &Menus::save_picture);
   add(file, tr("Save a s&heet\u2026"), QKeySequence("Ctrl+E"), &Menus::save_sheet);
   add(file, tr("P&rint the sheet\u2026"), QKeySequence::Print, &Menus::print_sheet);
+  add(file, tr("Save a pa&ge for a browser\u2026"), QKeySequence("Ctrl+Shift+E"), &Menus::save_page);
   file->addSeparator();
   add(file, tr("&Quit"), QKeySequence("Ctrl+Q"), [this] { window_.close(); });
 }

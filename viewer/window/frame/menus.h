@@ -46,6 +46,7 @@ signals:
   void save_picture();
   void save_sheet();
   void print_sheet();
+  void save_page();
   void undo();
   void redo();
   void copy_picture();

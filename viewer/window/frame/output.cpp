@@ -11,8 +11,10 @@
 #include <QPrinterInfo>
 #include <utility>
 
+#include "viewer/page/page.h"
 #include "viewer/window/frame/dialogs.h"
 #include "viewer/window/frame/proposed_name.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -35,6 +37,7 @@ bool letter_is_usual() {
 Output::Output(const Session& session, std::function<QImage()> picture, QWidget& window)
     : ask_printer([this] { return choose_printer(); }),
       ask_replace([&window](const QString& path) { return ask_about_replacing(&window, path); }),
+      ask_page([&window](viewer::Face face, bool person) { return ask_about_page(&window, face, person); }),
       session_(session),
       picture_(std::move(picture)),
       window_(window) {}
@@ -174,6 +177,31 @@ void Output::save_picture_to(const QString& path) {
   const QImage picture = picture_();
   if (OutputJob* job = begin(tr("The picture is saved in %1.").arg(QDir::toNativeSeparators(path))))
     job->write_picture(picture, path);
+}
+
+void Output::save_page(viewer::Face face) {
+  if (!may_make_sheet()) return;
+  const auto choice = ask_page(face, viewer::shows_a_person(session_.case_file()));
+  if (!choice) return;
+  // A patient's page is not named after the case.
+  const QString name = choice->face == viewer::Face::patient ? QString() : proposed(".html");
+  const QString path = with_ending(
+      QFileDialog::getSaveFileName(&window_, tr("Save a page for a browser"), name, tr("Pages (*.html)")),
+      ".html", ask_replace);
+  if (!path.isEmpty()) save_page_to(path, *choice);
+}
+
+void Output::save_page_to(const QString& path, const PageChoice& choice) {
+  if (!may_make_sheet() || !may_write(path, "scalpmark-html")) return;
+  PageWanted page{choice.face, choice.head, {}};
+  try {
+    page.parts = viewer::read_page_parts();
+  } catch (const std::exception& error) {
+    emit notice(viewer::translated(error), NoticeBar::Kind::problem);
+    return;
+  }
+  if (OutputJob* job = begin(tr("The page is saved in %1.").arg(QDir::toNativeSeparators(path))))
+    job->write_page(session_.case_file(), session_.head(), session_.template_files(), page, path);
 }
 
 void Output::copy_picture() {

@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "viewer/window/frame/bars.h"
+#include "viewer/window/frame/page_question.h"
 #include "viewer/window/frame/save_target.h"
 #include "viewer/window/jobs/output_job.h"
 #include "viewer/window/session/session.h"
@@ -26,6 +27,7 @@ public:
 
   std::function<std::unique_ptr<QPrinter>()> ask_printer;  ///< nothing: not to be printed
   AskReplace ask_replace;
+  std::function<std::optional<PageChoice>(viewer::Face face, bool shows_a_person)> ask_page;
   std::function<QString()> why_no_sheet;  ///< what is to be answered before a sheet leaves; mostly nothing
 
   void save_sheet();
@@ -40,6 +42,9 @@ public:
   void save_picture();
   void save_picture_to(const QString& path);
   void copy_picture();
+  /// A page for a browser: asks whom it is for, `face` chosen at first, and, of a scan, which head it shows.
+  void save_page(viewer::Face face);
+  void save_page_to(const QString& path, const PageChoice& choice);
 
   [[nodiscard]] bool is_writing() const { return job_ != nullptr; }
   void give_up();

@@ -10,6 +10,7 @@
 #include "models/brain/add_cortex.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
+#include "viewer/page/page.h"
 #include "viewer/sheet/date.h"
 #include "viewer/words/error.h"
 #include "viewer/words/words.h"
@@ -115,6 +116,23 @@ void OutputJob::write_handout(const viewer::Handout& handout, viewer::Paper pape
 void OutputJob::print_handout(const viewer::Handout& handout, std::unique_ptr<QPrinter> printer) {
   const std::shared_ptr<QPrinter> onto = std::move(printer);
   run([handout, onto] { viewer::paint_handout(handout, *onto); });
+}
+
+void OutputJob::write_page(const models::CaseFile& case_file, const models::LoadedHead& loaded,
+                           const models::TemplateFiles& brain, const PageWanted& page, const QString& file) {
+  run([this, case_file, head = loaded, brain, page, file]() mutable {
+    tell(tr("Making the page"), 0.05);
+    if (page.face == viewer::Face::patient && !head.cortex) models::add_cortex(head, brain);
+    const geometry::Plan plan = geometry::with_cortex(
+        geometry::solve(head.head, case_file.the_case, geometry::TapeDistances::each_path),
+        head.cortex.get());
+    const std::string bytes = viewer::page_html(case_file, head, plan, page.face, page.head, page.parts,
+                                                [this](const geometry::Message&, double fraction) {
+                                                  tell(tr("Making the page"), 0.3 + 0.6 * fraction);
+                                                });
+    tell(tr("Writing the page"), 0.95);
+    models::write_whole(file.toStdString(), bytes);
+  });
 }
 
 void OutputJob::write_picture(const QImage& picture, const QString& file) {

@@ -7,6 +7,8 @@
 #include "models/brain/template_brain.h"
 #include "models/cases/case_file.h"
 #include "models/heads/load_head.h"
+#include "viewer/page/face.h"
+#include "viewer/page/page_parts.h"
 #include "viewer/sheet/handout.h"
 #include "viewer/sheet/sheet.h"
 #include "viewer/window/jobs/background_work.h"
@@ -14,6 +16,13 @@
 class QPrinter;
 
 namespace scalpmark::window {
+
+/// Whom a page is for, which head it has, and what it is made of.
+struct PageWanted {
+  viewer::Face face = viewer::Face::technician;
+  viewer::PageHead head = viewer::PageHead::generic;
+  viewer::PageParts parts;
+};
 
 /// Makes a sheet or a picture file while the window goes on answering. What is drawn by OpenGL is drawn in
 /// the window's thread, one view at a time between its events; everything else in a thread of its own. One
@@ -35,6 +44,9 @@ public:
   void write_handout(const viewer::Handout& handout, viewer::Paper paper, const QString& file);
   void print_handout(const viewer::Handout& handout, std::unique_ptr<QPrinter> printer);
   void write_picture(const QImage& picture, const QString& file);
+  /// A page for a browser (viewer/page/page.h); a patient's gets the cortex of `brain`, where it can.
+  void write_page(const models::CaseFile& case_file, const models::LoadedHead& loaded,
+                  const models::TemplateFiles& brain, const PageWanted& page, const QString& file);
 
 private:
   /// What is done with the sheet's text and views once they are there; runs in the thread.

@@ -36,6 +36,12 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), pare
   grid->addWidget(picture, 0, 1);
   grid->addWidget(sheet, 1, 0);
   grid->addWidget(print, 1, 1);
+  auto* page = new QPushButton(tr("Page for a browser\u2026"));
+  page->setToolTip(tr(
+      "Saves one file that any browser opens from disk: the head to turn, the coil to move (Ctrl+Shift+E)"));
+  page->setAccessibleDescription(page->toolTip());
+  connect(page, &QPushButton::clicked, this, &SaveStep::page_wanted);
+  grid->addWidget(page, 2, 0, 1, 2);
   save_->setToolTip(tr("Writes the case into its file, or asks for one (Ctrl+S)"));
   picture->setToolTip(tr("Saves what the stage shows as a picture (Ctrl+Shift+P)"));
   sheet->setToolTip(tr("Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)"));

@@ -27,6 +27,7 @@ signals:
   void picture_wanted();
   void sheet_wanted();
   void print_wanted();
+  void page_wanted();
 
 private:
   Session& session_;
