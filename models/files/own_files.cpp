@@ -40,6 +40,9 @@ std::string own_format(std::string_view bytes) {
   // Qt writes a PDF's creator in UTF-16, the higher byte first.
   if (bytes.starts_with("%PDF-"sv)) return has("\0S\0c\0a\0l\0p\0m\0a\0r\0k"sv) ? "scalpmark-pdf" : "";
   if (bytes.starts_with("ply\n"sv)) return has(own_ply_comment) ? "scalpmark-ply" : "";
+  // glTF in one file: its heading begins with who made it.
+  if (bytes.starts_with("glTF")) return has("\"generator\":\"Scalpmark "sv) ? "scalpmark-glb" : "";
+  if (bytes.starts_with("Scalpmark print")) return "scalpmark-stl";
   // A table has no place for a name: its first columns tell.
   for (const std::string_view columns : {"date,by,pulse_off_mm,", "visit,date,by,", "visit,at,spot_row,"})
     if (bytes.starts_with(columns)) return "scalpmark-csv";

@@ -16,6 +16,7 @@ void add_solve(CLI::App& program);
 void add_picture(CLI::App& program);
 void add_sheet(CLI::App& program);
 void add_strips(CLI::App& program);
+void add_export(CLI::App& program);
 void add_tolerance(CLI::App& program);
 void add_contact(CLI::App& program);
 void add_field(CLI::App& program);

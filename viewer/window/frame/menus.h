@@ -43,6 +43,7 @@ signals:
   void save_as();
   void save_picture();
   void save_sheet();
+  void save_export();
   void print_sheet();
   void undo();
   void redo();

@@ -11,6 +11,7 @@
 #include <QPrinterInfo>
 #include <utility>
 
+#include "models/exports/export_file.h"
 #include "viewer/window/frame/dialogs.h"
 #include "viewer/window/frame/proposed_name.h"
 
@@ -35,6 +36,7 @@ bool letter_is_usual() {
 Output::Output(const Session& session, std::function<QImage()> picture, QWidget& window)
     : ask_printer([this] { return choose_printer(); }),
       ask_replace([&window](const QString& path) { return ask_about_replacing(&window, path); }),
+      ask_face([&window] { return ask_about_face_in_export(&window); }),
       session_(session),
       picture_(std::move(picture)),
       window_(window) {}
@@ -174,6 +176,29 @@ void Output::save_picture_to(const QString& path) {
   const QImage picture = picture_();
   if (OutputJob* job = begin(tr("The picture is saved in %1.").arg(QDir::toNativeSeparators(path))))
     job->write_picture(picture, path);
+}
+
+void Output::save_export() {
+  if (!may_make_sheet()) return;
+  const QString viewers = tr("For other viewers (*.glb)"), colours = tr("Mesh with colours (*.ply)"),
+                print = tr("For a 3D printer (*.stl)"),
+                flat = tr("For a 3D printer, cut flat above the brow (*.stl)");
+  QString chosen = viewers;
+  const QString path =
+      QFileDialog::getSaveFileName(&window_, tr("Export the head"), proposed(""),
+                                   QStringList{viewers, colours, print, flat}.join(";;"), &chosen);
+  const QString ending = chosen == viewers ? ".glb" : chosen == colours ? ".ply" : ".stl";
+  if (const QString whole = with_ending(path, ending, ask_replace); !whole.isEmpty())
+    save_export_to(whole, chosen == flat);
+}
+
+void Output::save_export_to(const QString& path, bool above_brow) {
+  const auto format = models::export_format_of(path.toStdString());
+  if (!format || !may_make_sheet() || !may_write(path, models::own_format_of(*format))) return;
+  const bool has_face = session_.case_file().head.kind != models::HeadKind::generic && !above_brow;
+  if (has_face && !ask_face()) return;
+  if (OutputJob* job = begin(tr("The head is saved in %1.").arg(QDir::toNativeSeparators(path))))
+    job->write_export(session_.case_file(), session_.head(), *format, above_brow, path);
 }
 
 void Output::copy_picture() {

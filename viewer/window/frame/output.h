@@ -16,8 +16,8 @@ class QPrinter;
 
 namespace scalpmark::window {
 
-/// Pictures and sheets, as files and on paper: one at a time, made in the background. Says when one is there,
-/// or why it is not.
+/// Pictures, sheets and heads to hand on, as files and on paper: one at a time, made in the background. Says
+/// when one is there, or why it is not.
 class Output : public QObject {
   Q_OBJECT
 public:
@@ -26,6 +26,7 @@ public:
 
   std::function<std::unique_ptr<QPrinter>()> ask_printer;  ///< nothing: not to be printed
   AskReplace ask_replace;
+  std::function<bool()> ask_face;  ///< whether a scanned person's face may go into a file that is handed on
   std::function<QString()> why_no_sheet;  ///< what is to be answered before a sheet leaves; mostly nothing
 
   void save_sheet();
@@ -40,6 +41,9 @@ public:
   void save_picture();
   void save_picture_to(const QString& path);
   void copy_picture();
+  /// The head with its marks for other viewers or a printer, by the ending: .glb, .ply, .stl.
+  void save_export();
+  void save_export_to(const QString& path, bool above_brow);
 
   [[nodiscard]] bool is_writing() const { return job_ != nullptr; }
   void give_up();

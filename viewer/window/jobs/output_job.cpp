@@ -10,6 +10,7 @@
 #include "models/brain/add_cortex.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
+#include "viewer/exports/export_scene.h"
 #include "viewer/sheet/date.h"
 #include "viewer/words/error.h"
 #include "viewer/words/words.h"
@@ -115,6 +116,17 @@ void OutputJob::write_handout(const viewer::Handout& handout, viewer::Paper pape
 void OutputJob::print_handout(const viewer::Handout& handout, std::unique_ptr<QPrinter> printer) {
   const std::shared_ptr<QPrinter> onto = std::move(printer);
   run([handout, onto] { viewer::paint_handout(handout, *onto); });
+}
+
+void OutputJob::write_export(const models::CaseFile& case_file, const models::LoadedHead& loaded,
+                             models::ExportFormat format, bool above_brow, const QString& file) {
+  run([this, case_file, loaded, format, above_brow, file] {
+    tell(tr("Making the head solid"), 0.1);
+    const auto plan = geometry::solve(loaded.head, case_file.the_case, geometry::TapeDistances::left_out);
+    const std::string bytes = viewer::export_plan(loaded.head, case_file.the_case, plan, format, above_brow);
+    tell(tr("Writing the head"), 0.9);
+    models::write_whole(file.toStdString(), bytes);
+  });
 }
 
 void OutputJob::write_picture(const QImage& picture, const QString& file) {

@@ -6,6 +6,7 @@
 
 #include "models/brain/template_brain.h"
 #include "models/cases/case_file.h"
+#include "models/exports/export_file.h"
 #include "models/heads/load_head.h"
 #include "viewer/sheet/handout.h"
 #include "viewer/sheet/sheet.h"
@@ -15,9 +16,9 @@ class QPrinter;
 
 namespace scalpmark::window {
 
-/// Makes a sheet or a picture file while the window goes on answering. What is drawn by OpenGL is drawn in
-/// the window's thread, one view at a time between its events; everything else in a thread of its own. One
-/// job per object. Files are written whole or not at all; a cancelled job leaves none.
+/// Makes a sheet, a picture or an export file while the window goes on answering. What is drawn by OpenGL is
+/// drawn in the window's thread, one view at a time between its events; everything else in a thread of its
+/// own. One job per object. Files are written whole or not at all; a cancelled job leaves none.
 class OutputJob : public BackgroundWork {
   Q_OBJECT
 public:
@@ -35,6 +36,9 @@ public:
   void write_handout(const viewer::Handout& handout, viewer::Paper paper, const QString& file);
   void print_handout(const viewer::Handout& handout, std::unique_ptr<QPrinter> printer);
   void write_picture(const QImage& picture, const QString& file);
+  /// A case's head with its marks (viewer/exports).
+  void write_export(const models::CaseFile& case_file, const models::LoadedHead& loaded,
+                    models::ExportFormat format, bool above_brow, const QString& file);
 
 private:
   /// What is done with the sheet's text and views once they are there; runs in the thread.

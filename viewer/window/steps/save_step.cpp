@@ -31,15 +31,22 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), pare
   auto* picture = new QPushButton(tr("Picture\u2026"));
   auto* sheet = new QPushButton(tr("Sheet\u2026"));
   auto* print = new QPushButton(tr("Print\u2026"));
+  auto* export_head = new QPushButton(tr("Export\u2026"));
   auto* grid = new QGridLayout;
   grid->addWidget(save_, 0, 0);
   grid->addWidget(picture, 0, 1);
   grid->addWidget(sheet, 1, 0);
   grid->addWidget(print, 1, 1);
+  grid->addWidget(export_head, 2, 0);
   save_->setToolTip(tr("Writes the case into its file, or asks for one (Ctrl+S)"));
   picture->setToolTip(tr("Saves what the stage shows as a picture (Ctrl+Shift+P)"));
   sheet->setToolTip(tr("Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)"));
   print->setToolTip(tr("Prints the placement sheet (Ctrl+P)"));
+  export_head->setToolTip(
+      tr("The head with its marks, for other viewers, or with its marks standing out for a 3D printer "
+         "(Ctrl+Shift+E)"));
+  export_head->setAccessibleDescription(export_head->toolTip());
+  connect(export_head, &QPushButton::clicked, this, &SaveStep::export_wanted);
   connect(print, &QPushButton::clicked, this, &SaveStep::print_wanted);
   connect(sheet, &QPushButton::clicked, this, &SaveStep::sheet_wanted);
   fields()->addLayout(grid);

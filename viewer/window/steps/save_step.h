@@ -27,6 +27,7 @@ signals:
   void picture_wanted();
   void sheet_wanted();
   void print_wanted();
+  void export_wanted();
 
 private:
   Session& session_;
