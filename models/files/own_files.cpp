@@ -42,6 +42,9 @@ std::string own_format(std::string_view bytes) {
   if (bytes.starts_with("<!DOCTYPE html>"sv))
     return has("<meta name=\"generator\" content=\"Scalpmark\">"sv) ? "scalpmark-html" : "";
   if (bytes.starts_with("ply\n"sv)) return has(own_ply_comment) ? "scalpmark-ply" : "";
+  // glTF in one file: its heading begins with who made it.
+  if (bytes.starts_with("glTF")) return has("\"generator\":\"Scalpmark "sv) ? "scalpmark-glb" : "";
+  if (bytes.starts_with("Scalpmark print")) return "scalpmark-stl";
   // A table has no place for a name: its first columns tell.
   for (const std::string_view columns :
        {"date,by,pulse_off_mm,", "visit,date,by,", "visit,at,spot_row,", "file,initials,attempt,"})

@@ -7,8 +7,8 @@
 namespace scalpmark::models {
 
 /// What a file is, as far as this program writes such: "scalpmark-case", "scalpmark-plan" and so on for JSON
-/// (its "format"), "scalpmark-png", "scalpmark-pdf", "scalpmark-ply" for what says that it was made here.
-/// Empty for anything else. Told from the first 4 KB.
+/// (its "format"), "scalpmark-png", "scalpmark-pdf", "scalpmark-ply", "scalpmark-glb", "scalpmark-stl" for
+/// what says that it was made here. Empty for anything else. Told from the first 4 KB.
 [[nodiscard]] std::string own_format(std::string_view first_bytes);
 
 /// The same of a file; "nothing" for an empty one. Empty for what cannot be read.

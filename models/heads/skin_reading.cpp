@@ -1,17 +1,7 @@
 #include "models/heads/skin_reading.h"
 
-#include <fcntl.h>
-#include <poll.h>
-#include <spawn.h>
-#include <sys/prctl.h>
-#include <sys/resource.h>
-#include <sys/wait.h>
-#include <unistd.h>
-
 #include <algorithm>
 #include <array>
-#include <cerrno>
-#include <csignal>
 #include <cstring>
 #include <limits>
 #include <new>
@@ -22,9 +12,8 @@
 #include "geometry/base/error.h"
 #include "models/files/error.h"
 #include "models/heads/message_bytes.h"
+#include "models/heads/reading_process.h"
 #include "models/mri/mri_file.h"
-
-extern char** environ;  // NOLINT(readability-redundant-declaration): glibc declares it, POSIX leaves it to us
 
 namespace scalpmark::models {
 
@@ -44,45 +33,21 @@ enum class Said : char {
   done = 'd'
 };
 
-bool write_all(int out, const void* bytes, std::size_t count) {
-  const char* at = static_cast<const char*>(bytes);
-  while (count > 0) {
-    const ssize_t n = ::write(out, at, count);
-    if (n < 0 && errno == EINTR) continue;
-    if (n <= 0) return false;
-    at += n;
-    count -= static_cast<std::size_t>(n);
-  }
-  return true;
-}
-
 bool say(int out, Said what, const void* bytes, std::size_t count) {
   const auto length = static_cast<std::uint64_t>(count);
-  return write_all(out, &what, 1) && write_all(out, &length, sizeof length) && write_all(out, bytes, count);
+  return answer_bytes(out, &what, 1) && answer_bytes(out, &length, sizeof length) &&
+         answer_bytes(out, bytes, count);
 }
 
 bool say(int out, Said what, const std::string& text) {
   return say(out, what, text.data(), text.size());
 }
 
-// --- The process that reads
-
-/// Bounds what this process may take, unless it was bounded closer from outside.
-void limit(decltype(RLIMIT_AS) what, std::uint64_t most) {
-  rlimit given{};
-  if (::getrlimit(what, &given) != 0) return;
-  const auto value = std::min(static_cast<rlim_t>(most), given.rlim_cur);
-  const rlimit both{value, value};
-  ::setrlimit(what, &both);
-}
-
 /// The MB of memory that this run and what it starts may take, if somebody bounded it closer than reading a
 /// head is.
 std::optional<std::uint64_t> bounded_mb(const ReadingLimits& limits) {
-  rlimit given{};
-  if (::getrlimit(RLIMIT_AS, &given) != 0 || given.rlim_cur == RLIM_INFINITY) return {};
-  const auto mb = static_cast<std::uint64_t>(given.rlim_cur) >> 20U;
-  return mb < limits.memory_mb ? std::optional(mb) : std::nullopt;
+  const auto mb = memory_bound_mb();
+  return mb && *mb < limits.memory_mb ? mb : std::nullopt;
 }
 
 Message too_little_memory(const std::string& name, std::uint64_t mb, const ReadingLimits& limits) {
@@ -91,120 +56,30 @@ Message too_little_memory(const std::string& name, std::uint64_t mb, const Readi
       name, mb, limits.memory_mb);
 }
 
-void keep_to(const ReadingLimits& limits) {
-  ::prctl(PR_SET_PDEATHSIG, SIGKILL);
-  limit(RLIMIT_CORE, 0);
-  limit(RLIMIT_FSIZE, 0);  // it answers through a pipe and has no file to write
-  limit(RLIMIT_CPU, limits.cpu_seconds);
-  // Sanitizers map terabytes that they never touch.
-#if !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
-  limit(RLIMIT_AS, limits.memory_mb << 20U);
-#endif
+/// What the process that reads is called with; answer_reading() understands it.
+std::vector<std::string> words_for(const fs::path& program, const SkinRequest& request,
+                                   const ReadingLimits& limits) {
+  return {program.string(),
+          "read-skin",
+          request.kind == HeadKind::mri ? "mri" : "mesh",
+          !request.unit                       ? "any"
+          : *request.unit == Unit::millimetre ? "mm"
+          : *request.unit == Unit::centimetre ? "cm"
+          : *request.unit == Unit::inch       ? "in"
+                                              : "m",
+          std::to_string(limits.memory_mb),
+          std::to_string(limits.cpu_seconds),
+          request.file.string()};
 }
 
-// --- The process that asks
-
-class Reader {
-public:
-  Reader(const fs::path& program, const SkinRequest& request, const ReadingLimits& limits) {
-    std::array<int, 2> ends{};
-    if (::pipe2(ends.data(), O_CLOEXEC) != 0)
-      throw ModelError(
-          Message::of("Too many files are open to read a file through; close other programs and try again."));
-    from_ = ends[0];
-    std::vector<std::string> words{program.string(),
-                                   "read-skin",
-                                   request.kind == HeadKind::mri ? "mri" : "mesh",
-                                   !request.unit                       ? "any"
-                                   : *request.unit == Unit::millimetre ? "mm"
-                                   : *request.unit == Unit::centimetre ? "cm"
-                                   : *request.unit == Unit::inch       ? "in"
-                                                                       : "m",
-                                   std::to_string(limits.memory_mb),
-                                   std::to_string(limits.cpu_seconds),
-                                   request.file.string()};
-    std::vector<char*> command;
-    command.reserve(words.size() + 1);
-    for (std::string& word : words) command.push_back(word.data());
-    command.push_back(nullptr);
-    posix_spawn_file_actions_t files;
-    ::posix_spawn_file_actions_init(&files);
-    ::posix_spawn_file_actions_addopen(&files, 0, "/dev/null", O_RDONLY, 0);
-    ::posix_spawn_file_actions_adddup2(&files, ends[1], 1);
-    // What libraries print about a file they choke on is nothing a technician can use.
-    ::posix_spawn_file_actions_addopen(&files, 2, "/dev/null", O_WRONLY, 0);
-    const int wrong = ::posix_spawn(&child_, program.c_str(), &files, nullptr, command.data(), environ);
-    ::posix_spawn_file_actions_destroy(&files);
-    ::close(ends[1]);
-    if (wrong != 0) {
-      child_ = -1;
-      ::close(from_);
-      if (wrong == EAGAIN || wrong == ENOMEM)
-        throw ModelError(Message::of(
-            "The system lets this user start no more programs, and a head is read by one of its own; close some and try again."));
-      throw ModelError(Message::of(
-          "The part of the program that reads heads, %1, does not start (%2); build or install the program again.",
-          program.string(), std::strerror(wrong)));
-    }
-  }
-  Reader(const Reader&) = delete;
-  Reader& operator=(const Reader&) = delete;
-  ~Reader() {
-    ::close(from_);
-    if (child_ <= 0) return;
-    ::kill(child_, SIGKILL);
-    while (::waitpid(child_, nullptr, 0) < 0 && errno == EINTR) {
-    }
-  }
-
-  /// Waits for the next bytes. False at the end of what it says, and when it is silent for too long.
-  bool take(void* bytes, std::size_t count, int silent_seconds) {
-    char* at = static_cast<char*>(bytes);
-    while (count > 0) {
-      pollfd ready{from_, POLLIN, 0};
-      const int n = ::poll(&ready, 1, silent_seconds * 1000);
-      if (n < 0 && errno == EINTR) continue;
-      if (n == 0) stuck_ = true;
-      if (n <= 0) return false;
-      const ssize_t got = ::read(from_, at, count);
-      if (got < 0 && errno == EINTR) continue;
-      if (got <= 0) return false;
-      at += got;
-      count -= static_cast<std::size_t>(got);
-    }
-    return true;
-  }
-
-  [[nodiscard]] bool stuck() const { return stuck_; }
-
-  /// How it ended, if it did: what it says has broken off, so it is ending or has gone wrong.
-  std::optional<int> status() {
-    constexpr int patience_ms = 1000;
-    for (int waited_ms = 0; waited_ms < patience_ms; ++waited_ms) {
-      int status = 0;
-      if (::waitpid(child_, &status, WNOHANG) == child_) {
-        child_ = -1;
-        return status;
-      }
-      ::poll(nullptr, 0, 1);
-    }
-    return {};
-  }
-
-private:
-  int from_ = -1;
-  pid_t child_ = -1;
-  bool stuck_ = false;
-};
-
-[[noreturn]] void refuse_broken(Reader& reader, const SkinRequest& request, const ReadingLimits& limits) {
+[[noreturn]] void refuse_broken(ReadingProcess& reader, const SkinRequest& request,
+                                const ReadingLimits& limits) {
   const std::string name = request.file.string();
   if (reader.stuck())
     throw ModelError(Message::of(
         "%1 could not be read: there was no progress for %2 seconds; save it again, or with fewer triangles, in the program that made it.",
         name, limits.silent_seconds));
-  const std::optional<int> status = reader.status();
-  if (status && WIFSIGNALED(*status) && (WTERMSIG(*status) == SIGXCPU || WTERMSIG(*status) == SIGKILL))
+  if (reader.went_over_limits())
     throw ModelError(Message::of(
         "%1 could not be read: it takes more time or memory than a head does; save it anew, or thinner, in the program that made it.",
         name));
@@ -232,7 +107,7 @@ SkinImport read_skin(const SkinRequest& request, const Progress& progress) {
 
 bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits, int out) {
   const auto outside_mb = bounded_mb(limits);
-  keep_to(limits);
+  keep_process_to(limits.memory_mb, limits.cpu_seconds);
   try {
     const SkinImport read = read_skin(request, [&](const Message& what, double fraction) {
       std::string text(sizeof fraction, '\0');
@@ -266,7 +141,7 @@ bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits
 SkinReading read_apart(fs::path program, ReadingLimits limits) {
   return [program = std::move(program), limits](const SkinRequest& request, const Progress& progress) {
     const std::string name = request.file.string();
-    Reader reader(program, request, limits);
+    ReadingProcess reader(program, words_for(program, request, limits));
     std::vector<Message> notes;
     std::vector<std::array<double, 3>> points;
     std::vector<geometry::Triangle> triangles;

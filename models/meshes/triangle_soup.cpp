@@ -20,6 +20,7 @@
 #include "models/files/safe_file.h"
 #include "models/meshes/gltf_check.h"
 #include "models/meshes/ply_check.h"
+#include "models/meshes/print_marks.h"
 
 // Debian's Assimp is built with its assertions on: a damaged file can fail one, and the program would end
 // there. The call goes through the dynamic linker, so that this definition takes the place of the library's
@@ -221,6 +222,7 @@ Mesh read_triangle_soup(const fs::path& file) {
   std::string bytes = read_whole(file, largest_file);
   if (bytes.empty()) throw ModelError(Message::of("%1 is empty; export it again.", name));
   if (kind == "ply") check_ply(bytes, name);
+  if (kind == "stl") bytes = without_print_marks(std::move(bytes));
   if (kind == "gltf" || kind == "glb") check_gltf(bytes, kind == "glb", name);
 
   std::vector<std::unique_ptr<Assimp::BaseImporter>> not_used;

@@ -1,6 +1,7 @@
 #include "models/results/plan_file.h"
 
 #include "models/files/json_numbers.h"
+#include "models/files/made_by.h"
 #include "models/files/safe_file.h"
 #include "models/files/strict_json.h"
 #include "models/results/placement_json.h"
@@ -13,6 +14,7 @@ std::string plan_json(const geometry::Plan& plan) {
   ordered_json out;
   out["format"] = "scalpmark-plan";
   out["version"] = 1;
+  out["made_by"] = made_by();
   out["tape_mm"] = {{"nasion_inion", number(plan.tapes.nasion_inion_mm)},
                     {"tragus_tragus", number(plan.tapes.tragus_tragus_mm)},
                     {"circumference", number(plan.tapes.circumference_mm)}};

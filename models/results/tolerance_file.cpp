@@ -108,11 +108,23 @@ ordered_json way_json(const geometry::WayTried& w) {
   return out;
 }
 
+ordered_json strips_json(const geometry::WithStrips& s) {
+  return {{"gluing_mm", number(s.errors.gluing_mm)},
+          {"laying_mm", number(s.errors.laying_mm)},
+          {"mean_mm", number(s.mean_mm)},
+          {"tapes_mean_mm", number(s.tapes_mean_mm)},
+          {"alone_mm", number(s.alone_mm)},
+          {"tapes_alone_mm", number(s.tapes_alone_mm)},
+          {"strips_laid", s.strips_laid},
+          {"tapes_read", s.tapes_read}};
+}
+
 }  // namespace
 
 std::string tolerance_json(const geometry::Tolerance& t, const geometry::Plan& plan,
                            const geometry::HandErrors& errors, const geometry::ToleranceOptions& options,
-                           const geometry::Message& habit) {
+                           const geometry::Message& habit,
+                           const std::optional<geometry::WithStrips>& strips) {
   ordered_json out;
   out["format"] = "scalpmark-tolerance";
   out["version"] = 1;
@@ -143,6 +155,8 @@ std::string tolerance_json(const geometry::Tolerance& t, const geometry::Plan& p
                              {"depth_alone_mm", number(c.depth_alone_mm)}});
   out["ways"] = ordered_json::array();
   for (const auto& w : t.ways) out["ways"].push_back(way_json(w));
+  out["strips"] = nullptr;
+  if (strips) out["strips"] = strips_json(*strips);
   out["habit"] = english(habit);
   out["pulses"] = points(t.pulses);
   return pretty_json(out);
@@ -150,8 +164,9 @@ std::string tolerance_json(const geometry::Tolerance& t, const geometry::Plan& p
 
 void write_tolerance(const std::filesystem::path& file, const geometry::Tolerance& tolerance,
                      const geometry::Plan& plan, const geometry::HandErrors& errors,
-                     const geometry::ToleranceOptions& options, const geometry::Message& habit) {
-  write_whole(file, tolerance_json(tolerance, plan, errors, options, habit));
+                     const geometry::ToleranceOptions& options, const geometry::Message& habit,
+                     const std::optional<geometry::WithStrips>& strips) {
+  write_whole(file, tolerance_json(tolerance, plan, errors, options, habit, strips));
 }
 
 }  // namespace scalpmark::models

@@ -1,5 +1,6 @@
 # Installs what was built under a prefix of its own, and runs it from there as somebody would who has no source:
-# version, the demo's plan, a picture of it. cmake -DBUILT=FOLDER -DPREFIX=FOLDER -P installed.cmake
+# version, the demo's plan, a picture of it, its desktop files. cmake -DBUILT=FOLDER -DPREFIX=FOLDER
+# -P installed.cmake
 cmake_minimum_required(VERSION 3.25)
 
 function(run)
@@ -42,4 +43,41 @@ expect(picture.png 89504e470d0a1a0a)           # PNG's signature (ISO/IEC 15948)
 run(${alone} head /usr/share/mricron/templates/ch2.nii.gz --out skin.ply)
 expect(skin.ply 706c79)                        # ply
 expect(share/scalpmark/schema/case.schema.json 7b)
+run(${alone} export ${demo} --out head.glb)
+expect(head.glb 676c5446)                      # glTF
+# What a desktop takes of it, by the desktop's own tools.
+expect(share/icons/hicolor/scalable/apps/scalpmark.svg 3c3f786d6c)  # <?xml
+run(desktop-file-validate share/applications/scalpmark.desktop)
+run(appstreamcli validate --no-net share/metainfo/local.scalpmark.Scalpmark.metainfo.xml)
+file(COPY ${PREFIX}/share/mime/packages DESTINATION ${PREFIX}/mime)
+run(update-mime-database mime)
+file(READ ${PREFIX}/mime/types types)
+if(NOT types MATCHES "application/vnd.scalpmark.case\\+json")
+  message(FATAL_ERROR "the type of cases is not among: ${types}")
+endif()
+# A case is known by its content, whatever its name; a plan is none.
+file(COPY_FILE ${PREFIX}/${demo} ${PREFIX}/unnamed-case)
+file(COPY_FILE ${PREFIX}/plan.json ${PREFIX}/unnamed-plan)
+foreach(file unnamed-case unnamed-plan)
+  run(${CMAKE_COMMAND} -E env XDG_DATA_HOME=${PREFIX} XDG_DATA_DIRS=/usr/share gio info -a standard::content-type ${PREFIX}/${file})
+  string(REGEX MATCH "content-type: [^\n]*" ${file} "${out}")
+endforeach()
+if(NOT unnamed-case STREQUAL "content-type: application/vnd.scalpmark.case+json" OR unnamed-plan MATCHES "scalpmark")
+  message(FATAL_ERROR "a case is taken for ${unnamed-case}, a plan for ${unnamed-plan}")
+endif()
+# The manual page has every command that the help has.
+run(gzip -dc share/man/man1/scalpmark.1.gz)
+set(manual "${out}")
+run(${program} --help)
+string(REGEX MATCHALL "\n  [a-z]+ " commands "${out}")
+list(LENGTH commands count)
+if(count LESS 10)
+  message(FATAL_ERROR "the help has ${count} commands: ${out}")
+endif()
+foreach(command ${commands})
+  string(STRIP ${command} command)
+  if(NOT manual MATCHES "BI ${command} ")
+    message(FATAL_ERROR "the manual page does not name the command ${command}")
+  endif()
+endforeach()
 file(REMOVE_RECURSE ${PREFIX})

@@ -17,6 +17,7 @@ void add_picture(CLI::App& program);
 void add_sheet(CLI::App& program);
 void add_strips(CLI::App& program);
 void add_page(CLI::App& program);
+void add_export(CLI::App& program);
 void add_tolerance(CLI::App& program);
 void add_contact(CLI::App& program);
 void add_field(CLI::App& program);

@@ -4,6 +4,8 @@
 #include <memory>
 
 #include "geometry/base/message.h"
+#include "geometry/base/text.h"
+#include "geometry/hands/with_strips.h"
 #include "models/results/tolerance_file.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
@@ -22,6 +24,7 @@ struct ToleranceAsked {
   Output out;
   int placements = 10000;
   unsigned seed = 1;
+  geometry::StripErrors strips;
 };
 
 void tolerance(const ToleranceAsked& o) {
@@ -36,12 +39,14 @@ void tolerance(const ToleranceAsked& o) {
   const geometry::HandErrors& errors = the_case.errors;
   const auto found = geometry::tolerance(solved.loaded.head, the_case, solved.plan, errors, options);
   const geometry::Message habit = habit_sentence(found);
+  const auto strips = geometry::with_strips(solved.loaded.head, the_case, solved.plan, errors, o.strips);
   if (o.out.to_stdout()) {
-    write_to_stdout(models::tolerance_json(found, solved.plan, errors, options, habit));
+    write_to_stdout(models::tolerance_json(found, solved.plan, errors, options, habit, strips));
     return;
   }
-  if (!o.out.file.empty()) models::write_tolerance(o.out.file, found, solved.plan, errors, options, habit);
-  write_to_stdout(tolerance_text(found, errors));
+  if (!o.out.file.empty())
+    models::write_tolerance(o.out.file, found, solved.plan, errors, options, habit, strips);
+  write_to_stdout(tolerance_text(found, errors, strips));
 }
 
 }  // namespace
@@ -58,6 +63,13 @@ void add_tolerance(CLI::App& program) {
       ->type_name("N");
   command->add_option("--seed", o->seed, "The same number gives the same trials; without it, 1")
       ->type_name("N");
+  const auto add_strip_error = [&](const char* option, double& error, const std::string& what) {
+    command->add_option(option, error, what + "; without it, " + geometry::to_text(error))
+        ->check(CLI::Range(0.0, 10.0))
+        ->type_name("MM");
+  };
+  add_strip_error("--gluing", o->strips.gluing_mm, "Strips of paper: the typical error of each seam");
+  add_strip_error("--laying", o->strips.laying_mm, "and of laying a strip where it begins");
   command->callback([o] { tolerance(*o); });
 }
 

@@ -32,4 +32,7 @@ private:
   std::string name_;
 };
 
+/// Whether there is a display for a window: the one that DISPLAY names answers.
+[[nodiscard]] bool display_answers();
+
 }  // namespace scalpmark::viewer

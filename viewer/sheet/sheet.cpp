@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "geometry/base/message.h"
+#include "models/files/made_by.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/sheet/date.h"
@@ -182,7 +183,7 @@ void visits_to_come(Pages& pages, bool first) {
 /// Draws the whole sheet; returns its number of pages.
 int draw(const SheetContent& content, const std::vector<SheetView>& views, int total,
          QPagedPaintDevice& onto) {
-  Pages pages(onto, content.not_this, total);
+  Pages pages(onto, content.not_this + " " + models::made_by() + ".", total);
   heading(pages, content);
   draw_find_again(pages, content.find_again);
 

@@ -11,9 +11,10 @@
 
 #include "geometry/base/angles.h"
 #include "geometry/base/message.h"
+#include "geometry/hands/strip_pieces.h"
+#include "models/files/made_by.h"
 #include "models/files/own_files.h"
 #include "viewer/sheet/page.h"
-#include "viewer/sheet/strip_pieces.h"
 #include "viewer/sheet/text_without_display.h"
 #include "viewer/words/error.h"
 #include "viewer/words/numbers.h"
@@ -25,6 +26,7 @@ using geometry::Strip;
 using geometry::StripKind;
 using geometry::StripMark;
 using geometry::StripMarkKind;
+using geometry::StripPiece;
 
 namespace {
 
@@ -144,7 +146,8 @@ private:
         Words::tr(
             "Measure both fine lines at the edge of this page: 10.0 cm. If one is not, do not use the strips; print "
             "them again at 100 %, without fitting to the page. For this head alone; training and illustration, the "
-            "device's instructions and the licensed prescriber come first."),
+            "device's instructions and the licensed prescriber come first.") +
+            QStringLiteral(" %1.").arg(QString::fromStdString(models::made_by())),
         0, 7, right, {9, false, false, false});
     next_mm_ = std::max(20.0, 7 + below + 3);
   }
@@ -186,7 +189,7 @@ void draw_marks(StripPages& page, const Strip& strip, const StripPiece& piece, d
 }
 
 int draw_strip(StripPages& page, const Strip& strip, const StripsContent& content, int seam) {
-  const auto pieces = strip_pieces(strip.length_mm, page.wide() - tab_mm - 2, seam);
+  const auto pieces = geometry::strip_pieces(strip.length_mm, page.wide() - tab_mm - 2, seam);
   for (const StripPiece& piece : pieces) {
     const double top = page.row();
     const QString part = pieces.size() == 1 ? QString()

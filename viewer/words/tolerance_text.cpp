@@ -5,6 +5,7 @@
 #include "geometry/base/text.h"
 #include "viewer/words/numbers.h"
 #include "viewer/words/plain_text.h"
+#include "viewer/words/strips_words.h"
 #include "viewer/words/tolerance_words.h"
 #include "viewer/words/words.h"
 
@@ -67,7 +68,8 @@ std::string ways_table(const geometry::Tolerance& t) {
 
 }  // namespace
 
-std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErrors& errors) {
+std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErrors& errors,
+                           const geometry::WithStrips& strips) {
   const bool sampled = t.placements > 0;
   const geometry::Spread& spread = sampled ? t.sampled : t.first_order;
   std::string out = "How far off could the pulse be, at the treatment site, by hand?\n\n";
@@ -103,6 +105,10 @@ std::string tolerance_text(const geometry::Tolerance& t, const geometry::HandErr
   if (const auto largest = largest_share_sentence(t, errors); !largest.empty())
     out += wrapped_text(words(largest));
   out += "\n" + wrapped_text(words(habit_sentence(t))) + "\n";
+  out += wrapped_text(words(strips_sentence(strips)) + " Gluing to " +
+                      geometry::to_text(strips.errors.gluing_mm) + " mm a seam and laying to " +
+                      geometry::to_text(strips.errors.laying_mm) + " mm are assumed (--gluing, --laying).") +
+         "\n";
   if (!t.ways.empty()) out += ways_table(t);
   std::string rests =
       "An error is the typical error in each direction: two of three stay within it. The case's \"errors\" change them. ";

@@ -20,11 +20,13 @@ TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance
   the_case.coil.model = models::coil("figure-8-70");
   geometry::use_one_rule(the_case, geometry::MarkRule::tape);
   const auto plan = geometry::solve(head, the_case, geometry::TapeDistances::left_out);
+  const auto strips = geometry::with_strips(head, the_case, plan, the_case.errors, {0.4, 1.5});
   for (const int placements : {0, 40}) {
     const geometry::ToleranceOptions options{.placements = placements, .seed = 7};
     const auto t = geometry::tolerance(head, the_case, plan, the_case.errors, options);
-    const std::string text = models::tolerance_json(t, plan, the_case.errors, options,
-                                                    geometry::Message::of("Measure %1 times.", 2));
+    const std::string text = models::tolerance_json(
+        t, plan, the_case.errors, options, geometry::Message::of("Measure %1 times.", 2),
+        placements == 0 ? std::optional<geometry::WithStrips>() : strips);
     CHECK(JsonSchema("tolerance.schema.json").objection(text).empty());
     const auto json = ordered_json::parse(text);
     CHECK(json["errors"]["fiducial_mm"] == the_case.errors.fiducial_mm);
@@ -34,6 +36,14 @@ TEST_CASE("a tolerance's file is valid by its schema and says what the tolerance
           Approx(t.first_order.most.long_mm).margin(0.0005));
     CHECK(json["pulses"].size() == t.pulses.size());
     CHECK(json["habit"] == "Measure 2 times.");
+    CHECK(json["strips"].is_null() == (placements == 0));
+    if (placements > 0) {
+      CHECK(json["strips"]["gluing_mm"] == 0.4);
+      CHECK(json["strips"]["laying_mm"] == 1.5);
+      CHECK(json["strips"]["mean_mm"].get<double>() == Approx(strips.mean_mm).margin(0.0005));
+      CHECK(json["strips"]["tapes_mean_mm"].get<double>() == Approx(t.first_order.mean_mm).margin(0.0005));
+      CHECK(json["strips"]["alone_mm"].get<double>() == Approx(strips.alone_mm).margin(0.0005));
+    }
     REQUIRE(json["causes"].size() == t.causes.size());
     CHECK(json["causes"][0]["share"].get<double>() == Approx(t.causes[0].share).margin(1e-4));
     CHECK(json["at_depth"]["depth_mm"] == geometry::assumed_depth_mm);

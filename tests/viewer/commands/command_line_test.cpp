@@ -2,7 +2,9 @@
 
 #include <sys/wait.h>
 #include <unistd.h>
+#include <vtkVersion.h>
 
+#include <QtGlobal>
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <cstdlib>
@@ -62,7 +64,39 @@ TEST_CASE("help and version go to the standard output and succeed") {
     const bool tells = r.out.find("--out") != std::string::npos || r.out.find("picture") != std::string::npos;
     CHECK(tells);
   }
-  CHECK(run(folder, "--version").out.rfind("scalpmark ", 0) == 0);
+}
+
+TEST_CASE("the version names what the program is built on, as the libraries themselves say it") {
+  const Folder folder;
+  const std::string out = run(folder, "--version").out;
+  INFO(out);
+  CHECK(out.rfind("scalpmark ", 0) == 0);
+  CHECK(out.find("Qt " + std::string(qVersion()) + ",") != std::string::npos);
+  CHECK(out.find("VTK " + std::string(vtkVersion::GetVTKVersion()) + ",") != std::string::npos);
+  for (const char* library :
+       {"Eigen 3.", "Assimp ", "OpenMesh ", "Boost ", "JSON for Modern C++ ", "zlib ", "CLI11 "})
+    CHECK(out.find(library) != std::string::npos);
+}
+
+TEST_CASE("help groups the commands by what people come for, each of them once") {
+  const Folder folder;
+  const std::string out = run(folder, "--help").out;
+  INFO(out);
+  std::size_t before = 0;
+  for (const char* heading : {"Before the first visit", "At the chair", "From visit to visit",
+                              "How far to trust it", "A head of one's own", "To hand on"}) {
+    const std::size_t at = out.find(heading);
+    REQUIRE(at != std::string::npos);
+    CHECK(at > before);
+    before = at;
+  }
+  CHECK(out.find("Subcommands") == std::string::npos);  // of no trade
+  for (const char* command : {"solve", "picture", "sheet", "strips", "check", "answers", "log", "course",
+                              "tolerance", "contact", "field", "head", "export"}) {
+    const std::string line = "\n  " + std::string(command) + " ";
+    CHECK(out.find(line) != std::string::npos);
+    CHECK(out.find(line) == out.rfind(line));
+  }
 }
 
 TEST_CASE("a command line that cannot be understood: exit 2, one sentence, no file") {
@@ -103,8 +137,11 @@ TEST_CASE("a word with more after it is called an unknown command, and a file wi
   const Folder folder;
   const Ran misspelt = run(folder, "fild '" + bench + "'");
   CHECK(misspelt.exit == 2);
-  CHECK(misspelt.err ==
-        "scalpmark: \"fild\" is an unknown command; write scalpmark --help for those there are.\n");
+  CHECK(
+      misspelt.err ==
+      "scalpmark: \"fild\" is an unknown command (there is field); write scalpmark --help for those there are.\n");
+  CHECK(run(folder, "paint it").err ==
+        "scalpmark: \"paint\" is an unknown command; write scalpmark --help for those there are.\n");
   CHECK(run(folder, "fild '" + bench + "' --out -").err == misspelt.err);
   const Ran two_files = run(folder, "'" + bench + "' more.json");
   CHECK(two_files.exit == 2);

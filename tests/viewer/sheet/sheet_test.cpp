@@ -19,6 +19,7 @@
 #include "models/brain/add_cortex.h"
 #include "models/cases/case_file.h"
 #include "models/cases/case_head.h"
+#include "models/files/made_by.h"
 #include "models/heads/load_head.h"
 #include "tests/support/own_folder.h"
 #include "viewer/picture/display.h"
@@ -157,12 +158,26 @@ TEST_CASE("the sheet of the demo case: three A4 pages whose text holds the plan'
   CHECK(pages_of(info) == 3);
   CHECK(info.find("(A4)") != std::string::npos);
   const std::string text = poppler(folder, "pdftotext -layout", pdf);
-  for (const char* said :
-       {"Bench head, morning class", "Set up by", "drawing, not the patient", "left tragus",
-        "5.0 cm forward of the hotspot", "6.0 cm", "seizure", "Ear protection",
-        "not a navigation or treatment device", "from skin to cortex", "Brodmann", "area 9, some 46", "gyrus",
-        "All this on the template; a", "in a round model head", "no dose, no depth reached",
-        "A gap of 5 mm more", "Page 1 of 3", "Page 2 of 3"})
+  for (const char* said : {"Bench head, morning class",
+                           "Set up by",
+                           "drawing, not the patient",
+                           "left tragus",
+                           "5.0 cm forward of the hotspot",
+                           "6.0 cm",
+                           "seizure",
+                           "Ear protection",
+                           "not a navigation or treatment device",
+                           "from skin to cortex",
+                           "Brodmann",
+                           "area 9, some 46",
+                           "gyrus",
+                           "All this on the template; a",
+                           "in a round model head",
+                           "no dose, no depth reached",
+                           "A gap of 5 mm more",
+                           "Page 1 of 3",
+                           "Page 2 of 3",
+                           models::made_by().c_str()})
     CHECK_THAT(text, Catch::Contains(said));
   // As entered in the case.
   CHECK(numbers_after(text, "Nasion to inion").front() == "36.2");

@@ -6,19 +6,21 @@
 #include <cmath>
 #include <cstdlib>
 #include <fstream>
+#include <optional>
 #include <string>
 
+#include "geometry/hands/strip_pieces.h"
 #include "geometry/plan/solve.h"
 #include "models/cases/case_file.h"
 #include "models/cases/case_head.h"
+#include "models/files/made_by.h"
 #include "tests/support/own_folder.h"
-#include "viewer/sheet/strip_pieces.h"
 #include "viewer/sheet/strips_pdf.h"
 
 using namespace scalpmark;
+using geometry::StripPiece;
 using tests::slurp;
 using viewer::Paper;
-using viewer::StripPiece;
 using Folder = tests::OwnFolder;
 
 namespace {
@@ -28,20 +30,23 @@ constexpr double px_per_mm = 300 / 25.4;
 struct Printed {
   geometry::Plan plan;
   std::vector<geometry::Strip> strips;
+  viewer::StripsContent content;
   std::string pdf;
 };
 
-Printed printed(geometry::Side side, Paper paper, const std::string& label = "Bench head") {
+Printed printed(geometry::Side side, Paper paper, const std::string& label = "Bench head",
+                double angle_deg = 45) {
   models::CaseFile file = models::default_case();
   file.the_case.side = side;
   file.the_case.label = label;
+  file.the_case.coil.angle_deg = angle_deg;
   const auto head = models::load_head(file).head;
   Printed made;
   made.plan = geometry::solve(head, file.the_case, geometry::TapeDistances::left_out);
   made.strips = geometry::strips(head, file.the_case, made.plan);
-  auto content = viewer::strips_content(file.the_case, made.plan);
-  content.date = "2026-11-27";
-  made.pdf = viewer::strips_pdf(made.strips, content, paper);
+  made.content = viewer::strips_content(file.the_case, made.plan);
+  made.content.date = "2026-11-27";
+  made.pdf = viewer::strips_pdf(made.strips, made.content, paper);
   return made;
 }
 
@@ -100,9 +105,9 @@ bool has_length(const std::vector<Run>& runs, double mm) {
 }  // namespace
 
 TEST_CASE("a strip is cut into as few pieces as fit, and its seams are numbered on") {
-  CHECK(viewer::strip_pieces(200, 253, 1) == std::vector<StripPiece>{{0, 200, 0, 0}});
-  CHECK(viewer::strip_pieces(360, 240, 4) == std::vector<StripPiece>{{0, 180, 0, 4}, {180, 360, 4, 0}});
-  const auto three = viewer::strip_pieces(565, 253, 2);
+  CHECK(geometry::strip_pieces(200, 253, 1) == std::vector<StripPiece>{{0, 200, 0, 0}});
+  CHECK(geometry::strip_pieces(360, 240, 4) == std::vector<StripPiece>{{0, 180, 0, 4}, {180, 360, 4, 0}});
+  const auto three = geometry::strip_pieces(565, 253, 2);
   REQUIRE(three.size() == 3);
   CHECK(three[1].glued_before == three[0].glued_behind);
   CHECK(three[2].glued_before == 3);
@@ -130,7 +135,7 @@ TEST_CASE("strips come out of a printer at true size, on A4 and on Letter, for e
       const double wide = (paper == Paper::a4 ? 297.0 : 279.4) - 20 - 10 - 12 - 2;
       for (const geometry::Strip& strip : made.strips) {
         if (strip.length_mm < 60) continue;
-        const auto pieces = viewer::strip_pieces(strip.length_mm, wide, 1);
+        const auto pieces = geometry::strip_pieces(strip.length_mm, wide, 1);
         INFO(strip.length_mm << " in " << pieces.size());
         CHECK(has_length(rows, pieces[0].to_mm - pieces[0].from_mm));
       }
@@ -142,7 +147,7 @@ TEST_CASE("on a printed strip the marks stand where the plan has them") {
   const Printed made = printed(geometry::Side::left, Paper::a4);
   const QImage page = pages_of(folder, made.pdf)[0];
   const geometry::Strip& strip = made.strips[0];
-  const StripPiece piece = viewer::strip_pieces(strip.length_mm, 297.0 - 20 - 10 - 12 - 2, 1)[0];
+  const StripPiece piece = geometry::strip_pieces(strip.length_mm, 297.0 - 20 - 10 - 12 - 2, 1)[0];
   const double long_mm = piece.to_mm - piece.from_mm;
   const auto edges = lines_in(page, true, 60);
   const auto top = std::find_if(edges.begin(), edges.end(),
@@ -163,6 +168,111 @@ TEST_CASE("on a printed strip the marks stand where the plan has them") {
   }
 }
 
+namespace {
+
+/// Where the card stands on a page, and what of it was found there, in pixels.
+struct CardSeen {
+  Run midline, back_axis;    ///< of the front, of the back; both along columns
+  int left = 0, middle = 0;  ///< the front's edge, and the fold
+};
+
+/// Its two halves are 120 mm wide and 85 high: the frame is a run of 240 mm, and the one page that has such.
+std::optional<CardSeen> card_on(const QImage& page) {
+  const auto rows = lines_in(page, true, 200), columns = lines_in(page, false, 55);
+  const auto frame =
+      std::find_if(rows.begin(), rows.end(), [](const Run& run) { return std::abs(run.mm() - 240) < 0.4; });
+  if (frame == rows.end()) return {};
+  CardSeen seen;
+  seen.left = frame->from;
+  seen.middle = (frame->from + frame->to) / 2;
+  for (const Run& run : columns) {
+    if (run.from <= frame->at + 6 || run.from > frame->at + 60 * px_per_mm || run.mm() > 84) continue;
+    if (run.at > seen.left + 12 && run.at < seen.middle - 12) seen.midline = run;
+    if (run.at > seen.middle + 12 && run.at < frame->to - 12) seen.back_axis = run;
+  }
+  return seen;
+}
+
+/// The middle of the ink met on the way from `from` to `to`, mm from the card's point, along a way that is
+/// given in mm; nothing without ink.
+std::optional<double> ink_along(const QImage& page, double x, double y, double way_x, double way_y,
+                                double from, double to) {
+  double first = -1, last = -1;
+  for (double at = from; at <= to; at += 0.02)
+    if (dark(page, static_cast<int>(std::lround(x + at * px_per_mm * way_x)),
+             static_cast<int>(std::lround(y + at * px_per_mm * way_y)))) {
+      if (first < 0) first = at;
+      last = at;
+    }
+  if (first < 0) return {};
+  return (first + last) / 2;
+}
+
+/// The outline's foremost place at so many mm beside the coil's axis.
+double front_of(const std::vector<geometry::CoilPart>& parts, double x) {
+  double front = -1e9;
+  for (const auto& part : parts)
+    for (size_t i = 0; i < part.outline.size(); ++i) {
+      const auto &a = part.outline[i], &b = part.outline[(i + 1) % part.outline.size()];
+      if ((a.x() - x) * (b.x() - x) > 0 || a.x() == b.x()) continue;
+      front = std::max(front, a.y() + (x - a.x()) / (b.x() - a.x()) * (b.y() - a.y()));
+    }
+  return front;
+}
+
+}  // namespace
+
+TEST_CASE("the angle card's angle and lengths are those of the case on the printed page") {
+  for (const auto side : {geometry::Side::left, geometry::Side::right})
+    for (const double angle_deg : {45.0, 30.0}) {
+      const Folder folder;
+      const Printed made =
+          printed(side, side == geometry::Side::left ? Paper::a4 : Paper::letter, "", angle_deg);
+      std::optional<CardSeen> card;
+      QImage page;
+      for (const QImage& each : pages_of(folder, made.pdf))
+        if (const auto seen = card_on(each)) {
+          card = seen;
+          page = each;
+        }
+      REQUIRE(card.has_value());
+      REQUIRE(card->midline.mm() > 60);
+      // The point where both lines meet: the lower end of the midline.
+      const double x = card->midline.at + 1, y = card->midline.to;
+      const double length = made.content.tape_to_draw_mm.value_or(made.content.centre_to_edge_mm);
+      // Toward the midline is to the right on the left side, the nose being up.
+      const double inward = side == geometry::Side::left ? 1 : -1;
+      const double a = angle_deg * std::acos(-1.0) / 180;
+      const double way_x = inward * std::sin(a), way_y = -std::cos(a), across_x = -way_y, across_y = way_x;
+      // Beside the axis, half way and near its end: the ink's middle lies on it, so the angle is right.
+      for (const double at : {0.5 * length, 0.9 * length}) {
+        const auto off = ink_along(page, x + at * px_per_mm * way_x, y + at * px_per_mm * way_y, across_x,
+                                   across_y, -1.5, 1.5);
+        INFO("side " << static_cast<int>(side) << ", " << angle_deg << " degrees, at " << at << " mm");
+        REQUIRE(off.has_value());
+        CHECK(std::abs(*off) < 0.2);
+      }
+      // The bar at its end, met 4 mm to either side of the axis.
+      for (const double aside : {-4.0, 4.0}) {
+        const auto end = ink_along(page, x + aside * px_per_mm * across_x, y + aside * px_per_mm * across_y,
+                                   way_x, way_y, length - 3, length + 3);
+        REQUIRE(end.has_value());
+        CHECK(std::abs(*end - length) < 0.2);
+      }
+      // The back: from 3 mm behind the centre to the front edge, and the coil's outline beside it.
+      CHECK(std::abs(card->back_axis.mm() - (made.content.centre_to_edge_mm + 3)) < 0.2);
+      const double back_x = card->back_axis.at + 1, back_y = card->back_axis.to - 3 * px_per_mm;
+      for (const double beside : {-20.0, 6.0, 25.0}) {
+        const double front = front_of(made.content.coil, beside);
+        const auto outline =
+            ink_along(page, back_x + beside * px_per_mm, back_y, 0, -1, front - 0.8, front + 0.8);
+        INFO("outline at " << beside);
+        REQUIRE(outline.has_value());
+        CHECK(std::abs(*outline - front) < 0.2);
+      }
+    }
+}
+
 TEST_CASE("hostile labels stay text on strips, and the words say whose they are") {
   const Folder folder;
   const Printed made = printed(geometry::Side::right, Paper::a4, std::string(150, 'W') + "\n\t<b>");
@@ -170,6 +280,7 @@ TEST_CASE("hostile labels stay text on strips, and the words say whose they are"
   REQUIRE(std::system(("pdftotext -layout '" + folder.file("strips.pdf") + "' '" + folder.file("text") + "'")
                           .c_str()) == 0);
   const std::string text = slurp(folder.file("text"));
-  for (const char* said : {"right side", "2026-11-27", "10.0 cm", "half: vertex", "hotspot", "front axis"})
+  for (const char* said : {"right side", "2026-11-27", "10.0 cm", "half: vertex", "hotspot", "front axis",
+                           models::made_by().c_str()})
     CHECK(text.find(said) != std::string::npos);
 }

@@ -5,6 +5,9 @@
 #include <QProcess>
 #include <catch2/catch.hpp>
 
+#include "models/exports/export_file.h"
+#include "models/files/own_files.h"
+#include "models/meshes/mesh_file.h"
 #include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
@@ -122,4 +125,71 @@ TEST_CASE("closing the window while a sheet is written waits for the sheet") {
   CHECK_FALSE(w.close());
   OpenedWindow::wait_until([&] { return !w.isVisible(); });
   CHECK(QFile::exists(file));
+}
+
+TEST_CASE("the head is exported in the background, in each format, as the command writes it") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.output().ask_face = [] {
+    FAIL("a drawn head has nobody's face");
+    return false;
+  };
+  for (const char* name : {"head.glb", "head.ply", "head.stl"}) {
+    const QString file = opened.folder.filePath(name);
+    w.output().save_export_to(file, false);
+    CHECK(w.output().is_writing());
+    wait_until_written(w);
+    CHECK(w.notice_text().contains(name));
+    const auto format = models::export_format_of(file.toStdString());
+    REQUIRE(format.has_value());
+    CHECK(models::own_format_of(file.toStdString()) == models::own_format_of(*format));
+  }
+  const QString flat = opened.folder.filePath("flat.stl");
+  w.output().save_export_to(flat, true);
+  wait_until_written(w);
+  CHECK(QFileInfo(flat).size() < QFileInfo(opened.folder.filePath("head.stl")).size());
+}
+
+TEST_CASE(
+    "a scanned person's face is asked about before it leaves, and a print cut above the brow has none") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  const QString scan = opened.folder.filePath("scan.ply"), file = opened.folder.filePath("case.json");
+  models::CaseFile with_scan = w.session().case_file();
+  models::write_ply(scan.toStdString(), w.session().head().head.skin());
+  with_scan.head = {};
+  with_scan.head.kind = models::HeadKind::mesh;
+  with_scan.head.file = scan.toStdString();
+  with_scan.head.unit = models::Unit::millimetre;
+  with_scan.head.fiducials = w.session().head().head.fiducials().at;
+  models::write_case(file.toStdString(), with_scan);
+  w.files().open_path(file);
+  opened.settle();
+  REQUIRE(w.session().case_file().head.kind == models::HeadKind::mesh);
+  int asked = 0;
+  bool answer = false;
+  w.output().ask_face = [&] {
+    ++asked;
+    return answer;
+  };
+  const QString head = opened.folder.filePath("head.glb"), flat = opened.folder.filePath("flat.stl");
+  w.output().save_export_to(head, false);
+  CHECK(asked == 1);
+  CHECK_FALSE(w.output().is_writing());
+  CHECK_FALSE(QFile::exists(head));
+  answer = true;
+  w.output().save_export_to(head, false);
+  wait_until_written(w);
+  CHECK(asked == 2);
+  CHECK(QFile::exists(head));
+  w.output().save_export_to(flat, true);
+  wait_until_written(w);
+  CHECK(asked == 2);
+  CHECK(QFile::exists(flat));
+  // Never over the scan, whatever is answered.
+  w.output().ask_replace = [](const QString&) { return true; };
+  const qint64 before = QFileInfo(scan).size();
+  w.output().save_export_to(scan, false);
+  CHECK_FALSE(w.output().is_writing());
+  CHECK(QFileInfo(scan).size() == before);
 }

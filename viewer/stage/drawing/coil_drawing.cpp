@@ -1,19 +1,15 @@
 #include "viewer/stage/drawing/coil_drawing.h"
 
 #include <vtkCellArray.h>
-#include <vtkIdList.h>
 #include <vtkMatrix4x4.h>
 #include <vtkPoints.h>
 #include <vtkPolyData.h>
-#include <vtkPolygon.h>
 #include <vtkProperty.h>
 
-#include <cmath>
-#include <numbers>
+#include "models/coils/coil_mesh.h"
 
 namespace scalpmark::viewer {
 
-using Eigen::Vector2d;
 using Eigen::Vector3d;
 
 namespace {
@@ -21,71 +17,15 @@ namespace {
 constexpr double casing_opacity = 0.22;
 constexpr double windings_opacity = 0.4;
 
-struct Solid {
+vtkNew<vtkPolyData> drawn_mesh(const models::Mesh& mesh) {
   vtkNew<vtkPoints> points;
+  for (const Vector3d& p : mesh.vertices) points->InsertNextPoint(p.data());
   vtkNew<vtkCellArray> faces;
-
-  vtkIdType point(const Vector2d& p, double z, double bend_deg) {
-    const Vector3d at = geometry::bent({p.x(), p.y(), z}, bend_deg);
-    return points->InsertNextPoint(at.data());
-  }
-  void quad(vtkIdType a, vtkIdType b, vtkIdType c, vtkIdType d) { faces->InsertNextCell({a, b, c, d}); }
-
-  vtkNew<vtkPolyData> data() const {
-    vtkNew<vtkPolyData> out;
-    out->SetPoints(points);
-    out->SetPolys(faces);
-    return out;
-  }
-};
-
-/// Triangles over an outline, as corner numbers; empty when it crosses itself.
-std::vector<vtkIdType> fill(const std::vector<Vector2d>& outline) {
-  vtkNew<vtkPolygon> polygon;
-  for (size_t i = 0; i < outline.size(); ++i) {
-    polygon->GetPoints()->InsertNextPoint(outline[i].x(), outline[i].y(), 0);
-    polygon->GetPointIds()->InsertNextId(static_cast<vtkIdType>(i));
-  }
-  vtkNew<vtkIdList> triangles;
-  if (polygon->Triangulate(triangles) == 0) return {};
-  return {triangles->begin(), triangles->end()};
-}
-
-void add_part(Solid& solid, const geometry::CoilPart& part) {
-  const auto n = static_cast<vtkIdType>(part.outline.size());
-  if (n < 3) return;
-  const vtkIdType first = solid.points->GetNumberOfPoints();
-  for (const auto& p : part.outline) solid.point(p, part.bottom_mm, part.bend_deg);
-  for (const auto& p : part.outline) solid.point(p, part.top_mm, part.bend_deg);
-  const auto caps = fill(part.outline);
-  for (size_t i = 0; i + 2 < caps.size(); i += 3) {
-    solid.faces->InsertNextCell({first + n + caps[i], first + n + caps[i + 1], first + n + caps[i + 2]});
-    solid.faces->InsertNextCell({first + caps[i], first + caps[i + 2], first + caps[i + 1]});
-  }
-  for (vtkIdType i = 0; i < n; ++i) {
-    const vtkIdType j = (i + 1) % n;
-    solid.quad(first + i, first + j, first + n + j, first + n + i);
-  }
-}
-
-void add_windings(Solid& solid, const geometry::Winding& winding) {
-  constexpr int corners = 72;
-  const int turns = std::max(1, winding.turns);
-  const double pitch = (winding.outer_mm - winding.inner_mm) / 2 / turns;
-  for (int t = 0; t < turns; ++t) {
-    const double inner = winding.inner_mm / 2 + t * pitch + 0.15 * pitch, outer = inner + 0.7 * pitch;
-    const vtkIdType first = solid.points->GetNumberOfPoints();
-    for (int i = 0; i < corners; ++i) {
-      const double a = 2 * std::numbers::pi * i / corners;
-      const Vector2d way(std::cos(a), std::sin(a));
-      solid.point(winding.centre + inner * way, winding.height_mm, winding.bend_deg);
-      solid.point(winding.centre + outer * way, winding.height_mm, winding.bend_deg);
-    }
-    for (vtkIdType i = 0; i < corners; ++i) {
-      const vtkIdType j = (i + 1) % corners;
-      solid.quad(first + 2 * i, first + 2 * i + 1, first + 2 * j + 1, first + 2 * j);
-    }
-  }
+  for (const auto& t : mesh.triangles) faces->InsertNextCell({t[0], t[1], t[2]});
+  vtkNew<vtkPolyData> data;
+  data->SetPoints(points);
+  data->SetPolys(faces);
+  return data;
 }
 
 void set_colour(vtkProperty* look, Colour c, double opacity) {
@@ -136,11 +76,8 @@ void CoilDrawing::draw_last() {
 }
 
 void CoilDrawing::build(const geometry::Coil& coil) {
-  Solid windings, casing;
-  for (const auto& w : coil.windings) add_windings(windings, w);
-  for (const auto& part : coil.parts) add_part(casing, part);
-  windings_mapper_->SetInputData(windings.data());
-  casing_mapper_->SetInputData(casing.data());
+  windings_mapper_->SetInputData(drawn_mesh(models::windings_mesh(coil)));
+  casing_mapper_->SetInputData(drawn_mesh(models::casing_mesh(coil)));
   built_ = coil;
 }
 

@@ -61,6 +61,21 @@ bool ask_about_replacing(QWidget* parent, const QString& file) {
   return box.clickedButton() == replace;
 }
 
+bool ask_about_face_in_export(QWidget* parent) {
+  QMessageBox box(
+      QMessageBox::Question, Dialogs::tr("A person's face"),
+      Dialogs::tr(
+          "This head is a scan, and the file will show the person's face to whoever gets it. A head for a "
+          "3D printer that is cut flat above the brow has none. Write the file with the face?"),
+      QMessageBox::NoButton, parent);
+  auto* write = box.addButton(Dialogs::tr("Write it with the face"), QMessageBox::AcceptRole);
+  auto* leave = box.addButton(Dialogs::tr("Do not write it"), QMessageBox::RejectRole);
+  box.setDefaultButton(leave);
+  box.setEscapeButton(leave);
+  box.exec();
+  return box.clickedButton() == write;
+}
+
 bool ask_about_leftover(QWidget* parent, const Leftover& leftover) {
   QMessageBox box(
       QMessageBox::Question, Dialogs::tr("Unsaved work found"),
@@ -133,7 +148,8 @@ void show_keys(QWidget* parent) {
       {Dialogs::tr("Backspace in Pulses"), Dialogs::tr("takes the last pulse back")},
       {Dialogs::tr("Ctrl+E, Ctrl+Shift+P, Ctrl+Shift+C"),
        Dialogs::tr("save a sheet, save a picture, copy the picture")},
-      {Dialogs::tr("Ctrl+Shift+E"), Dialogs::tr("saves a page for a browser")},
+      {Dialogs::tr("Ctrl+Shift+W"), Dialogs::tr("saves a page for a browser")},
+      {Dialogs::tr("Ctrl+Shift+E"), Dialogs::tr("exports the head with its marks")},
       {Dialogs::tr("F11"), Dialogs::tr("full screen, and back")},
       {Dialogs::tr("Ctrl+Z, Ctrl+Shift+Z"), Dialogs::tr("undo, redo")}};
   QString text = QStringLiteral("<table cellpadding=4>");

@@ -16,6 +16,8 @@ enum class ChangedAnswer { other_name, keep_both, cancel };
 [[nodiscard]] ChangedAnswer ask_about_changed(QWidget* parent, const QString& file);
 /// Whether to replace a file that is there and of another kind.
 [[nodiscard]] bool ask_about_replacing(QWidget* parent, const QString& file);
+/// Whether the face of the person who was scanned may go into a file.
+[[nodiscard]] bool ask_about_face_in_export(QWidget* parent);
 /// Whether to go on with what a crash left behind.
 [[nodiscard]] bool ask_about_leftover(QWidget* parent, const Leftover& leftover);
 /// The cautions, to be read before the first use.

@@ -66,6 +66,7 @@ void MainWindow::connect_worksheet() {
   connect(worksheet_->save(), &SaveStep::sheet_wanted, &output_, &Output::save_sheet);
   connect(worksheet_->save(), &SaveStep::page_wanted, this,
           [this] { output_.save_page(viewer::Face::technician); });
+  connect(worksheet_->save(), &SaveStep::export_wanted, &output_, &Output::save_export);
   connect(worksheet_->save(), &SaveStep::print_wanted, &output_, &Output::print_sheet);
   connect(worksheet_->save(), &SaveStep::picture_wanted, &output_, &Output::save_picture);
 }
@@ -137,6 +138,7 @@ void MainWindow::connect_menus() {
   connect(menus_, &Menus::save_as, &files_, &CaseFiles::save_as);
   connect(menus_, &Menus::save_picture, &output_, &Output::save_picture);
   connect(menus_, &Menus::save_sheet, &output_, &Output::save_sheet);
+  connect(menus_, &Menus::save_export, &output_, &Output::save_export);
   connect(menus_, &Menus::print_sheet, &output_, &Output::print_sheet);
   connect(menus_, &Menus::save_page, this, [this] { output_.save_page(viewer::Face::technician); });
   connect(menus_, &Menus::copy_picture, &output_, &Output::copy_picture);

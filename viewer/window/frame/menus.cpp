@@ -69,8 +69,9 @@ void Menus::build_file() {
   add(file, tr("Save &as\u2026"), QKeySequence("Ctrl+Shift+S"), &Menus::save_as);
   add(file, tr("Save a &picture\u2026"), QKeySequence("Ctrl+Shift+P"), &Menus::save_picture);
   add(file, tr("Save a s&heet\u2026"), QKeySequence("Ctrl+E"), &Menus::save_sheet);
+  add(file, tr("&Export the head\u2026"), QKeySequence("Ctrl+Shift+E"), &Menus::save_export);
   add(file, tr("P&rint the sheet\u2026"), QKeySequence::Print, &Menus::print_sheet);
-  add(file, tr("Save a pa&ge for a browser\u2026"), QKeySequence("Ctrl+Shift+E"), &Menus::save_page);
+  add(file, tr("Save a pa&ge for a browser\u2026"), QKeySequence("Ctrl+Shift+W"), &Menus::save_page);
   file->addSeparator();
   add(file, tr("&Quit"), QKeySequence("Ctrl+Q"), [this] { window_.close(); });
 }

@@ -45,6 +45,7 @@ signals:
   void save_as();
   void save_picture();
   void save_sheet();
+  void save_export();
   void print_sheet();
   void save_page();
   void undo();

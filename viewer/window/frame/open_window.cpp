@@ -4,37 +4,27 @@
 #include <vtkObject.h>
 
 #include <QApplication>
+#include <QIcon>
 #include <QSurfaceFormat>
 
 #include "geometry/base/message.h"
+#include "viewer/picture/display.h"
 #include "viewer/window/frame/main_window.h"
 #include "viewer/window/frame/translation.h"
 #include "viewer/window/frame/window_place.h"
 #include "viewer/words/error.h"
 
-// Last, since X11 defines words of others as macros.
-#include <X11/Xlib.h>
-
 namespace scalpmark::window {
-
-namespace {
-
-bool display_answers() {
-  ::Display* display = XOpenDisplay(nullptr);
-  if (!display) return false;
-  XCloseDisplay(display);
-  return true;
-}
-
-}  // namespace
 
 int open_window(const std::string& case_file) {
   // Qt would end the program without a word of ours.
-  if (!display_answers())
+  if (!viewer::display_answers())
     throw viewer::ViewerError(geometry::Message::of(
         "There is no display to open the window on; set DISPLAY, or use scalpmark solve or scalpmark "
         "picture."));
+#ifdef Q_OS_LINUX
   qputenv("QT_QPA_PLATFORM", "xcb");  // what VTK draws on
+#endif
   QSurfaceFormat format = QVTKOpenGLNativeWidget::defaultFormat();
   format.setSamples(0);
   QSurfaceFormat::setDefaultFormat(format);
@@ -47,6 +37,9 @@ int open_window(const std::string& case_file) {
   char* arguments[] = {name, nullptr};
   QApplication app(count, arguments);
   QCoreApplication::setApplicationName(QStringLiteral("scalpmark"));
+  // By which a desktop finds the program's name and icon.
+  QGuiApplication::setDesktopFileName(QStringLiteral("scalpmark"));
+  QApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("scalpmark")));
   translate(app, QLocale(), translation_folders());
   MainWindow window;
   place_window(window, window.settings().window);

@@ -11,6 +11,7 @@
 #include <QPrinterInfo>
 #include <utility>
 
+#include "models/exports/export_file.h"
 #include "viewer/page/page.h"
 #include "viewer/window/frame/dialogs.h"
 #include "viewer/window/frame/proposed_name.h"
@@ -38,6 +39,7 @@ Output::Output(const Session& session, std::function<QImage()> picture, QWidget&
     : ask_printer([this] { return choose_printer(); }),
       ask_replace([&window](const QString& path) { return ask_about_replacing(&window, path); }),
       ask_page([&window](viewer::Face face, bool person) { return ask_about_page(&window, face, person); }),
+      ask_face([&window] { return ask_about_face_in_export(&window); }),
       session_(session),
       picture_(std::move(picture)),
       window_(window) {}
@@ -202,6 +204,29 @@ void Output::save_page_to(const QString& path, const PageChoice& choice) {
   }
   if (OutputJob* job = begin(tr("The page is saved in %1.").arg(QDir::toNativeSeparators(path))))
     job->write_page(session_.case_file(), session_.head(), session_.template_files(), page, path);
+}
+
+void Output::save_export() {
+  if (!may_make_sheet()) return;
+  const QString viewers = tr("For other viewers (*.glb)"), colours = tr("Mesh with colours (*.ply)"),
+                print = tr("For a 3D printer (*.stl)"),
+                flat = tr("For a 3D printer, cut flat above the brow (*.stl)");
+  QString chosen = viewers;
+  const QString path =
+      QFileDialog::getSaveFileName(&window_, tr("Export the head"), proposed(""),
+                                   QStringList{viewers, colours, print, flat}.join(";;"), &chosen);
+  const QString ending = chosen == viewers ? ".glb" : chosen == colours ? ".ply" : ".stl";
+  if (const QString whole = with_ending(path, ending, ask_replace); !whole.isEmpty())
+    save_export_to(whole, chosen == flat);
+}
+
+void Output::save_export_to(const QString& path, bool above_brow) {
+  const auto format = models::export_format_of(path.toStdString());
+  if (!format || !may_make_sheet() || !may_write(path, models::own_format_of(*format))) return;
+  const bool has_face = session_.case_file().head.kind != models::HeadKind::generic && !above_brow;
+  if (has_face && !ask_face()) return;
+  if (OutputJob* job = begin(tr("The head is saved in %1.").arg(QDir::toNativeSeparators(path))))
+    job->write_export(session_.case_file(), session_.head(), *format, above_brow, path);
 }
 
 void Output::copy_picture() {

@@ -17,8 +17,8 @@ class QPrinter;
 
 namespace scalpmark::window {
 
-/// Pictures and sheets, as files and on paper: one at a time, made in the background. Says when one is there,
-/// or why it is not.
+/// Pictures, sheets and heads to hand on, as files and on paper: one at a time, made in the background. Says
+/// when one is there, or why it is not.
 class Output : public QObject {
   Q_OBJECT
 public:
@@ -28,6 +28,7 @@ public:
   std::function<std::unique_ptr<QPrinter>()> ask_printer;  ///< nothing: not to be printed
   AskReplace ask_replace;
   std::function<std::optional<PageChoice>(viewer::Face face, bool shows_a_person)> ask_page;
+  std::function<bool()> ask_face;  ///< whether a scanned person's face may go into a file that is handed on
   std::function<QString()> why_no_sheet;  ///< what is to be answered before a sheet leaves; mostly nothing
 
   void save_sheet();
@@ -45,6 +46,9 @@ public:
   /// A page for a browser: asks whom it is for, `face` chosen at first, and, of a scan, which head it shows.
   void save_page(viewer::Face face);
   void save_page_to(const QString& path, const PageChoice& choice);
+  /// The head with its marks for other viewers or a printer, by the ending: .glb, .ply, .stl.
+  void save_export();
+  void save_export_to(const QString& path, bool above_brow);
 
   [[nodiscard]] bool is_writing() const { return job_ != nullptr; }
   void give_up();

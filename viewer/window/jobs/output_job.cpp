@@ -10,6 +10,7 @@
 #include "models/brain/add_cortex.h"
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
+#include "viewer/exports/export_scene.h"
 #include "viewer/page/page.h"
 #include "viewer/sheet/date.h"
 #include "viewer/words/error.h"
@@ -131,6 +132,17 @@ void OutputJob::write_page(const models::CaseFile& case_file, const models::Load
                                                   tell(tr("Making the page"), 0.3 + 0.6 * fraction);
                                                 });
     tell(tr("Writing the page"), 0.95);
+    models::write_whole(file.toStdString(), bytes);
+  });
+}
+
+void OutputJob::write_export(const models::CaseFile& case_file, const models::LoadedHead& loaded,
+                             models::ExportFormat format, bool above_brow, const QString& file) {
+  run([this, case_file, loaded, format, above_brow, file] {
+    tell(tr("Making the head solid"), 0.1);
+    const auto plan = geometry::solve(loaded.head, case_file.the_case, geometry::TapeDistances::left_out);
+    const std::string bytes = viewer::export_plan(loaded.head, case_file.the_case, plan, format, above_brow);
+    tell(tr("Writing the head"), 0.9);
     models::write_whole(file.toStdString(), bytes);
   });
 }

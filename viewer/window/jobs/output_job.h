@@ -6,6 +6,7 @@
 
 #include "models/brain/template_brain.h"
 #include "models/cases/case_file.h"
+#include "models/exports/export_file.h"
 #include "models/heads/load_head.h"
 #include "viewer/page/face.h"
 #include "viewer/page/page_parts.h"
@@ -27,6 +28,9 @@ struct PageWanted {
 /// Makes a sheet or a picture file while the window goes on answering. What is drawn by OpenGL is drawn in
 /// the window's thread, one view at a time between its events; everything else in a thread of its own. One
 /// job per object. Files are written whole or not at all; a cancelled job leaves none.
+/// Makes a sheet, a picture or an export file while the window goes on answering. What is drawn by OpenGL is
+/// drawn in the window's thread, one view at a time between its events; everything else in a thread of its
+/// own. One job per object. Files are written whole or not at all; a cancelled job leaves none.
 class OutputJob : public BackgroundWork {
   Q_OBJECT
 public:
@@ -47,6 +51,9 @@ public:
   /// A page for a browser (viewer/page/page.h); a patient's gets the cortex of `brain`, where it can.
   void write_page(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                   const models::TemplateFiles& brain, const PageWanted& page, const QString& file);
+  /// A case's head with its marks (viewer/exports).
+  void write_export(const models::CaseFile& case_file, const models::LoadedHead& loaded,
+                    models::ExportFormat format, bool above_brow, const QString& file);
 
 private:
   /// What is done with the sheet's text and views once they are there; runs in the thread.

@@ -31,6 +31,7 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), pare
   auto* picture = new QPushButton(tr("Picture\u2026"));
   auto* sheet = new QPushButton(tr("Sheet\u2026"));
   auto* print = new QPushButton(tr("Print\u2026"));
+  auto* export_head = new QPushButton(tr("Export\u2026"));
   auto* grid = new QGridLayout;
   grid->addWidget(save_, 0, 0);
   grid->addWidget(picture, 0, 1);
@@ -38,14 +39,20 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), pare
   grid->addWidget(print, 1, 1);
   auto* page = new QPushButton(tr("Page for a browser\u2026"));
   page->setToolTip(tr(
-      "Saves one file that any browser opens from disk: the head to turn, the coil to move (Ctrl+Shift+E)"));
+      "Saves one file that any browser opens from disk: the head to turn, the coil to move (Ctrl+Shift+W)"));
   page->setAccessibleDescription(page->toolTip());
   connect(page, &QPushButton::clicked, this, &SaveStep::page_wanted);
   grid->addWidget(page, 2, 0, 1, 2);
+  grid->addWidget(export_head, 3, 0, 1, 2);
   save_->setToolTip(tr("Writes the case into its file, or asks for one (Ctrl+S)"));
   picture->setToolTip(tr("Saves what the stage shows as a picture (Ctrl+Shift+P)"));
   sheet->setToolTip(tr("Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)"));
   print->setToolTip(tr("Prints the placement sheet (Ctrl+P)"));
+  export_head->setToolTip(
+      tr("The head with its marks, for other viewers, or with its marks standing out for a 3D printer "
+         "(Ctrl+Shift+E)"));
+  export_head->setAccessibleDescription(export_head->toolTip());
+  connect(export_head, &QPushButton::clicked, this, &SaveStep::export_wanted);
   connect(print, &QPushButton::clicked, this, &SaveStep::print_wanted);
   connect(sheet, &QPushButton::clicked, this, &SaveStep::sheet_wanted);
   fields()->addLayout(grid);

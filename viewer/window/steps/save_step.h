@@ -28,6 +28,7 @@ signals:
   void sheet_wanted();
   void print_wanted();
   void page_wanted();
+  void export_wanted();
 
 private:
   Session& session_;

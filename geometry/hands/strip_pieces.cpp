@@ -1,9 +1,9 @@
-#include "viewer/sheet/strip_pieces.h"
+#include "geometry/hands/strip_pieces.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace scalpmark::viewer {
+namespace scalpmark::geometry {
 
 std::vector<StripPiece> strip_pieces(double length_mm, double most_mm, int first_seam) {
   const int count = std::max(1, static_cast<int>(std::ceil(length_mm / most_mm)));
@@ -14,4 +14,11 @@ std::vector<StripPiece> strip_pieces(double length_mm, double most_mm, int first
   return pieces;
 }
 
-}  // namespace scalpmark::viewer
+int seams_before(double at_mm, double length_mm, double most_mm) {
+  int seams = 0;
+  for (const StripPiece& piece : strip_pieces(length_mm, most_mm, 1))
+    seams += piece.from_mm > 0 && piece.from_mm < at_mm;
+  return seams;
+}
+
+}  // namespace scalpmark::geometry
