@@ -21,7 +21,7 @@ function(scalpmark_drives_window target)
 endfunction()
 
 file(GLOB window_tests CONFIGURE_DEPENDS viewer/window/*_test.cpp)
-add_executable(test_window viewer/window/main.cpp ${window_tests})
+add_executable(test_window viewer/window/main.cpp viewer/window/every_screen.cpp ${window_tests})
 scalpmark_drives_window(test_window)
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
   PROPERTIES TIMEOUT ${longest_s} ENVIRONMENT ${without_leak_check})
@@ -33,5 +33,6 @@ foreach(density 1.5 2)
   set_tests_properties("window: on a screen ${density} times as dense text keeps to its place" PROPERTIES
     ENVIRONMENT "QT_SCALE_FACTOR=${density};${without_leak_check}" TIMEOUT ${longest_s})
 endforeach()
-add_executable(window_tour viewer/window/tour.cpp viewer/window/visit_screens.cpp viewer/window/hands_tour.cpp viewer/window/tour_chair.cpp)
+add_executable(window_tour viewer/window/tour.cpp viewer/window/visit_screens.cpp viewer/window/hands_tour.cpp viewer/window/tour_chair.cpp
+  viewer/window/every_screen.cpp viewer/window/tour_settings.cpp)
 scalpmark_drives_window(window_tour)
