@@ -16,20 +16,20 @@ using geometry::Number;
 
 namespace {
 
-constexpr double mm_per_inch = 25.4;
+constexpr double inch_in_mm = 25.4;
 constexpr std::string_view square = "\u00b2", hard_space = "\u00a0";
 /// No finer than a tape shows, but not nothing for what is less.
 constexpr int inch_decimals = 2, fine_inch_decimals = 3;
 constexpr double fine_below_in = 0.05;
 
 /// "%1" in a pattern.
-struct Place {
+struct Spelled {
   size_t at = 0;
   size_t part = 0;
 };
 
-std::vector<Place> places_in(const std::string& pattern) {
-  std::vector<Place> all;
+std::vector<Spelled> places_in(const std::string& pattern) {
+  std::vector<Spelled> all;
   for (size_t i = 0; i + 1 < pattern.size(); ++i)
     if (pattern[i] == '%' && pattern[i + 1] >= '1' && pattern[i + 1] <= '9')
       all.push_back({i, static_cast<size_t>(pattern[i + 1] - '1')});
@@ -59,7 +59,7 @@ std::optional<MetricUnit> unit_at(const std::string& pattern, size_t from) {
     mm = 1;
   else
     return {};
-  MetricUnit unit{at, at + 2, mm / mm_per_inch, false};
+  MetricUnit unit{at, at + 2, mm / inch_in_mm, false};
   if (unit.ends < text.size() && std::isalpha(static_cast<unsigned char>(text[unit.ends])) != 0) return {};
   if (text.substr(unit.ends).starts_with(square)) {
     unit.ends += square.size();
@@ -88,8 +88,8 @@ std::string inches_of(const Number& number, const MetricUnit& unit) {
 }  // namespace
 
 FilledPattern in_inches(FilledPattern filled, const std::vector<Argument>& arguments) {
-  const std::vector<Place> places = places_in(filled.pattern);
-  const auto number_of = [&](const Place& place) -> const Number* {
+  const std::vector<Spelled> places = places_in(filled.pattern);
+  const auto number_of = [&](const Spelled& place) -> const Number* {
     return place.part < arguments.size() ? std::get_if<Number>(&arguments[place.part].value) : nullptr;
   };
   // From the end, so that places before stay where they are.
