@@ -1,6 +1,7 @@
 #include "viewer/window/stage_view/stage_camera.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "viewer/window/stage_view/turntable.h"
 
@@ -77,7 +78,8 @@ void StageCamera::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, d
     if (at && across_mm > 0) {
       Eye close = eye();
       close.focus = *at;
-      close.scale = across_mm / 2;
+      // What is looked at fills the part of the picture that is not written over, in whose middle it lies.
+      close.scale = across_mm / 2 / (1 - std::abs(close.centre_y));
       aim(*subject_.renderer(), close);
     }
   }
