@@ -54,7 +54,7 @@ void type_on(OpenedWindow& opened, QLineEdit* first, QLineEdit* next, int pause_
   first->setFocus();
   first->selectAll();
   QTest::keyClicks(first, other_number(*first));
-  for (int i = 0; i < 40 && QApplication::focusWidget() != next; ++i)
+  for (int i = 0; i < 120 && QApplication::focusWidget() != next; ++i)
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
   REQUIRE(QApplication::focusWidget() == next);
   const QString before = next->text();

@@ -158,10 +158,11 @@ TEST_CASE("an open hotspot is an if, and so is the site, on either side and in e
     w.worksheet().go_to(Worksheet::site_index);
     QTest::qWait(30);
     (void)w.stage().picture();
-    const auto& labels = w.stage().stage().labels();
-    CHECK(std::any_of(labels.begin(), labels.end(), [](const viewer::PlacedLabel& l) {
-      return l.wish.text.find("if that one answers") != std::string::npos;
-    }));
+    std::string said;
+    for (const auto& label : w.stage().stage().labels()) said += label.wish.text + "\n";
+    for (const auto& caption : w.stage().stage().captions()) said += caption.text + "\n";
+    INFO(said);
+    CHECK(said.find("if that one answers") != std::string::npos);
     CHECK(mistaken_texts(w) == "");
     mark_today(w, 0);
     CHECK(w.visit().doubt().contains("No spot of the grid has answered yet"));
