@@ -22,7 +22,7 @@ function(scalpmark_drives_window target)
 endfunction()
 
 file(GLOB window_tests CONFIGURE_DEPENDS viewer/window/*_test.cpp)
-add_executable(test_window viewer/window/main.cpp ${window_tests})
+add_executable(test_window viewer/window/main.cpp viewer/window/every_screen.cpp ${window_tests})
 scalpmark_drives_window(test_window)
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
   PROPERTIES TIMEOUT ${longest_s} ENVIRONMENT ${without_leak_check})
@@ -35,5 +35,5 @@ foreach(density 1.5 2)
     ENVIRONMENT "QT_SCALE_FACTOR=${density};${without_leak_check}" TIMEOUT ${longest_s})
 endforeach()
 add_executable(window_tour viewer/window/tour.cpp viewer/window/visit_screens.cpp viewer/window/hands_tour.cpp viewer/window/tour_chair.cpp
-  viewer/window/practise_tour.cpp)
+  viewer/window/every_screen.cpp viewer/window/tour_settings.cpp viewer/window/practise_tour.cpp)
 scalpmark_drives_window(window_tour)

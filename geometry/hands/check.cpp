@@ -32,8 +32,8 @@ Check check_marks(const Head& head, const Case& the_case, const Plan& plan,
                   const SurfacePoint& site_mark_today, const SurfacePoint& edge_mark_today,
                   const CheckLimits& limits, TapeDistances tapes) {
   if (!(limits.pulse_mm > 0) || !(limits.angle_deg > 0) || !std::isfinite(limits.pulse_mm + limits.angle_deg))
-    throw GeometryError(
-        Message::of("The limits of the check must be more than 0 mm and 0 degrees; correct them."));
+    throw GeometryError(Message::of(
+        "The limits of the check must be more than 0, the distance and the angle; correct them."));
   const Surface& skin = head.skin();
   const Side side = side_of(plan.treatment);
   Check check;

@@ -22,6 +22,17 @@ Side laying_side(const Head& head, const Case& the_case, const SurfacePoint& at)
   return from_middle.dot(head.axes().right) < 0 ? Side::left : Side::right;
 }
 
+LaidCoil lay_on_site(const Head& head, const Case& the_case, Side side, const SurfacePoint& site,
+                     TapeDistances tapes) {
+  LaidCoil coil = draw_and_lay(head, the_case.coil, the_case.treatment.drawn_by, side, site, tapes);
+  if (the_case.treatment.drawn_by != the_case.coil.laid_by && coil.mark) try {
+      coil = lay_on_both(head, the_case.coil, side, coil, tapes);
+    } catch (const GeometryError&) {
+      // no placement fits both
+    }
+  return coil;
+}
+
 LaidTreatment lay_treatment(const Head& head, const Case& the_case, const SurfacePoint& hotspot,
                             TapeDistances tapes) {
   LaidTreatment t;
@@ -42,13 +53,7 @@ LaidTreatment lay_treatment(const Head& head, const Case& the_case, const Surfac
             : Message::of(
                   "The treatment site, %1 cm forward of the hotspot, falls on the face; shorten treatment.distance_mm.",
                   number(the_case.treatment.distance_mm / 10)));
-  t.coil = draw_and_lay(head, the_case.coil, the_case.treatment.drawn_by, t.side, site, tapes);
-  // Here there are two marks on the skin, and the coil is turned until both fit; where none fits both, it is
-  // laid over its edge mark at the angle entered.
-  if (the_case.treatment.drawn_by != the_case.coil.laid_by && t.coil.mark) try {
-      t.coil = lay_on_both(head, the_case.coil, t.side, t.coil, tapes);
-    } catch (const GeometryError&) {
-    }
+  t.coil = lay_on_site(head, the_case, t.side, site, tapes);
   return t;
 }
 

@@ -20,6 +20,12 @@ namespace scalpmark::geometry {
 /// treatment on the other, the one the point lies on.
 [[nodiscard]] Side laying_side(const Head& head, const Case& the_case, const SurfacePoint& at);
 
+/// The coil laid for a treatment's pulse at `site`: over its edge mark, and where that was drawn by another
+/// rule than it is laid by, turned until both of the treatment's marks fit. Where none fits both it is laid
+/// over its edge mark at the angle entered.
+[[nodiscard]] LaidCoil lay_on_site(const Head& head, const Case& the_case, Side side,
+                                   const SurfacePoint& site, TapeDistances tapes);
+
 /// Where the treatment's pulse is wanted, and the coil laid for it.
 struct LaidTreatment {
   Side side = Side::left;

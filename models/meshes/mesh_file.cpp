@@ -159,7 +159,7 @@ void check_size(const std::string& name, const std::vector<Vector3d>& vertices) 
   const double diagonal = extent_of(vertices).norm();
   if (diagonal < smallest_diagonal_mm || diagonal > largest_diagonal_mm)
     throw ModelError(Message::of(
-        "%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 would do); check the unit or choose another mesh.",
+        "%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 cm would do); check the unit or choose another mesh.",
         name, geometry::number(diagonal / 10), geometry::number(smallest_diagonal_mm / 10),
         geometry::number(largest_diagonal_mm / 10)));
 }

@@ -12,7 +12,8 @@
 
 #include "viewer/stage/drawing/aim.h"
 #include "viewer/stage/drawing/captions.h"
-#include "viewer/stage/drawing/depth_curve.h"
+#include "viewer/stage/drawing/coverage.h"
+#include "viewer/stage/drawing/depth_chart.h"
 #include "viewer/stage/drawing/gap_drawing.h"
 #include "viewer/stage/drawing/legend.h"
 #include "viewer/stage/drawing/overlay.h"
@@ -48,22 +49,6 @@ Box pixel_box(const Mark& m, const Sight& sight) {
   return {at.x - x, at.y - y, at.x + x, at.y + y};
 }
 
-/// Cells that hold a corner of the skin; its triangles are smaller than a cell.
-Coverage coverage(const geometry::Surface& skin, const Sight& sight) {
-  Coverage c;
-  c.cell_px = 16 * sight.scale;
-  c.columns = 1 + static_cast<int>(sight.width_px / c.cell_px);
-  c.rows = 1 + static_cast<int>(sight.height_px / c.cell_px);
-  c.covered.assign(static_cast<size_t>(c.columns) * static_cast<size_t>(c.rows), false);
-  for (const auto& v : skin.vertices()) {
-    const Pixel at = sight.project(v);
-    if (!(at.x >= 0 && at.y >= 0 && at.x < sight.width_px && at.y < sight.height_px)) continue;
-    c.covered[static_cast<size_t>(at.y / c.cell_px) * static_cast<size_t>(c.columns) +
-              static_cast<size_t>(at.x / c.cell_px)] = true;
-  }
-  return c;
-}
-
 /// The visible mark nearest to a pixel; on equal terms the one drawn later.
 const SeenMark* nearest(const std::vector<SeenMark>& marks, const Pixel& at, const Sight& sight,
                         double reach_px) {
@@ -82,13 +67,14 @@ const SeenMark* nearest(const std::vector<SeenMark>& marks, const Pixel& at, con
 }  // namespace
 
 struct Stage::Parts {
-  explicit Parts(vtkRenderer* r) : renderer(r), overlay(r) {}
+  explicit Parts(vtkRenderer* r) : renderer(r), overlay(r), depth_chart(r) {}
 
   vtkRenderer* renderer;
   std::optional<Scene> scene;
   CalmNormals normals;
   std::vector<std::unique_ptr<PartDrawing>> drawings;  ///< one for each part of a scene
   Overlay overlay;
+  DepthChart depth_chart;
   std::optional<geometry::Surface> thin;
   bool moving = false;
   bool changed = true, new_head = true;
@@ -127,6 +113,13 @@ struct Stage::Parts {
     }
   }
 
+  [[nodiscard]] Coverage with_coil(Coverage coverage) const {
+    for (const Part& part : scene->parts)
+      if (part.coil)
+        for (const auto& rim : rims(*part.coil)) cover(coverage, rim, sight);
+    return coverage;
+  }
+
   void draw_around(const Box& free) {
     const Surroundings& around = scene->around;
     const double s = sight.scale;
@@ -143,11 +136,11 @@ struct Stage::Parts {
       draw_gap_scale(overlay, *around.gap_scale,
                      {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s}, head_in_picture,
                      taken);
-    if (around.depth_curve)
-      draw_depth_curve(overlay, *around.depth_curve,
-                       {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s}, head_in_picture,
-                       taken);
-    draw_sides(overlay, sight, scene->axes, free, head_in_picture, taken);
+    const Coverage busy = with_coil(head_in_picture);
+    depth_chart.draw(overlay, around.depth_curve,
+                     {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s}, sight.height_px, busy,
+                     taken);
+    draw_sides(overlay, sight, scene->axes, free, busy, taken);
   }
 
   void draw_labels(const Box& free) {
@@ -309,7 +302,7 @@ void Stage::refresh() {
   const int* size = renderer_->GetSize();
   const Sight s = sight_of(*renderer_, scale_of(size[0], size[1], p.pixel_ratio));
   if (!p.changed && s == p.sight) return;
-  if (!(s == p.sight) || p.new_head) p.head_in_picture = coverage(p.scene->skin, s);
+  if (!(s == p.sight) || p.new_head) p.head_in_picture = coverage_of(p.scene->skin, s);
   p.changed = false;
   p.new_head = false;
   p.sight = s;

@@ -1,5 +1,6 @@
 #include "viewer/teach/field_steps.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "geometry/field/moved_coil.h"
@@ -16,8 +17,9 @@ namespace {
 
 /// Its space does not break, in a caption that wraps.
 std::string percent_left(const std::vector<geometry::MovedRatio>& moved, CoilMoved how, double by) {
-  std::string text = words(Words::tr("%1 %", "a percentage"),
-                           {std::to_string(std::lround(100 * ratio_of(moved, how, by).value_or(0)))});
+  std::string text =
+      words(Words::tr("%1 %", "a percentage"),
+            {std::to_string(std::min(100L, std::lround(100 * ratio_of(moved, how, by).value_or(0))))});
   if (const auto space = text.find(' '); space != std::string::npos) text.replace(space, 1, "\u00a0");
   return text;
 }

@@ -1,5 +1,7 @@
 #include "viewer/teach/mistake.h"
 
+#include <algorithm>
+
 #include "geometry/base/error.h"
 #include "geometry/field/moved_coil.h"
 #include "geometry/paths/shortest_path.h"
@@ -7,26 +9,10 @@
 
 namespace scalpmark::viewer {
 
-using geometry::Misread;
-
 namespace {
 
 /// Closer than a pencil line is wide, two marks are one.
 constexpr double same_mark_mm = 0.5;
-
-template <class... Each>
-struct Overloaded : Each... {
-  using Each::operator()...;
-};
-template <class... Each>
-Overloaded(Each...) -> Overloaded<Each...>;
-
-CoilOn missed_by(const Mistake& mistake) {
-  if (std::holds_alternative<VertexOff>(mistake)) return CoilOn::start;
-  if (const auto* tape = std::get_if<TapeMisread>(&mistake))
-    if (tape->which == Misread::lateral || tape->which == Misread::anterior) return CoilOn::start;
-  return CoilOn::treatment;
-}
 
 std::optional<double> field_left_of(const geometry::Head& head, const geometry::Coil& coil,
                                     const geometry::Placement& meant, const geometry::Placement& really) {
@@ -47,42 +33,48 @@ geometry::ShortestPath on_skin(const geometry::Surface& skin, const Eigen::Vecto
   return geometry::shortest_path(skin, skin.closest(a), skin.closest(b));
 }
 
+MistakeAlone alone(const geometry::Head& head, const geometry::Case& the_case, const geometry::Plan& plan,
+                   const Mistake& mistake, bool at_start) {
+  const geometry::WhatIf w = at_start ? geometry::if_made(head, the_case, plan, mistake)
+                                      : geometry::if_made_at_site(head, the_case, plan, {mistake});
+  return {w.really, w.off_mm, on_skin(head.skin(), w.meant, w.really.pulse).line};
+}
+
+std::shared_ptr<const geometry::CapVeil> cap_as_it_sits(const geometry::Head& head,
+                                                        const geometry::Case& the_case,
+                                                        const std::vector<Mistake>& mistakes) {
+  geometry::CapMove all;
+  for (const Mistake& mistake : mistakes)
+    if (const auto* slipped = std::get_if<CapSlipped>(&mistake)) {
+      all.forward_mm += slipped->move.forward_mm;
+      all.right_mm += slipped->move.right_mm;
+      all.turn_right_deg += slipped->move.turn_right_deg;
+    }
+  const geometry::Cap cap = geometry::cap_on(head, the_case.cap.brim_over_nasion_mm);
+  return std::make_shared<const geometry::CapVeil>(
+      geometry::cap_veil(head, cap, geometry::slip_by(cap, all)));
+}
+
 }  // namespace
 
 MistakeOutcome outcome_of(const geometry::Head& head, const geometry::Case& the_case,
-                          const geometry::Plan& plan, const Mistake& mistake) {
+                          const geometry::Plan& plan, const std::vector<Mistake>& mistakes) {
   MistakeOutcome s;
-  s.mistake = mistake;
-  s.meant_on = missed_by(mistake);
-  s.meant = s.meant_on == CoilOn::start ? plan.start : plan.treatment;
-  s.result = std::visit(
-      Overloaded{
-          [&](const VertexOff& m) {
-            return geometry::if_vertex_off(head, the_case, plan, m.forward_mm, m.right_mm);
-          },
-          [&](const TapeMisread& m) { return geometry::if_misread(head, the_case, plan, m.which, m.by_mm); },
-          [&](const CoilTurned& m) {
-            return m.about_centre ? geometry::if_turned_in_place(head, the_case, plan, m.by_deg)
-                                  : geometry::if_coil_turned(head, the_case, plan, m.by_deg);
-          },
-          [&](const OtherRule& m) { return geometry::if_rule_changed(head, the_case, plan, m.laid_by); },
-          [&](const CapSlipped& m) { return geometry::if_cap_slipped(head, the_case, plan, m.move); },
-          [&](const LookedAside& m) {
-            return geometry::if_looked_aside(head, the_case, plan, m.front_deg, m.right_deg);
-          },
-          [&](const StandsOff& m) {
-            return geometry::if_standing_off(head, the_case, plan, m.gap_mm, m.tilt);
-          }},
-      mistake);
+  s.mistakes = mistakes;
+  const bool at_start = std::all_of(mistakes.begin(), mistakes.end(), geometry::is_before_search);
+  s.meant_on = at_start ? CoilOn::start : CoilOn::treatment;
+  s.meant = at_start ? plan.start : plan.treatment;
+  s.result = geometry::if_made(head, the_case, plan, mistakes);
+  if (mistakes.size() > 1)
+    for (const Mistake& mistake : mistakes) s.alone.push_back(alone(head, the_case, plan, mistake, at_start));
   s.field = field_under(head, nullptr, the_case.coil.model, s.result.really);
   s.field_left = field_left_of(head, the_case.coil.model, s.meant, s.result.really);
-  if (s.meant_on == CoilOn::start && the_case.treatment.rule == geometry::TreatmentRule::forward)
-    s.left_by_search = geometry::after_search(plan, s.result.really);
-  if (const auto* slipped = std::get_if<CapSlipped>(&mistake)) {
-    const geometry::Cap cap = geometry::cap_on(head, the_case.cap.brim_over_nasion_mm);
-    s.cap = std::make_shared<const geometry::CapVeil>(
-        geometry::cap_veil(head, cap, geometry::slip_by(cap, slipped->move)));
-  }
+  if (at_start && the_case.treatment.rule == geometry::TreatmentRule::forward) try {
+      s.after_search = geometry::site_after_search(head, the_case, plan, s.result.really);
+    } catch (const geometry::GeometryError&) {
+      // a site that falls off the head: the start is told all the same
+    }
+  if (s.made<CapSlipped>()) s.cap = cap_as_it_sits(head, the_case, mistakes);
   s.pulse_line = on_skin(head.skin(), s.result.meant, s.result.really.pulse).line;
   const auto& meant_mark = s.meant.edge_mark.by(the_case.coil.laid_by);
   const auto& real_mark = s.result.really.edge_mark.by(the_case.coil.laid_by);

@@ -17,6 +17,9 @@ using geometry::WingGap;
 
 namespace {
 
+/// Where a round model head's field is looked at.
+constexpr double field_depth_mm = 20;
+
 Message roll(double deg) {
   return deg > 0 ? Message::of("tilted by %1 degrees, its right side down", number(deg))
                  : Message::of("tilted by %1 degrees, its left side down", number(-deg));
@@ -45,9 +48,17 @@ Message moved(double mm, const EightWays& way) {
 
 /// What lies deeper follows the field, which goes the other way than the axis.
 Message field_askew_sentence(const geometry::FieldAskew& field) {
+  const Message where = moved(field.moved_mm, field.way);
+  const long percent = std::lround(100 * field.left);
+  const Message deep = Message::of("%1 cm", number(field_depth_mm / 10));
+  // The strongest place lies a little aside of the coil's centre, and a small tilt can bring it nearer.
+  if (percent >= 100)
+    return Message::of(
+        "In a round model head its field is then strongest, %2 under the skin, %1 from where it is with the coil held flat, and all of it is left at that place.",
+        where, deep);
   return Message::of(
-      "In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.",
-      moved(field.moved_mm, field.way), std::lround(100 * field.left));
+      "In a round model head its field is then strongest, %3 under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.",
+      where, percent, deep);
 }
 
 void say_askew(const Contact& c, const std::optional<geometry::FieldAskew>& field,

@@ -20,6 +20,12 @@ std::string whole_percent(double share) {
   return std::to_string(std::lround(100 * share)) + " %";
 }
 
+/// Of what is left: the strongest place lies a little aside of the coil's centre, and a small tilt can bring
+/// it nearer.
+std::string left_percent(double share) {
+  return std::lround(100 * share) > 100 ? "all of it" : whole_percent(share);
+}
+
 std::string line(const std::string& name, const std::string& value) {
   return "  " + padded(name, name_wide) + to_the_right(value, number_wide) + "\n";
 }
@@ -61,7 +67,7 @@ std::string field_text(const geometry::CoilField& field, const geometry::Case& t
     out += "\n" + line("At the place asked for", geometry::to_text(there.strength(), 3));
   out += by_depth(field.map);
   out += "\n" + line("What is left at its strongest place with", "");
-  for (const auto& m : asked.moved) out += line("  " + name_of(m), whole_percent(m.ratio));
+  for (const auto& m : asked.moved) out += line("  " + name_of(m), left_percent(m.ratio));
   out += "\n" + line("Half-value depth", tape_length(asked.depth.half_depth_mm)) +
          line("Spread", geometry::to_text(asked.depth.spread_cm2, 1) + " cm2");
   out += wrapped_text(

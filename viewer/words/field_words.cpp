@@ -14,6 +14,8 @@ namespace {
 
 /// A strongest place further off the coil's axis than this, mm, is one of a ring around it.
 constexpr double off_axis_mm = 15;
+/// Where the field is looked at on a head without a brain.
+constexpr double sheet_depth_mm = 20;
 
 /// Lengths in cm and shares in whole percent: a model is told no more closely than that.
 Number rounded_cm(double mm) {
@@ -40,8 +42,10 @@ Message round_head_sentence(const CoilField& field) {
 
 Message patch_sentence(const CoilField& field) {
   const geometry::FieldMap& map = field.map;
-  const Message where = field.sheet.of_brain ? Message::of("on the template's brain")
-                                             : Message::of("on a sphere 2 cm under its skin");
+  const Message where = field.sheet.of_brain
+                            ? Message::of("on the template's brain")
+                            : Message::of("on a sphere %1 under its skin",
+                                          Message::of("%1 cm", geometry::number(sheet_depth_mm / 10)));
   return Message::of(
       "In it the field is strongest %1 cm from the pulse point (%2), and has more than 71 % of that over %3 "
       "cm\u00b2, more than half over %4 cm\u00b2.",
@@ -97,9 +101,10 @@ Message gap_loss_sentence(const std::vector<MovedRatio>& moved) {
              ten = ratio_of(moved, CoilMoved::gap, 10);
   if (!one || !five || !ten || !(*one > 0)) return {};
   return Message::of(
-      "A gap of 5 mm leaves %1 % of it, one of 10 mm %2 %: each millimetre asks for about %3 % more of the "
-      "output in use (in people about 3 % of the device's full output were measured, Stokes et al. 2005).",
-      percent(*five), percent(*ten), percent(1 / *one - 1));
+      "A gap of %4 leaves %1 % of it, one of %5 %2 %: each %6 more asks for about %3 % more of the output in "
+      "use (in people about 3 % of the device's full output were measured, Stokes et al. 2005).",
+      percent(*five), percent(*ten), percent(1 / *one - 1), Message::of("%1 mm", 5), Message::of("%1 mm", 10),
+      Message::of("%1 mm", 1));
 }
 
 Message field_caution() {

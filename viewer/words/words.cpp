@@ -2,6 +2,8 @@
 
 #include <variant>
 
+#include "viewer/words/inch_words.h"
+#include "viewer/words/numbers.h"
 #include "viewer/words/trouble_words.h"
 
 namespace scalpmark::viewer {
@@ -21,7 +23,10 @@ std::string words(const Message& message) {
     if (const auto* nested = std::get_if<Message>(&argument.value)) parts.push_back(words(*nested));
   }
   // By name: lupdate has found the patterns where they are written.
-  return words(QCoreApplication::translate("Message", message.pattern().c_str()), parts);
+  FilledPattern filled{QCoreApplication::translate("Message", message.pattern().c_str()).toStdString(),
+                       std::move(parts)};
+  if (length_unit() == LengthUnit::inch) filled = in_inches(std::move(filled), message.arguments());
+  return geometry::filled(filled.pattern, filled.parts);
 }
 
 QString translated(const Message& message) {

@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include "geometry/base/error.h"
+#include "geometry/hands/what_if.h"
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
@@ -36,4 +38,83 @@ TEST_CASE("the twitch search makes up for whole steps of the grid, and leaves wh
   CHECK(inward.left_mm < 1.5);
   // Further off than the grid reaches, the rest stays.
   CHECK(off(25, 0).left_mm == Approx(15).margin(2.5));
+}
+
+namespace {
+
+/// The same by the whole procedure anew: the grid as it lies around a start whose lengths were misread, the
+/// spot of it that is nearest to where the hotspot really is, and the site measured from there.
+Eigen::Vector3d site_by_hand(const Head& head, const Case& misread, const Plan& plan, bool searched) {
+  Case wrong = misread;
+  if (searched) {
+    const Plan grid = solve(head, wrong, TapeDistances::left_out);
+    double nearest_mm = 1e9;
+    for (const GridSpot& spot : grid.grid) {
+      const double mm = (spot.placement.pulse - plan.hotspot.pulse).norm();
+      if (mm >= nearest_mm) continue;
+      nearest_mm = mm;
+      take_hotspot(wrong, {spot.row, spot.column});
+    }
+  }
+  return solve(head, wrong, TapeDistances::left_out).treatment.wanted;
+}
+
+}  // namespace
+
+TEST_CASE("how much of a wrong start the search takes back is what the procedure done again leaves") {
+  const Head head = tests::lopsided_head(5);
+  for (const Side side : {Side::left, Side::right}) {
+    Case c;
+    c.side = side;
+    c.coil.model = tests::flat_coil();
+    const Plan plan = solve(head, c, TapeDistances::left_out);
+    for (const auto& [lateral_mm, anterior_mm] :
+         {std::pair(10.0, 0.0), std::pair(-8.0, 0.0), std::pair(3.0, 0.0), std::pair(0.0, 9.0),
+          std::pair(7.0, -6.5), std::pair(14.0, 4.0)}) {
+      INFO(lateral_mm << " and " << anterior_mm << (side == Side::left ? ", left" : ", right"));
+      Case misread = c;
+      misread.search.lateral_mm += lateral_mm;
+      misread.search.anterior_mm += anterior_mm;
+      const Placement start = solve(head, misread, TapeDistances::left_out).start;
+      const SiteAfterSearch s = site_after_search(head, c, plan, start);
+      const auto flat = [&](const Eigen::Vector3d& site) {
+        const Eigen::Vector3d by = site - plan.treatment.wanted;
+        return Eigen::Vector2d(by.dot(plan.treatment.forward), -by.dot(plan.treatment.inward));
+      };
+      // To first order: the grid is carried along as it is.
+      CHECK((s.off_mm - flat(site_by_hand(head, misread, plan, true))).norm() < 1);
+      CHECK((s.unsearched_mm - flat(site_by_hand(head, misread, plan, false))).norm() < 1);
+      CHECK(s.same_spot == (std::abs(lateral_mm) < 5 && std::abs(anterior_mm) < 5));
+      CHECK(s.off_mm.norm() < 8);
+    }
+  }
+}
+
+// To the side, along the tape from tragus to tragus, the vertex's error is the start's, and of a whole step
+// of the grid the search takes back all across; forward the head is narrower off the midline, so that less
+// than the whole reaches the start, and what is left is what that is short of a step.
+TEST_CASE("of a vertex a step off, the search takes back the site's error across and along") {
+  const Head head = tests::sphere_head(90, 6);
+  Case c;
+  c.coil.model = tests::flat_coil();
+  c.search.grid_on = GridOn::pulse_points;
+  use_one_rule(c, MarkRule::tape);
+  const Plan plan = solve(head, c, TapeDistances::left_out);
+  const auto after = [&](double forward_mm, double right_mm) {
+    return site_after_search(head, c, plan, if_vertex_off(head, c, plan, forward_mm, right_mm).really);
+  };
+  const SiteAfterSearch aside = after(0, -10);
+  CHECK(aside.unsearched_mm[1] > 8);
+  CHECK(std::abs(aside.off_mm[1]) < 1);
+  const SiteAfterSearch ahead = after(10, 0);
+  CHECK(ahead.unsearched_mm[0] > 7);
+  CHECK(std::abs(ahead.off_mm[0]) < 2.5);
+  CHECK(ahead.off_mm.norm() < ahead.unsearched_mm.norm());
+  // Half a step or less is not noticed at all.
+  const SiteAfterSearch little = after(0, -4);
+  CHECK(little.same_spot);
+  CHECK(little.off_mm == little.unsearched_mm);
+  Case landmark = c;
+  landmark.treatment = {TreatmentRule::landmark, 50, "F3"};
+  CHECK_THROWS_AS(site_after_search(head, landmark, plan, plan.start), GeometryError);
 }

@@ -388,11 +388,24 @@ TEST_CASE("a line of sight runs from the eye past the edge to the skin") {
   shown.sight = geometry::if_looked_aside(head(), c, plan, 10, 0).sight;
   const Scene scene = show(head(), c, plan, shown);
   const Part& part = part_of(scene, Thing::sight);
-  REQUIRE(part.lines.size() == 1);
-  CHECK(part.lines[0].points ==
-        std::vector<Vector3d>{shown.sight->eye, shown.sight->edge, shown.sight->skin});
-  REQUIRE(part.spots.size() == 1);
-  CHECK(part.spots[0].at == shown.sight->eye);
-  REQUIRE(part.spots[0].label);
-  CHECK(part.spots[0].label->text == "eye");
+  REQUIRE(part.lines.size() == 5);
+  const std::vector<Vector3d>& ray = part.lines[0].points;
+  REQUIRE(ray.size() == 3);
+  CHECK(ray[1] == shown.sight->edge);
+  CHECK(ray[2] == shown.sight->skin);
+  const Vector3d way = (shown.sight->eye - shown.sight->skin).normalized();
+  CHECK((ray[0] - ray[2]).normalized().isApprox(way, 1e-9));
+  // The eye is strokes, no disc: two lids that open toward the skin alike, and its front between them.
+  CHECK(part.spots.empty());
+  for (const size_t lid : {size_t{1}, size_t{2}}) {
+    CHECK(part.lines[lid].points.front() == shown.sight->eye);
+    CHECK((part.lines[lid].points.back() - shown.sight->eye).normalized().dot(-way) ==
+          Approx(std::cos(30 * M_PI / 180)).margin(1e-9));
+  }
+  CHECK((part.lines[1].points.back() - part.lines[2].points.back()).norm() > 15);
+  for (const Vector3d& p : part.lines[3].points)
+    CHECK((p - shown.sight->eye).norm() == Approx((ray[0] - shown.sight->eye).norm()));
+  REQUIRE(part.words.size() == 1);
+  CHECK(part.words[0].at == shown.sight->eye);
+  CHECK(part.words[0].label.text == "eye");
 }

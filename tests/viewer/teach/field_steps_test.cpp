@@ -71,7 +71,7 @@ TEST_CASE("a round coil has no angle to explain, and a coil without windings nei
 TEST_CASE("what goes wrong is told by the field that is left at the wanted place") {
   const geometry::Case c = case_of("figure-8-70");
   const geometry::Plan plan = geometry::solve(ball(), c);
-  const auto left = [&](const Mistake& mistake) { return outcome_of(ball(), c, plan, mistake).field_left; };
+  const auto left = [&](const Mistake& mistake) { return outcome_of(ball(), c, plan, {mistake}).field_left; };
   REQUIRE(left(StandsOff{5, {}}));
   // The kernel's own ratios of the same coil.
   const auto field = field_under(ball(), nullptr, c.coil.model, plan.treatment);

@@ -145,10 +145,21 @@ TEST_CASE("a vertex marked off says what the search by twitch leaves of it") {
   WhatIfControls* what_if = w.teach().panel().what_if();
   QTest::mouseClick(what_if->button(WhatIfControls::vertex), Qt::LeftButton, Qt::NoModifier, QPoint(8, 8));
   REQUIRE(w.teach().outcome());
-  REQUIRE(w.teach().outcome()->left_by_search);
+  REQUIRE(w.teach().outcome()->after_search);
   // A step of the grid at most stays, whichever way it was off by a centimetre or so.
-  CHECK(w.teach().outcome()->left_by_search->left_mm < 7.1);  // half the diagonal of a spot's centimetre
-  CHECK(w.teach().bar().caption().contains("The search by twitch"));
+  CHECK(w.teach().outcome()->after_search->search.left_mm < 7.1);  // half the diagonal of a spot's centimetre
+  const QString said = w.teach().bar().caption();
+  const geometry::SiteAfterSearch& found = *w.teach().outcome()->after_search;
+  CHECK(said.contains("Without a search by twitch the site would be off by " +
+                      length_with_unit(found.unsearched_mm[0], LengthUnit::centimetre) + " forward"));
+  CHECK(said.contains("takes back"));
+  CHECK(said.contains("The site is then off by " +
+                      length_with_unit(found.off_mm.norm(), LengthUnit::centimetre)));
+  // Less than half a step is not noticed.
+  QTest::keyClick(what_if->vertex_off()->edit(), Qt::Key_A, Qt::ControlModifier);
+  QTest::keyClicks(what_if->vertex_off()->edit(), "0.3");
+  QTest::keyClick(what_if->vertex_off()->edit(), Qt::Key_Return);
+  CHECK(w.teach().bar().caption().contains("The search by twitch takes back none of it"));
   QTest::mouseClick(what_if->button(WhatIfControls::turned), Qt::LeftButton, Qt::NoModifier, QPoint(8, 8));
-  CHECK_FALSE(w.teach().bar().caption().contains("The search by twitch"));
+  CHECK_FALSE(w.teach().bar().caption().contains("search by twitch"));
 }

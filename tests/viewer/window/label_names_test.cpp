@@ -40,6 +40,21 @@ TEST_CASE(
         QTest::qWait(10);
         look("what-if " + std::to_string(kind));
       }
+      // And two at once.
+      const std::pair<WhatIfControls::Kind, WhatIfControls::Kind> both[]{
+          {WhatIfControls::vertex, WhatIfControls::turned},
+          {WhatIfControls::tape, WhatIfControls::cap},
+          {WhatIfControls::turned, WhatIfControls::aside},
+          {WhatIfControls::off, WhatIfControls::tape}};
+      for (const auto& [first, second] : both) {
+        what_if->clear();
+        what_if->button(first)->click();
+        what_if->keep()->click();
+        what_if->button(second)->click();
+        REQUIRE(w.teach().outcome());
+        look("what-if " + std::to_string(first) + " and " + std::to_string(second));
+      }
+      what_if->clear();
     }
   }
 }

@@ -6,6 +6,7 @@
 
 #include "models/meshes/mesh_file.h"
 #include "tests/viewer/window/opened_window.h"
+#include "viewer/window/fields/small_length_field.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -63,7 +64,7 @@ TEST_CASE("every field says its unit and its range, and what each button does ca
       static const QRegularExpression range(
           QString::fromUtf8("From -?[0-9.]+ to [0-9.]+ (cm|in|whole degrees|mm|\u00b0|%)\\."));
       CHECK(range.match(field->edit()->toolTip()).hasMatch());
-      if (qobject_cast<const PlainField*>(field)) {  // its unit never changes
+      if (qobject_cast<const PlainField*>(field) || qobject_cast<const SmallLengthField*>(field)) {
         const QString unit_of_it = range.match(field->edit()->toolTip()).captured(1);
         CHECK(field->edit()->accessibleName().endsWith("in " + unit_of_it));
         continue;

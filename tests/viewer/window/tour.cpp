@@ -10,15 +10,17 @@
 #include "tests/viewer/window/opened_window.h"
 #include "tests/viewer/window/practise_tour.h"
 #include "tests/viewer/window/tour_chair.h"
+#include "tests/viewer/window/tour_settings.h"
 #include "tests/viewer/window/visit_screens.h"
 #include "viewer/window/frame/theme.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands|chair|practise]]; with "lesson" the
-// lesson's screens alone, with "practise" those of an exercise, with "contact" those of the gap under the
-// coil and of how far off hands are, with "brain" those that show a brain under the skin, with "cap" those of
-// the cap, with "visit" those of a visit and a course, with "hands" those of hands_tour.h, with "chair" those
-// of tour_chair.h.
+// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands|chair|practise|every [SETTING]]]; with
+// "lesson" the lesson's screens alone, with "contact" those of the gap under the coil and of how far off
+// hands are, with "brain" those that show a brain under the skin, with "cap" those of the cap, with "visit"
+// those of a visit and a course, with "hands" those of hands_tour.h, with "chair" those of tour_chair.h, with
+// "practise" those of an exercise, with "every" those of every_screen.h in three sizes and both themes, or in
+// one SETTING of tour_settings.h. Says which label stands over another's symbol, and fails if one does.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -421,6 +423,7 @@ private:
     const QString file = QStringLiteral("%1/%2-%3.png").arg(folder_).arg(size_.height()).arg(name);
     shot.save(file);
     std::printf("%s\n", qPrintable(file));
+    say_mistaken(opened_.window, name);
   }
 
   OpenedWindow opened_;
@@ -433,6 +436,8 @@ private:
 int main(int argc, char** argv) {
   const QString folder = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("build/tour");
   const TestSession bench(argc, argv);
+  if (argc > 2 && QLatin1String(argv[2]) == QLatin1String("every"))
+    return tour_of_settings(folder, argc > 3 ? argv[3] : "") ? 0 : 1;
   if (argc > 2 && QLatin1String(argv[2]) == QLatin1String("hands")) {
     QDir().mkpath(folder);
     tour_of_hands(folder);
@@ -483,4 +488,5 @@ int main(int argc, char** argv) {
     if (size.width() == 1280) tour.run_mri();
   }
   tour_of_practise(folder);
+  return mistaken_so_far() == 0 ? 0 : 1;
 }

@@ -41,18 +41,23 @@ TEST_CASE("inches chosen, everything is in inches: panel, stage, lesson, verdict
       CHECK_FALSE(is_metric(text));
     }
   };
+  w.worksheet().check()->tolerance()->fold()->click();
+  w.set_field(true);
+  w.set_gaps(true);
   for (int step = 0; step <= Worksheet::save_index; ++step) {
     w.worksheet().go_to(static_cast<Worksheet::StepIndex>(step));
     QTest::qWait(20);
     check_stage("step " + std::to_string(step + 1));
     for (const QLabel* label :
          w.worksheet().step(static_cast<Worksheet::StepIndex>(step))->findChildren<QLabel*>()) {
-      // The coil's own name, and errors that are entered in millimetres, stay what they are.
-      if (!label->isVisible() || label->text() == "mm" || label->text().contains("coil,")) continue;
+      // The coil's own name stays what it is.
+      if (!label->isVisible() || label->text().contains("coil,")) continue;
       INFO("panel of step " << step + 1 << ": " << label->text().toStdString());
       CHECK_FALSE(is_metric(label->text()));
     }
   }
+  w.set_field(false);
+  w.set_gaps(false);
   CHECK_FALSE(is_metric(w.worksheet().check()->verdict().reason));
   CHECK_FALSE(is_metric(w.worksheet().check()->verdict().by_hand));
   CHECK(w.worksheet().check()->verdict().pulse.contains(" in "));
@@ -63,11 +68,20 @@ TEST_CASE("inches chosen, everything is in inches: panel, stage, lesson, verdict
     INFO(w.teach().bar().caption().toStdString());
     CHECK_FALSE(is_metric(w.teach().bar().caption()));
   }
+  WhatIfControls* what_if = w.teach().panel().what_if();
+  for (int kind = WhatIfControls::nothing + 1; what_if->button(static_cast<WhatIfControls::Kind>(kind));
+       ++kind) {
+    what_if->button(static_cast<WhatIfControls::Kind>(kind))->click();
+    check_stage("what-if " + std::to_string(kind));
+    INFO(w.teach().bar().caption().toStdString());
+    CHECK_FALSE(is_metric(w.teach().bar().caption()));
+  }
+  what_if->clear();
   const viewer::SheetContent sheet = viewer::sheet_content(
       w.session().case_file(), w.session().head(), w.session().plan(), "today",
       viewer::off_by_hand(w.session().head().head, w.session().case_file().the_case, w.session().plan()));
   for (const viewer::SheetTable* table : {&sheet.measures, &sheet.search, &sheet.treatment, &sheet.tapes,
-                                          &sheet.to_draw, &sheet.rules, &sheet.alternatives}) {
+                                          &sheet.to_draw, &sheet.rules, &sheet.alternatives, &sheet.field}) {
     for (const auto& column : table->columns) CHECK_FALSE(is_metric(QString::fromStdString(column.heading)));
     for (const auto& row : table->rows)
       for (const auto& cell : row) {
@@ -81,4 +95,42 @@ TEST_CASE("inches chosen, everything is in inches: panel, stage, lesson, verdict
   w.worksheet().go_to(Worksheet::site_index);
   w.set_unit(LengthUnit::centimetre);
   CHECK(w.status_text().contains(" mm from the site"));
+}
+
+// One inch is 25.4 mm (international yard and pound agreement, 1959).
+TEST_CASE("what is refused and warned of, and errors of the hand, are in the unit that was chosen") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  w.set_unit(LengthUnit::inch);
+  TolerancePanel& panel = *w.worksheet().check()->tolerance();
+  w.worksheet().go_to(Worksheet::check_index);
+  panel.fold()->click();
+  const auto& errors = w.session().case_file().the_case.errors;
+  QLineEdit* mark = panel.error(2)->edit();
+  CHECK(mark->text() == length_text(errors.mark_mm, LengthUnit::inch));
+  opened.type(mark, "0.1");
+  CHECK(errors.mark_mm == Approx(2.54));
+  opened.type(mark, "2 mm");
+  CHECK(errors.mark_mm == Approx(2));
+  opened.type(mark, "99");
+  CHECK(panel.error(2)->problem().contains(" in."));
+  QTest::keyClick(mark, Qt::Key_Escape);
+  w.set_unit(LengthUnit::centimetre);
+  CHECK(mark->text() == "2.0");
+  opened.type(mark, "1,5");
+  CHECK(errors.mark_mm == Approx(1.5));
+  w.set_unit(LengthUnit::inch);
+  // Two tapes that make no head.
+  w.worksheet().go_to(Worksheet::measure_index);
+  opened.type(w.worksheet().measure()->nasion_inion()->edit(), "11.1");
+  opened.settle();
+  bool said = false;
+  for (const QLabel* label : w.findChildren<QLabel*>()) {
+    if (!label->isVisible() || label->text().contains("coil,")) continue;
+    INFO(label->text().toStdString());
+    CHECK_FALSE(is_metric(label->text()));
+    said = said || label->text().contains(" in");
+  }
+  CHECK(said);
+  w.set_unit(LengthUnit::centimetre);
 }

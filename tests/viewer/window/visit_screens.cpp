@@ -48,12 +48,15 @@ std::vector<VisitScreen> visit_screens() {
          mark_today(opened.window, 3);
          scroll_to(opened, opened.window.worksheet().check()->keep_button());
        }},
-      {"57-pulses-right-in-the-dark", [](OpenedWindow& opened) {
+      {"57-pulses-right-in-the-dark",
+       [](OpenedWindow& opened) {
+         emit opened.window.menus().dark(true);
          opened.window.session().change(
              "Side", [](models::CaseFile& case_file) { case_file.the_case.side = geometry::Side::right; });
          opened.window.worksheet().go_to(Worksheet::pulses_index);
          opened.window.stage().look(viewer::View::right);
-       }}};
+       }},
+      {"58-pulses-in-the-light-again", [](OpenedWindow& opened) { emit opened.window.menus().dark(false); }}};
 }
 
 }  // namespace scalpmark::window

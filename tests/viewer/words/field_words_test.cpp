@@ -40,7 +40,7 @@ TEST_CASE("a field is told as the model's, rounded, with its gap beside what was
           "In it the field is strongest 2.1 cm from the pulse point (on a sphere 2 cm under its skin), and has "
           "more than 71 % of that over 9 cm\u00b2, more than half over 28 cm\u00b2.",
           "Its line there runs along the coil's front axis; in which direction the current runs along it depends on the device.",
-          "A gap of 5 mm leaves 75 % of it, one of 10 mm 57 %: each millimetre asks for about 6 % more of the "
+          "A gap of 5 mm leaves 75 % of it, one of 10 mm 57 %: each 1 mm more asks for about 6 % more of the "
           "output in use (in people about 3 % of the device's full output were measured, Stokes et al. 2005)."});
   f.sheet.of_brain = true;
   CHECK(english(viewer::patch_sentence(f)).find("on the template's brain") != std::string::npos);

@@ -106,57 +106,99 @@ void draw_caution(Overlay& overlay, const Sight& sight, const std::string& cauti
   taken.push_back({caution, {margin, y, margin + widest, static_cast<double>(sight.height_px)}});
 }
 
-void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& axes, const Box& stage,
-                const Coverage& head, std::vector<Caption>& taken) {
-  const TextStyle style{16, true, palette::text, true};
-  const auto box_of = [&](const std::string& text, double x_share, double y_share) {
-    const TextSize size = overlay.measure(text, style);
-    const double x = stage.left + x_share * (stage.width() - size.width);
-    const double y = stage.top + y_share * (stage.height() - size.height);
-    return Box{x, y, x + size.width, y + size.height};
-  };
-  const auto put = [&](const std::string& text, double x_share, double y_share) {
-    const Box box = box_of(text, x_share, y_share);
-    overlay.text(text, {box.left, box.top}, style);
-    taken.push_back({text, box});
-  };
-  // Both at one height.
-  const auto put_at_rims = [&](const std::string& left, const std::string& right) {
-    constexpr std::array heights{0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9};
-    double best = heights.front(), least = std::numeric_limits<double>::infinity();
+namespace {
+
+const TextStyle side_style{16, true, palette::text, true};
+
+/// The name of a side, in one line or in as many as it has words.
+struct SideName {
+  std::vector<std::string> lines;
+  double width = 0, height = 0;
+
+  SideName(Overlay& overlay, const std::string& name, bool in_words) {
+    lines = in_words ? wrapped(overlay, name, side_style, 0) : std::vector{name};
+    for (const std::string& line : lines) {
+      const TextSize size = overlay.measure(line, side_style);
+      width = std::max(width, size.width);
+      height += size.height;
+    }
+  }
+  [[nodiscard]] Box at(const Box& stage, double x_share, double y_share) const {
+    const double x = stage.left + x_share * (stage.width() - width),
+                 y = stage.top + y_share * (stage.height() - height);
+    return {x, y, x + width, y + height};
+  }
+};
+
+void put(Overlay& overlay, const std::string& text, const SideName& name, const Box& box,
+         std::vector<Caption>& taken) {
+  double y = box.top;
+  for (const std::string& line : name.lines) {
+    overlay.text(line, {box.left, y}, side_style);
+    y += overlay.measure(line, side_style).height;
+  }
+  taken.push_back({text, box});
+}
+
+/// Both at one height, where they cover least; in several lines where one line would lie on what is shown.
+void put_at_rims(Overlay& overlay, const std::string& left, const std::string& right, const Box& stage,
+                 const Coverage& busy, std::vector<Caption>& taken) {
+  constexpr std::array heights{0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9, 0.03, 0.97};
+  double least = std::numeric_limits<double>::infinity();
+  Box best_left, best_right;
+  bool best_in_words = false;
+  for (const bool in_words : {false, true}) {
+    if (least <= 0) break;
+    const SideName a(overlay, left, in_words), b(overlay, right, in_words);
     for (const double y : heights) {
       double covered = 0;
-      for (const Box& box : {box_of(left, 0, y), box_of(right, 1, y)}) {
-        covered += head.share(box);
+      const Box on_left = a.at(stage, 0, y), on_right = b.at(stage, 1, y);
+      for (const Box& box : {on_left, on_right}) {
+        covered += busy.share(box);
         for (const Caption& other : taken) covered += box.overlaps(other.box) ? 1 : 0;
       }
-      if (covered < least) {
-        least = covered;
-        best = y;
-      }
+      if (covered >= least) continue;
+      least = covered;
+      best_left = on_left;
+      best_right = on_right;
+      best_in_words = in_words;
     }
-    put(left, 0, best);
-    put(right, 1, best);
+  }
+  put(overlay, left, SideName(overlay, left, best_in_words), best_left, taken);
+  put(overlay, right, SideName(overlay, right, best_in_words), best_right, taken);
+}
+
+}  // namespace
+
+void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& axes, const Box& stage,
+                const Coverage& busy, std::vector<Caption>& taken) {
+  const auto put_one = [&](const std::string& text, double x_share, double y_share) {
+    const SideName name(overlay, text, false);
+    put(overlay, text, name, name.at(stage, x_share, y_share), taken);
+  };
+  const auto at_rims = [&](const std::string& left, const std::string& right) {
+    put_at_rims(overlay, left, right, stage, busy, taken);
   };
   const double across = axes.right.dot(sight.right()), along = axes.front.dot(sight.right());
   if (std::abs(across) > 0.4) {
     if (across > 0)
-      put_at_rims(words(Words::tr("Patient's left")), words(Words::tr("Patient's right")));
+      at_rims(words(Words::tr("Patient's left")), words(Words::tr("Patient's right")));
     else
-      put_at_rims(words(Words::tr("Patient's right")), words(Words::tr("Patient's left")));
+      at_rims(words(Words::tr("Patient's right")), words(Words::tr("Patient's left")));
   } else {
     if (along > 0)
-      put_at_rims(words(Words::tr("Back")), words(Words::tr("Front")));
+      at_rims(words(Words::tr("Back")), words(Words::tr("Front")));
     else
-      put_at_rims(words(Words::tr("Front")), words(Words::tr("Back")));
+      at_rims(words(Words::tr("Front")), words(Words::tr("Back")));
     const double facing = axes.right.dot(sight.toward_eye);
     if (std::abs(facing) > 0.4)
-      put(words(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0.5, 0);
+      put_one(words(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0.5,
+              0);
   }
   const double upward = axes.front.dot(sight.up);
   if (std::abs(upward) > 0.6) {
-    put(words(Words::tr("Front")), 0.5, upward > 0 ? 0 : 1);
-    put(words(Words::tr("Back")), 0.5, upward > 0 ? 1 : 0);
+    put_one(words(Words::tr("Front")), 0.5, upward > 0 ? 0 : 1);
+    put_one(words(Words::tr("Back")), 0.5, upward > 0 ? 1 : 0);
   }
 }
 

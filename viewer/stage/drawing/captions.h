@@ -31,9 +31,10 @@ void draw_caution(Overlay& overlay, const Sight& sight, const std::string& cauti
                   std::vector<Caption>& taken);
 
 /// The patient's left and right (or front and back, seen from the side) at the rims of the head's part of the
-/// picture, at the height nearest to the middle where the head leaves room for them.
+/// picture, at the height nearest to the middle where what is shown (`busy`: head and coil) leaves room for
+/// them, a word a line where it leaves no more.
 void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& axes, const Box& stage,
-                const Coverage& head, std::vector<Caption>& taken);
+                const Coverage& busy, std::vector<Caption>& taken);
 
 /// Lines under each other, the first bold and the last quiet, from that corner down, no wider than that.
 void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines,

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "viewer/stage/scene/field_shown.h"
+
 namespace scalpmark::viewer {
 
 namespace {
@@ -44,6 +46,26 @@ void draw_coil(Overlay& overlay, double s, const LegendRow& row, double x, doubl
   }
 }
 
+void draw_rim(Overlay& overlay, double s, const Pixel& middle, double half_width, double half_height) {
+  constexpr int corners = 24;
+  const auto rim = [&](int i) {
+    const double a = 2 * std::numbers::pi * i / corners;
+    return Pixel{middle.x + half_width * s * std::cos(a), middle.y + half_height * s * std::sin(a)};
+  };
+  for (int i = 0; i < corners; ++i)
+    overlay.line(rim(i), rim(i + 1), field_outline_px, colour_of(Role::construction));
+}
+
+/// Two tints with outlines on a piece of skin, as the stage has them.
+void draw_patch(Overlay& overlay, double s, Colour colour, double x, double y) {
+  constexpr double wide = 11, wide_high = 6.5, core = 5.5, core_high = 3;
+  overlay.box({x - 14 * s, y - 8.5 * s, x + 14 * s, y + 8.5 * s}, palette::skin, 1);
+  overlay.ellipse({x, y}, wide * s, wide_high * s, colour, field_wide_opacity);
+  overlay.ellipse({x, y}, core * s, core_high * s, colour, field_core_opacity);
+  draw_rim(overlay, s, {x, y}, wide, wide_high);
+  draw_rim(overlay, s, {x, y}, core, core_high);
+}
+
 void draw_sample(Overlay& overlay, double s, const LegendRow& row, double x, double y) {
   const Colour colour = colour_of(row.role);
   switch (row.sample) {
@@ -58,10 +80,7 @@ void draw_sample(Overlay& overlay, double s, const LegendRow& row, double x, dou
       overlay.line({x - 13 * s, y}, {x + 13 * s, y}, 2, colour);
       break;
     case Sample::field:
-      overlay.ellipse({x, y}, 13 * s, 8 * s, palette::construction, 1);
-      overlay.ellipse({x, y}, 12 * s, 7 * s, paler(colour, 0.5), 1);
-      overlay.ellipse({x, y}, 7.5 * s, 4.5 * s, palette::construction, 1);
-      overlay.ellipse({x, y}, 6.5 * s, 3.5 * s, colour, 1);
+      draw_patch(overlay, s, colour, x, y);
       break;
     case Sample::coil:
       draw_coil(overlay, s, row, x, y);

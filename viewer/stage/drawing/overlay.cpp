@@ -37,7 +37,9 @@ int font_px(const TextStyle& style, double scale) {
   return static_cast<int>(std::lround(style.size_px * scale));
 }
 
-void set_style(vtkTextProperty* look, const TextStyle& style, double scale) {
+}  // namespace
+
+void set_type(vtkTextProperty* look, const TextStyle& style, double scale) {
   const std::string& font = font_file(style.bold);
   if (font.empty()) {
     look->SetFontFamilyToArial();
@@ -50,6 +52,12 @@ void set_style(vtkTextProperty* look, const TextStyle& style, double scale) {
   look->SetColor(style.colour.red / 255.0, style.colour.green / 255.0, style.colour.blue / 255.0);
   look->SetBackgroundColor(1, 1, 1);
   look->SetBackgroundOpacity(style.backed ? 0.82 : 0);
+}
+
+namespace {
+
+void set_style(vtkTextProperty* look, const TextStyle& style, double scale) {
+  set_type(look, style, scale);
   look->SetJustificationToLeft();
   look->SetVerticalJustificationToBottom();
 }

@@ -7,6 +7,7 @@
 #include <vtkRenderer.h>
 #include <vtkSmartPointer.h>
 #include <vtkTextActor.h>
+#include <vtkTextProperty.h>
 
 #include <Eigen/Core>
 #include <map>
@@ -27,6 +28,9 @@ struct TextStyle {
   Colour colour = palette::text;
   bool backed = false;  ///< on a white ground that lets little through
 };
+
+/// Gives type of VTK's own the same look, in a picture so many times as large as one 800 high.
+void set_type(vtkTextProperty* look, const TextStyle& style, double scale);
 
 struct TextSize {
   double width = 0, height = 0;

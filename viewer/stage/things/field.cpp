@@ -4,8 +4,10 @@
 // falls with depth. Seen through the skin, which it lies under. Nobody's own field, and it says so.
 #include <cmath>
 
+#include "viewer/stage/scene/field_shown.h"
 #include "viewer/stage/things/things.h"
 #include "viewer/words/field_words.h"
+#include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -16,8 +18,7 @@ ShowThing show_field;
 
 namespace {
 
-constexpr double wide_opacity = 0.45, core_opacity = 0.6;
-constexpr double field_outline_px = 1.6, field_line_px = 3;
+constexpr double field_line_px = 3;
 /// The line's ends, mm from the strongest place, and half of the strokes across them.
 constexpr double line_half_mm = 20, end_half_mm = 4;
 
@@ -43,7 +44,7 @@ DepthCurve curve_of(const geometry::FieldMap& map) {
   for (const geometry::FieldAtDepth& f : map.under_centre)
     curve.points.emplace_back(f.depth_mm, f.field / whole);
   curve.title = words(Words::tr("Field under the coil's centre"));
-  curve.depth = words(Words::tr("cm under the skin"));
+  curve.depth = words(Words::tr("%1 under the skin", "cm or inches"), {tape_unit()});
   return curve;
 }
 
@@ -86,7 +87,8 @@ Part show_field(const Showing& now, Surroundings& around) {
                            words(Words::tr("Field over 71 %, over half (model)")), at_field_in_legend});
   SeenThrough through;
   through.inside = field.round.centre;
-  through.tints = {tint_of(field.map.half, wide_opacity), tint_of(field.map.seven_tenths, core_opacity)};
+  through.tints = {tint_of(field.map.half, field_wide_opacity),
+                   tint_of(field.map.seven_tenths, field_core_opacity)};
   if (!is_ring(field.map)) {
     add_line(field, through);
     around.legend.push_back({LegendRow::Sample::line, Shape::disc, Role::text,

@@ -17,10 +17,11 @@ NumberTable numbers(const Showing& now) {
   const geometry::Placement& placement = now.placement;
   const auto& p = placement.pulse_tape;
   const auto& e = placement.edge_mark_tape;
-  // What is still being worked out keeps its place, so that the table does not come and go.
+  // What is still being worked out keeps its place, so that the table does not come and go; that it is not
+  // there yet is said once.
   using From = geometry::TapeFrom;
   const auto length = [](const std::optional<From>& from, double From::*what) {
-    return from ? tape_number((*from).*what) : words(Words::tr("not yet"));
+    return from ? tape_number((*from).*what) : std::string("\u2026");
   };
   const auto pulse = [&](double From::*what) { return length(p, what); };
   const auto edge = [&](double From::*what) {
@@ -32,8 +33,9 @@ NumberTable numbers(const Showing& now) {
   table.reach =
       words(Words::tr("centre to front edge %1"), {tape_length(now.the_case.coil.centre_to_edge_mm)});
   table.rows = {
-      {words(Words::tr("tape, %1, from", "cm or inches"), {tape_unit()}), words(Words::tr("pulse")),
-       words(Words::tr("edge mark"))},
+      {p ? words(Words::tr("tape, %1, from", "cm or inches"), {tape_unit()})
+         : words(Words::tr("tapes: not yet", "tape distances are not worked out")),
+       words(Words::tr("pulse")), words(Words::tr("edge mark"))},
       {words(Words::tr("vertex")), pulse(&From::vertex_mm), edge(&From::vertex_mm)},
       {words(Words::tr("nasion")), pulse(&From::nasion_mm), edge(&From::nasion_mm)},
       {words(Words::tr("left tragus")), pulse(&From::left_tragus_mm), edge(&From::left_tragus_mm)},

@@ -6,6 +6,7 @@
 #include <QPushButton>
 
 #include "viewer/window/frame/cautions.h"
+#include "viewer/words/inch_words.h"
 
 namespace scalpmark::window {
 
@@ -15,6 +16,10 @@ namespace {
 class Dialogs {
   Q_DECLARE_TR_FUNCTIONS(Dialogs)
 };
+
+QString small(double mm) {
+  return QString::fromStdString(viewer::whole_length(mm));
+}
 
 }  // namespace
 
@@ -116,10 +121,11 @@ void show_keys(QWidget* parent) {
       {Dialogs::tr("Drag the coil"), Dialogs::tr("moves it over the skin")},
       {Dialogs::tr("Left, Right; Ctrl and wheel"),
        Dialogs::tr("turn the coil by 1\u00b0 (with Shift 5\u00b0)")},
-      {Dialogs::tr("Ctrl and arrows"), Dialogs::tr("move the coil by 1 mm (with Shift 5 mm)")},
+      {Dialogs::tr("Ctrl and arrows"),
+       Dialogs::tr("move the coil by %1 (with Shift %2)").arg(small(1), small(5))},
       {Dialogs::tr("Click a spot of the grid"), Dialogs::tr("lays the coil on it")},
       {Dialogs::tr("Enter; Ctrl and arrows, placing points"),
-       Dialogs::tr("sets the point in the middle of the picture; moves it by 1 mm")},
+       Dialogs::tr("sets the point in the middle of the picture; moves it by %1").arg(small(1))},
       {Dialogs::tr("Esc"), Dialogs::tr("puts the coil back, takes an entry back, leaves Explain")},
       {Dialogs::tr("Drag beside the coil; Alt and arrows"), Dialogs::tr("turn the head")},
       {Dialogs::tr("Right drag; Shift and drag"), Dialogs::tr("shift the picture")},

@@ -25,12 +25,9 @@ struct PageWanted {
   viewer::PageParts parts;
 };
 
-/// Makes a sheet or a picture file while the window goes on answering. What is drawn by OpenGL is drawn in
-/// the window's thread, one view at a time between its events; everything else in a thread of its own. One
-/// job per object. Files are written whole or not at all; a cancelled job leaves none.
-/// Makes a sheet, a picture or an export file while the window goes on answering. What is drawn by OpenGL is
-/// drawn in the window's thread, one view at a time between its events; everything else in a thread of its
-/// own. One job per object. Files are written whole or not at all; a cancelled job leaves none.
+/// Makes a sheet, a picture, a page or an export file while the window goes on answering. What is drawn by
+/// OpenGL is drawn in the window's thread, one view at a time between its events; everything else in a thread
+/// of its own. One job per object. Files are written whole or not at all; a cancelled job leaves none.
 class OutputJob : public BackgroundWork {
   Q_OBJECT
 public:

@@ -60,10 +60,18 @@ QString Visit::set(TodaysMark which, const geometry::TapeReadings& readings) {
   const Doing doing(*this, name_of(which));
   const auto i = static_cast<std::size_t>(which);
   now_.readings[i] = readings;
-  if (count_of(readings) < 2 || !session_.is_ready()) return {};
-  now_.awaited[i] = !session_.has_fields();
-  if (now_.awaited[i]) {
-    session_.want_fields();
+  if (!session_.is_ready()) return {};
+  now_.awaited[i] = count_of(readings) >= 2 && !session_.has_fields();
+  // A mark that other tapes found is not where these say; nor, once there are enough of them, is one that was
+  // clicked.
+  if (count_of(readings) < 2 || now_.awaited[i]) {
+    const bool stale = now_.awaited[i] || !now_.found[i].places.empty();
+    if (stale && (now_.marks[i] || !now_.found[i].places.empty())) {
+      now_.found[i] = {};
+      take_found(i);
+      work_out();
+    }
+    if (now_.awaited[i]) session_.want_fields();
     return {};
   }
   QString problem = find(i);

@@ -1,6 +1,7 @@
 #include "viewer/window/stage_view/stage_camera.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "viewer/window/stage_view/turntable.h"
 
@@ -66,8 +67,8 @@ void StageCamera::look(viewer::View view, int glide_ms) {
   glide_to(to, glide_ms);
 }
 
-void StageCamera::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, double across_mm,
-                          int glide_ms, double eye_mm) {
+void StageCamera::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, double across_mm, int glide_ms,
+                          double eye_mm) {
   view_.reset();
   const Eye before = eye();
   if (subject_.is_bare()) {
@@ -77,7 +78,8 @@ void StageCamera::look_at(const Gaze& gaze, const std::optional<Vector3d>& at, d
     if (at && across_mm > 0) {
       Eye close = eye();
       close.focus = *at;
-      close.scale = across_mm / 2;
+      // What is looked at fills the part of the picture that is not written over, in whose middle it lies.
+      close.scale = across_mm / 2 / (1 - std::abs(close.centre_y));
       close.eye_mm = eye_mm;
       aim(*subject_.renderer(), close);
     }

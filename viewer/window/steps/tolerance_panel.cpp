@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "geometry/base/ranges.h"
+#include "viewer/window/fields/small_length_field.h"
 #include "viewer/words/tolerance_words.h"
 #include "viewer/words/words.h"
 
@@ -144,23 +145,27 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
   struct Row {
     QString name;
     geometry::Range allowed;
-    QString unit;
+    QString unit;  ///< empty: a length
     double step;
   };
   static_assert(errors.size() == std::tuple_size_v<decltype(errors_)>);
   const std::array<Row, errors.size()> rows{
-      {{tr("Each of the four points"), ranges::error_mm, tr("mm"), 0.5},
-       {tr("One reading of a tape"), ranges::error_mm, tr("mm"), 0.1},
-       {tr("A pencil mark"), ranges::error_mm, tr("mm"), 0.1},
+      {{tr("Each of the four points"), ranges::error_mm, {}, 0.5},
+       {tr("One reading of a tape"), ranges::error_mm, {}, 0.1},
+       {tr("A pencil mark"), ranges::error_mm, {}, 0.1},
        {tr("The coil's angle"), ranges::error_deg, tr("\u00b0"), 0.5},
        {tr("The coil's tilt, to a side and to its front"), ranges::error_deg, tr("\u00b0"), 0.5},
-       {tr("The cap slid forward or back (a guess)"), ranges::error_mm, tr("mm"), 0.5},
-       {tr("The cap slid to a side (a guess)"), ranges::error_mm, tr("mm"), 0.5},
+       {tr("The cap slid forward or back (a guess)"), ranges::error_mm, {}, 0.5},
+       {tr("The cap slid to a side (a guess)"), ranges::error_mm, {}, 0.5},
        {tr("The cap turned (a guess)"), ranges::error_deg, tr("\u00b0"), 0.5},
        {tr("Laid by another rule"), ranges::percent, tr("%"), 5},
        {tr("The look past the coil (a guess)"), ranges::error_deg, tr("\u00b0"), 1}}};
   for (std::size_t i = 0; i < rows.size(); ++i) {
-    auto* field = new PlainField(rows[i].name, rows[i].allowed, rows[i].unit, rows[i].step);
+    NumberField* field = nullptr;
+    if (rows[i].unit.isEmpty())
+      field = new SmallLengthField(rows[i].name, rows[i].allowed, rows[i].step);
+    else
+      field = new PlainField(rows[i].name, rows[i].allowed, rows[i].unit, rows[i].step);
     field->on_commit([this, i, name = rows[i].name](std::optional<double> value) {
       return session_.change(
           name, [&](models::CaseFile& case_file) { case_file.the_case.errors.*errors[i] = *value; });
@@ -176,6 +181,7 @@ void TolerancePanel::add_errors(QVBoxLayout& into) {
 
 void TolerancePanel::set_unit(LengthUnit unit) {
   unit_ = unit;
+  for (auto* field : findChildren<SmallLengthField*>()) field->set_unit(unit);
   show_result();
   show_ways();
 }

@@ -41,7 +41,7 @@ public:
   /// Worst to best.
   [[nodiscard]] QRadioButton* way_button(int index) const;
   /// In the order of HandErrors.
-  [[nodiscard]] PlainField* error(std::size_t index) const { return errors_[index]; }
+  [[nodiscard]] NumberField* error(std::size_t index) const { return errors_[index]; }
 
 signals:
   /// Opened, closed, the regions switched, or another way to mark chosen.
@@ -65,7 +65,7 @@ private:
   QCheckBox* on_head_;
   QLabel* result_;
   QProgressBar* progress_;
-  std::array<PlainField*, 10> errors_{};
+  std::array<NumberField*, 10> errors_{};
   QLabel *ways_heading_, *left_out_;
   std::optional<geometry::MarkingWay> way_picked_;
   QButtonGroup* ways_;

@@ -53,7 +53,7 @@ LessonPanel::LessonPanel(QWidget* parent) : QScrollArea(parent) {
   QFrame* lesson = card(tr("Lesson"), steps_);
   lesson->layout()->addWidget(tools_);
   column->addWidget(lesson);
-  column->addWidget(card(tr("What if one thing goes wrong?"), what_if_));
+  column->addWidget(card(tr("What if something goes wrong?"), what_if_));
   column->addStretch(1);
   setWidget(page);
 
@@ -90,7 +90,7 @@ void LessonPanel::size_type() {
   setFixedWidth(px(panel_width_px));
   setStyleSheet(
       QStringLiteral("QListWidget#lessonSteps { font-size: %1px; } QRadioButton#whatIf { font-size: %2px; } "
-                     "QLabel, QRadioButton, QLineEdit { font-size: %3px; } "
+                     "QLabel, QRadioButton, QCheckBox, QLineEdit { font-size: %3px; } "
                      "QLabel#cardHeading { font-size: %4px; }")
           .arg(px(list_px))
           .arg(px(kind_px))

@@ -55,8 +55,7 @@ void Teach::connect_parts() {
     if (room_.lesson_is_on()) room_.look();
   });
   connect(panel_, &LessonPanel::step_wanted, this, [this](int step) {
-    if (step != player_.current() || panel_->what_if()->kind() != WhatIfControls::nothing)
-      player_.go_to(step);
+    if (step != player_.current() || !panel_->what_if()->mistakes().empty()) player_.go_to(step);
   });
   connect(panel_->what_if(), &WhatIfControls::changed, this, &Teach::show_mistake);
   connect(panel_->tools(), &LessonTools::why_switched, this, [this](bool on) {
@@ -163,9 +162,10 @@ void Teach::work_out_mistake() {
   outcome_.reset();
   WhatIfControls* controls = panel_->what_if();
   controls->set_problem({});
-  if (const auto mistake = controls->mistake()) try {
-      outcome_ =
-          viewer::outcome_of(session.head().head, session.case_file().the_case, session.plan(), *mistake);
+  const geometry::Case& the_case = session.case_file().the_case;
+  controls->show_kept(controls->kept() ? kept_sentence(*controls->kept(), the_case, unit_) : QString());
+  if (const auto mistakes = controls->mistakes(); !mistakes.empty()) try {
+      outcome_ = viewer::outcome_of(session.head().head, the_case, session.plan(), mistakes);
       outcome_->result.really =
           geometry::with_cortex(std::move(outcome_->result.really), session.head().cortex.get());
     } catch (const std::exception& error) {
@@ -188,8 +188,8 @@ StageContent Teach::stage_content() {
 
 // Beside the stage's picture from outside, one from beside the coil, where the rules can be told apart.
 void Teach::show_rules() {
-  const bool about_rules = outcome_ ? std::holds_alternative<viewer::OtherRule>(outcome_->mistake)
-                                    : step().topic == viewer::LessonTopic::mark_edge;
+  const auto* other = outcome_ ? outcome_->made<viewer::OtherRule>() : nullptr;
+  const bool about_rules = outcome_ ? other != nullptr : step().topic == viewer::LessonTopic::mark_edge;
   std::optional<geometry::SideView> view;
   const Session& session = room_.session();
   const geometry::Case& now = session.case_file().the_case;
@@ -199,7 +199,6 @@ void Teach::show_rules() {
     } catch (const geometry::GeometryError&) {
       // a skin that cannot be cut there has no picture
     }
-  const auto* other = outcome_ ? std::get_if<viewer::OtherRule>(&outcome_->mistake) : nullptr;
   rules_->show_view(view, other ? other->laid_by : now.coil.laid_by);
   place_rules();
 }
@@ -241,7 +240,7 @@ void Teach::show_text() {
   if (steps_.empty()) return;
   const QString progress = tr("Step %1 of %2").arg(player_.current() + 1).arg(player_.count());
   if (outcome_)
-    bar_->show_text(progress, what_if_title(outcome_->mistake),
+    bar_->show_text(progress, what_if_title(outcome_->mistakes),
                     what_if_sentence(*outcome_, room_.session().case_file().the_case, unit_));
   else
     bar_->show_text(progress, QString::fromStdString(step().title), said_at(step()));

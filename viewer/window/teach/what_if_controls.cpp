@@ -52,6 +52,15 @@ WhatIfControls::WhatIfControls(QWidget* parent) : QWidget(parent), kinds_(new QB
            {aside_way_, aside_by_});
   add_kind(off, tr("The coil is not on the skin"), tr("Hair lies under it, or a wing is lifted"),
            {off_how_, off_gap_, off_by_});
+  keep_ = new QCheckBox(tr("Keep it, and choose a second"));
+  keep_->setToolTip(tr("Two things go wrong at once: the next one you choose comes on top of this one"));
+  keep_->setAccessibleDescription(keep_->toolTip());
+  all->addWidget(keep_);
+  kept_label_ = new QLabel;
+  kept_label_->setObjectName("kept");
+  kept_label_->setWordWrap(true);
+  kept_label_->hide();
+  all->addWidget(kept_label_);
   problem_ = new QLabel;
   problem_->setObjectName("problem");
   problem_->setWordWrap(true);
@@ -159,10 +168,12 @@ void WhatIfControls::choose_usual() {
 
 void WhatIfControls::connect_fields() {
   const auto say = [this] { emit changed(); };
-  connect(kinds_, &QButtonGroup::idClicked, this, [this] {
+  connect(kinds_, &QButtonGroup::idClicked, this, [this](int kind) {
+    if (kind == nothing) drop_kept();
     show_kind();
     emit changed();
   });
+  connect(keep_, &QCheckBox::clicked, this, &WhatIfControls::keep_or_drop);
   for (Choice* choice : {vertex_way_, which_tape_, tape_way_, turned_way_, laid_by_, cap_way_, aside_way_,
                          turned_about_, off_how_})
     connect(choice, &Choice::picked, this, say);
@@ -190,6 +201,41 @@ void WhatIfControls::show_kind() {
   cap_turned_->setVisible(cap_way_->chosen() >= turned_left);
   off_gap_->setVisible(off_how_->chosen() == more_gap);
   off_by_->setVisible(off_how_->chosen() != more_gap);
+  keep_->setVisible(kept_ || kind() != nothing);
+}
+
+void WhatIfControls::keep_or_drop(bool keep) {
+  if (keep) {
+    kept_ = mistake();
+    // None is chosen until the second is.
+    kinds_->setExclusive(false);
+    if (QAbstractButton* chosen = kinds_->checkedButton()) chosen->setChecked(false);
+    kinds_->setExclusive(true);
+  } else {
+    drop_kept();
+    if (kinds_->checkedId() < 0) kinds_->button(nothing)->setChecked(true);
+  }
+  enable_kinds();
+  show_kind();
+  emit changed();
+}
+
+void WhatIfControls::drop_kept() {
+  kept_.reset();
+  keep_->setChecked(false);
+  show_kept({});
+  enable_kinds();
+}
+
+void WhatIfControls::show_kept(const QString& in_words) {
+  kept_label_->setText(in_words);
+  kept_label_->setVisible(!in_words.isEmpty());
+}
+
+void WhatIfControls::enable_kinds() {
+  const auto* other = kept_ ? std::get_if<viewer::OtherRule>(&*kept_) : nullptr;
+  button(rule)->setEnabled(other == nullptr);
+  button(aside)->setEnabled((other != nullptr ? other->laid_by : case_rule_) == MarkRule::drop);
 }
 
 void WhatIfControls::set_unit(LengthUnit unit) {
@@ -197,7 +243,8 @@ void WhatIfControls::set_unit(LengthUnit unit) {
 }
 
 void WhatIfControls::clear() {
-  if (kind() == nothing) return;
+  if (kind() == nothing && !kept_) return;
+  drop_kept();
   kinds_->button(nothing)->setChecked(true);
   set_problem({});
   show_kind();
@@ -220,6 +267,13 @@ geometry::CapMove WhatIfControls::cap_move() const {
     default:
       return {0, 0, deg};
   }
+}
+
+std::vector<viewer::Mistake> WhatIfControls::mistakes() const {
+  std::vector<viewer::Mistake> all;
+  if (kept_) all.push_back(*kept_);
+  if (const auto chosen = mistake()) all.push_back(*chosen);
+  return all;
 }
 
 std::optional<viewer::Mistake> WhatIfControls::mistake() const {
@@ -281,8 +335,9 @@ void WhatIfControls::show_case(const geometry::Case& the_case) {
   const bool landmark = the_case.treatment.rule == geometry::TreatmentRule::landmark;
   which_tape_->button(treatment_tape)->setEnabled(!landmark);
   if (landmark && which_tape_->chosen() == treatment_tape) which_tape_->choose(edge_tape);
-  button(aside)->setEnabled(the_case.coil.laid_by == MarkRule::drop);
-  if (the_case.coil.laid_by != MarkRule::drop && kind() == aside) clear();
+  case_rule_ = the_case.coil.laid_by;
+  enable_kinds();
+  if (!button(aside)->isEnabled() && kind() == aside) clear();
   const int own = index_of(the_case.coil.laid_by);
   for (int i = 0; i < static_cast<int>(rules.size()); ++i) laid_by_->button(i)->setEnabled(i != own);
   if (laid_by_->chosen() == own)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QButtonGroup>
+#include <QCheckBox>
 #include <QLabel>
 #include <QRadioButton>
 #include <QWidget>
@@ -15,8 +16,8 @@
 
 namespace scalpmark::window {
 
-/// Chooses one thing to do wrong, and by how much. Only says what was chosen; others work out what comes of
-/// it.
+/// Chooses one thing to do wrong, and by how much; kept, it lets a second be chosen beside it. Only says what
+/// was chosen; others work out what comes of it.
 class WhatIfControls : public QWidget {
   Q_OBJECT
 public:
@@ -24,9 +25,15 @@ public:
 
   explicit WhatIfControls(QWidget* parent = nullptr);
 
-  /// The mistake chosen; empty while nothing is done wrong.
-  [[nodiscard]] std::optional<viewer::Mistake> mistake() const;
-  [[nodiscard]] Kind kind() const { return static_cast<Kind>(kinds_->checkedId()); }
+  /// The one kept and the one chosen; empty while nothing is done wrong.
+  [[nodiscard]] std::vector<viewer::Mistake> mistakes() const;
+  /// The one chosen; nothing, too, while a second is still to be chosen.
+  [[nodiscard]] Kind kind() const {
+    return kinds_->checkedId() < 0 ? nothing : static_cast<Kind>(kinds_->checkedId());
+  }
+  [[nodiscard]] const std::optional<viewer::Mistake>& kept() const { return kept_; }
+  /// Says which one is kept.
+  void show_kept(const QString& in_words);
   /// What lengths are typed in.
   void set_unit(LengthUnit unit);
   /// Back to nothing done wrong, without a word.
@@ -39,6 +46,9 @@ public:
   [[nodiscard]] QString problem() const { return problem_->text(); }
 
   [[nodiscard]] QRadioButton* button(Kind kind) const;
+  /// Keeps the one chosen, for a second; seen while there is one to keep.
+  [[nodiscard]] QCheckBox* keep() const { return keep_; }
+  [[nodiscard]] QString kept_text() const { return kept_label_->text(); }
   [[nodiscard]] LengthField* vertex_off() const { return vertex_off_; }
   [[nodiscard]] Choice* vertex_way() const { return vertex_way_; }
   [[nodiscard]] LengthField* tape_off() const { return tape_off_; }
@@ -70,7 +80,12 @@ private:
   void choose_usual();
   void connect_fields();
   void show_kind();
+  [[nodiscard]] std::optional<viewer::Mistake> mistake() const;
   [[nodiscard]] geometry::CapMove cap_move() const;
+  void keep_or_drop(bool keep);
+  void drop_kept();
+  /// What can be done wrong in the case beside what is kept.
+  void enable_kinds();
 
   QButtonGroup* kinds_;
   std::array<QWidget*, 8> details_{};
@@ -78,7 +93,10 @@ private:
   AngleField *turned_by_, *cap_turned_, *aside_by_, *off_by_;
   Choice *vertex_way_, *which_tape_, *tape_way_, *turned_way_, *laid_by_, *cap_way_, *aside_way_,
       *turned_about_, *off_how_;
-  QLabel* problem_;
+  QLabel *problem_, *kept_label_;
+  QCheckBox* keep_;
+  std::optional<viewer::Mistake> kept_;
+  geometry::MarkRule case_rule_ = geometry::MarkRule::drop;
 };
 
 }  // namespace scalpmark::window

@@ -19,19 +19,15 @@ class WhatIfPicture {
   Q_DECLARE_TR_FUNCTIONS(WhatIfPicture)
 };
 
-/// The tapes that the mistake is about.
-std::set<std::string> lines_of(const viewer::Mistake& mistake) {
-  if (std::holds_alternative<viewer::VertexOff>(mistake)) return {"lateral", "anterior"};
-  if (const auto* tape = std::get_if<viewer::TapeMisread>(&mistake)) switch (tape->which) {
-      case Misread::lateral:
-      case Misread::anterior:
-        return {"lateral", "anterior"};
-      case Misread::treatment:
-        return {"treatment"};
-      case Misread::centre_to_edge:
-        break;
-    }
-  return {};
+/// The tapes that the mistakes are about.
+std::set<std::string> lines_of(const std::vector<viewer::Mistake>& mistakes) {
+  std::set<std::string> lines;
+  for (const viewer::Mistake& mistake : mistakes) {
+    if (geometry::is_before_search(mistake)) lines.insert({"lateral", "anterior"});
+    if (const auto* tape = std::get_if<viewer::TapeMisread>(&mistake))
+      if (tape->which == Misread::treatment) lines.insert("treatment");
+  }
+  return lines;
 }
 
 namespace order = viewer::label_priority;
@@ -66,7 +62,7 @@ StageLook::CloseUp close_up(const viewer::MistakeOutcome& outcome, const geometr
     close.at += 0.3 * (*outcome.result.vertex - close.at);
     close.across_mm = 180;
   }
-  if (std::holds_alternative<viewer::StandsOff>(outcome.mistake)) {
+  if (outcome.made<viewer::StandsOff>()) {
     // From before its front, where gaps and lifted wings are seen.
     close.gaze.toward_eye = (outcome.meant.front + 0.25 * outcome.meant.normal).normalized();
     close.gaze.up = outcome.meant.normal;
@@ -90,6 +86,22 @@ StageLook::CloseUp close_up(const viewer::MistakeOutcome& outcome, const geometr
   return close;
 }
 
+/// Of two mistakes at once: where each would put the pulse alone.
+void add_alone(const viewer::MistakeOutcome& outcome, viewer::Shown& shown) {
+  for (std::size_t i = 0; i < outcome.alone.size(); ++i) {
+    const viewer::MistakeAlone& alone = outcome.alone[i];
+    if (alone.pulse_line.empty()) continue;
+    const QString off = QString::fromStdString(viewer::tape_length(alone.off_mm));
+    const QString text = i == 0 ? WhatIfPicture::tr("the first alone, %1").arg(off)
+                                : WhatIfPicture::tr("the second alone, %1").arg(off);
+    viewer::Note way;
+    way.line = alone.pulse_line;
+    shown.notes.push_back(way);
+    shown.notes.push_back(mark(Shape::small_disc, Role::pulse, alone.really.pulse, alone.really.forward, text,
+                               order::start - static_cast<int>(i)));
+  }
+}
+
 }  // namespace
 
 StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geometry::Case& the_case,
@@ -98,10 +110,10 @@ StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geomet
   const bool at_start = outcome.meant_on == CoilOn::start;
   StageContent content;
   viewer::Shown& shown = content.shown;
-  shown.lines = lines_of(outcome.mistake);
+  shown.lines = lines_of(outcome.mistakes);
   shown.things = {Thing::skin, Thing::coil, Thing::labels};
   if (!shown.lines->empty()) shown.things.insert(Thing::tapes);
-  if (at_start) {
+  if (at_start || outcome.result.vertex) {
     shown.things.insert(Thing::landmarks);
     shown.landmarks = std::set<std::string>{"Cz"};
   }
@@ -128,6 +140,7 @@ StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geomet
     content.shown.notes.push_back(line(outcome.edge_line, outcome.edge_mark_off_mm));
   if (!outcome.pulse_line.empty())
     content.shown.notes.push_back(line(outcome.pulse_line, outcome.result.off_mm));
+  add_alone(outcome, content.shown);
   if (meant_mark && !outcome.edge_line.empty())
     content.shown.notes.push_back(mark(Shape::bar, Role::edge_mark_by_other_rule, *meant_mark, across(meant),
                                        WhatIfPicture::tr("wanted edge mark"), order::note));
@@ -147,7 +160,8 @@ StageContent what_if_content(const viewer::MistakeOutcome& outcome, const geomet
                                        order::edge_mark));
   content.shown.notes.push_back(mark(Shape::disc, Role::pulse, really.pulse, really.forward,
                                      outcome.pulse_line.empty() ? WhatIfPicture::tr("pulse point, as wanted")
-                                                                : WhatIfPicture::tr("real pulse point"),
+                                     : outcome.alone.empty()    ? WhatIfPicture::tr("real pulse point")
+                                                                : WhatIfPicture::tr("real pulse point, both"),
                                      order::hotspot));
   content.look.close_up = close_up(outcome, plan);
   return content;

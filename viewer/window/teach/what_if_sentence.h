@@ -7,10 +7,15 @@
 
 namespace scalpmark::window {
 
-/// "What if the coil is turned?"
-[[nodiscard]] QString what_if_title(const viewer::Mistake& mistake);
+/// "What if the coil is turned?"; of two, that there are two.
+[[nodiscard]] QString what_if_title(const std::vector<viewer::Mistake>& mistakes);
 
-/// What was done wrong and where the pulse goes for it: lengths as on a tape, whole degrees.
+/// Which mistake is kept while a second is chosen.
+[[nodiscard]] QString kept_sentence(const viewer::Mistake& kept, const geometry::Case& the_case,
+                                    LengthUnit unit);
+
+/// What was done wrong and where the pulse goes for it: lengths as on a tape, whole degrees. Of two, what
+/// each does alone, too.
 [[nodiscard]] QString what_if_sentence(const viewer::MistakeOutcome& outcome, const geometry::Case& the_case,
                                        LengthUnit unit);
 
