@@ -7,7 +7,7 @@ target_link_libraries(page_answers PRIVATE scalpmark::viewer scalpmark_flags)
 function(scalpmark_page_test name file)
   add_test(NAME "page: ${name}" COMMAND ${NODE} ${CMAKE_CURRENT_SOURCE_DIR}/page/${file}
     ${PROJECT_SOURCE_DIR} ${PROJECT_BINARY_DIR})
-  set_tests_properties("page: ${name}" PROPERTIES TIMEOUT ${longest_s} ENVIRONMENT
+  set_tests_properties("page: ${name}" PROPERTIES TIMEOUT 1200 ENVIRONMENT
     "${without_leak_check};QT_QPA_PLATFORM=offscreen")
 endfunction()
 if(NODE)

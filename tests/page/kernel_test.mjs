@@ -69,7 +69,10 @@ const cases = {
   'scan, angled coil': scan((c) => (c.coil.model = 'angled-8-150')),
 };
 
-function questions(site, edge) {
+/// Distance fields take seconds a head, so not every case has them worked out.
+const withFields = ['as it ships', 'laid by tape', 'MRI', 'scan, angled coil'];
+
+function questions(site, edge, fields) {
   const at = (p, by) => p.map((v, i) => v + by[i]);
   const mark = (t) => ({ vertex: t.vertex, nasion: t.nasion, left_tragus: t.left_tragus });
   const lengths = { mm: 10, decimals: 1, mark: '.', pattern: '%1 cm' };
@@ -78,8 +81,8 @@ function questions(site, edge) {
   asked.push({ ask: 'place', from: at(site.pulse, site.normal.map((v) => 300 * v)), way: site.normal.map((v) => -v) });
   asked.push({ ask: 'place', from: [900, 900, 900], way: [0, 0, 1] });
   asked.push({ ask: 'in_sight', toward_eye: [0.6, 0.8, 0], points: [...site.pulse, ...site.normal, 0, -80, 0, 0, -1, 0] });
-  asked.push({ ask: 'fields' }, { ask: 'place', at: at(site.pulse, [5, 5, 0]) });
-  if (edge) {
+  if (fields) asked.push({ ask: 'fields' }, { ask: 'place', at: at(site.pulse, [5, 5, 0]) });
+  if (fields && edge) {
     asked.push({ ask: 'check', lengths, site: mark(site.tape_from_mm.pulse), edge: mark(site.tape_from_mm.edge_mark) });
     const off = mark(site.tape_from_mm.pulse);
     asked.push({ ask: 'check', lengths, site: { ...off, vertex: off.vertex + 9 }, edge: mark(site.tape_from_mm.edge_mark) });
@@ -99,7 +102,7 @@ for (const [name, contents] of Object.entries(cases)) {
     run([program, 'solve', caseFile('one', contents), '--no-brain', '--out', solved, '--force']);
     expect(readFileSync(solved, 'utf8') === plan, `${name}: the plan is that of "solve", byte for byte`);
   }
-  const site = JSON.parse(plan).treatment, asked = questions(site, site.mark);
+  const site = JSON.parse(plan).treatment, asked = questions(site, site.mark, withFields.includes(name));
   const caseThere = join(folder, 'case.txt'), skinThere = join(folder, 'skin.bin');
   writeFileSync(caseThere, data.case);
   writeFileSync(skinThere, bytes('skin'));
