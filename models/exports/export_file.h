@@ -29,7 +29,7 @@ struct FlatCut {
 [[nodiscard]] std::string glb_bytes(const ExportHead& head);
 
 /// Binary PLY, mm in the head's frame, a colour at each corner; the skin first, then all things, each a piece
-/// of its own. By VTK.
+/// of its own.
 [[nodiscard]] std::string ply_bytes(const ExportHead& head);
 
 /// Binary STL for a printer, mm at true size: the skin, closed, its marks standing out of it

@@ -12,7 +12,7 @@
 
 namespace scalpmark::models {
 
-using Eigen::Vector3d;
+using Eigen::Vector3f;
 using geometry::at;
 
 namespace {
@@ -26,8 +26,8 @@ void put_number(std::string& bytes, Number number) {
   bytes.append(raw.data(), raw.size());
 }
 
-void put_place(std::string& bytes, const Vector3d& p) {
-  for (int k = 0; k < 3; ++k) put_number(bytes, static_cast<float>(p[k]));
+void put_place(std::string& bytes, const Vector3f& p) {
+  for (int k = 0; k < 3; ++k) put_number(bytes, p[k]);
 }
 
 /// Marks that stand on what is left, clear of its edge.
@@ -54,10 +54,13 @@ std::string stl_bytes(const ExportHead& head, const std::optional<FlatCut>& cut)
   put_number(bytes, static_cast<std::uint32_t>(print.mesh.triangles.size()));
   for (std::size_t f = 0; f < print.mesh.triangles.size(); ++f) {
     const auto& t = print.mesh.triangles[f];
-    const Vector3d &a = print.mesh.vertices[at(t[0])], &b = print.mesh.vertices[at(t[1])],
-                   &c = print.mesh.vertices[at(t[2])];
-    put_place(bytes, (b - a).cross(c - a).normalized());
-    for (const Vector3d& corner : {a, b, c}) put_place(bytes, corner);
+    // As the file has them: of a narrow triangle the rounded corners' normal is another.
+    const Vector3f a = print.mesh.vertices[at(t[0])].cast<float>(),
+                   b = print.mesh.vertices[at(t[1])].cast<float>(),
+                   c = print.mesh.vertices[at(t[2])].cast<float>();
+    const Vector3f normal = (b - a).cross(c - a), none = Vector3f::Zero();
+    put_place(bytes, normal.norm() > 0 ? Vector3f(normal.normalized()) : none);
+    for (const Vector3f& corner : {a, b, c}) put_place(bytes, corner);
     put_number(bytes, print.is[f]);
   }
   return bytes;

@@ -83,7 +83,7 @@ TEST_CASE("help groups the commands by what people come for, each of them once")
   const std::string out = run(folder, "--help").out;
   INFO(out);
   std::size_t before = 0;
-  for (const char* heading : {"Before the first visit", "At the chair", "From visit to visit",
+  for (const char* heading : {"Before the first visit", "At the chair", "From visit to visit", "For a class",
                               "How far to trust it", "A head of one's own", "To hand on"}) {
     const std::size_t at = out.find(heading);
     REQUIRE(at != std::string::npos);
@@ -91,8 +91,9 @@ TEST_CASE("help groups the commands by what people come for, each of them once")
     before = at;
   }
   CHECK(out.find("Subcommands") == std::string::npos);  // of no trade
-  for (const char* command : {"solve", "picture", "sheet", "strips", "check", "answers", "log", "course",
-                              "tolerance", "contact", "field", "head", "export"}) {
+  for (const char* command :
+       {"solve", "picture", "sheet", "strips", "check", "answers", "log", "course", "exercise", "score",
+        "tolerance", "contact", "field", "head", "page", "export"}) {
     const std::string line = "\n  " + std::string(command) + " ";
     CHECK(out.find(line) != std::string::npos);
     CHECK(out.find(line) == out.rfind(line));

@@ -244,20 +244,31 @@ TEST_CASE("the angle card's angle and lengths are those of the case on the print
       const double inward = side == geometry::Side::left ? 1 : -1;
       const double a = angle_deg * std::acos(-1.0) / 180;
       const double way_x = inward * std::sin(a), way_y = -std::cos(a), across_x = -way_y, across_y = way_x;
-      // Beside the axis, half way and near its end: the ink's middle lies on it, so the angle is right.
-      for (const double at : {0.5 * length, 0.9 * length}) {
-        const auto off = ink_along(page, x + at * px_per_mm * way_x, y + at * px_per_mm * way_y, across_x,
-                                   across_y, -1.5, 1.5);
-        INFO("side " << static_cast<int>(side) << ", " << angle_deg << " degrees, at " << at << " mm");
+      // How far the ink's middle is beside the axis from that point, as it is on the way to the end: the same
+      // all along, so the angle to the midline is right.
+      const auto beside = [&](double at) {
+        return ink_along(page, x + at * px_per_mm * way_x, y + at * px_per_mm * way_y, across_x, across_y,
+                         -1.5, 1.5);
+      };
+      INFO("side " << static_cast<int>(side) << ", " << angle_deg << " degrees");
+      const auto first = beside(0.15 * length);
+      REQUIRE(first.has_value());
+      CHECK(std::abs(*first) < 0.5);  // the point itself lies under the bar across it
+      for (const double share : {0.5, 0.9}) {
+        const auto off = beside(share * length);
         REQUIRE(off.has_value());
-        CHECK(std::abs(*off) < 0.2);
+        CHECK(std::abs(*off - *first) < 0.2);
       }
-      // The bar at its end, met 4 mm to either side of the axis.
-      for (const double aside : {-4.0, 4.0}) {
-        const auto end = ink_along(page, x + aside * px_per_mm * across_x, y + aside * px_per_mm * across_y,
-                                   way_x, way_y, length - 3, length + 3);
-        REQUIRE(end.has_value());
-        CHECK(std::abs(*end - length) < 0.2);
+      // From the bar across its beginning to the one across its end, each met on either side of the axis.
+      const auto bar = [&](double near, double aside) {
+        return ink_along(page, x + aside * px_per_mm * across_x, y + aside * px_per_mm * across_y, way_x,
+                         way_y, near - 1.2, near + 1.2);
+      };
+      for (const double toward : {-1.0, 1.0}) {
+        const auto begins = bar(0, 2 * toward), ends = bar(length, 4 * toward);
+        REQUIRE(begins.has_value());
+        REQUIRE(ends.has_value());
+        CHECK(std::abs(*ends - *begins - length) < 0.2);
       }
       // The back: from 3 mm behind the centre to the front edge, and the coil's outline beside it.
       CHECK(std::abs(card->back_axis.mm() - (made.content.centre_to_edge_mm + 3)) < 0.2);
