@@ -16,7 +16,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::size_t largest_exercise = 200'000;  // bytes
+constexpr std::size_t largest_exercise = 200000;  // bytes
 
 }  // namespace
 

@@ -24,7 +24,7 @@ namespace {
 
 /// How far the head is cut beside the coil; where the face is left out, no further than the scalp.
 constexpr double whole_side_mm = 120, scalp_side_mm = 70;
-constexpr std::size_t most_of_brain = 14'000;  // triangles
+constexpr std::size_t most_of_brain = 14000;  // triangles
 
 Vector3d in_coil(const CoilBody& coil, const Vector3d& at) {
   const Vector3d from = at - coil.origin;

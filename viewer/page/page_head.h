@@ -22,9 +22,9 @@ struct HeadOfPage {
 };
 
 /// At most so many triangles of a scan, for drawing and for the kernel alike.
-inline constexpr std::size_t most_drawn = 20'000;
+inline constexpr std::size_t most_drawn = 20000;
 /// Of the generic head for drawing; a page's kernel has all of it in itself.
-inline constexpr std::size_t most_drawn_of_generic = 30'000;
+inline constexpr std::size_t most_drawn_of_generic = 30000;
 
 [[nodiscard]] HeadOfPage head_of_page(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                                       const geometry::Plan& plan, PageHead head,

@@ -42,10 +42,11 @@ Message round_head_sentence(const CoilField& field) {
 
 Message patch_sentence(const CoilField& field) {
   const geometry::FieldMap& map = field.map;
-  const Message where = field.sheet.of_brain
-                            ? Message::of("on the template's brain")
-                            : Message::of("on a sphere %1 under its skin",
-                                          Message::of("%1 cm", geometry::number(sheet_depth_mm / 10)));
+  Message where = Message::of("on the template's brain");
+  if (!field.sheet.of_brain) {
+    const Message depth = Message::of("%1 cm", geometry::number(sheet_depth_mm / 10));
+    where = Message::of("on a sphere %1 under its skin", depth);
+  }
   return Message::of(
       "In it the field is strongest %1 cm from the pulse point (%2), and has more than 71 % of that over %3 "
       "cm\u00b2, more than half over %4 cm\u00b2.",

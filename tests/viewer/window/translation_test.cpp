@@ -70,9 +70,10 @@ TEST_CASE("every text of the window stands in the file that is handed to transla
   const QString fresh = folder.filePath("scalpmark.ts");
   QProcess update;
   // As viewer/window/CMakeLists.txt does it.
-  update.start("lupdate", {"-silent", "-locations", "none", "-no-obsolete", "-tr-function-alias",
-                           "tr+=of,Q_DECLARE_TR_FUNCTIONS+=SCALPMARK_MESSAGES_IN", "-I", source,
-                           source + "/geometry", source + "/models", source + "/viewer", "-ts", fresh});
+  update.start("lupdate",
+               {"-silent", "-locations", "none", "-no-obsolete", "-extensions", "cpp,h", "-tr-function-alias",
+                "tr+=of,Q_DECLARE_TR_FUNCTIONS+=SCALPMARK_MESSAGES_IN", "-I", source, source + "/geometry",
+                source + "/models", source + "/viewer", "-ts", fresh});
   REQUIRE(update.waitForFinished(120'000));
   CHECK(update.readAllStandardError().isEmpty());
   const auto sources = [](const QString& path) {

@@ -118,10 +118,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>move the coil by 1 mm (with Shift 5 mm)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Click a spot of the grid</source>
         <translation type="unfinished"></translation>
     </message>
@@ -131,10 +127,6 @@
     </message>
     <message>
         <source>Enter; Ctrl and arrows, placing points</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>sets the point in the middle of the picture; moves it by 1 mm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -325,6 +317,70 @@
         <source>full screen, and back</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>A person&apos;s face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This head is a scan, and the file will show the person&apos;s face to whoever gets it. A head for a 3D printer that is cut flat above the brow has none. Write the file with the face?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it with the face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not write it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move the coil by %1 (with Shift %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sets the point in the middle of the picture; moves it by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F, T, P, L, X, C in Practise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take the finger, the tape, the pencil for a point, a line or a cross, the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl and arrows; Space in Practise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move the hand by 1 mm (with Shift 5 mm); set the tool down there, and lift it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>H, O, Delete in Practise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hold the tape where its end is, close it around the head, take tape or coil off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saves a page for a browser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exports the head with its marks</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
@@ -401,10 +457,6 @@
     </message>
     <message>
         <source>The steps of the gap map must be from 1 to 10 mm; correct them.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The limits of the check must be more than 0 mm and 0 degrees; correct them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1185,10 +1237,6 @@
     </message>
     <message>
         <source>%1 is flat (only %2 mm thick); choose a mesh of a head.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 would do); check the unit or choose another mesh.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2600,10 +2648,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>on a sphere 2 cm under its skin</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>In it the field is strongest %1 cm from the pulse point (%2), and has more than 71 % of that over %3 cm², more than half over %4 cm².</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2633,10 +2677,6 @@
     </message>
     <message>
         <source>It is strongest around the coil&apos;s axis, %1 cm away from it, not under its centre, and its line runs around the axis.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A gap of 5 mm leaves %1 % of it, one of 10 mm %2 %: each millimetre asks for about %3 % more of the output in use (in people about 3 % of the device&apos;s full output were measured, Stokes et al. 2005).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2740,10 +2780,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The %1 hits %2, which holds the coil %3 further off; turn the coil, or ask the prescriber about the site.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2813,6 +2849,673 @@
     </message>
     <message>
         <source>The habit that would help most: %1 (half that error, and %2 on average become %3).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The step &quot;%1&quot; does not ask for that; put down what it asks for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The place put down for &quot;%1&quot; is no place on a head; put it down again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tape was read as %1 cm; a tape on a head reads %2 to %3 cm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tape for &quot;%1&quot; is held at %2 points; %3 are enough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil was laid at %1 degrees; an angle is from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No head could be drawn for this number: the head to be scaled has no usual tapes; use another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exercise has no task; choose one or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exercise&apos;s task &quot;%1&quot; comes after &quot;%2&quot;; give each task once, in the order of the trade.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exercise&apos;s title has %1 characters; %2 are the most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exercise&apos;s number is %1; it must be from 0 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exercise&apos;s time limit is %1 minutes; it must be from 1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exercise allows %1 tries; it must be from 1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape is held at two points or more; give it another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two points that the tape is held at lie in one place; pull it on from there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An edge mark of this case falls off the head, so nobody can draw it; choose another marking rule, angle or site for the exercise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This treatment site is a landmark, so it does not hang on which spot of the search answers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The limits of the check must be more than 0, the distance and the angle; correct them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A coil is laid by one rule; choose another mistake beside the first rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The errors of gluing and of laying a strip must be from 0 to %1 mm; correct them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>head drawn for the number %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a list of tasks in the order of the trade (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belongs to a generic head of the case&apos;s own alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a step of this exercise, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is there twice (%1); keep one of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not go with the step %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is held at no places of a head, or at too many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a place on a head, but is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>has more than %1 attempts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut flat at this height nothing is cut off the head, or all of it; choose another height.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head could not be written as glTF; close other programs and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 cm would do); check the unit or choose another mesh.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file holds the face of the person who was scanned; give it to nobody who must not know them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head in this page is damaged; have the page written again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a page for a browser is made of is damaged; run scripts/build release page_parts, and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing the page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thinning the skin for a page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a page for a browser is made of was not built with this program; run scripts/build release page_parts, and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No attempt leads to a pulse.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse at the end, of %1: half within %2; a quarter within %3, three quarters within %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The class page does not fit on one page; choose larger paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no result to be read; give one or more files of results.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of the files holds a result that can be read. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: %1 is of another exercise than most files; look at it with others of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cm²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a round model head its field is then strongest, %2 under the skin, %1 from where it is with the coil held flat, and all of it is left at that place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a round model head its field is then strongest, %3 under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go down the forehead with a fingertip and mark the deepest place of the hollow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stand straight in front and mark on the middle line of the nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>come up from the neck with a fingertip and mark the top of the bump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stand straight behind and mark between both sides of the bump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at the ear from straight beside it and mark just in front of the ear canal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put the tape&apos;s zero on the point, count from the next whole centimetre, and say the reading before you type it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pull the tape tight and lay it straight over the top: a tape that lies aside reads too long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check that the tape&apos;s end and its zero lie on the points themselves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure half of nasion-inion from both ends, and mark between where they end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure half of tragus-tragus from both ears, and mark between where they end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure the way forward on its own, parallel to the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put the tape&apos;s zero on the vertex and follow the tape down to the ear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>draw all spots from the middle one, along the midline and square to it, and measure each step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure the middle mark from the start with the tape on the skin, and look at its angle from above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put the tape&apos;s zero on the hotspot and read at the mark, twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keep the tape parallel to the midline: look along it from above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lay the coil&apos;s edge over the mark that answered, at its angle, and mark under its centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set the coil&apos;s angle against the midline, looking from above, before you draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look straight down past the coil&apos;s edge: from aside it seems to lie elsewhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn the coil until its centre line runs over the site mark, then look again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>close one eye and look straight down past the edge at its mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use all four distances, and mark where the arcs of the tape meet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was put down, so nothing can be said of a habit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No step was off by more than %1 of its own: no habit to mend shows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mend this first: %1 (%2). Next time, %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark of the spot: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure %1 from the vertex along the tape toward %2. Mark the start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure %1 from the vertex along the tape toward %2, then %3 forward, parallel to the midline. Mark the start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure %1 from the vertex along the tape toward %2, then %3 backward, parallel to the midline. Mark the start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the nine pulse points, %1 from one to the next, the start in the middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the nine edge marks: the middle one %1 along the skin from the start, at %2; the others around it, %3 from one to the next.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the nine edge marks: the middle one by the %1 rule with the coil over the start, at %2; the others around it, %3 from one to the next.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This spot answered: %1. Mark the hotspot: where its pulse went.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This spot answered: %1. Mark the hotspot: where the pulse went of the coil laid over that edge mark, at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the position %1 by tape, from the four points and the vertex. Mark the site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure %1 forward from the hotspot, parallel to the midline. Mark the site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the edge mark for the site: %1 along the skin, at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the edge mark for the site with the coil over it, at %1: look straight down past its front edge (drop rule).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the edge mark for the site with the coil over it, at %1: on the skin nearest to its front edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the side of the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the side without the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 toward the nose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 toward the back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 degrees too far toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 degrees too far away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Four points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vertex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nine marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil on your marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil on given marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nasion-inion tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tragus-tragus tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape around the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hotspot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coil on one&apos;s own marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coil on given marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feel for nasion, inion and both tragi, and mark each: the hollow over the nose, the bump at the back, the skin just in front of each ear canal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pull the tape from nasion over the top to inion, from tragus to tragus over the top, then around the head, a tenth of those tapes above each point. Type what you read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the vertex: half way along both long tapes at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the coil on your two marks: its front edge over the edge mark (%1 rule), its centre line over the site mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Someone else has drawn these two marks. Lay the coil on them: its front edge over the edge mark (%1 rule), its centre line over the site mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cap was changed, and a mark is lost with it. Its note says: %1. Find its place by tape and mark it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from the vertex, %2 from the nasion, %3 from the left tragus, %4 from the right tragus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pulse goes %1 from where it should</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, the coil laid on these marks without error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; drawing and laying by two rules puts it another %2 off, which is no error of yours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: among the better half of trials by hand on this head (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: within what 95 of 100 trials by hand reach on this head (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: further off than 95 of 100 trials by hand on this head (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do it again on the same head: two tries or more show whether a hand is steady.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right and steady: no step is off by more than %1 on average, nor spreads by more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steady but not right, at this step most: %1. The same %2 off each time (spread %3) is one habit to mend.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right on average but not steady, at this step most: %1. Tries spread by %2: take more time for it, in the same order each time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neither right nor steady, at this step most: %1. Off by %2 on average, spread %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape is read to half a centimetre (common practice, no source).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A 10-20 position found by hand spreads by 9.0 mm (17 adults; Jurcak et al. 2005).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hotspot found again by pulses lies 8.1 mm away for the same examiner, 10.3 mm for another (10 adults; Sollmann et al. 2013).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With cap and marks, without tracking: pulse 10.7 mm off on average, coil 6.0 degrees off (42 adults; Caulfield et al. 2022).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By hand on this head: half of the trials within %1, 95 of 100 within %2 (assumed errors of hands, marks on the skin).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An exercise on a drawn head: no certificate, and no proof of how anybody works on a patient.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on a sphere %1 under its skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gap of %4 leaves %1 % of it, one of %5 %2 %: each %6 more asks for about %3 % more of the output in use (in people about 3 % of the device&apos;s full output were measured, Stokes et al. 2005).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The language &quot;%1&quot; was not built with this program; build it, or leave --language out for English.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strips of paper in place of a tape that is read gain nothing here: measuring alone puts the pulse %1 mm off on average with them, %2 mm with a tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strips of paper in place of a tape that is read: measuring alone puts the pulse %1 mm off on average instead of %2 mm, and all causes together %3 mm instead of %4 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PageQuestion</name>
+    <message>
+        <source>Page for a browser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom is it for?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A patient: Explain&apos;s words, no numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A technician: the numbers, the coil to move, Check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A class: the steps of the lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This head is a scan and shows a person&apos;s face. Which head is the page to have?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drawn head, scaled to the same tapes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scalp above brow and ears only (the coil cannot be moved there)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scan, with the person&apos;s face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the page…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3264,7 +3967,76 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 The search by twitch then finds another spot to answer, and the site is still off by %2.</source>
+        <source>%1, and also %2</source>
+        <comment>two mistakes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a round model head all of the field is left at the wanted place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most of it (%1 is left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>some of it (%1 is left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none of it (it becomes %1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The search by twitch takes back none of it: the same spot is still the nearest, and the site is off by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a search by twitch the site would be off by %1; another spot then answers, and takes back %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a search by twitch the site would be off by %1 and %2; another spot then answers, and takes back of the first %3, of the second %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The site is then off by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alone, the first would put it %1 off, the second %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if two things go wrong?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: %1. The next one you choose comes on top.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3300,6 +4072,18 @@
     </message>
     <message>
         <source>real pulse point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the first alone, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the second alone, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>real pulse point, both</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4027,10 +4811,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>not yet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>pulse</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4317,23 +5097,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Strongest, 2 cm under the skin</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>about %1 from the pulse point</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Patch</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>over 71 % of that on about %1 cm², over half on about %2 cm²</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A gap of 5 mm more</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4527,10 +5295,6 @@
     </message>
     <message>
         <source>Field under the coil&apos;s centre</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>cm under the skin</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4827,6 +5591,454 @@
     </message>
     <message>
         <source>The field fades fast with distance. In a round model head %5 of hair leave %1 of it at the wanted place, %6 leave %2, %7 leave %3; a wing lifted by 10° leaves %4. Part the hair, and look under both wings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>this language, by ISO 639-1</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head. Arrow keys turn it, plus and minus bring it nearer and further.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With Shift, arrow keys move the coil by a millimetre; Page Up and Page Down turn it by a degree, Escape puts it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <comment>a side of the head</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nearer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Further</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As at first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the numbers large, one at a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The numbers of the marks, one at a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Previous</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag the coil over the head, or use the buttons. This changes nothing in the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil a millimetre forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil a millimetre backward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil a millimetre toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil a millimetre away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle to the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the coil back on the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check today&apos;s marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan&apos;s edge mark falls off the head, so there is nothing to lay the coil over and nothing to check.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type what the tape reads from two or more points to each of today&apos;s marks, in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a drawing of a head, scaled to the tapes of the person&apos;s head; it is not that person, and places on it are a few millimetres off those on that head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the scalp above brow and ears of a person&apos;s head, made from a scan; the face and the ears are not in this page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a picture of a person&apos;s head, made from a scan. It shows that person&apos;s face: keep this page as you keep the scan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The skin is thinned for this page. Tapes to a coil moved here agree with those of the whole scan within %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment site: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the vertex %1 toward the ear, then %2 forward: the start. Nine spots, %3 apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Landmarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nasion to inion %1, tragus to tragus %2, both over the vertex; around the head %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil on the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil laid by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape: so far along the skin from the pulse point. Drop: straight down the coil&apos;s axis past its front edge. Nearest: the skin nearest to that edge. A flat coil on a round head has three edge marks; use one rule at every visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Legend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happens with the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If this line stays, this browser is too old to draw the head, or scripts are switched off in it: open the page in a browser of 2023 or newer. What is written here holds all the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A picture of a head, made from a scan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drawing of a head, shaped by a tape measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Licences of what is in this page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This browser cannot draw the head (it has no WebGL 2). What is written here holds all the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse %1 from the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 forward of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 behind it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: edge %2 above its mark</source>
+        <comment>a rule, and how far its mark lies from the edge</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gap %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil cannot lie there; it stays where it last could.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil is back where the plan has it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>getting ready…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coil cannot be moved in this browser (%1). What is written here holds all the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape distances are being worked out…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unsure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tapes meet at so flat an angle that the mark may lie up to %1 off; measure one more tape to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Several places fit the site mark&apos;s tapes: choose one, or measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Several places fit the edge mark&apos;s tapes: choose one, or measure one more tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place %1, %2 from the wanted one</source>
+        <comment>A, B; a length</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type two or more tapes of each mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no length: type it as read from the tape, such as %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for the marks…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today&apos;s site mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today&apos;s edge mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today&apos;s pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, from %2</source>
+        <comment>a mark, and where the tape begins</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step by step: each trainee&apos;s last attempt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own error, %1: quarter</source>
+        <comment>%1 is mm or in</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>three quarters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with what came before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>angle, degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own error: from where the step should be given what came before, so that an error is paid for once. Half of the trainees lie between a quarter and three quarters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>head drawn for the number %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the case&apos;s own head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 trainee</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 trainees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out as well: %1 more files.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each disc: where one trainee&apos;s pulse goes. Diamond: where it was wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strongest, %1 under the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over 71 % of that on about %1, over half on about %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gap of %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 under the skin</source>
+        <comment>cm or inches</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tapes: not yet</source>
+        <comment>tape distances are not worked out</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the place that lights up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the place it reaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tape as it lies right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where it should be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where it should be, by your marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your pulse</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5145,6 +6357,69 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::ClassPanel</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The class by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class page…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the class as one page of PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save every step of every trainee as a table (CSV)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to choosing an exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulse off by %1 in the middle of the class; half of it from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the class</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::CoilOnStage</name>
     <message>
         <source>Coil laid down</source>
@@ -5268,15 +6543,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the coil</source>
+        <source>Page…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the place that lights up</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the place it reaches</source>
+        <source>Saves a page for a browser: the head to turn, in these words</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5653,11 +6924,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What if one thing goes wrong?</source>
+        <source>Step %1, %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Step %1, %2</source>
+        <source>What if something goes wrong?</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5996,6 +7267,14 @@
         <source>Text si&amp;ze</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>&amp;Export the head…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a pa&amp;ge for a browser…</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::NextMark</name>
@@ -6109,6 +7388,42 @@
         <source>The handout is on its way to the printer.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Save a page for a browser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pages (*.html)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The page is saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For other viewers (*.glb)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mesh with colours (*.ply)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a 3D printer (*.stl)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a 3D printer, cut flat above the brow (*.stl)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head is saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::OutputJob</name>
@@ -6130,6 +7445,22 @@
     </message>
     <message>
         <source>Writing the handout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Making the page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Making the head solid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the head</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6183,6 +7514,73 @@
     </message>
     <message>
         <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Practise</name>
+    <message>
+        <source>Practise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scoring the class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exercises (*.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Results (*.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open an exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the results of a class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the class page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pages (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6507,6 +7905,141 @@
         <source>Show the numbers large</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Export…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page for a browser…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saves one file that any browser opens from disk: the head to turn, the coil to move (Ctrl+Shift+W)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head with its marks, for other viewers, or with its marks standing out for a 3D printer (Ctrl+Shift+E)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::ScorePanel</name>
+    <message>
+        <source>Score</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Score by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Previous</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The step before, on the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next step, on the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials, if you like</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stand in the result&apos;s file and in the table of the class; without them nobody is named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the result…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All tries, for the trainer to put a class together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Again, same head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another try on the same head: is the hand steady?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to choosing an exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carried, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One&apos;s own error: from where the step should be, given what came before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Error carried over: what earlier steps had done to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulse at the end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Again, same head (%1 left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own error: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carried over: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Together: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of it misread: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::SearchStep</name>
@@ -6723,6 +8256,169 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::SetupPanel</name>
+    <message>
+        <source>Begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the exercise on a fresh head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open an exercise that was saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save this exercise, for others to open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the results of a class together; they can be dropped on the window as well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn for a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An adult&apos;s head drawn by chance; the same number gives a whole class the same head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The case&apos;s own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head of the case on the worksheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From 0 to %1. The same number gives the same head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The left side is stimulated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The right side is stimulated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The spot that answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spot that answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To pick a few</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes for all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes for all of it; 0 is no limit, %1 the most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often it may be done; 0 is no limit, %1 the most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the exercise is called in its file and on the class page; may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing the head…</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::SiteStep</name>
     <message>
         <source>Site</source>
@@ -6906,6 +8602,21 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::SmallLengthField</name>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1 to %2 %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: type a length from %2 to %3 mm, such as %4; “%5” cannot be used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::SpotPad</name>
     <message>
         <source>nose</source>
@@ -7016,6 +8727,169 @@
     </message>
     <message>
         <source>Whose head is this? The tapes of the case do not fit it. %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::TaskPanel</name>
+    <message>
+        <source>Take a tool. A drag turns the head, the wheel brings it nearer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press on the skin: the mark under the finger grows darker over a bump or hollow of the bone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pull from one place to another; take the end up again to pull on. The right button (H) holds the tape where it is. Read it off its print.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points and lines are your own help. What is asked for is marked with a cross.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cross is the answer to the step; another one takes its place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carry the coil by its handle, turn it by its wings. Look along its edge as you would at the chair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps of the task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as you read it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feel for the bone (F)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pull the tape over the head (T)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the coil on the head (C)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A point in pencil, for your own help (P)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A short line in pencil, for your own help (L)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cross in pencil: the answer (X)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold it here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A finger holds the tape where its end is; pull on from there (H)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the tape&apos;s zero, around the head (O)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes tape or coil off the head (Delete)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rubs out what was done last (Ctrl+Z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The task before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On to the next task; what is on the head stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the exercise and see the score; what is not done counts as not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Task %1 of %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, done</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7133,10 +9007,6 @@
     </message>
     <message>
         <source>Each of the four points</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>mm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7298,6 +9168,14 @@
     </message>
     <message>
         <source>Look back over all visits of the case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Practise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do the whole job on another head, and see in millimetres what each step costs</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7707,6 +9585,14 @@
     </message>
     <message>
         <source>The coil is not on the skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep it, and choose a second</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two things go wrong at once: the next one you choose comes on top of this one</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

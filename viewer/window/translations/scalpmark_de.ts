@@ -118,10 +118,6 @@
         <translation>Strg und Pfeiltasten</translation>
     </message>
     <message>
-        <source>move the coil by 1 mm (with Shift 5 mm)</source>
-        <translation>Spule um 1 mm verschieben (mit Umschalt 5 mm)</translation>
-    </message>
-    <message>
         <source>Click a spot of the grid</source>
         <translation>Rasterpunkt anklicken</translation>
     </message>
@@ -132,10 +128,6 @@
     <message>
         <source>Enter; Ctrl and arrows, placing points</source>
         <translation>Eingabe; Strg und Pfeiltasten, beim Setzen der Punkte</translation>
-    </message>
-    <message>
-        <source>sets the point in the middle of the picture; moves it by 1 mm</source>
-        <translation>setzt den Punkt in die Bildmitte; verschiebt ihn um 1 mm</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -325,6 +317,70 @@
         <source>full screen, and back</source>
         <translation>ganzer Bildschirm und zurück</translation>
     </message>
+    <message>
+        <source>A person&apos;s face</source>
+        <translation>Das Gesicht eines Menschen</translation>
+    </message>
+    <message>
+        <source>This head is a scan, and the file will show the person&apos;s face to whoever gets it. A head for a 3D printer that is cut flat above the brow has none. Write the file with the face?</source>
+        <translation>Dieser Kopf ist ein Scan, und die Datei zeigt jedem, der sie bekommt, das Gesicht der Person. Ein Kopf für den 3D-Drucker, der über der Braue flach geschnitten ist, hat keines. Die Datei mit dem Gesicht schreiben?</translation>
+    </message>
+    <message>
+        <source>Write it with the face</source>
+        <translation>Mit dem Gesicht schreiben</translation>
+    </message>
+    <message>
+        <source>Do not write it</source>
+        <translation>Nicht schreiben</translation>
+    </message>
+    <message>
+        <source>move the coil by %1 (with Shift %2)</source>
+        <translation>Spule um %1 verschieben (mit Umschalt %2)</translation>
+    </message>
+    <message>
+        <source>sets the point in the middle of the picture; moves it by %1</source>
+        <translation>setzt den Punkt in die Bildmitte; verschiebt ihn um %1</translation>
+    </message>
+    <message>
+        <source>F, T, P, L, X, C in Practise</source>
+        <translation>F, T, P, L, X, C beim Üben</translation>
+    </message>
+    <message>
+        <source>take the finger, the tape, the pencil for a point, a line or a cross, the coil</source>
+        <translation>nehmen den Finger, das Band, den Stift für einen Punkt, einen Strich oder ein Kreuz, die Spule</translation>
+    </message>
+    <message>
+        <source>Ctrl and arrows; Space in Practise</source>
+        <translation>Strg und Pfeile; Leertaste beim Üben</translation>
+    </message>
+    <message>
+        <source>move the hand by 1 mm (with Shift 5 mm); set the tool down there, and lift it</source>
+        <translation>bewegen die Hand um 1 mm (mit Umschalt 5 mm); setzt das Werkzeug dort an und hebt es ab</translation>
+    </message>
+    <message>
+        <source>H, O, Delete in Practise</source>
+        <translation>H, O, Entf beim Üben</translation>
+    </message>
+    <message>
+        <source>hold the tape where its end is, close it around the head, take tape or coil off</source>
+        <translation>halten das Band an seinem Ende, schließen es um den Kopf, nehmen Band oder Spule ab</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W</source>
+        <translation>Strg+Umschalt+W</translation>
+    </message>
+    <message>
+        <source>saves a page for a browser</source>
+        <translation>speichert eine Seite für den Browser</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation>Strg+Umschalt+E</translation>
+    </message>
+    <message>
+        <source>exports the head with its marks</source>
+        <translation>exportiert den Kopf mit seinen Marken</translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
@@ -402,10 +458,6 @@
     <message>
         <source>The steps of the gap map must be from 1 to 10 mm; correct them.</source>
         <translation>Die Schritte der Spaltkarte müssen 1 bis 10 mm betragen; korrigieren.</translation>
-    </message>
-    <message>
-        <source>The limits of the check must be more than 0 mm and 0 degrees; correct them.</source>
-        <translation>Die Grenzen der Prüfung müssen größer als 0 mm und 0 Grad sein; korrigieren.</translation>
     </message>
     <message>
         <source>The coil cannot be laid with its edge over the edge mark and its centre line over the site mark; make both marks new.</source>
@@ -1186,10 +1238,6 @@
     <message>
         <source>%1 is flat (only %2 mm thick); choose a mesh of a head.</source>
         <translation>%1 ist flach (nur %2 mm dick); das Netz eines Kopfes wählen.</translation>
-    </message>
-    <message>
-        <source>%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 would do); check the unit or choose another mesh.</source>
-        <translation>%1 hat nicht die Größe eines Kopfes (%2 cm von Ecke zu Ecke, möglich sind %3 bis %4); die Einheit prüfen oder ein anderes Netz wählen.</translation>
     </message>
     <message>
         <source>The skin has one hole, %1 mm around.</source>
@@ -2600,10 +2648,6 @@
         <translation>In einem runden Modellkopf (Radius %1 cm; die Haut um die Spule weicht im Mittel %2 mm von ihm ab).</translation>
     </message>
     <message>
-        <source>on a sphere 2 cm under its skin</source>
-        <translation>auf einer Kugel 2 cm unter seiner Haut</translation>
-    </message>
-    <message>
         <source>In it the field is strongest %1 cm from the pulse point (%2), and has more than 71 % of that over %3 cm², more than half over %4 cm².</source>
         <translation>Darin ist das Feld %1 cm vom Impulspunkt am stärksten (%2) und hat mehr als 71 % davon auf %3 cm², mehr als die Hälfte auf %4 cm².</translation>
     </message>
@@ -2634,10 +2678,6 @@
     <message>
         <source>It is strongest around the coil&apos;s axis, %1 cm away from it, not under its centre, and its line runs around the axis.</source>
         <translation>Am stärksten ist es rings um die Achse der Spule, %1 cm von ihr entfernt, nicht unter ihrer Mitte, und seine Linie verläuft rings um die Achse.</translation>
-    </message>
-    <message>
-        <source>A gap of 5 mm leaves %1 % of it, one of 10 mm %2 %: each millimetre asks for about %3 % more of the output in use (in people about 3 % of the device&apos;s full output were measured, Stokes et al. 2005).</source>
-        <translation>Ein Spalt von 5 mm lässt %1 % davon übrig, einer von 10 mm %2 %: Jeder Millimeter verlangt etwa %3 % mehr von der verwendeten Leistung (bei Menschen wurden etwa 3 % der vollen Geräteleistung gemessen, Stokes et al. 2005).</translation>
     </message>
     <message>
         <source>Not this patient&apos;s field: no dose, no depth reached and no effect follow from it. Training and illustration only.</source>
@@ -2740,10 +2780,6 @@
         <translation>Zufall allein: Eine Leistung, bei der 40 von 100 Impulsen beantwortet werden, besteht %1 trotzdem in %2 von 100 Versuchen.</translation>
     </message>
     <message>
-        <source>In a round model head its field is then strongest, 2 cm under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.</source>
-        <translation>In einem runden Modellkopf ist ihr Feld dann 2 cm unter der Haut am stärksten, %1 von der Stelle entfernt, an der es bei flach gehaltener Spule am stärksten ist, und an jener Stelle sind noch %2 % davon übrig.</translation>
-    </message>
-    <message>
         <source>The %1 hits %2, which holds the coil %3 further off; turn the coil, or ask the prescriber about the site.</source>
         <translation>Teil der Spule (%1) stößt an (%2), was die Spule %3 weiter entfernt hält; die Spule drehen oder die verordnende Fachkraft nach dem Ort fragen.</translation>
     </message>
@@ -2814,6 +2850,673 @@
     <message>
         <source>The habit that would help most: %1 (half that error, and %2 on average become %3).</source>
         <translation>Die Gewohnheit, die am meisten hülfe: %1 (mit halbem Fehler werden aus %2 im Mittel %3).</translation>
+    </message>
+    <message>
+        <source>The step &quot;%1&quot; does not ask for that; put down what it asks for.</source>
+        <translation>Der Schritt „%1“ verlangt das nicht; angeben, was er verlangt.</translation>
+    </message>
+    <message>
+        <source>The place put down for &quot;%1&quot; is no place on a head; put it down again.</source>
+        <translation>Die Stelle für „%1“ liegt auf keinem Kopf; noch einmal setzen.</translation>
+    </message>
+    <message>
+        <source>The tape was read as %1 cm; a tape on a head reads %2 to %3 cm.</source>
+        <translation>Abgelesen wurden %1 cm; an einem Kopf zeigt ein Band %2 bis %3 cm.</translation>
+    </message>
+    <message>
+        <source>The tape for &quot;%1&quot; is held at %2 points; %3 are enough.</source>
+        <translation>Das Band für „%1“ wird an %2 Punkten gehalten; %3 genügen.</translation>
+    </message>
+    <message>
+        <source>The coil was laid at %1 degrees; an angle is from %2 to %3.</source>
+        <translation>Die Spule wurde bei %1 Grad angelegt; ein Winkel liegt zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>No head could be drawn for this number: the head to be scaled has no usual tapes; use another.</source>
+        <translation>Zu dieser Zahl ließ sich kein Kopf ziehen: Der zu skalierende Kopf hat keine üblichen Maße; einen anderen verwenden.</translation>
+    </message>
+    <message>
+        <source>The exercise has no task; choose one or more.</source>
+        <translation>Die Übung hat keine Aufgabe; mindestens eine wählen.</translation>
+    </message>
+    <message>
+        <source>The exercise&apos;s task &quot;%1&quot; comes after &quot;%2&quot;; give each task once, in the order of the trade.</source>
+        <translation>Die Aufgabe „%1“ der Übung kommt nach „%2“; jede Aufgabe einmal nennen, in der Reihenfolge der Arbeit.</translation>
+    </message>
+    <message>
+        <source>The exercise&apos;s title has %1 characters; %2 are the most.</source>
+        <translation>Der Titel der Übung hat %1 Zeichen; höchstens %2 sind möglich.</translation>
+    </message>
+    <message>
+        <source>The exercise&apos;s number is %1; it must be from 0 to %2.</source>
+        <translation>Die Zahl der Übung ist %1; sie muss zwischen 0 und %2 liegen.</translation>
+    </message>
+    <message>
+        <source>The exercise&apos;s time limit is %1 minutes; it must be from 1 to %2.</source>
+        <translation>Die Zeit der Übung ist auf %1 Minuten begrenzt; möglich sind 1 bis %2.</translation>
+    </message>
+    <message>
+        <source>The exercise allows %1 tries; it must be from 1 to %2.</source>
+        <translation>Die Übung erlaubt %1 Durchgänge; möglich sind 1 bis %2.</translation>
+    </message>
+    <message>
+        <source>A tape is held at two points or more; give it another.</source>
+        <translation>Ein Band wird an mindestens zwei Punkten gehalten; einen weiteren angeben.</translation>
+    </message>
+    <message>
+        <source>Two points that the tape is held at lie in one place; pull it on from there.</source>
+        <translation>Zwei Punkte, an denen das Band gehalten wird, liegen an einer Stelle; von dort weiterziehen.</translation>
+    </message>
+    <message>
+        <source>An edge mark of this case falls off the head, so nobody can draw it; choose another marking rule, angle or site for the exercise.</source>
+        <translation>Eine Kantenmarke dieses Falls liegt nicht auf dem Kopf, niemand kann sie zeichnen; für die Übung eine andere Markierungsregel, einen anderen Winkel oder Ort wählen.</translation>
+    </message>
+    <message>
+        <source>This treatment site is a landmark, so it does not hang on which spot of the search answers.</source>
+        <translation>Dieser Behandlungsort ist eine Landmarke und hängt nicht davon ab, welcher Rasterpunkt der Suche antwortet.</translation>
+    </message>
+    <message>
+        <source>The limits of the check must be more than 0, the distance and the angle; correct them.</source>
+        <translation>Die Grenzen der Prüfung müssen größer als 0 sein, Abstand wie Winkel; korrigieren.</translation>
+    </message>
+    <message>
+        <source>A coil is laid by one rule; choose another mistake beside the first rule.</source>
+        <translation>Eine Spule wird nach einer einzigen Regel angelegt; neben der ersten Regel einen anderen Fehler wählen.</translation>
+    </message>
+    <message>
+        <source>The errors of gluing and of laying a strip must be from 0 to %1 mm; correct them.</source>
+        <translation>Die Fehler beim Kleben und beim Anlegen eines Streifens müssen zwischen 0 und %1 mm liegen; berichtigen.</translation>
+    </message>
+    <message>
+        <source>exercise</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>head drawn for the number %1</source>
+        <translation>gezogener Kopf zur Zahl %1</translation>
+    </message>
+    <message>
+        <source>the exercise</source>
+        <translation>die Übung</translation>
+    </message>
+    <message>
+        <source>must be a list of tasks in the order of the trade (%1)</source>
+        <translation>muss eine Liste von Aufgaben in der Reihenfolge der Arbeit sein (%1)</translation>
+    </message>
+    <message>
+        <source>belongs to a generic head of the case&apos;s own alone</source>
+        <translation>gehört nur zu einem generischen Kopf des eigenen Falls</translation>
+    </message>
+    <message>
+        <source>must be a step of this exercise, but is %1</source>
+        <translation>muss ein Schritt dieser Übung sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>is there twice (%1); keep one of them</source>
+        <translation>ist doppelt vorhanden (%1); einen davon behalten</translation>
+    </message>
+    <message>
+        <source>does not go with the step %1</source>
+        <translation>passt nicht zum Schritt %1</translation>
+    </message>
+    <message>
+        <source>is held at no places of a head, or at too many</source>
+        <translation>wird an keinen Stellen eines Kopfes gehalten oder an zu vielen</translation>
+    </message>
+    <message>
+        <source>must be a place on a head, but is %1</source>
+        <translation>muss eine Stelle auf einem Kopf sein, ist aber %1</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>has more than %1 attempts</source>
+        <translation>hat mehr als %1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>Cut flat at this height nothing is cut off the head, or all of it; choose another height.</source>
+        <translation>In dieser Höhe flach geschnitten bliebe der Kopf ganz, oder nichts von ihm; eine andere Höhe wählen.</translation>
+    </message>
+    <message>
+        <source>The head could not be written as glTF; close other programs and try again.</source>
+        <translation>Der Kopf konnte nicht als glTF geschrieben werden; andere Programme schließen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 is not the size of a head (%2 cm from corner to corner, where %3 to %4 cm would do); check the unit or choose another mesh.</source>
+        <translation>%1 hat nicht die Größe eines Kopfes (%2 cm von Ecke zu Ecke, möglich sind %3 bis %4 cm); die Einheit prüfen oder ein anderes Netz wählen.</translation>
+    </message>
+    <message>
+        <source>The file holds the face of the person who was scanned; give it to nobody who must not know them.</source>
+        <translation>Die Datei enthält das Gesicht der gescannten Person; niemandem geben, der sie nicht erkennen darf.</translation>
+    </message>
+    <message>
+        <source>a result</source>
+        <translation>ein Ergebnis</translation>
+    </message>
+    <message>
+        <source>The head in this page is damaged; have the page written again.</source>
+        <translation>Der Kopf in dieser Seite ist beschädigt; die Seite neu schreiben lassen.</translation>
+    </message>
+    <message>
+        <source>What a page for a browser is made of is damaged; run scripts/build release page_parts, and try again.</source>
+        <translation>Die Teile, aus denen eine Seite für den Browser gemacht wird, sind beschädigt; scripts/build release page_parts ausführen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Drawing the page</source>
+        <translation>Die Seite wird gezeichnet</translation>
+    </message>
+    <message>
+        <source>Thinning the skin for a page</source>
+        <translation>Die Haut wird für eine Seite ausgedünnt</translation>
+    </message>
+    <message>
+        <source>What a page for a browser is made of was not built with this program; run scripts/build release page_parts, and try again.</source>
+        <translation>Die Teile, aus denen eine Seite für den Browser gemacht wird, wurden mit diesem Programm nicht gebaut; scripts/build release page_parts ausführen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>No attempt leads to a pulse.</source>
+        <translation>Kein Durchgang führt zu einem Impuls.</translation>
+    </message>
+    <message>
+        <source>Pulse at the end, of %1: half within %2; a quarter within %3, three quarters within %4.</source>
+        <translation>Der Impuls am Ende, bei %1: die Hälfte höchstens %2 daneben, ein Viertel höchstens %3, drei Viertel höchstens %4.</translation>
+    </message>
+    <message>
+        <source>The class page does not fit on one page; choose larger paper.</source>
+        <translation>Das Klassenblatt passt nicht auf eine Seite; größeres Papier wählen.</translation>
+    </message>
+    <message>
+        <source>There is no result to be read; give one or more files of results.</source>
+        <translation>Es gibt kein Ergebnis zu lesen; eine oder mehrere Ergebnisdateien angeben.</translation>
+    </message>
+    <message>
+        <source>Left out: %1</source>
+        <translation>Ausgelassen: %1</translation>
+    </message>
+    <message>
+        <source>None of the files holds a result that can be read. %1</source>
+        <translation>Keine der Dateien enthält ein lesbares Ergebnis. %1</translation>
+    </message>
+    <message>
+        <source>Left out: %1 is of another exercise than most files; look at it with others of its own.</source>
+        <translation>Ausgelassen: %1 gehört zu einer anderen Übung als die meisten Dateien; mit anderen der eigenen ansehen.</translation>
+    </message>
+    <message>
+        <source>%1 cm²</source>
+        <translation>%1 cm²</translation>
+    </message>
+    <message>
+        <source>In a round model head its field is then strongest, %2 under the skin, %1 from where it is with the coil held flat, and all of it is left at that place.</source>
+        <translation>In einem runden Modellkopf ist ihr Feld dann %2 unter der Haut am stärksten, %1 von der Stelle entfernt, an der es bei flach gehaltener Spule am stärksten ist, und an jener Stelle ist noch alles davon übrig.</translation>
+    </message>
+    <message>
+        <source>In a round model head its field is then strongest, %3 under the skin, %1 from where it is with the coil held flat, and %2 % of it is left at that place.</source>
+        <translation>In einem runden Modellkopf ist ihr Feld dann %3 unter der Haut am stärksten, %1 von der Stelle entfernt, an der es bei flach gehaltener Spule am stärksten ist, und an jener Stelle sind noch %2 % davon übrig.</translation>
+    </message>
+    <message>
+        <source>go down the forehead with a fingertip and mark the deepest place of the hollow</source>
+        <translation>mit der Fingerspitze die Stirn hinabgehen und die tiefste Stelle der Mulde markieren</translation>
+    </message>
+    <message>
+        <source>stand straight in front and mark on the middle line of the nose</source>
+        <translation>gerade davor stehen und auf der Mittellinie der Nase markieren</translation>
+    </message>
+    <message>
+        <source>come up from the neck with a fingertip and mark the top of the bump</source>
+        <translation>mit der Fingerspitze vom Nacken heraufkommen und die Kuppe des Höckers markieren</translation>
+    </message>
+    <message>
+        <source>stand straight behind and mark between both sides of the bump</source>
+        <translation>gerade dahinter stehen und mitten auf dem Höcker markieren</translation>
+    </message>
+    <message>
+        <source>look at the ear from straight beside it and mark just in front of the ear canal</source>
+        <translation>das Ohr gerade von der Seite ansehen und dicht vor dem Gehörgang markieren</translation>
+    </message>
+    <message>
+        <source>put the tape&apos;s zero on the point, count from the next whole centimetre, and say the reading before you type it</source>
+        <translation>die Null des Bandes auf den Punkt legen, vom nächsten ganzen Zentimeter an zählen und die Ablesung aussprechen, bevor sie eingegeben wird</translation>
+    </message>
+    <message>
+        <source>pull the tape tight and lay it straight over the top: a tape that lies aside reads too long</source>
+        <translation>das Band straff ziehen und gerade darüber legen: Ein Band, das daneben liegt, zeigt zu viel</translation>
+    </message>
+    <message>
+        <source>check that the tape&apos;s end and its zero lie on the points themselves</source>
+        <translation>prüfen, ob Ende und Null des Bandes auf den Punkten selbst liegen</translation>
+    </message>
+    <message>
+        <source>measure half of nasion-inion from both ends, and mark between where they end</source>
+        <translation>die Hälfte von Nasion-Inion von beiden Enden her messen und in der Mitte zwischen beiden markieren</translation>
+    </message>
+    <message>
+        <source>measure half of tragus-tragus from both ears, and mark between where they end</source>
+        <translation>die Hälfte von Tragus-Tragus von beiden Ohren her messen und in der Mitte zwischen beiden markieren</translation>
+    </message>
+    <message>
+        <source>measure the way forward on its own, parallel to the midline</source>
+        <translation>den Weg nach vorn für sich messen, parallel zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>put the tape&apos;s zero on the vertex and follow the tape down to the ear</source>
+        <translation>die Null des Bandes auf den Vertex legen und dem Band zum Ohr hinab folgen</translation>
+    </message>
+    <message>
+        <source>draw all spots from the middle one, along the midline and square to it, and measure each step</source>
+        <translation>alle Rasterpunkte vom mittleren aus zeichnen, längs der Mittellinie und quer dazu, und jeden Schritt messen</translation>
+    </message>
+    <message>
+        <source>measure the middle mark from the start with the tape on the skin, and look at its angle from above</source>
+        <translation>die mittlere Marke mit dem Band auf der Haut vom Start aus messen und ihren Winkel von oben ansehen</translation>
+    </message>
+    <message>
+        <source>put the tape&apos;s zero on the hotspot and read at the mark, twice</source>
+        <translation>die Null des Bandes auf den Hotspot legen und an der Marke zweimal ablesen</translation>
+    </message>
+    <message>
+        <source>keep the tape parallel to the midline: look along it from above</source>
+        <translation>das Band parallel zur Mittellinie halten: von oben an ihm entlang blicken</translation>
+    </message>
+    <message>
+        <source>lay the coil&apos;s edge over the mark that answered, at its angle, and mark under its centre</source>
+        <translation>die Kante der Spule in ihrem Winkel über die Marke legen, die geantwortet hat, und unter ihrer Mitte markieren</translation>
+    </message>
+    <message>
+        <source>set the coil&apos;s angle against the midline, looking from above, before you draw</source>
+        <translation>vor dem Zeichnen den Winkel der Spule von oben gegen die Mittellinie einstellen</translation>
+    </message>
+    <message>
+        <source>look straight down past the coil&apos;s edge: from aside it seems to lie elsewhere</source>
+        <translation>senkrecht an der Kante der Spule vorbei nach unten blicken: Von der Seite scheint sie anderswo zu liegen</translation>
+    </message>
+    <message>
+        <source>turn the coil until its centre line runs over the site mark, then look again</source>
+        <translation>die Spule drehen, bis ihre Mittelachse über die Ortsmarke läuft, dann noch einmal hinsehen</translation>
+    </message>
+    <message>
+        <source>close one eye and look straight down past the edge at its mark</source>
+        <translation>ein Auge schließen und senkrecht an der Kante vorbei auf ihre Marke blicken</translation>
+    </message>
+    <message>
+        <source>use all four distances, and mark where the arcs of the tape meet</source>
+        <translation>alle vier Abstände nutzen und markieren, wo sich die Bögen des Bandes treffen</translation>
+    </message>
+    <message>
+        <source>Nothing was put down, so nothing can be said of a habit.</source>
+        <translation>Es wurde nichts gesetzt, über eine Gewohnheit lässt sich nichts sagen.</translation>
+    </message>
+    <message>
+        <source>No step was off by more than %1 of its own: no habit to mend shows.</source>
+        <translation>Kein Schritt lag für sich um mehr als %1 daneben: Es zeigt sich keine Gewohnheit, die zu bessern wäre.</translation>
+    </message>
+    <message>
+        <source>Mend this first: %1 (%2). Next time, %3.</source>
+        <translation>Dies zuerst bessern: %1 (%2). Beim nächsten Mal %3.</translation>
+    </message>
+    <message>
+        <source>mark of the spot: %1</source>
+        <translation>Marke des Rasterpunkts: %1</translation>
+    </message>
+    <message>
+        <source>Measure %1 from the vertex along the tape toward %2. Mark the start.</source>
+        <translation>Vom Vertex %1 längs des Bandes messen, Richtung: %2. Den Start markieren.</translation>
+    </message>
+    <message>
+        <source>Measure %1 from the vertex along the tape toward %2, then %3 forward, parallel to the midline. Mark the start.</source>
+        <translation>Vom Vertex %1 längs des Bandes messen, Richtung: %2, dann %3 nach vorn, parallel zur Mittellinie. Den Start markieren.</translation>
+    </message>
+    <message>
+        <source>Measure %1 from the vertex along the tape toward %2, then %3 backward, parallel to the midline. Mark the start.</source>
+        <translation>Vom Vertex %1 längs des Bandes messen, Richtung: %2, dann %3 nach hinten, parallel zur Mittellinie. Den Start markieren.</translation>
+    </message>
+    <message>
+        <source>Draw the nine pulse points, %1 from one to the next, the start in the middle.</source>
+        <translation>Die neun Impulspunkte zeichnen, %1 von einem zum nächsten, der Start in der Mitte.</translation>
+    </message>
+    <message>
+        <source>Draw the nine edge marks: the middle one %1 along the skin from the start, at %2; the others around it, %3 from one to the next.</source>
+        <translation>Die neun Kantenmarken zeichnen: die mittlere %1 längs der Haut vom Start, bei %2; die anderen darum herum, %3 von einer zur nächsten.</translation>
+    </message>
+    <message>
+        <source>Draw the nine edge marks: the middle one by the %1 rule with the coil over the start, at %2; the others around it, %3 from one to the next.</source>
+        <translation>Die neun Kantenmarken zeichnen: die mittlere nach der %1regel mit der Spule über dem Start, bei %2; die anderen darum herum, %3 von einer zur nächsten.</translation>
+    </message>
+    <message>
+        <source>This spot answered: %1. Mark the hotspot: where its pulse went.</source>
+        <translation>Dieser Rasterpunkt hat geantwortet: %1. Den Hotspot markieren: wohin sein Impuls ging.</translation>
+    </message>
+    <message>
+        <source>This spot answered: %1. Mark the hotspot: where the pulse went of the coil laid over that edge mark, at %2.</source>
+        <translation>Dieser Rasterpunkt hat geantwortet: %1. Den Hotspot markieren: wohin der Impuls der Spule ging, die bei %2 über dieser Kantenmarke lag.</translation>
+    </message>
+    <message>
+        <source>Find the position %1 by tape, from the four points and the vertex. Mark the site.</source>
+        <translation>Die Position %1 mit dem Band finden, von den vier Punkten und dem Vertex aus. Den Ort markieren.</translation>
+    </message>
+    <message>
+        <source>Measure %1 forward from the hotspot, parallel to the midline. Mark the site.</source>
+        <translation>Vom Hotspot %1 nach vorn messen, parallel zur Mittellinie. Den Ort markieren.</translation>
+    </message>
+    <message>
+        <source>Draw the edge mark for the site: %1 along the skin, at %2.</source>
+        <translation>Die Kantenmarke zum Ort zeichnen: %1 längs der Haut, bei %2.</translation>
+    </message>
+    <message>
+        <source>Draw the edge mark for the site with the coil over it, at %1: look straight down past its front edge (drop rule).</source>
+        <translation>Die Kantenmarke zum Ort zeichnen, die Spule darüber, bei %1: senkrecht an ihrer Vorderkante vorbei nach unten blicken (Lotregel).</translation>
+    </message>
+    <message>
+        <source>Draw the edge mark for the site with the coil over it, at %1: on the skin nearest to its front edge.</source>
+        <translation>Die Kantenmarke zum Ort zeichnen, die Spule darüber, bei %1: auf der Haut, die ihrer Vorderkante am nächsten ist.</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 nach oben</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation>%1 nach unten</translation>
+    </message>
+    <message>
+        <source>%1 to the side of the coil</source>
+        <translation>%1 zur Seite der Spule hin</translation>
+    </message>
+    <message>
+        <source>%1 to the side without the coil</source>
+        <translation>%1 zur Seite ohne Spule hin</translation>
+    </message>
+    <message>
+        <source>%1 toward the nose</source>
+        <translation>%1 zur Nase hin</translation>
+    </message>
+    <message>
+        <source>%1 toward the back</source>
+        <translation>%1 nach hinten zu</translation>
+    </message>
+    <message>
+        <source>%1 degrees too far toward the midline</source>
+        <translation>%1 Grad zu weit zur Mittellinie hin</translation>
+    </message>
+    <message>
+        <source>%1 degrees too far away from the midline</source>
+        <translation>%1 Grad zu weit von der Mittellinie weg</translation>
+    </message>
+    <message>
+        <source>Four points</source>
+        <translation>Vier Punkte</translation>
+    </message>
+    <message>
+        <source>Three tapes</source>
+        <translation>Drei Bänder</translation>
+    </message>
+    <message>
+        <source>Vertex</source>
+        <translation>Vertex</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Nine marks</source>
+        <translation>Neun Marken</translation>
+    </message>
+    <message>
+        <source>Hotspot</source>
+        <translation>Hotspot</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Edge mark</source>
+        <translation>Kantenmarke</translation>
+    </message>
+    <message>
+        <source>Coil on your marks</source>
+        <translation>Spule auf den eigenen Marken</translation>
+    </message>
+    <message>
+        <source>Coil on given marks</source>
+        <translation>Spule auf fremden Marken</translation>
+    </message>
+    <message>
+        <source>Lost mark</source>
+        <translation>Verlorene Marke</translation>
+    </message>
+    <message>
+        <source>nasion-inion tape</source>
+        <translation>Band Nasion-Inion</translation>
+    </message>
+    <message>
+        <source>tragus-tragus tape</source>
+        <translation>Band Tragus-Tragus</translation>
+    </message>
+    <message>
+        <source>tape around the head</source>
+        <translation>Band um den Kopf</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>hotspot</source>
+        <translation>Hotspot</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>edge mark</source>
+        <translation>Kantenmarke</translation>
+    </message>
+    <message>
+        <source>coil on one&apos;s own marks</source>
+        <translation>Spule auf eigenen Marken</translation>
+    </message>
+    <message>
+        <source>coil on given marks</source>
+        <translation>Spule auf fremden Marken</translation>
+    </message>
+    <message>
+        <source>lost mark</source>
+        <translation>verlorene Marke</translation>
+    </message>
+    <message>
+        <source>Feel for nasion, inion and both tragi, and mark each: the hollow over the nose, the bump at the back, the skin just in front of each ear canal.</source>
+        <translation>Nasion, Inion und beide Tragi ertasten und markieren: die Mulde über der Nase, den Höcker hinten, die Haut dicht vor jedem Gehörgang.</translation>
+    </message>
+    <message>
+        <source>Pull the tape from nasion over the top to inion, from tragus to tragus over the top, then around the head, a tenth of those tapes above each point. Type what you read.</source>
+        <translation>Das Band vom Nasion über den Scheitel zum Inion ziehen, von Tragus zu Tragus über den Scheitel, dann um den Kopf, ein Zehntel dieser Bänder über jedem Punkt. Eingeben, was abgelesen wird.</translation>
+    </message>
+    <message>
+        <source>Mark the vertex: half way along both long tapes at once.</source>
+        <translation>Den Vertex markieren: auf halber Länge beider langen Bänder zugleich.</translation>
+    </message>
+    <message>
+        <source>Lay the coil on your two marks: its front edge over the edge mark (%1 rule), its centre line over the site mark.</source>
+        <translation>Die Spule auf die eigenen zwei Marken legen: ihre Vorderkante über die Kantenmarke (%1regel), ihre Mittelachse über die Ortsmarke.</translation>
+    </message>
+    <message>
+        <source>Someone else has drawn these two marks. Lay the coil on them: its front edge over the edge mark (%1 rule), its centre line over the site mark.</source>
+        <translation>Diese zwei Marken hat jemand anders gezeichnet. Die Spule darauf legen: ihre Vorderkante über die Kantenmarke (%1regel), ihre Mittelachse über die Ortsmarke.</translation>
+    </message>
+    <message>
+        <source>The cap was changed, and a mark is lost with it. Its note says: %1. Find its place by tape and mark it.</source>
+        <translation>Die Kappe wurde gewechselt, eine Marke ging mit ihr verloren. Ihr Zettel sagt: %1. Ihre Stelle mit dem Band finden und markieren.</translation>
+    </message>
+    <message>
+        <source>%1 from the vertex, %2 from the nasion, %3 from the left tragus, %4 from the right tragus</source>
+        <translation>%1 vom Vertex, %2 vom Nasion, %3 vom linken Tragus, %4 vom rechten Tragus</translation>
+    </message>
+    <message>
+        <source>no error</source>
+        <translation>kein Fehler</translation>
+    </message>
+    <message>
+        <source>%1 too long</source>
+        <translation>%1 zu lang</translation>
+    </message>
+    <message>
+        <source>%1 too short</source>
+        <translation>%1 zu kurz</translation>
+    </message>
+    <message>
+        <source>The pulse goes %1 from where it should</source>
+        <translation>Der Impuls geht um %1 daneben</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, the coil laid on these marks without error</source>
+        <translation>%1, die Spule ohne Fehler auf diese Marken gelegt</translation>
+    </message>
+    <message>
+        <source>%1; drawing and laying by two rules puts it another %2 off, which is no error of yours</source>
+        <translation>%1; Zeichnen und Anlegen nach zwei Regeln verschiebt ihn um weitere %2, das ist kein eigener Fehler</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1: among the better half of trials by hand on this head (%2).</source>
+        <translation>%1: unter der besseren Hälfte der Versuche von Hand an diesem Kopf (%2).</translation>
+    </message>
+    <message>
+        <source>%1: within what 95 of 100 trials by hand reach on this head (%2).</source>
+        <translation>%1: innerhalb dessen, was 95 von 100 Versuchen von Hand an diesem Kopf erreichen (%2).</translation>
+    </message>
+    <message>
+        <source>%1: further off than 95 of 100 trials by hand on this head (%2).</source>
+        <translation>%1: weiter daneben als 95 von 100 Versuchen von Hand an diesem Kopf (%2).</translation>
+    </message>
+    <message>
+        <source>Do it again on the same head: two tries or more show whether a hand is steady.</source>
+        <translation>Am selben Kopf noch einmal: Ab zwei Durchgängen zeigt sich, ob eine Hand ruhig ist.</translation>
+    </message>
+    <message>
+        <source>Right and steady: no step is off by more than %1 on average, nor spreads by more.</source>
+        <translation>Richtig und ruhig: Kein Schritt liegt im Mittel um mehr als %1 daneben oder streut um mehr.</translation>
+    </message>
+    <message>
+        <source>Steady but not right, at this step most: %1. The same %2 off each time (spread %3) is one habit to mend.</source>
+        <translation>Ruhig, aber nicht richtig, am meisten bei diesem Schritt: %1. Jedes Mal dieselben %2 daneben (Streuung %3): eine Gewohnheit, die sich bessern lässt.</translation>
+    </message>
+    <message>
+        <source>Right on average but not steady, at this step most: %1. Tries spread by %2: take more time for it, in the same order each time.</source>
+        <translation>Im Mittel richtig, aber nicht ruhig, am meisten bei diesem Schritt: %1. Die Durchgänge streuen um %2: sich mehr Zeit nehmen, jedes Mal in derselben Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>Neither right nor steady, at this step most: %1. Off by %2 on average, spread %3.</source>
+        <translation>Weder richtig noch ruhig, am meisten bei diesem Schritt: %1. Im Mittel %2 daneben, Streuung %3.</translation>
+    </message>
+    <message>
+        <source>A tape is read to half a centimetre (common practice, no source).</source>
+        <translation>Ein Band wird auf einen halben Zentimeter abgelesen (übliche Praxis, ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>A 10-20 position found by hand spreads by 9.0 mm (17 adults; Jurcak et al. 2005).</source>
+        <translation>Eine von Hand gefundene 10-20-Position streut um 9,0 mm (17 Erwachsene; Jurcak et al. 2005).</translation>
+    </message>
+    <message>
+        <source>A hotspot found again by pulses lies 8.1 mm away for the same examiner, 10.3 mm for another (10 adults; Sollmann et al. 2013).</source>
+        <translation>Ein mit Impulsen wiedergefundener Hotspot liegt beim selben Untersucher 8,1 mm entfernt, bei einem anderen 10,3 mm (10 Erwachsene; Sollmann et al. 2013).</translation>
+    </message>
+    <message>
+        <source>With cap and marks, without tracking: pulse 10.7 mm off on average, coil 6.0 degrees off (42 adults; Caulfield et al. 2022).</source>
+        <translation>Mit Kappe und Marken, ohne Ortung: Impuls im Mittel 10,7 mm daneben, Spule 6,0 Grad (42 Erwachsene; Caulfield et al. 2022).</translation>
+    </message>
+    <message>
+        <source>By hand on this head: half of the trials within %1, 95 of 100 within %2 (assumed errors of hands, marks on the skin).</source>
+        <translation>Von Hand an diesem Kopf: die Hälfte der Versuche höchstens %1 daneben, 95 von 100 höchstens %2 (angenommene Fehler der Hand, Marken auf der Haut).</translation>
+    </message>
+    <message>
+        <source>An exercise on a drawn head: no certificate, and no proof of how anybody works on a patient.</source>
+        <translation>Eine Übung an einem gezeichneten Kopf: kein Zeugnis und kein Beleg dafür, wie jemand am Patienten arbeitet.</translation>
+    </message>
+    <message>
+        <source>on a sphere %1 under its skin</source>
+        <translation>auf einer Kugel %1 unter seiner Haut</translation>
+    </message>
+    <message>
+        <source>A gap of %4 leaves %1 % of it, one of %5 %2 %: each %6 more asks for about %3 % more of the output in use (in people about 3 % of the device&apos;s full output were measured, Stokes et al. 2005).</source>
+        <translation>Ein Spalt von %4 lässt %1 % davon übrig, einer von %5 %2 %: Jedes weitere Stück von %6 verlangt etwa %3 % mehr von der verwendeten Leistung (bei Menschen wurden etwa 3 % der vollen Geräteleistung gemessen, Stokes et al. 2005).</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>The language &quot;%1&quot; was not built with this program; build it, or leave --language out for English.</source>
+        <translation>Die Sprache „%1“ wurde mit diesem Programm nicht gebaut; sie bauen, oder --language für Englisch weglassen.</translation>
+    </message>
+    <message>
+        <source>Strips of paper in place of a tape that is read gain nothing here: measuring alone puts the pulse %1 mm off on average with them, %2 mm with a tape.</source>
+        <translation>Papierstreifen statt eines abgelesenen Bandmaßes bringen hier nichts: das Messen allein verschiebt den Impuls damit im Mittel um %1 mm, mit dem Bandmaß um %2 mm.</translation>
+    </message>
+    <message>
+        <source>Strips of paper in place of a tape that is read: measuring alone puts the pulse %1 mm off on average instead of %2 mm, and all causes together %3 mm instead of %4 mm.</source>
+        <translation>Papierstreifen statt eines abgelesenen Bandmaßes: das Messen allein verschiebt den Impuls im Mittel um %1 mm statt %2 mm, alle Ursachen zusammen um %3 mm statt %4 mm.</translation>
+    </message>
+</context>
+<context>
+    <name>PageQuestion</name>
+    <message>
+        <source>Page for a browser</source>
+        <translation>Seite für den Browser</translation>
+    </message>
+    <message>
+        <source>Whom is it for?</source>
+        <translation>Für wen ist sie?</translation>
+    </message>
+    <message>
+        <source>A patient: Explain&apos;s words, no numbers</source>
+        <translation>Für Patienten: die Worte von Erklären, keine Zahlen</translation>
+    </message>
+    <message>
+        <source>A technician: the numbers, the coil to move, Check</source>
+        <translation>Für Fachkräfte: die Zahlen, die Spule zum Verschieben, Prüfen</translation>
+    </message>
+    <message>
+        <source>A class: the steps of the lesson</source>
+        <translation>Für den Unterricht: die Schritte der Lektion</translation>
+    </message>
+    <message>
+        <source>This head is a scan and shows a person&apos;s face. Which head is the page to have?</source>
+        <translation>Dieser Kopf ist ein Scan und zeigt das Gesicht eines Menschen. Welchen Kopf soll die Seite haben?</translation>
+    </message>
+    <message>
+        <source>A drawn head, scaled to the same tapes</source>
+        <translation>Einen gezeichneten Kopf, denselben Maßen angepasst</translation>
+    </message>
+    <message>
+        <source>The scalp above brow and ears only (the coil cannot be moved there)</source>
+        <translation>Nur die Kopfhaut über Brauen und Ohren (die Spule lässt sich darauf nicht verschieben)</translation>
+    </message>
+    <message>
+        <source>The scan, with the person&apos;s face</source>
+        <translation>Den Scan, mit dem Gesicht</translation>
+    </message>
+    <message>
+        <source>Save the page…</source>
+        <translation>Seite speichern…</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -3264,8 +3967,77 @@
         <translation>Spule nicht auf der Haut?</translation>
     </message>
     <message>
-        <source>%1 The search by twitch then finds another spot to answer, and the site is still off by %2.</source>
-        <translation>%1 Die Suche nach dem Zucken findet dann einen anderen Rasterpunkt, der antwortet, und der Ort liegt noch %2 daneben.</translation>
+        <source>%1, and also %2</source>
+        <comment>two mistakes</comment>
+        <translation>%1, und außerdem %2</translation>
+    </message>
+    <message>
+        <source>In a round model head all of the field is left at the wanted place.</source>
+        <translation>In einem runden Modellkopf ist an der gewollten Stelle das ganze Feld übrig.</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>alles davon</translation>
+    </message>
+    <message>
+        <source>most of it (%1 is left)</source>
+        <translation>das meiste davon (%1 bleiben)</translation>
+    </message>
+    <message>
+        <source>some of it (%1 is left)</source>
+        <translation>einen Teil davon (%1 bleiben)</translation>
+    </message>
+    <message>
+        <source>none of it</source>
+        <translation>nichts davon</translation>
+    </message>
+    <message>
+        <source>none of it (it becomes %1)</source>
+        <translation>nichts davon (es werden %1)</translation>
+    </message>
+    <message>
+        <source>%1 back</source>
+        <translation>%1 nach hinten</translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation>%1 nach vorn</translation>
+    </message>
+    <message>
+        <source>%1 toward the midline</source>
+        <translation>%1 zur Mittellinie hin</translation>
+    </message>
+    <message>
+        <source>%1 away from the midline</source>
+        <translation>%1 von der Mittellinie weg</translation>
+    </message>
+    <message>
+        <source>The search by twitch takes back none of it: the same spot is still the nearest, and the site is off by %1.</source>
+        <translation>Die Suche nach dem Zucken nimmt davon nichts zurück: Derselbe Rasterpunkt ist noch immer der nächste, und der Ort liegt %1 daneben.</translation>
+    </message>
+    <message>
+        <source>Without a search by twitch the site would be off by %1; another spot then answers, and takes back %2.</source>
+        <translation>Ohne Suche nach dem Zucken läge der Ort %1 daneben; dann antwortet ein anderer Rasterpunkt und nimmt %2 zurück.</translation>
+    </message>
+    <message>
+        <source>Without a search by twitch the site would be off by %1 and %2; another spot then answers, and takes back of the first %3, of the second %4.</source>
+        <translation>Ohne Suche nach dem Zucken läge der Ort %1 und %2 daneben; dann antwortet ein anderer Rasterpunkt und nimmt vom Ersten %3 zurück, vom Zweiten %4.</translation>
+    </message>
+    <message>
+        <source>The site is then off by %1.</source>
+        <translation>Der Ort liegt dann %1 daneben.</translation>
+    </message>
+    <message>
+        <source>Alone, the first would put it %1 off, the second %2.</source>
+        <translation>Allein würde der erste Fehler %1 ausmachen, der zweite %2.</translation>
+    </message>
+    <message>
+        <source>What if two things go wrong?</source>
+        <translation>Zweierlei falsch?</translation>
+    </message>
+    <message>
+        <source>Kept: %1. The next one you choose comes on top.</source>
+        <translation>Behalten: %1. Was als Nächstes gewählt wird, kommt hinzu.</translation>
     </message>
 </context>
 <context>
@@ -3301,6 +4073,18 @@
     <message>
         <source>real pulse point</source>
         <translation>wirklicher Impulspunkt</translation>
+    </message>
+    <message>
+        <source>the first alone, %1</source>
+        <translation>der erste allein, %1</translation>
+    </message>
+    <message>
+        <source>the second alone, %1</source>
+        <translation>der zweite allein, %1</translation>
+    </message>
+    <message>
+        <source>real pulse point, both</source>
+        <translation>wirklicher Impulspunkt, beide</translation>
     </message>
 </context>
 <context>
@@ -4027,10 +4811,6 @@
         <translation>Spule %1</translation>
     </message>
     <message>
-        <source>not yet</source>
-        <translation>noch nicht</translation>
-    </message>
-    <message>
         <source>pulse</source>
         <translation>Impuls</translation>
     </message>
@@ -4317,24 +5097,12 @@
         <translation>Induziertes Feld, in einem runden Modellkopf</translation>
     </message>
     <message>
-        <source>Strongest, 2 cm under the skin</source>
-        <translation>Am stärksten, 2 cm unter der Haut</translation>
-    </message>
-    <message>
         <source>about %1 from the pulse point</source>
         <translation>etwa %1 vom Impulspunkt</translation>
     </message>
     <message>
         <source>Patch</source>
         <translation>Fleck</translation>
-    </message>
-    <message>
-        <source>over 71 % of that on about %1 cm², over half on about %2 cm²</source>
-        <translation>über 71 % davon auf etwa %1 cm², über die Hälfte auf etwa %2 cm²</translation>
-    </message>
-    <message>
-        <source>A gap of 5 mm more</source>
-        <translation>Ein Spalt von 5 mm mehr</translation>
     </message>
     <message>
         <source>leaves about %1 of it</source>
@@ -4528,10 +5296,6 @@
     <message>
         <source>Field under the coil&apos;s centre</source>
         <translation>Feld unter der Mitte der Spule</translation>
-    </message>
-    <message>
-        <source>cm under the skin</source>
-        <translation>cm unter der Haut</translation>
     </message>
     <message>
         <source>No field is known of this coil here.</source>
@@ -4828,6 +5592,454 @@
     <message>
         <source>The field fades fast with distance. In a round model head %5 of hair leave %1 of it at the wanted place, %6 leave %2, %7 leave %3; a wing lifted by 10° leaves %4. Part the hair, and look under both wings.</source>
         <translation>Das Feld nimmt mit dem Abstand schnell ab. In einem runden Modellkopf lassen %5 Haar an der gewollten Stelle %1 davon übrig, %6 %2, %7 %3; ein um 10° angehobener Flügel %4. Das Haar scheiteln und unter beide Flügel sehen.</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>this language, by ISO 639-1</comment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>The head. Arrow keys turn it, plus and minus bring it nearer and further.</source>
+        <translation>Der Kopf. Pfeiltasten drehen ihn, Plus und Minus holen ihn näher und weiter weg.</translation>
+    </message>
+    <message>
+        <source>With Shift, arrow keys move the coil by a millimetre; Page Up and Page Down turn it by a degree, Escape puts it back.</source>
+        <translation>Mit Umschalt verschieben Pfeiltasten die Spule um einen Millimeter; Bild auf und Bild ab drehen sie um ein Grad, Escape legt sie zurück.</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <comment>a side of the head</comment>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>Oben</translation>
+    </message>
+    <message>
+        <source>Nearer</source>
+        <translation>Näher</translation>
+    </message>
+    <message>
+        <source>Further</source>
+        <translation>Weiter weg</translation>
+    </message>
+    <message>
+        <source>As at first</source>
+        <translation>Wie zu Anfang</translation>
+    </message>
+    <message>
+        <source>What is looked at</source>
+        <translation>Was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Show the numbers large, one at a time</source>
+        <translation>Die Zahlen groß zeigen, eine nach der anderen</translation>
+    </message>
+    <message>
+        <source>The numbers of the marks, one at a time</source>
+        <translation>Die Zahlen der Marken, eine nach der anderen</translation>
+    </message>
+    <message>
+        <source>Previous</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Move the coil</source>
+        <translation>Spule verschieben</translation>
+    </message>
+    <message>
+        <source>Drag the coil over the head, or use the buttons. This changes nothing in the plan.</source>
+        <translation>Die Spule über den Kopf ziehen oder die Knöpfe nehmen. Am Plan ändert das nichts.</translation>
+    </message>
+    <message>
+        <source>Coil a millimetre forward</source>
+        <translation>Spule einen Millimeter nach vorn</translation>
+    </message>
+    <message>
+        <source>Coil a millimetre backward</source>
+        <translation>Spule einen Millimeter nach hinten</translation>
+    </message>
+    <message>
+        <source>Coil a millimetre toward the midline</source>
+        <translation>Spule einen Millimeter zur Mittellinie hin</translation>
+    </message>
+    <message>
+        <source>Coil a millimetre away from the midline</source>
+        <translation>Spule einen Millimeter von der Mittellinie weg</translation>
+    </message>
+    <message>
+        <source>Angle to the midline</source>
+        <translation>Winkel zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>Put the coil back on the site</source>
+        <translation>Spule zurück auf den Ort legen</translation>
+    </message>
+    <message>
+        <source>Check today&apos;s marks</source>
+        <translation>Heutige Marken prüfen</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s edge mark falls off the head, so there is nothing to lay the coil over and nothing to check.</source>
+        <translation>Die Kantenmarke des Plans fällt neben den Kopf; es gibt also nichts, worüber die Spule gelegt wird, und nichts zu prüfen.</translation>
+    </message>
+    <message>
+        <source>Type what the tape reads from two or more points to each of today&apos;s marks, in %1.</source>
+        <translation>Eintippen, was das Maßband von zwei oder mehr Punkten bis zu jeder der heutigen Marken zeigt, in %1.</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfen</translation>
+    </message>
+    <message>
+        <source>This is a drawing of a head, scaled to the tapes of the person&apos;s head; it is not that person, and places on it are a few millimetres off those on that head.</source>
+        <translation>Das ist die Zeichnung eines Kopfes, den Maßen des Kopfes angepasst; es ist nicht die Person, und Stellen liegen darauf einige Millimeter anders als auf deren Kopf.</translation>
+    </message>
+    <message>
+        <source>This is the scalp above brow and ears of a person&apos;s head, made from a scan; the face and the ears are not in this page.</source>
+        <translation>Das ist die Kopfhaut über Brauen und Ohren eines Menschen, aus einem Scan; Gesicht und Ohren sind nicht in dieser Seite.</translation>
+    </message>
+    <message>
+        <source>This is a picture of a person&apos;s head, made from a scan. It shows that person&apos;s face: keep this page as you keep the scan.</source>
+        <translation>Das ist das Bild vom Kopf eines Menschen, aus einem Scan. Es zeigt dessen Gesicht: Diese Seite ist aufzubewahren wie der Scan.</translation>
+    </message>
+    <message>
+        <source>The skin is thinned for this page. Tapes to a coil moved here agree with those of the whole scan within %1.</source>
+        <translation>Die Haut ist für diese Seite ausgedünnt. Bandmaße zu einer hier verschobenen Spule stimmen mit denen des ganzen Scans auf %1 überein.</translation>
+    </message>
+    <message>
+        <source>Site %1.</source>
+        <translation>Ort %1.</translation>
+    </message>
+    <message>
+        <source>Treatment site: %1.</source>
+        <translation>Behandlungsort: %1.</translation>
+    </message>
+    <message>
+        <source>From the vertex %1 toward the ear, then %2 forward: the start. Nine spots, %3 apart.</source>
+        <translation>Vom Vertex %1 zum Ohr hin, dann %2 nach vorn: der Anfang. Neun Stellen im Abstand von %3.</translation>
+    </message>
+    <message>
+        <source>Landmarks</source>
+        <translation>Landmarken</translation>
+    </message>
+    <message>
+        <source>Nasion to inion %1, tragus to tragus %2, both over the vertex; around the head %3.</source>
+        <translation>Nasion bis Inion %1, Tragus bis Tragus %2, beide über den Vertex; um den Kopf %3.</translation>
+    </message>
+    <message>
+        <source>Coil on the site</source>
+        <translation>Spule auf dem Ort</translation>
+    </message>
+    <message>
+        <source>%1 rule</source>
+        <translation>Regel: %1</translation>
+    </message>
+    <message>
+        <source>Coil laid by</source>
+        <translation>Spule gelegt nach</translation>
+    </message>
+    <message>
+        <source>Tape: so far along the skin from the pulse point. Drop: straight down the coil&apos;s axis past its front edge. Nearest: the skin nearest to that edge. A flat coil on a round head has three edge marks; use one rule at every visit.</source>
+        <translation>Band: so weit über die Haut vom Impulspunkt. Lot: an der Vorderkante vorbei gerade die Achse der Spule hinab. Nahpunkt: die Haut, die dieser Kante am nächsten ist. Eine flache Spule auf einem runden Kopf hat drei Kantenmarken; bei jedem Besuch dieselbe Regel nehmen.</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>Schritt %1 von %2</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>Warum?</translation>
+    </message>
+    <message>
+        <source>Legend</source>
+        <translation>Legende</translation>
+    </message>
+    <message>
+        <source>What happens with the coil</source>
+        <translation>Was mit der Spule geschieht</translation>
+    </message>
+    <message>
+        <source>If this line stays, this browser is too old to draw the head, or scripts are switched off in it: open the page in a browser of 2023 or newer. What is written here holds all the same.</source>
+        <translation>Bleibt diese Zeile stehen, ist dieser Browser zu alt, um den Kopf zu zeichnen, oder Skripte sind darin abgeschaltet: die Seite in einem Browser von 2023 oder neuer öffnen. Was hier geschrieben steht, gilt trotzdem.</translation>
+    </message>
+    <message>
+        <source>A picture of a head, made from a scan</source>
+        <translation>Das Bild eines Kopfes, aus einem Scan erstellt</translation>
+    </message>
+    <message>
+        <source>A drawing of a head, shaped by a tape measure</source>
+        <translation>Die Zeichnung eines Kopfes, nach dem Maßband geformt</translation>
+    </message>
+    <message>
+        <source>Licences of what is in this page</source>
+        <translation>Lizenzen dessen, was in dieser Seite ist</translation>
+    </message>
+    <message>
+        <source>This browser cannot draw the head (it has no WebGL 2). What is written here holds all the same.</source>
+        <translation>Dieser Browser kann den Kopf nicht zeichnen (er hat kein WebGL 2). Was hier geschrieben steht, gilt trotzdem.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>pulse %1 from the site</source>
+        <translation>Impuls %1 vom Ort</translation>
+    </message>
+    <message>
+        <source>%1 forward of it</source>
+        <translation>%1 vor ihm</translation>
+    </message>
+    <message>
+        <source>%1 behind it</source>
+        <translation>%1 hinter ihm</translation>
+    </message>
+    <message>
+        <source>%1 toward the midline</source>
+        <translation>%1 zur Mittellinie hin</translation>
+    </message>
+    <message>
+        <source>%1 away from the midline</source>
+        <translation>%1 von der Mittellinie weg</translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation>Nahpunkt</translation>
+    </message>
+    <message>
+        <source>%1: edge %2 above its mark</source>
+        <comment>a rule, and how far its mark lies from the edge</comment>
+        <translation>%1: Kante %2 über ihrer Marke</translation>
+    </message>
+    <message>
+        <source>gap %1</source>
+        <translation>Spalt %1</translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation>Spule</translation>
+    </message>
+    <message>
+        <source>The coil cannot lie there; it stays where it last could.</source>
+        <translation>Dort kann die Spule nicht liegen; sie bleibt, wo sie zuletzt lag.</translation>
+    </message>
+    <message>
+        <source>The coil is back where the plan has it.</source>
+        <translation>Die Spule liegt wieder, wo der Plan sie hat.</translation>
+    </message>
+    <message>
+        <source>getting ready…</source>
+        <translation>wird vorbereitet…</translation>
+    </message>
+    <message>
+        <source>The coil cannot be moved in this browser (%1). What is written here holds all the same.</source>
+        <translation>In diesem Browser lässt sich die Spule nicht verschieben (%1). Was hier geschrieben steht, gilt trotzdem.</translation>
+    </message>
+    <message>
+        <source>Tape distances are being worked out…</source>
+        <translation>Bandmaße werden berechnet…</translation>
+    </message>
+    <message>
+        <source>Agrees</source>
+        <translation>Stimmt</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Verschieben</translation>
+    </message>
+    <message>
+        <source>Unsure</source>
+        <translation>Unsicher</translation>
+    </message>
+    <message>
+        <source>The tapes meet at so flat an angle that the mark may lie up to %1 off; measure one more tape to it.</source>
+        <translation>Die Maßbänder treffen sich so flach, dass die Marke bis zu %1 anders liegen kann; ein weiteres Maß dazu nehmen.</translation>
+    </message>
+    <message>
+        <source>Several places fit the site mark&apos;s tapes: choose one, or measure one more tape.</source>
+        <translation>Zu den Maßen der Ortsmarke passen mehrere Stellen: eine wählen oder ein weiteres Maß nehmen.</translation>
+    </message>
+    <message>
+        <source>Several places fit the edge mark&apos;s tapes: choose one, or measure one more tape.</source>
+        <translation>Zu den Maßen der Kantenmarke passen mehrere Stellen: eine wählen oder ein weiteres Maß nehmen.</translation>
+    </message>
+    <message>
+        <source>Place %1, %2 from the wanted one</source>
+        <comment>A, B; a length</comment>
+        <translation>Stelle %1, %2 von der gewollten</translation>
+    </message>
+    <message>
+        <source>Type two or more tapes of each mark.</source>
+        <translation>Von jeder Marke zwei oder mehr Maße eintippen.</translation>
+    </message>
+    <message>
+        <source>%1 is no length: type it as read from the tape, such as %2.</source>
+        <translation>%1 ist keine Länge: so eintippen, wie das Maßband sie zeigt, etwa %2.</translation>
+    </message>
+    <message>
+        <source>Looking for the marks…</source>
+        <translation>Die Marken werden gesucht…</translation>
+    </message>
+    <message>
+        <source>today&apos;s site mark</source>
+        <translation>heutige Ortsmarke</translation>
+    </message>
+    <message>
+        <source>today&apos;s edge mark</source>
+        <translation>heutige Kantenmarke</translation>
+    </message>
+    <message>
+        <source>today&apos;s pulse</source>
+        <translation>heutiger Impuls</translation>
+    </message>
+    <message>
+        <source>%1, from %2</source>
+        <comment>a mark, and where the tape begins</comment>
+        <translation>%1, ab %2</translation>
+    </message>
+    <message>
+        <source>Step by step: each trainee&apos;s last attempt</source>
+        <translation>Schritt für Schritt: der letzte Durchgang jedes Lernenden</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Own error, %1: quarter</source>
+        <comment>%1 is mm or in</comment>
+        <translation>Eigener Fehler, %1: ein Viertel</translation>
+    </message>
+    <message>
+        <source>three quarters</source>
+        <translation>drei Viertel</translation>
+    </message>
+    <message>
+        <source>with what came before</source>
+        <translation>mit dem Vorigen</translation>
+    </message>
+    <message>
+        <source>angle, degrees</source>
+        <translation>Winkel, Grad</translation>
+    </message>
+    <message>
+        <source>Own error: from where the step should be given what came before, so that an error is paid for once. Half of the trainees lie between a quarter and three quarters.</source>
+        <translation>Eigener Fehler: von dort, wo der Schritt nach allem Vorigen liegen sollte, damit ein Fehler nur einmal zählt. Die Hälfte der Lernenden liegt zwischen einem Viertel und drei Vierteln.</translation>
+    </message>
+    <message>
+        <source>Class page</source>
+        <translation>Klassenblatt</translation>
+    </message>
+    <message>
+        <source>head drawn for the number %1</source>
+        <translation>gezogener Kopf zur Zahl %1</translation>
+    </message>
+    <message>
+        <source>the case&apos;s own head</source>
+        <translation>der eigene Kopf des Falls</translation>
+    </message>
+    <message>
+        <source>1 trainee</source>
+        <translation>1 Lernender</translation>
+    </message>
+    <message>
+        <source>%1 trainees</source>
+        <translation>%1 Lernende</translation>
+    </message>
+    <message>
+        <source>Left out as well: %1 more files.</source>
+        <translation>Außerdem ausgelassen: %1 weitere Dateien.</translation>
+    </message>
+    <message>
+        <source>Each disc: where one trainee&apos;s pulse goes. Diamond: where it was wanted.</source>
+        <translation>Jede Scheibe: wohin der Impuls eines Lernenden geht. Raute: wo er gewollt war.</translation>
+    </message>
+    <message>
+        <source>Strongest, %1 under the skin</source>
+        <translation>Am stärksten, %1 unter der Haut</translation>
+    </message>
+    <message>
+        <source>over 71 % of that on about %1, over half on about %2</source>
+        <translation>über 71 % davon auf etwa %1, über die Hälfte auf etwa %2</translation>
+    </message>
+    <message>
+        <source>A gap of %1 more</source>
+        <translation>Ein Spalt von %1 mehr</translation>
+    </message>
+    <message>
+        <source>%1 under the skin</source>
+        <comment>cm or inches</comment>
+        <translation>%1 unter der Haut</translation>
+    </message>
+    <message>
+        <source>tapes: not yet</source>
+        <comment>tape distances are not worked out</comment>
+        <translation>Bänder: noch nicht</translation>
+    </message>
+    <message>
+        <source>the coil</source>
+        <translation>die Spule</translation>
+    </message>
+    <message>
+        <source>the place that lights up</source>
+        <translation>die Stelle, die leuchtet</translation>
+    </message>
+    <message>
+        <source>the place it reaches</source>
+        <translation>die Stelle, die er erreicht</translation>
+    </message>
+    <message>
+        <source>the tape as it lies right</source>
+        <translation>das Band, wie es richtig liegt</translation>
+    </message>
+    <message>
+        <source>your tape</source>
+        <translation>Ihr Band</translation>
+    </message>
+    <message>
+        <source>where it should be</source>
+        <translation>wo es sein soll</translation>
+    </message>
+    <message>
+        <source>where it should be, by your marks</source>
+        <translation>wo es nach Ihren Marken sein soll</translation>
+    </message>
+    <message>
+        <source>yours</source>
+        <translation>Ihre Marke</translation>
+    </message>
+    <message>
+        <source>pulse wanted</source>
+        <translation>gewollter Impuls</translation>
+    </message>
+    <message>
+        <source>your pulse</source>
+        <translation>Ihr Impuls</translation>
     </message>
 </context>
 <context>
@@ -5145,6 +6357,69 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::ClassPanel</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>The class by step</source>
+        <translation>Die Klasse Schritt für Schritt</translation>
+    </message>
+    <message>
+        <source>Class page…</source>
+        <translation>Klassenseite…</translation>
+    </message>
+    <message>
+        <source>Save the class as one page of PDF</source>
+        <translation>Die Klasse als eine Seite PDF speichern</translation>
+    </message>
+    <message>
+        <source>Table…</source>
+        <translation>Tabelle…</translation>
+    </message>
+    <message>
+        <source>Save every step of every trainee as a table (CSV)</source>
+        <translation>Jeden Schritt aller Übenden als Tabelle (CSV) speichern</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Back to choosing an exercise</source>
+        <translation>Zurück zur Wahl einer Übung</translation>
+    </message>
+    <message>
+        <source>%1 results</source>
+        <translation>%1 Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Pulse off by %1 in the middle of the class; half of it from %2 to %3.</source>
+        <translation>In der Mitte der Klasse liegt der Impuls %1 daneben; bei der Hälfte %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Done by</source>
+        <translation>Getan von</translation>
+    </message>
+    <message>
+        <source>Own, %1</source>
+        <translation>Eigen, %1</translation>
+    </message>
+    <message>
+        <source>Half of the class</source>
+        <translation>Hälfte der Klasse</translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::CoilOnStage</name>
     <message>
         <source>Coil laid down</source>
@@ -5268,16 +6543,12 @@
         <translation>Druckt diese Seite</translation>
     </message>
     <message>
-        <source>the coil</source>
-        <translation>die Spule</translation>
+        <source>Page…</source>
+        <translation>Seite…</translation>
     </message>
     <message>
-        <source>the place that lights up</source>
-        <translation>die Stelle, die leuchtet</translation>
-    </message>
-    <message>
-        <source>the place it reaches</source>
-        <translation>die Stelle, die er erreicht</translation>
+        <source>Saves a page for a browser: the head to turn, in these words</source>
+        <translation>Speichert eine Seite für den Browser: der Kopf zum Drehen, in diesen Worten</translation>
     </message>
 </context>
 <context>
@@ -5653,12 +6924,12 @@
         <translation>Bild ab und Bild auf führen zum nächsten und zum vorigen Schritt, die Leertaste spielt ab.</translation>
     </message>
     <message>
-        <source>What if one thing goes wrong?</source>
-        <translation>Was, wenn etwas misslingt?</translation>
-    </message>
-    <message>
         <source>Step %1, %2</source>
         <translation>Schritt %1, %2</translation>
+    </message>
+    <message>
+        <source>What if something goes wrong?</source>
+        <translation>Was, wenn etwas misslingt?</translation>
     </message>
 </context>
 <context>
@@ -5996,6 +7267,14 @@
         <source>Text si&amp;ze</source>
         <translation>Te&amp;xtgröße</translation>
     </message>
+    <message>
+        <source>&amp;Export the head…</source>
+        <translation>Kopf &amp;exportieren…</translation>
+    </message>
+    <message>
+        <source>Save a pa&amp;ge for a browser…</source>
+        <translation>Seite für den Bro&amp;wser speichern…</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::NextMark</name>
@@ -6109,6 +7388,42 @@
         <source>The handout is on its way to the printer.</source>
         <translation>Das Merkblatt ist unterwegs zum Drucker.</translation>
     </message>
+    <message>
+        <source>Save a page for a browser</source>
+        <translation>Seite für den Browser speichern</translation>
+    </message>
+    <message>
+        <source>Pages (*.html)</source>
+        <translation>Seiten (*.html)</translation>
+    </message>
+    <message>
+        <source>The page is saved in %1.</source>
+        <translation>Die Seite ist in %1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>For other viewers (*.glb)</source>
+        <translation>Für andere Betrachter (*.glb)</translation>
+    </message>
+    <message>
+        <source>Mesh with colours (*.ply)</source>
+        <translation>Netz mit Farben (*.ply)</translation>
+    </message>
+    <message>
+        <source>For a 3D printer (*.stl)</source>
+        <translation>Für einen 3D-Drucker (*.stl)</translation>
+    </message>
+    <message>
+        <source>For a 3D printer, cut flat above the brow (*.stl)</source>
+        <translation>Für einen 3D-Drucker, über der Braue flach geschnitten (*.stl)</translation>
+    </message>
+    <message>
+        <source>Export the head</source>
+        <translation>Kopf exportieren</translation>
+    </message>
+    <message>
+        <source>The head is saved in %1.</source>
+        <translation>Der Kopf ist in %1 gespeichert.</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::OutputJob</name>
@@ -6131,6 +7446,22 @@
     <message>
         <source>Writing the handout</source>
         <translation>Merkblatt wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Making the page</source>
+        <translation>Die Seite wird gemacht</translation>
+    </message>
+    <message>
+        <source>Writing the page</source>
+        <translation>Die Seite wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Making the head solid</source>
+        <translation>Der Kopf wird zum Körper gemacht</translation>
+    </message>
+    <message>
+        <source>Writing the head</source>
+        <translation>Der Kopf wird geschrieben</translation>
     </message>
 </context>
 <context>
@@ -6184,6 +7515,73 @@
     <message>
         <source>%</source>
         <translation>%</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::Practise</name>
+    <message>
+        <source>Practise</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Scoring the class</source>
+        <translation>Die Klasse wird ausgewertet</translation>
+    </message>
+    <message>
+        <source>Exercises (*.json)</source>
+        <translation>Übungen (*.json)</translation>
+    </message>
+    <message>
+        <source>Results (*.json)</source>
+        <translation>Ergebnisse (*.json)</translation>
+    </message>
+    <message>
+        <source>Open an exercise</source>
+        <translation>Übung öffnen</translation>
+    </message>
+    <message>
+        <source>Save the exercise</source>
+        <translation>Übung speichern</translation>
+    </message>
+    <message>
+        <source>exercise</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Open the results of a class</source>
+        <translation>Ergebnisse einer Klasse öffnen</translation>
+    </message>
+    <message>
+        <source>Save the result</source>
+        <translation>Ergebnis speichern</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Save the class page</source>
+        <translation>Klassenseite speichern</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>Pages (*.pdf)</source>
+        <translation>Seiten (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save the table</source>
+        <translation>Tabelle speichern</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
     </message>
 </context>
 <context>
@@ -6507,6 +7905,141 @@
         <source>Show the numbers large</source>
         <translation>Die Zahlen groß zeigen</translation>
     </message>
+    <message>
+        <source>Export…</source>
+        <translation>Exportieren…</translation>
+    </message>
+    <message>
+        <source>Page for a browser…</source>
+        <translation>Seite für den Browser…</translation>
+    </message>
+    <message>
+        <source>Saves one file that any browser opens from disk: the head to turn, the coil to move (Ctrl+Shift+W)</source>
+        <translation>Speichert eine Datei, die jeder Browser von der Festplatte öffnet: der Kopf zum Drehen, die Spule zum Verschieben (Strg+Umschalt+W)</translation>
+    </message>
+    <message>
+        <source>The head with its marks, for other viewers, or with its marks standing out for a 3D printer (Ctrl+Shift+E)</source>
+        <translation>Der Kopf mit seinen Marken, für andere Betrachter, oder mit erhabenen Marken für einen 3D-Drucker (Strg+Umschalt+E)</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::ScorePanel</name>
+    <message>
+        <source>Score</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Step by step</source>
+        <translation>Schritt für Schritt</translation>
+    </message>
+    <message>
+        <source>Score by step</source>
+        <translation>Ergebnis Schritt für Schritt</translation>
+    </message>
+    <message>
+        <source>Previous</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>The step before, on the stage</source>
+        <translation>Der Schritt davor, auf der Bühne</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>The next step, on the stage</source>
+        <translation>Der nächste Schritt, auf der Bühne</translation>
+    </message>
+    <message>
+        <source>Initials, if you like</source>
+        <translation>Kürzel, wenn Sie mögen</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>Stand in the result&apos;s file and in the table of the class; without them nobody is named</source>
+        <translation>Steht in der Ergebnisdatei und in der Tabelle der Klasse; ohne Kürzel wird niemand genannt</translation>
+    </message>
+    <message>
+        <source>Save the result…</source>
+        <translation>Ergebnis speichern…</translation>
+    </message>
+    <message>
+        <source>All tries, for the trainer to put a class together</source>
+        <translation>Alle Versuche, damit der Kursleiter eine Klasse zusammenstellen kann</translation>
+    </message>
+    <message>
+        <source>Again, same head</source>
+        <translation>Noch einmal, derselbe Kopf</translation>
+    </message>
+    <message>
+        <source>Another try on the same head: is the hand steady?</source>
+        <translation>Noch ein Versuch am selben Kopf: Ist die Hand ruhig?</translation>
+    </message>
+    <message>
+        <source>Other exercise</source>
+        <translation>Andere Übung</translation>
+    </message>
+    <message>
+        <source>Back to choosing an exercise</source>
+        <translation>Zurück zur Wahl einer Übung</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Own, %1</source>
+        <translation>Eigen, %1</translation>
+    </message>
+    <message>
+        <source>Carried, %1</source>
+        <translation>Übernommen, %1</translation>
+    </message>
+    <message>
+        <source>One&apos;s own error: from where the step should be, given what came before</source>
+        <translation>Eigener Fehler: von da, wo der Schritt nach allem Vorigen sein soll</translation>
+    </message>
+    <message>
+        <source>Error carried over: what earlier steps had done to it</source>
+        <translation>Übernommener Fehler: was frühere Schritte bewirkt haben</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>nicht getan</translation>
+    </message>
+    <message>
+        <source>pulse at the end</source>
+        <translation>Impuls am Ende</translation>
+    </message>
+    <message>
+        <source>Again, same head (%1 left)</source>
+        <translation>Noch einmal, derselbe Kopf (noch %1)</translation>
+    </message>
+    <message>
+        <source>Not done.</source>
+        <translation>Nicht getan.</translation>
+    </message>
+    <message>
+        <source>Own error: %1</source>
+        <translation>Eigener Fehler: %1</translation>
+    </message>
+    <message>
+        <source>Carried over: %1</source>
+        <translation>Übernommen: %1</translation>
+    </message>
+    <message>
+        <source>Together: %1</source>
+        <translation>Zusammen: %1</translation>
+    </message>
+    <message>
+        <source>Of it misread: %1</source>
+        <translation>Davon falsch abgelesen: %1</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::SearchStep</name>
@@ -6723,6 +8256,169 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::SetupPanel</name>
+    <message>
+        <source>Begin</source>
+        <translation>Anfangen</translation>
+    </message>
+    <message>
+        <source>Begin the exercise on a fresh head</source>
+        <translation>Die Übung an einem frischen Kopf anfangen</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Öffnen …</translation>
+    </message>
+    <message>
+        <source>Open an exercise that was saved</source>
+        <translation>Eine gespeicherte Übung öffnen</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Speichern …</translation>
+    </message>
+    <message>
+        <source>Save this exercise, for others to open</source>
+        <translation>Diese Übung speichern, damit andere sie öffnen können</translation>
+    </message>
+    <message>
+        <source>Class…</source>
+        <translation>Klasse…</translation>
+    </message>
+    <message>
+        <source>Put the results of a class together; they can be dropped on the window as well</source>
+        <translation>Die Ergebnisse einer Klasse zusammenstellen; sie lassen sich auch auf das Fenster ziehen</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Kopf</translation>
+    </message>
+    <message>
+        <source>Whose head</source>
+        <translation>Wessen Kopf</translation>
+    </message>
+    <message>
+        <source>Drawn for a number</source>
+        <translation>Zu einer Zahl gezogen</translation>
+    </message>
+    <message>
+        <source>An adult&apos;s head drawn by chance; the same number gives a whole class the same head</source>
+        <translation>Ein zufällig gezogener Kopf eines Erwachsenen; dieselbe Zahl gibt einer ganzen Klasse denselben Kopf</translation>
+    </message>
+    <message>
+        <source>The case&apos;s own</source>
+        <translation>Der Kopf des Falls</translation>
+    </message>
+    <message>
+        <source>The head of the case on the worksheet</source>
+        <translation>Der Kopf des Falls auf dem Arbeitsblatt</translation>
+    </message>
+    <message>
+        <source>Number of the head</source>
+        <translation>Zahl des Kopfs</translation>
+    </message>
+    <message>
+        <source>From 0 to %1. The same number gives the same head.</source>
+        <translation>Von 0 bis %1. Dieselbe Zahl gibt denselben Kopf.</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Zahl</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>The left side is stimulated</source>
+        <translation>Die linke Seite wird stimuliert</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>The right side is stimulated</source>
+        <translation>Die rechte Seite wird stimuliert</translation>
+    </message>
+    <message>
+        <source>The spot that answers</source>
+        <translation>Der Rasterpunkt, der antwortet</translation>
+    </message>
+    <message>
+        <source>Spot that answers</source>
+        <translation>Rasterpunkt, der antwortet</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>The whole job</source>
+        <translation>Die ganze Arbeit</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>To pick a few</source>
+        <translation>Um einige auszuwählen</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Minutes for all of it</source>
+        <translation>Minuten für alles</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>keine Grenze</translation>
+    </message>
+    <message>
+        <source>Minutes for all of it; 0 is no limit, %1 the most</source>
+        <translation>Minuten für alles; 0 heißt keine Grenze, höchstens %1</translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>How often it may be done; 0 is no limit, %1 the most</source>
+        <translation>Wie oft geübt werden darf; 0 heißt keine Grenze, höchstens %1</translation>
+    </message>
+    <message>
+        <source>Name of the exercise</source>
+        <translation>Name der Übung</translation>
+    </message>
+    <message>
+        <source>What the exercise is called in its file and on the class page; may stay empty</source>
+        <translation>Wie die Übung in ihrer Datei und auf der Klassenseite heißt; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Drawing the head…</source>
+        <translation>Der Kopf wird gezogen…</translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::SiteStep</name>
     <message>
         <source>Site</source>
@@ -6906,6 +8602,21 @@
     </message>
 </context>
 <context>
+    <name>scalpmark::window::SmallLengthField</name>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 %3.</source>
+        <translation>Von %1 bis %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1: type a length from %2 to %3 mm, such as %4; “%5” cannot be used.</source>
+        <translation>%1: eine Länge von %2 bis %3 mm eintippen, etwa %4; „%5“ ist nicht brauchbar.</translation>
+    </message>
+</context>
+<context>
     <name>scalpmark::window::SpotPad</name>
     <message>
         <source>nose</source>
@@ -7017,6 +8728,169 @@
     <message>
         <source>Whose head is this? The tapes of the case do not fit it. %1.</source>
         <translation>Wessen Kopf ist das? Die Maße des Falls passen nicht dazu. %1.</translation>
+    </message>
+</context>
+<context>
+    <name>scalpmark::window::TaskPanel</name>
+    <message>
+        <source>Take a tool. A drag turns the head, the wheel brings it nearer.</source>
+        <translation>Ein Werkzeug nehmen. Ziehen dreht den Kopf, das Rad holt ihn heran.</translation>
+    </message>
+    <message>
+        <source>Press on the skin: the mark under the finger grows darker over a bump or hollow of the bone.</source>
+        <translation>Auf die Haut drücken: Über einem Höcker oder einer Mulde des Knochens wird der Fingerabdruck dunkler.</translation>
+    </message>
+    <message>
+        <source>Pull from one place to another; take the end up again to pull on. The right button (H) holds the tape where it is. Read it off its print.</source>
+        <translation>Von einer Stelle zur anderen ziehen; das Ende wieder aufnehmen, um weiterzuziehen. Die rechte Taste (H) hält das Band, wo es ist. Am Aufdruck ablesen.</translation>
+    </message>
+    <message>
+        <source>Points and lines are your own help. What is asked for is marked with a cross.</source>
+        <translation>Punkte und Striche sind Ihre eigene Hilfe. Was verlangt ist, wird mit einem Kreuz markiert.</translation>
+    </message>
+    <message>
+        <source>A cross is the answer to the step; another one takes its place.</source>
+        <translation>Ein Kreuz ist die Antwort auf den Schritt; ein weiteres tritt an seine Stelle.</translation>
+    </message>
+    <message>
+        <source>Carry the coil by its handle, turn it by its wings. Look along its edge as you would at the chair.</source>
+        <translation>Die Spule am Griff tragen, an den Flügeln drehen. An ihrer Kante entlang schauen wie am Stuhl.</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <source>Time left</source>
+        <translation>Verbleibende Zeit</translation>
+    </message>
+    <message>
+        <source>Steps of the task</source>
+        <translation>Schritte der Aufgabe</translation>
+    </message>
+    <message>
+        <source>as you read it</source>
+        <translation>wie abgelesen</translation>
+    </message>
+    <message>
+        <source>In the hand</source>
+        <translation>In der Hand</translation>
+    </message>
+    <message>
+        <source>Finger</source>
+        <translation>Finger</translation>
+    </message>
+    <message>
+        <source>Feel for the bone (F)</source>
+        <translation>Nach dem Knochen tasten (F)</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>Pull the tape over the head (T)</source>
+        <translation>Das Band über den Kopf ziehen (T)</translation>
+    </message>
+    <message>
+        <source>Coil</source>
+        <translation>Spule</translation>
+    </message>
+    <message>
+        <source>Lay the coil on the head (C)</source>
+        <translation>Die Spule auf den Kopf legen (C)</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>A point in pencil, for your own help (P)</source>
+        <translation>Ein Punkt mit dem Stift, zur eigenen Hilfe (P)</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Strich</translation>
+    </message>
+    <message>
+        <source>A short line in pencil, for your own help (L)</source>
+        <translation>Ein kurzer Strich mit dem Stift, zur eigenen Hilfe (L)</translation>
+    </message>
+    <message>
+        <source>Cross</source>
+        <translation>Kreuz</translation>
+    </message>
+    <message>
+        <source>A cross in pencil: the answer (X)</source>
+        <translation>Ein Kreuz mit dem Stift: die Antwort (X)</translation>
+    </message>
+    <message>
+        <source>Hold it here</source>
+        <translation>Hier halten</translation>
+    </message>
+    <message>
+        <source>A finger holds the tape where its end is; pull on from there (H)</source>
+        <translation>Ein Finger hält das Band an seinem Ende; von da weiterziehen (H)</translation>
+    </message>
+    <message>
+        <source>Close it</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Back to the tape&apos;s zero, around the head (O)</source>
+        <translation>Zurück zum Nullpunkt des Bands, um den Kopf herum (O)</translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation>Abnehmen</translation>
+    </message>
+    <message>
+        <source>Takes tape or coil off the head (Delete)</source>
+        <translation>Nimmt Band oder Spule vom Kopf (Entf)</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Rubs out what was done last (Ctrl+Z)</source>
+        <translation>Radiert das zuletzt Getane aus (Strg+Z)</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>The task before</source>
+        <translation>Die Aufgabe davor</translation>
+    </message>
+    <message>
+        <source>Next task</source>
+        <translation>Nächste Aufgabe</translation>
+    </message>
+    <message>
+        <source>On to the next task; what is on the head stays</source>
+        <translation>Weiter zur nächsten Aufgabe; die Marken bleiben auf dem Kopf</translation>
+    </message>
+    <message>
+        <source>End here</source>
+        <translation>Hier beenden</translation>
+    </message>
+    <message>
+        <source>End the exercise and see the score; what is not done counts as not done</source>
+        <translation>Die Übung beenden und das Ergebnis sehen; was nicht getan ist, zählt als nicht getan</translation>
+    </message>
+    <message>
+        <source>Task %1 of %2: %3</source>
+        <translation>Aufgabe %1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Beenden</translation>
+    </message>
+    <message>
+        <source>%1, done</source>
+        <translation>%1, getan</translation>
     </message>
 </context>
 <context>
@@ -7134,10 +9008,6 @@
     <message>
         <source>Each of the four points</source>
         <translation>Jeder der vier Punkte</translation>
-    </message>
-    <message>
-        <source>mm</source>
-        <translation>mm</translation>
     </message>
     <message>
         <source>One reading of a tape</source>
@@ -7300,6 +9170,14 @@
     <message>
         <source>Look back over all visits of the case</source>
         <translation>Auf alle Sitzungen des Falls zurückblicken</translation>
+    </message>
+    <message>
+        <source>Practise</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Do the whole job on another head, and see in millimetres what each step costs</source>
+        <translation>Die ganze Arbeit an einem anderen Kopf tun und in Millimetern sehen, was jeder Schritt kostet</translation>
     </message>
 </context>
 <context>
@@ -7709,6 +9587,14 @@
     <message>
         <source>The coil is not on the skin</source>
         <translation>Die Spule liegt nicht auf der Haut</translation>
+    </message>
+    <message>
+        <source>Keep it, and choose a second</source>
+        <translation>Behalten und einen zweiten wählen</translation>
+    </message>
+    <message>
+        <source>Two things go wrong at once: the next one you choose comes on top of this one</source>
+        <translation>Zweierlei misslingt zugleich: Was als Nächstes gewählt wird, kommt zu diesem hinzu</translation>
     </message>
 </context>
 <context>
