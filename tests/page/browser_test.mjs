@@ -133,6 +133,26 @@ const { data } = inside(technician);
   await tab.screenshot({ path: join(pictures, 'technician-number.png') });
   await tab.keyboard.press('Escape');
 
+  // The policy itself, since there is no network here to be reached anyway.
+  const stopped = (act) =>
+    tab.evaluate(
+      (what) =>
+        new Promise((resolve) => {
+          addEventListener('securitypolicyviolation', (event) => resolve(event.effectiveDirective), { once: true });
+          setTimeout(() => resolve('nothing'), 5000);
+          if (what === 'connect') fetch('http://127.0.0.1:9/').catch(() => {});
+          if (what === 'picture') new Image().src = 'http://127.0.0.1:9/a.png';
+          if (what === 'script') document.body.append(Object.assign(document.createElement('script'), { textContent: 'window.taken = 1' }));
+        }),
+      act,
+    );
+  const before = wrong.length;
+  expect((await stopped('connect')) === 'connect-src', 'its policy lets no connection out');
+  expect((await stopped('picture')) === 'img-src', 'nor a picture in');
+  expect((await stopped('script')).startsWith('script-src'), 'nor a script that is not its own');
+  wrong.splice(before); // what the browser says of these three
+  asked.splice(asked.findIndex((url) => url.startsWith('http')) >>> 0);
+
   const pdf = join(folder, 'printed.pdf');
   await tab.pdf({ path: pdf, format: 'A4' });
   writeFileSync(join(pictures, 'technician-printed.pdf'), readFileSync(pdf));

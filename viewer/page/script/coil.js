@@ -34,7 +34,7 @@ export class Coil {
   }
 
   place(where) {
-    if (!this.ready) return;
+    if (!this.ready || !this.stage.shown?.frame) return;
     let answer;
     try {
       answer = this.kernel.ask({ ask: 'place', angle_deg: this.angleDeg, ...where }).place;

@@ -98,7 +98,12 @@ async function begin() {
   const rules = byId('rules');
   showRules(rules, data.side);
   if (coil) coil.onPlaced = (placed) => showRules(rules, placed ? placed.side : data.side);
-  if (coil) steps.onGo = () => coil.putBack();
+  if (coil)
+    steps.onGo = () => {
+      coil.putBack();
+      // Where no coil lies, there is none to move.
+      byId('move-coil').hidden = !stage.shown.frame;
+    };
   const [skin, brain, light] = await bodies;
   stage.setBodies(surface(skin), brain && surface(brain), light);
   byId('too-old').remove();
