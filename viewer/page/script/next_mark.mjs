@@ -1,6 +1,6 @@
 // The lengths that find the marks again, one at a time in figures that are read from across the room.
-import { data } from './bytes.js';
-import { filled, tapeLength, word } from './say.js';
+import { data } from './bytes.mjs';
+import { filled, tapeLength, word } from './say.mjs';
 
 export class NextMark {
   constructor() {

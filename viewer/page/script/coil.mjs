@@ -1,8 +1,8 @@
 // The coil in the hand: moved, turned, put back, with numbers from the kernel at every step and tape distances from the
 // worker once it rests.
-import { data } from './bytes.js';
-import { coilAngle, element, filled, smallLength, tapeLength, tapeNumber, word } from './say.js';
-import { cross, dot, times } from './vectors.js';
+import { data } from './bytes.mjs';
+import { coilAngle, element, filled, smallLength, tapeLength, tapeNumber, word } from './say.mjs';
+import { cross, dot, times } from './vectors.mjs';
 
 const REST_MS = 250, POINTS = ['vertex', 'nasion', 'left_tragus', 'right_tragus'];
 

@@ -1,16 +1,16 @@
 // A page: what it carries is unpacked, drawn, and brought to life as far as its face goes.
-import { data, has, surface, unpacked } from './bytes.js';
-import { Check } from './check.js';
-import { Coil } from './coil.js';
-import { Hand } from './hand.js';
-import { Helper } from './helper.js';
-import { openKernel } from './kernel.js';
-import { NextMark } from './next_mark.js';
-import { showRules } from './rules.js';
-import { element, filled, message, word } from './say.js';
-import { Stage } from './stage.js';
-import { Steps } from './steps.js';
-import { dot, times } from './vectors.js';
+import { data, has, surface, unpacked } from './bytes.mjs';
+import { Check } from './check.mjs';
+import { Coil } from './coil.mjs';
+import { Hand } from './hand.mjs';
+import { Helper } from './helper.mjs';
+import { openKernel } from './kernel.mjs';
+import { NextMark } from './next_mark.mjs';
+import { showRules } from './rules.mjs';
+import { element, filled, message, word } from './say.mjs';
+import { Stage } from './stage.mjs';
+import { Steps } from './steps.mjs';
+import { dot, times } from './vectors.mjs';
 
 const byId = (id) => document.getElementById(id);
 const live = data.face !== 'patient' && has('kernel');

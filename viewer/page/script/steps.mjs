@@ -1,6 +1,6 @@
 // What is looked at: a technician's views, a lesson's steps, a patient's pages. One at a time.
-import { data } from './bytes.js';
-import { showLegend } from './legend.js';
+import { data } from './bytes.mjs';
+import { showLegend } from './legend.mjs';
 
 export class Steps {
   constructor(stage) {

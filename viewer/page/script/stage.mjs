@@ -3,11 +3,11 @@ import {
   BufferAttribute, BufferGeometry, ColorManagement, DoubleSide, FrontSide, Group, LinearSRGBColorSpace, Matrix4, Mesh,
   OrthographicCamera, Scene, ShaderMaterial, Vector3, WebGLRenderer,
 } from 'three';
-import { casing, windings } from './coil_body.js';
-import { Ink, rgb } from './ink.js';
-import { Names } from './names.js';
-import { Sight } from './sight.js';
-import { dot, places, plus } from './vectors.js';
+import { casing, windings } from './coil_body.mjs';
+import { Ink, rgb } from './ink.mjs';
+import { Names } from './names.mjs';
+import { Sight } from './sight.mjs';
+import { dot, places, plus } from './vectors.mjs';
 
 ColorManagement.enabled = false;
 const BACKGROUND = 0xfafaf8, CASING_OPACITY = 0.22, WINDINGS_OPACITY = 0.4, FAR_MM = 1000;

@@ -1,5 +1,5 @@
 // What each shape on the head means.
-import { element } from './say.js';
+import { element } from './say.mjs';
 
 const SVG = 'http://www.w3.org/2000/svg';
 

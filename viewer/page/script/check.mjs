@@ -1,6 +1,6 @@
 // Today's marks by their tapes: where they are, where the coil laid over them has its pulse, and what to do.
-import { data } from './bytes.js';
-import { element, filled, message, tapeLength, word } from './say.js';
+import { data } from './bytes.mjs';
+import { element, filled, message, tapeLength, word } from './say.mjs';
 
 const SITE_PRIORITY = 110, VAGUE_MM = 15, TODAYS = '#000000', CROSS = 12, DISC = 1, TAG = 10;
 

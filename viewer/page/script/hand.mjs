@@ -1,7 +1,7 @@
 // Mouse, touch and keys on the picture: one finger turns the head, or moves the coil where it begins on it; two fingers
 // bring it nearer, shift it, and turn the coil where both begin on it; the wheel brings it nearer, with Shift it turns the coil.
-import { onCasing } from './coil_body.js';
-import { dot, minus } from './vectors.js';
+import { onCasing } from './coil_body.mjs';
+import { dot, minus } from './vectors.mjs';
 
 const KEY_DEG = 5, WHEEL_NEARER = 1.0015, COIL_WHEEL_DEG = 0.05;
 

@@ -1,6 +1,6 @@
 // Marks, lines and spots as triangles, a new set for each picture, by the rules of the stage (drawing/ink): even width
 // on screen, lifted toward the eye so that the skin does not swallow them, hidden where the head is before them.
-import { cross, dot, length, minus, plus, places, times, unit } from './vectors.js';
+import { cross, dot, length, minus, plus, places, times, unit } from './vectors.mjs';
 
 const MARK_LIFT_MM = 3, LAYER_LIFT_MM = 0.6, HALO_BELOW_MM = 0.3;
 const BAR = 5, FLATTEST = 0.5, TICK_PX = 1.3, DASH_PX = 5, SPOT_CORNERS = 20;

@@ -1,5 +1,5 @@
 // How the head is seen: parallel projection (stage/scene/sight.h), turned, brought nearer and shifted.
-import { cross, dot, minus, plus, turned, unit } from './vectors.js';
+import { cross, dot, minus, plus, turned, unit } from './vectors.mjs';
 
 /// Of a picture 800 high: sizes of marks and letters are given in its pixels.
 const PICTURE_PX = 800, LEAST_SCALE = 0.75, MOST_SCALE = 1.3;

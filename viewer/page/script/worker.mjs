@@ -1,5 +1,5 @@
 // Beside the page, so that it never waits: the same kernel, with the head's distance fields.
-import { openKernel } from './kernel.js';
+import { openKernel } from './kernel.mjs';
 
 let kernel = null;
 

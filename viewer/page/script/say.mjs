@@ -1,5 +1,5 @@
 // Words and numbers as the program says them, in the page's language.
-import { data } from './bytes.js';
+import { data } from './bytes.mjs';
 
 export const word = data.words;
 

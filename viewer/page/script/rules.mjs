@@ -1,6 +1,6 @@
 // The three rules, seen from beside the coil (window/steps/rules_picture), as SVG.
-import { data } from './bytes.js';
-import { filled, smallLength, word } from './say.js';
+import { data } from './bytes.mjs';
+import { filled, smallLength, word } from './say.mjs';
 
 const SVG = 'http://www.w3.org/2000/svg', FROM = -62, TO = 118, BELOW = 52, ABOVE = 26, COIL_MM = 9;
 const INK = '#46464e', EDGE = '#d55e00', TEXT = '#18181c', SKIN = '#dbcfc4', PULSE = '#0072b2', CASING = '#607080';
