@@ -13,6 +13,8 @@ using geometry::Placement;
 
 namespace {
 
+constexpr double search_across_mm = 230;  // the whole coil over its grid
+
 View from_the_side(const Placement& coil) {
   return geometry::side_of(coil) == geometry::Side::left ? View::left : View::right;
 }
@@ -49,6 +51,7 @@ PageScene search_scene(const geometry::Case& c, const geometry::Plan& plan) {
   s.shown.names_all = false;
   s.shown.coil_on = CoilOn::start;
   s.gaze = gaze(View::square_on, plan.axes, plan.start);
+  s.close = CloseLook{plan.start.pulse, search_across_mm};
   return s;
 }
 
