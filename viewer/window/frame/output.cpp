@@ -28,6 +28,16 @@ QString with_ending(const QString& path, const QString& ending, const AskReplace
   return !QFileInfo::exists(whole) || ask(whole) ? whole : QString();
 }
 
+/// What a page is made of; nothing where it is not there, which is said.
+std::optional<viewer::PageParts> page_parts(Output& output) {
+  try {
+    return viewer::read_page_parts();
+  } catch (const std::exception& error) {
+    emit output.notice(viewer::translated(error), NoticeBar::Kind::problem);
+    return {};
+  }
+}
+
 // Where the imperial system is in use, paper is Letter.
 bool letter_is_usual() {
   return QLocale().measurementSystem() == QLocale::ImperialUSSystem;
@@ -182,7 +192,7 @@ void Output::save_picture_to(const QString& path) {
 }
 
 void Output::save_page(viewer::Face face) {
-  if (!may_make_sheet()) return;
+  if (!may_make_sheet() || !page_parts(*this)) return;
   const auto choice = ask_page(face, viewer::shows_a_person(session_.case_file()));
   if (!choice) return;
   // A patient's page is not named after the case.
@@ -195,13 +205,9 @@ void Output::save_page(viewer::Face face) {
 
 void Output::save_page_to(const QString& path, const PageChoice& choice) {
   if (!may_make_sheet() || !may_write(path, "scalpmark-html")) return;
-  PageWanted page{choice.face, choice.head, {}};
-  try {
-    page.parts = viewer::read_page_parts();
-  } catch (const std::exception& error) {
-    emit notice(viewer::translated(error), NoticeBar::Kind::problem);
-    return;
-  }
+  auto parts = page_parts(*this);
+  if (!parts) return;
+  const PageWanted page{choice.face, choice.head, std::move(*parts)};
   if (OutputJob* job = begin(tr("The page is saved in %1.").arg(QDir::toNativeSeparators(path))))
     job->write_page(session_.case_file(), session_.head(), session_.template_files(), page, path);
 }
