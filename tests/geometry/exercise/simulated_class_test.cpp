@@ -1,6 +1,7 @@
 // Two hundred trainees who are off by known noise, through the functions that the mouse uses: whether the
 // scores give the noise back.
 #include <Eigen/Geometry>
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <map>
@@ -82,6 +83,16 @@ const StepScore& of_step(const Trainee& t, const Step& step) {
   throw std::out_of_range(key_of(step));
 }
 
+/// Without the few whose marks have gone so far astray (an edge mark on the face) that they leave a step no
+/// answer.
+std::vector<Trainee> with_answers(std::vector<Trainee> all) {
+  std::erase_if(all, [](const Trainee& t) {
+    return std::any_of(t.score.steps.begin(), t.score.steps.end(),
+                       [](const StepScore& s) { return !s.should_be; });
+  });
+  return all;
+}
+
 void check_own_errors(const RightAnswers& answers, const std::vector<Trainee>& all) {
   for (const Step& step : steps_of(answers.exercise)) {
     INFO(key_of(step));
@@ -124,7 +135,8 @@ TEST_CASE("the scores of 200 simulated trainees give back the noise that was put
   exercise.tasks.pop_back();  // a lost mark has a test of its own
   const Head head = lopsided_head(5);
   const RightAnswers answers = right_answers(head, c, exercise);
-  const std::vector<Trainee> all = simulated_class(answers);
+  const std::vector<Trainee> all = with_answers(simulated_class(answers));
+  CHECK(all.size() > trainees * 19 / 20);
   check_own_errors(answers, all);
   check_carried(all, step_of(GridPosition{}), step_of({0, 1}));
   check_carried(all, step_of(GridPosition{}), step_of({1, 0}));
