@@ -149,7 +149,7 @@ TEST_CASE("what is wrong in an exercise is refused by name") {
       {opening + tasks + R"(, "tries": 21})", "tries"},
       {opening + tasks + R"(, "colour": 1})", "colour"},
       {opening + tasks + R"(, "head": {"kind": "drawn"}})", "head.kind"},
-      {opening + tasks + R"(, "case": {"label": "A"}})", "case.label"},
+      {opening + tasks + R"(, "case": {"label": "A"}})", "label"},
       {opening + tasks + R"(, "case": {"side": "up"}})", "case.side"},
       {opening + tasks + R"(, "case": {"coil": {"angle_deg": 400}}})", "angle_deg"},
       {opening + tasks + R"(, "title": ")" + std::string(121, 'x') + "\"}", "title"},
