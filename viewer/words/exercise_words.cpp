@@ -319,7 +319,7 @@ Message hands_sentence(const geometry::Tolerance& hands) {
 
 Message not_a_certificate() {
   return Message::of(
-      "An exercise on a drawn head: no certificate, and no proof of how anybody works on a patient.");
+      "An exercise on a screen: no certificate, and no proof of how anybody works on a patient.");
 }
 
 }  // namespace scalpmark::viewer
