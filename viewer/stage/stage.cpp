@@ -76,18 +76,27 @@ struct Stage::Parts {
   Overlay overlay;
   DepthChart depth_chart;
   std::optional<geometry::Surface> thin;
-  bool moving = false;
+  bool moving = false, eye_moves = false;
   bool changed = true, new_head = true;
   double pixel_ratio = 1;
   Sight sight;
   std::vector<PlacedLabel> labels;
   std::vector<Caption> taken;
-  Coverage head_in_picture;
+  Coverage head_in_picture, busy;  ///< the head alone; with the coil
 
   [[nodiscard]] BodyDrawing* skin() const {
     for (size_t i = 0; i < drawings.size(); ++i)
       if (scene->parts[i].thing == Thing::skin) return drawings[i]->body();
     return nullptr;
+  }
+
+  /// While something moves before an eye at rest, the skin is kept from the last picture (kept_bodies.h) and
+  /// is as cheap whole as thin; but not one that is looked through.
+  void choose_skin() {
+    BodyDrawing* body = skin();
+    if (body == nullptr) return;
+    body->set_thin(thin);
+    body->set_moving(moving && (eye_moves || body->is_looked_through()));
   }
 
   /// The part of the picture that is the head's.
@@ -107,10 +116,7 @@ struct Stage::Parts {
       if (others_follow) drawings[i]->draw_last();
       if (drawings[i]->show(scene->parts[i])) others_follow = true;
     }
-    if (BodyDrawing* body = skin()) {
-      body->set_thin(thin);
-      body->set_moving(moving);
-    }
+    choose_skin();
   }
 
   [[nodiscard]] Coverage with_coil(Coverage coverage) const {
@@ -136,7 +142,7 @@ struct Stage::Parts {
       draw_gap_scale(overlay, *around.gap_scale,
                      {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s}, head_in_picture,
                      taken);
-    const Coverage busy = with_coil(head_in_picture);
+    busy = with_coil(head_in_picture);
     depth_chart.draw(overlay, around.depth_curve,
                      {stage_margin_px * s, free.top, free.right, free.bottom - 4 * s}, sight.height_px, busy,
                      taken);
@@ -211,7 +217,7 @@ struct Stage::Parts {
       for (double x = all.left; x + size.width <= all.right; x += 8 * step)
         for (double y = all.top; y + size.height <= all.bottom; y += step) {
           const Box box{x, y, x + size.width, y + size.height};
-          if (is_free(box) && (on_head_too || ground.head.share(box) == 0)) return box;
+          if (is_free(box) && (on_head_too || busy.share(box) == 0)) return box;
         }
     return {};
   }
@@ -248,13 +254,13 @@ void Stage::set_pixel_ratio(double ratio) {
 
 void Stage::set_thin_skin(const std::optional<geometry::Surface>& thin) {
   parts_->thin = thin;
-  if (BodyDrawing* skin = parts_->skin()) skin->set_thin(thin);
+  parts_->choose_skin();
 }
 void Stage::set_moving(bool moving) {
   parts_->moving = moving;
-  if (BodyDrawing* skin = parts_->skin()) skin->set_moving(moving);
+  parts_->choose_skin();
 }
-bool Stage::draws_thin_skin() const {
+bool Stage::draws_quickly() const {
   return parts_->moving && parts_->thin;
 }
 
@@ -301,8 +307,10 @@ void Stage::refresh() {
   if (auto* window = renderer_->GetRenderWindow()) window->SetDPI(72);
   const int* size = renderer_->GetSize();
   const Sight s = sight_of(*renderer_, scale_of(size[0], size[1], p.pixel_ratio));
-  if (!p.changed && s == p.sight) return;
-  if (!(s == p.sight) || p.new_head) p.head_in_picture = coverage_of(p.scene->skin, s);
+  p.eye_moves = !(s == p.sight);
+  p.choose_skin();
+  if (!p.changed && !p.eye_moves) return;
+  if (p.eye_moves || p.new_head) p.head_in_picture = coverage_of(p.scene->skin, s);
   p.changed = false;
   p.new_head = false;
   p.sight = s;

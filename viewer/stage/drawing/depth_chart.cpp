@@ -96,8 +96,6 @@ void DepthChart::set_axes(const DepthCurve& curve, double scale) {
     set_type(axis->GetTitleProperties(), chart_text, scale);
     axis->GetPen()->SetWidth(static_cast<float>(scale));
   }
-  set_type(chart_->GetTitleProperties(), chart_title, scale);
-  chart_->SetTitle(curve.title);
   depth->SetTitle(curve.depth);
   const double deepest_mm = curve.points.back().x();
   depth->SetRange(0, deepest_mm);
@@ -118,8 +116,11 @@ void DepthChart::draw(Overlay& overlay, const std::optional<DepthCurve>& curve, 
   const TextSize title = overlay.measure(curve->title, chart_title),
                  text = overlay.measure(whole_said, chart_text),
                  depth = overlay.measure(curve->depth, chart_text);
-  const double width = 2 * pad + std::max({title.width, 2 * text.width + plot_width_px * s, depth.width});
-  const double height = 2 * pad + title.height + plot_height_px * s + 3 * text.height;
+  // Beside the plot half of the last depth, over it half of the whole's.
+  const double width =
+      2 * pad + std::max({title.width, text.width + (plot_width_px + 10) * s + text.height, depth.width});
+  const double plot_height = (plot_height_px + 8) * s + 2.5 * text.height;
+  const double height = 2 * pad + title.height + plot_height;
   const Box box = free_corner(width, height, 8 * s, free, busy, taken);
   // Rather no curve than one over head or coil or over what is written.
   const auto in_the_way = [&](const Caption& c) { return c.box.overlaps(box); };
@@ -127,9 +128,10 @@ void DepthChart::draw(Overlay& overlay, const std::optional<DepthCurve>& curve, 
   overlay.box(box, palette::halo, 0.8);
   fill(*curve);
   set_axes(*curve, s);
+  overlay.text(curve->title, {box.left + pad, box.top + pad}, chart_title);
   chart_->SetSize(vtkRectf(static_cast<float>(box.left + pad),
                            static_cast<float>(height_px - box.bottom + pad),
-                           static_cast<float>(width - 2 * pad), static_cast<float>(height - 2 * pad)));
+                           static_cast<float>(width - 2 * pad), static_cast<float>(plot_height)));
   actor_->SetVisibility(1);
   taken.push_back({curve->title + "; " + curve->depth, box});
 }
