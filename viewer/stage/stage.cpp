@@ -76,7 +76,7 @@ struct Stage::Parts {
   Overlay overlay;
   DepthChart depth_chart;
   std::optional<geometry::Surface> thin;
-  bool moving = false, eye_moves = false;
+  bool moving = false;
   bool changed = true, new_head = true;
   double pixel_ratio = 1;
   Sight sight;
@@ -88,15 +88,6 @@ struct Stage::Parts {
     for (size_t i = 0; i < drawings.size(); ++i)
       if (scene->parts[i].thing == Thing::skin) return drawings[i]->body();
     return nullptr;
-  }
-
-  /// While something moves before an eye at rest, the skin is kept from the last picture (kept_bodies.h) and
-  /// is as cheap whole as thin; but not one that is looked through.
-  void choose_skin() {
-    BodyDrawing* body = skin();
-    if (body == nullptr) return;
-    body->set_thin(thin);
-    body->set_moving(moving && (eye_moves || body->is_looked_through()));
   }
 
   /// The part of the picture that is the head's.
@@ -116,7 +107,10 @@ struct Stage::Parts {
       if (others_follow) drawings[i]->draw_last();
       if (drawings[i]->show(scene->parts[i])) others_follow = true;
     }
-    choose_skin();
+    if (BodyDrawing* body = skin()) {
+      body->set_thin(thin);
+      body->set_moving(moving);
+    }
   }
 
   [[nodiscard]] Coverage with_coil(Coverage coverage) const {
@@ -254,13 +248,13 @@ void Stage::set_pixel_ratio(double ratio) {
 
 void Stage::set_thin_skin(const std::optional<geometry::Surface>& thin) {
   parts_->thin = thin;
-  parts_->choose_skin();
+  if (BodyDrawing* skin = parts_->skin()) skin->set_thin(thin);
 }
 void Stage::set_moving(bool moving) {
   parts_->moving = moving;
-  parts_->choose_skin();
+  if (BodyDrawing* skin = parts_->skin()) skin->set_moving(moving);
 }
-bool Stage::draws_quickly() const {
+bool Stage::draws_thin_skin() const {
   return parts_->moving && parts_->thin;
 }
 
@@ -307,10 +301,8 @@ void Stage::refresh() {
   if (auto* window = renderer_->GetRenderWindow()) window->SetDPI(72);
   const int* size = renderer_->GetSize();
   const Sight s = sight_of(*renderer_, scale_of(size[0], size[1], p.pixel_ratio));
-  p.eye_moves = !(s == p.sight);
-  p.choose_skin();
-  if (!p.changed && !p.eye_moves) return;
-  if (p.eye_moves || p.new_head) p.head_in_picture = coverage_of(p.scene->skin, s);
+  if (!p.changed && s == p.sight) return;
+  if (!(s == p.sight) || p.new_head) p.head_in_picture = coverage_of(p.scene->skin, s);
   p.changed = false;
   p.new_head = false;
   p.sight = s;

@@ -45,8 +45,7 @@ public:
   /// A thinner mesh of the head to be drawn while something moves (skin_mesh.h); nothing: the head itself.
   void set_thin_skin(const std::optional<geometry::Surface>& thin);
   void set_moving(bool moving);
-  /// Whether it draws what moves: with the thinner mesh, where there is one and the eye moves.
-  [[nodiscard]] bool draws_quickly() const;
+  [[nodiscard]] bool draws_thin_skin() const;
 
   /// Looks that way, with the head above the jaw and the coil's casing fitted into the free part of the
   /// picture. The renderer's window must have its size.

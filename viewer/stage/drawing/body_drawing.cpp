@@ -77,8 +77,7 @@ void BodyDrawing::show(const std::optional<Body>& body, bool pickable) {
   look->SetOpacity(body->opacity);
   // Of what is looked through, only the near side: the far one would lie as a second veil over what is
   // inside.
-  looked_through_ = body->opacity < 1;
-  look->SetBackfaceCulling(looked_through_);
+  look->SetBackfaceCulling(body->opacity < 1);
   actor_->SetPickable(pickable);
   const bool known = drawn_ && same_surface(*drawn_, body->surface);
   if (!known) {

@@ -25,7 +25,6 @@ public:
   void set_thin(const std::optional<geometry::Surface>& thin);
   void set_moving(bool moving);
   [[nodiscard]] bool draws_thin() const { return moving_ && thin_; }
-  [[nodiscard]] bool is_looked_through() const { return looked_through_; }
   [[nodiscard]] const vtkActor* actor() const { return actor_; }
 
 private:
@@ -35,7 +34,7 @@ private:
   vtkRenderer* renderer_;
   std::optional<geometry::Surface> drawn_, thin_;
   std::optional<Glow> glow_;
-  bool shown_ = false, moving_ = false, looked_through_ = false;
+  bool shown_ = false, moving_ = false;
   vtkSmartPointer<vtkPolyData> data_;
   vtkNew<vtkPolyDataMapper> mapper_, thin_mapper_;
   vtkNew<NearestLayerActor> actor_, thin_actor_;

@@ -66,8 +66,7 @@ void Ink::mark(const Mark& mark, Colour colour) {
             : to_eye;
   }
   if (faces_eye(mark.shape)) normal = sight_.toward_eye;
-  Vector3d x =
-      faces_eye(mark.shape) ? sight_.right() : Vector3d(mark.along - mark.along.dot(normal) * normal);
+  Vector3d x = faces_eye(mark.shape) ? sight_.right() : Vector3d(mark.along - mark.along.dot(normal) * normal);
   if (x.norm() < 1e-6) x = normal.unitOrthogonal();
   x.normalize();
   const Vector3d y = normal.cross(x);
@@ -163,11 +162,8 @@ void Ink::wedge(const Wedge& wedge) {
 }
 
 void Ink::done() {
-  actor_->SetVisibility(!points_.empty());
-  if (points_ == drawn_points_ && colours_ == drawn_colours_) return;
   set_triangles(*data_, points_, colours_, 3);
-  drawn_points_ = points_;
-  drawn_colours_ = colours_;
+  actor_->SetVisibility(!points_.empty());
 }
 
 }  // namespace scalpmark::viewer

@@ -48,7 +48,7 @@ public:
   /// With a halo.
   void wedge(const Wedge& wedge);
 
-  /// Hands what was drawn over to the renderer, if it is not what the renderer has.
+  /// Hands what was drawn over to the renderer.
   void done();
 
   [[nodiscard]] vtkActor* actor() const { return actor_; }
@@ -57,8 +57,8 @@ private:
   void triangle(const Eigen::Vector3d& a, const Eigen::Vector3d& b, const Eigen::Vector3d& c, Colour colour);
 
   Sight sight_;
-  std::vector<float> points_, drawn_points_;
-  std::vector<unsigned char> colours_, drawn_colours_;
+  std::vector<float> points_;
+  std::vector<unsigned char> colours_;
   vtkNew<vtkPolyData> data_;
   vtkNew<vtkPolyDataMapper> mapper_;
   vtkSmartPointer<vtkActor> actor_;

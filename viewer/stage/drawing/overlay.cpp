@@ -94,7 +94,7 @@ void Overlay::begin(const Sight& sight) {
   sight_ = sight;
   points_.clear();
   colours_.clear();
-  for (Written& w : texts_) w.used = false;
+  used_ = 0;
 }
 
 TextSize Overlay::measure(const std::string& text, const TextStyle& style) {
@@ -113,38 +113,21 @@ TextSize Overlay::measure(const std::string& text, const TextStyle& style) {
   return size;
 }
 
-// The same words stand in most pictures of a movement, each time in other company.
-Overlay::Written& Overlay::written(const std::string& text, const TextStyle& style) {
-  const auto has_it = [&](const Written& w) {
-    return !w.used && w.scale == sight_.scale && w.style == style && w.text == text;
-  };
-  if (const auto known = std::find_if(texts_.begin(), texts_.end(), has_it); known != texts_.end())
-    return *known;
-  const auto was_seen = [](const Written& w) { return w.used || w.actor->GetVisibility() != 0; };
-  auto free = std::find_if_not(texts_.begin(), texts_.end(), was_seen);
-  if (free == texts_.end()) {
-    texts_.push_back({});
-    free = std::prev(texts_.end());
-    free->actor = vtkSmartPointer<vtkTextActor>::New();
-    free->actor->SetTextScaleModeToNone();
-    free->actor->GetPositionCoordinate()->SetCoordinateSystemToViewport();
-    free->actor->SetPickable(false);
-    renderer_->AddViewProp(free->actor);
-  }
-  free->text = text;
-  free->style = style;
-  free->scale = sight_.scale;
-  free->actor->SetInput(drawable(text).c_str());
-  set_style(free->actor->GetTextProperty(), style, sight_.scale);
-  return *free;
-}
-
 void Overlay::text(const std::string& text, const Pixel& top_left, const TextStyle& style) {
+  if (used_ == texts_.size()) {
+    texts_.push_back(vtkSmartPointer<vtkTextActor>::New());
+    texts_.back()->SetTextScaleModeToNone();
+    texts_.back()->GetPositionCoordinate()->SetCoordinateSystemToViewport();
+    texts_.back()->SetPickable(false);
+    renderer_->AddViewProp(texts_.back());
+  }
+  vtkTextActor* actor = texts_[used_++];
   const double height = measure(text, style).height;
-  Written& drawn = written(text, style);
-  drawn.used = true;
-  drawn.actor->SetPosition(std::round(top_left.x), std::round(sight_.height_px - top_left.y - height));
-  drawn.actor->VisibilityOn();
+  const std::string wanted = drawable(text);
+  if (actor->GetInput() == nullptr || wanted != actor->GetInput()) actor->SetInput(wanted.c_str());
+  set_style(actor->GetTextProperty(), style, sight_.scale);
+  actor->SetPosition(std::round(top_left.x), std::round(sight_.height_px - top_left.y - height));
+  actor->VisibilityOn();
 }
 
 void Overlay::triangle(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const Eigen::Vector2d& c,
@@ -200,7 +183,7 @@ void Overlay::wedge(const Pixel& tip, Colour colour) {
 }
 
 void Overlay::done() {
-  for (Written& w : texts_) w.actor->SetVisibility(w.used);
+  for (size_t i = used_; i < texts_.size(); ++i) texts_[i]->VisibilityOff();
   set_triangles(*data_, points_, colours_, 4);
 }
 

@@ -27,8 +27,6 @@ struct TextStyle {
   bool bold = false;
   Colour colour = palette::text;
   bool backed = false;  ///< on a white ground that lets little through
-
-  friend bool operator==(const TextStyle&, const TextStyle&) = default;
 };
 
 /// Gives type of VTK's own the same look, in a picture so many times as large as one 800 high.
@@ -59,17 +57,8 @@ public:
   [[nodiscard]] double scale() const { return sight_.scale; }
 
 private:
-  /// A text, drawn as letters once and then only moved.
-  struct Written {
-    std::string text;
-    TextStyle style;
-    double scale = 0;
-    bool used = false;
-    vtkSmartPointer<vtkTextActor> actor;
-  };
   void triangle(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const Eigen::Vector2d& c, Colour colour,
                 double opacity);
-  Written& written(const std::string& text, const TextStyle& style);
 
   Sight sight_;
   vtkRenderer* renderer_;
@@ -78,9 +67,10 @@ private:
   vtkNew<vtkPolyData> data_;
   vtkNew<vtkPolyDataMapper2D> mapper_;
   vtkNew<vtkActor2D> actor_;
-  std::vector<Written> texts_;
+  std::vector<vtkSmartPointer<vtkTextActor>> texts_;
   // By text, pixels, boldness and ground, which adds a margin.
   std::map<std::tuple<std::string, int, bool, bool>, TextSize> measured_;
+  size_t used_ = 0;
 };
 
 }  // namespace scalpmark::viewer
