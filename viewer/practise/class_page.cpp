@@ -13,6 +13,7 @@
 #include "models/files/own_files.h"
 #include "models/files/safe_file.h"
 #include "viewer/picture/picture.h"
+#include "viewer/practise/class_chart.h"
 #include "viewer/sheet/date.h"
 #include "viewer/sheet/page.h"
 #include "viewer/sheet/text_without_display.h"
@@ -29,11 +30,11 @@ using geometry::Message;
 
 namespace {
 
-constexpr double class_margin_mm = 15, class_gap_mm = 4, beside_mm = 6, caption_room_mm = 5;
+constexpr double class_margin_mm = 15, class_gap_mm = 3.5, beside_mm = 6;
 constexpr int class_dots_per_inch = 600;
-/// Printed 88 mm wide: 300 dots to the inch; letters to be read on paper.
-constexpr PictureSize class_printed{1040, 760};
-constexpr double class_text_ratio = 1.9;
+/// Printed some 108 mm wide: 250 dots to the inch; letters to be read on paper.
+constexpr PictureSize class_printed{1040, 640};
+constexpr double class_text_ratio = 1.6;
 
 std::string quartile(double value) {
   return small_number(value);
@@ -46,13 +47,13 @@ std::string whole_degrees(double deg) {
 SheetTable step_table(const ClassResults& results) {
   SheetTable table;
   table.title = words(Words::tr("Step by step: each trainee's last attempt"));
-  table.columns = {{words(Words::tr("Step")), 0.34},
-                   {words(Words::tr("Done")), 0.07, true},
+  table.columns = {{words(Words::tr("Step")), 0.41},
+                   {words(Words::tr("Done")), 0.06, true},
                    {words(Words::tr("Own error, %1: quarter", "%1 is mm or in"), {small_unit()}), 0.14, true},
-                   {words(Words::tr("middle")), 0.09, true},
-                   {words(Words::tr("three quarters")), 0.11, true},
-                   {words(Words::tr("with what came before")), 0.14, true},
-                   {words(Words::tr("angle, degrees")), 0.11, true}};
+                   {words(Words::tr("middle")), 0.08, true},
+                   {words(Words::tr("three quarters")), 0.1, true},
+                   {words(Words::tr("with what came before")), 0.12, true},
+                   {words(Words::tr("angle, degrees")), 0.09, true}};
   for (const geometry::ClassStep& step : class_steps(last_attempts(results))) {
     table.bold.insert({table.rows.size(), 3});
     table.rows.push_back({words(step_name(step.step)), std::to_string(step.count), quartile(step.own_mm.low),
@@ -78,8 +79,8 @@ Message pulses_of_class(const ClassResults& results) {
       small_length(q.median), small_length(q.low), small_length(q.high));
 }
 
-std::vector<Message> beside_picture(const ClassResults& results,
-                                    const std::shared_ptr<const geometry::Tolerance>& hands) {
+std::vector<Message> said_of_class(const ClassResults& results,
+                                   const std::shared_ptr<const geometry::Tolerance>& hands) {
   std::vector<Message> all{pulses_of_class(results), trained_pulse()};
   if (hands) all.push_back(hands_sentence(*hands));
   for (const geometry::Task task : {geometry::Task::vertex, geometry::Task::hotspot})
@@ -104,48 +105,48 @@ void class_heading(Pages& pages, const ClassResults& results) {
   const std::string who = results.trainees.size() == 1
                               ? words(Words::tr("1 trainee"))
                               : words(Words::tr("%1 trainees"), {std::to_string(results.trainees.size())});
-  y += pages.text(printable(who + ", " + head + ", " + side + "."), 0, y, wide, {}) + 0.5;
+  const std::string missing =
+      results.left_out.empty()
+          ? ""
+          : " " + words(Words::tr("Files left out: %1."), {std::to_string(results.left_out.size())});
+  y += pages.text(printable(who + ", " + head + ", " + side + "." + missing), 0, y, wide, {}) + 0.5;
   y += pages.text(printable(words(not_a_certificate())), 0, y, wide, {9, true, false, false});
   pages.go_to(y + class_gap_mm);
 }
 
+/// The head beside what is seen of it from close by, and what is said of both below.
 void picture_and_words(Pages& pages, const ClassResults& results, const SheetView& picture,
                        const std::shared_ptr<const geometry::Tolerance>& hands) {
-  const double half = (pages.width_mm() - beside_mm) / 2, right = half + beside_mm, top = pages.y_mm();
+  const double wide = pages.width_mm(), top = pages.y_mm();
+  const double high = (wide - beside_mm) / (1 + static_cast<double>(picture.width) / picture.height);
+  const double across = high * picture.width / picture.height;
   const QImage image = QImage(reinterpret_cast<const uchar*>(picture.rgb.data()), picture.width,
                               picture.height, 3 * picture.width, QImage::Format_RGB888)
                            .copy();
-  const double high = half * picture.height / picture.width;
-  pages.image(image, 0, top, half, high);
-  const double caption =
-      pages.text(printable(picture.caption), 0, top + high + 0.5, half, {9, false, true, false});
-  double y = top;
-  for (const Message& said : beside_picture(results, hands))
-    y += pages.text(printable(words(said)), right, y, half, {}) + 1.8;
-  pages.go_to(std::max(y, top + high + std::max(caption, caption_room_mm)) + class_gap_mm);
+  pages.image(image, 0, top, across, high);
+  const double below =
+      pages.text(printable(picture.caption), 0, top + high + 0.5, across, {9, false, true, false});
+  const double chart = draw_class_chart(pages, results, hands.get(), across + beside_mm, top, high);
+  double y = top + std::max(high + 0.5 + below, chart) + 1.5;
+  for (const Message& said : said_of_class(results, hands))
+    y += pages.text(printable(words(said)), 0, y, wide, {}) + 0.6;
+  pages.go_to(y + class_gap_mm - 0.6);
 }
 
-/// As many as there is room for, and how many more there are.
+/// As many as there is room for; how many there are stands in the heading.
 void what_was_left_out(Pages& pages, const std::vector<Message>& left_out) {
-  const double wide = pages.width_mm();
   constexpr Pages::Style quiet{9, false, true, false};
-  const double line = pages.text_height_mm(QStringLiteral("X"), wide, quiet);
-  for (std::size_t i = 0; i < left_out.size(); ++i) {
-    const QString text = printable(words(left_out[i]));
-    const bool last = i + 1 == left_out.size();
-    if (pages.text_height_mm(text, wide, quiet) + (last ? 0 : line) > pages.left_mm()) {
-      pages.text(Words::tr("Left out as well: %1 more files.").arg(left_out.size() - i), 0, pages.y_mm(),
-                 wide, quiet);
-      return;
-    }
-    pages.move_down(pages.text(text, 0, pages.y_mm(), wide, quiet) + 0.5);
+  for (const Message& file : left_out) {
+    const QString text = printable(words(file));
+    if (pages.text_height_mm(text, pages.width_mm(), quiet) > pages.left_mm()) return;
+    pages.move_down(pages.text(text, 0, pages.y_mm(), pages.width_mm(), quiet) + 0.5);
   }
 }
 
 /// Returns the number of pages.
 int draw_class_page(const ClassResults& results, const SheetView& picture,
                     const std::shared_ptr<const geometry::Tolerance>& hands, QPagedPaintDevice& onto) {
-  Pages pages(onto, caution_text() + " " + words(not_a_certificate()), 1);
+  Pages pages(onto, caution_text(), 1);
   class_heading(pages, results);
   picture_and_words(pages, results, picture, hands);
   const SheetTable table = step_table(results);

@@ -1,5 +1,7 @@
 #include "viewer/practise/score_text.h"
 
+#include <cmath>
+
 #include "geometry/base/message.h"
 #include "geometry/exercise/steadiness.h"
 #include "viewer/words/exercise_words.h"
@@ -13,10 +15,10 @@ using geometry::StepScore;
 
 namespace {
 
-constexpr std::size_t name_width = 52, number_width = 8;
+constexpr std::size_t name_width = 54, number_width = 8;
 
 std::string in_tenths(double value) {
-  return geometry::to_text(geometry::Number{value + 0.0, 1, true});
+  return geometry::to_text(geometry::Number{std::round(10 * value) / 10 + 0.0, 1, true});
 }
 
 std::string row(const std::string& name, const std::vector<std::string>& cells) {
@@ -62,7 +64,7 @@ std::string trainee_text(const ClassResults& results, const models::TraineeScore
 }
 
 std::string class_text(const ClassResults& results) {
-  std::string out = row("Trainee", {"tries", "pulse mm", "deg"});
+  std::string out = row("Trainee", {"tries", "pulse", "deg"});
   for (const models::TraineeScores& trainee : results.trainees) {
     const std::string tries = std::to_string(trainee.attempts.size());
     const bool leads = !trainee.attempts.empty() && trainee.attempts.back().pulse;
@@ -85,8 +87,7 @@ std::string score_text(const ClassResults& results, const geometry::Tolerance* h
   out += "\n" + wrapped_text(words(trained_pulse()));
   if (hands) out += wrapped_text(words(hands_sentence(*hands)));
   out += wrapped_text(
-      "own mm: from where the step should be given what came before; off mm: from where it should be.");
-  for (const geometry::Message& file : results.left_out) out += wrapped_text(words(file));
+      "own mm: from where the step should be given what came before; off mm and pulse: from where it should be.");
   return out + wrapped_text(words(not_a_certificate()));
 }
 

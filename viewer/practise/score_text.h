@@ -9,7 +9,7 @@ namespace scalpmark::viewer {
 
 /// What results say, for a terminal: of one trainee each attempt step by step, the pulse, the habit to mend
 /// and how steady the hand is; of several a line each and the class's middle step by step. Then what trained
-/// people do, what was left out, and that it is no certificate. Plain text, lines of at most 80 characters.
+/// people do, and that it is no certificate. Plain text, lines of at most 80 characters.
 [[nodiscard]] std::string score_text(const ClassResults& results, const geometry::Tolerance* hands);
 
 /// What an exercise asks for, for a terminal.

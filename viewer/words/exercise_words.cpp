@@ -21,7 +21,7 @@ namespace {
 constexpr double least_part_mm = 0.5, least_part_deg = 0.5;  // less rounds to nothing
 
 Message mark_of_spot(const Step& step) {
-  return Message::of("mark of the spot: %1", spot_name(spot_of(step)));
+  return Message::of("mark: %1", spot_name(spot_of(step)));
 }
 
 // ---- What to do ----
@@ -113,6 +113,9 @@ Message second_way(const Step& step, double mm) {
 
 Message turned_too_far(double deg) {
   const auto by = number(std::abs(deg), 0);
+  if (std::lround(std::abs(deg)) == 1)
+    return deg > 0 ? Message::of("1 degree too far toward the midline")
+                   : Message::of("1 degree too far away from the midline");
   return deg > 0 ? Message::of("%1 degrees too far toward the midline", by)
                  : Message::of("%1 degrees too far away from the midline", by);
 }

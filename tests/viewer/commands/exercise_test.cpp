@@ -113,8 +113,7 @@ TEST_CASE("score makes text, table and page of a class, and names what it leaves
   INFO(r.err);
   CHECK(r.exit == 0);
   CHECK_THAT(r.err, Catch::Contains("torn.json"));
-  CHECK_THAT(r.out, Catch::Contains("trainee-0.json") && Catch::Contains("no certificate") &&
-                        Catch::Contains("torn.json"));
+  CHECK_THAT(r.out, Catch::Contains("trainee-0.json") && Catch::Contains("no certificate"));
   const models::CsvTable table = models::read_csv(slurp(csv), "scores.csv");
   CHECK(table.rows.size() == 3 * (3 + 1));
   CHECK(models::own_format_of(pdf) == "scalpmark-pdf");

@@ -4,12 +4,13 @@
 
 #include <QGuiApplication>
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <cstdlib>
 #include <regex>
 
 #include "tests/support/class_files.h"
 #include "tests/support/own_folder.h"
-#include "viewer/words/numbers.h"
+#include "viewer/practise/class_chart.h"
 
 using namespace scalpmark;
 using tests::slurp;
@@ -55,7 +56,7 @@ TEST_CASE("the class page is one page of the whole job, on A4 and on Letter, and
     const std::string text = by_poppler(folder, "pdftotext -layout", pdf);
     for (const char* said :
          {"Class page", "morning class", "8 trainees", "nasion", "hotspot", "edge mark", "no certificate",
-          "not a navigation", "Caulfield et al. 2022", "damaged-0.json", "more files"})
+          "not a navigation", "Caulfield et al. 2022", "Files left out: 40"})
       CHECK_THAT(text, Catch::Contains(said));
     // No trainee's name stands on what hangs on the wall.
     CHECK(text.find("trainee-0") == std::string::npos);
@@ -96,4 +97,19 @@ TEST_CASE("every trainee's pulse is a disc of its own on the class's head") {
   REQUIRE(shown.notes.size() == 3);
   for (std::size_t i = 0; i < 3; ++i)
     CHECK(shown.notes[i].at == results.trainees[i].attempts.back().pulse->real);
+}
+
+TEST_CASE("the chart reaches as far as the furthest pulse, and no further than it must") {
+  const auto pulse_at = [](double forward_mm, double outward_mm) {
+    geometry::Score score;
+    score.pulse = geometry::PulseScore{};
+    score.pulse->off = {std::hypot(forward_mm, outward_mm), forward_mm, outward_mm, {}};
+    return score;
+  };
+  geometry::Tolerance hands;
+  hands.most_mm = 31;
+  CHECK(viewer::chart_reach_mm({}, nullptr) == 20);
+  CHECK(viewer::chart_reach_mm({pulse_at(3, -24)}, nullptr) == 30);
+  CHECK(viewer::chart_reach_mm({pulse_at(3, -24)}, &hands) == 40);
+  CHECK(viewer::chart_reach_mm({pulse_at(-300, 0)}, nullptr) == 60);
 }
