@@ -147,11 +147,33 @@ TEST_CASE(
     }
 }
 
+TEST_CASE("a raised disc's wall stands on its outline, within 0.05 mm") {
+  const Mesh skin = ball(5);
+  const geometry::Surface surface(skin.vertices, skin.triangles);
+  MarkOnSkin mark = mark_on_ball({0.3, -0.5, 0.8}, ring(0, 4));
+  mark.at = surface.position(surface.closest(mark.at));
+  const auto print = models::with_raised_marks(skin, {mark});
+  int feet = 0;
+  for (size_t f = 0; f < print.is.size(); ++f) {
+    if ((print.is[f] & models::print_mark::first_wall) == 0) continue;
+    const auto& t = print.mesh.triangles[f];
+    const Vector3d foot = print.mesh.vertices[static_cast<size_t>(t[0])],
+                   top = print.mesh.vertices[static_cast<size_t>(t[1])];
+    CHECK((top - foot - models::print_mark_mm * mark.normal).norm() < 1e-9);
+    const Vector3d away = foot - mark.at;
+    CHECK((away - away.dot(mark.normal) * mark.normal).norm() == Approx(4).margin(0.05));
+    ++feet;
+  }
+  CHECK(feet > 30);
+}
+
 TEST_CASE("marks that overlap stand out as one, and those apart each for itself") {
   const Mesh skin = ball(6);
   const MarkOnSkin disc = mark_on_ball({1, 1, 1}, ring(0, 3));
   MarkOnSkin over = disc, beside = mark_on_ball({-1, 1, 1}, bar(5, 1));
   over.triangles = bar(6, 1);
+  over.at += 5 * over.along;  // the bar's end lies in the disc
+  over.at = 90 * over.at.normalized();
   const auto print = models::with_raised_marks(skin, {disc, over, beside});
   CHECK(is_closed(print.mesh));
   CHECK(models::largest_piece(print.mesh).pieces == 1);
