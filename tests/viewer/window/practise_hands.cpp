@@ -8,7 +8,6 @@
 namespace scalpmark::window {
 
 using Eigen::Vector3d;
-using geometry::Step;
 using geometry::Task;
 
 OpenedExercise::OpenedExercise(std::uint32_t number, geometry::Side side, const std::vector<Task>& tasks) {
@@ -161,7 +160,7 @@ void OpenedExercise::do_task() {
     do_tapes();
     return;
   }
-  for (const Step& step : geometry::steps_of(task)) {
+  for (const geometry::Step& step : geometry::steps_of(task)) {
     const geometry::Placed& wanted = right().right.at(step);
     if (geometry::asked_in(task) == geometry::Asks::coil)
       lay_coil(*wanted.at, *wanted.angle_deg);

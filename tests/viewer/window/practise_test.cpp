@@ -8,7 +8,6 @@
 
 using namespace scalpmark;
 using namespace scalpmark::window;
-using geometry::Step;
 using geometry::Task;
 
 namespace {
@@ -38,7 +37,7 @@ TEST_CASE("a whole exercise is done by mouse and keys, and who does it right is 
       const Task task = opened.run().task();
       INFO(geometry::key_of(task));
       opened.do_task();
-      for (const Step& step : geometry::steps_of(task)) {
+      for (const geometry::Step& step : geometry::steps_of(task)) {
         INFO(geometry::key_of(step));
         CHECK(opened.run().is_done(step));
       }
@@ -114,7 +113,7 @@ TEST_CASE("a misplaced vertex is shown first, and is paid for once") {
 
 TEST_CASE("the pencil is rubbed out by undo, and help lines are no answers") {
   OpenedExercise opened(5, geometry::Side::left, {Task::vertex});
-  const Step vertex{Task::vertex, 0};
+  const geometry::Step vertex{Task::vertex, 0};
   opened.key(Qt::Key_5);
   opened.key(Qt::Key_L);
   const QPoint middle = opened.pixel_of(opened.place_of(vertex));

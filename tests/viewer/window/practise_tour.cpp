@@ -13,7 +13,6 @@ namespace scalpmark::window {
 namespace {
 
 using Eigen::Vector3d;
-using geometry::Step;
 using geometry::Task;
 
 class PractiseTour {
@@ -77,7 +76,7 @@ private:
                               start, 90);
       snap("1-start-tape-near");
     }
-    for (const Step& step : geometry::steps_of(task)) {
+    for (const geometry::Step& step : geometry::steps_of(task)) {
       const geometry::Placed& right = opened_.right().right.at(step);
       if (geometry::asked_in(task) == geometry::Asks::coil)
         opened_.lay_coil(beside(*right.at, 3), *right.angle_deg + 5);

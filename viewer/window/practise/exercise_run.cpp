@@ -9,7 +9,6 @@
 namespace scalpmark::window {
 
 using Eigen::Vector3d;
-using geometry::Step;
 using geometry::Task;
 
 namespace {
@@ -89,7 +88,7 @@ void ExerciseRun::stop_clock() {
     now_.attempt.seconds[task()] += static_cast<double>(since_task_.restart()) / 1000;
 }
 
-void ExerciseRun::set_step(std::size_t task, const Step& step) {
+void ExerciseRun::set_step(std::size_t task, const geometry::Step& step) {
   if (task != task_) {
     stop_clock();
     // A tape is lifted and the coil taken off before something else is begun.
@@ -105,7 +104,7 @@ void ExerciseRun::set_step(std::size_t task, const Step& step) {
   emit changed();
 }
 
-void ExerciseRun::go_to_step(const Step& step) {
+void ExerciseRun::go_to_step(const geometry::Step& step) {
   if (!is_on()) return;
   const auto found = std::find(tasks().begin(), tasks().end(), step.task);
   if (found != tasks().end()) set_step(static_cast<std::size_t>(found - tasks().begin()), step);
@@ -134,15 +133,15 @@ void ExerciseRun::finish() {
   emit over();
 }
 
-bool ExerciseRun::is_done(const Step& step) const {
+bool ExerciseRun::is_done(const geometry::Step& step) const {
   return geometry::placed_for(now_.attempt, step) != nullptr;
 }
 
 /// After an answer the next step of the same task that has none is asked for.
-void ExerciseRun::go_on_from(const Step& step) {
+void ExerciseRun::go_on_from(const geometry::Step& step) {
   const auto steps = geometry::steps_of(step.task);
   const auto open = std::find_if(steps.begin() + step.which + 1, steps.end(),
-                                 [this](const Step& s) { return !is_done(s); });
+                                 [this](const geometry::Step& s) { return !is_done(s); });
   if (open == steps.end()) return;
   step_ = *open;
   emit step_changed();
@@ -262,7 +261,7 @@ void ExerciseRun::lift_tape() {
 
 void ExerciseRun::draw(PencilKind kind, const Vector3d& at, const Vector3d& along) {
   if (!is_on()) return;
-  const Step step = step_;
+  const geometry::Step step = step_;
   const bool answers = kind == PencilKind::cross && geometry::asked_in(step.task) == geometry::Asks::mark;
   begin_deed();
   if (answers) {
@@ -352,7 +351,7 @@ std::vector<Vector3d> ExerciseRun::held_points() const {
   return held;
 }
 
-QString ExerciseRun::type_reading(const Step& step, std::optional<double> mm) {
+QString ExerciseRun::type_reading(const geometry::Step& step, std::optional<double> mm) {
   if (!is_on()) return {};
   end_deed();
   begin_deed();

@@ -16,7 +16,6 @@
 namespace scalpmark::window {
 
 using Eigen::Vector3d;
-using geometry::Step;
 using geometry::Task;
 using viewer::PractiseShown;
 using viewer::Thing;
@@ -59,7 +58,7 @@ PractiseShown::Pencil::Kind shown_kind(ExerciseRun::PencilKind kind) {
 
 /// With another cap, or where someone else has drawn the marks, one's own are gone but for those on the skin
 /// itself.
-bool is_still_there(const ExerciseRun& run, const Step& drawn_at) {
+bool is_still_there(const ExerciseRun& run, const geometry::Step& drawn_at) {
   if (run.task() != Task::coil_on_given_marks && run.task() != Task::find_again) return true;
   return drawn_at.task == run.task() || drawn_at.task == Task::four_points || drawn_at.task == Task::vertex;
 }
@@ -76,7 +75,7 @@ void add_given(const ExerciseRun& run, PractiseShown& shown) {
   const auto add = [&](const Vector3d& at, const Vector3d& along) {
     shown.pencil.push_back(pencil(run.head(), PractiseShown::Pencil::Kind::cross, at, along, true));
   };
-  for (const Step& step : geometry::given_steps(answers.exercise, answers.the_case, run.task())) {
+  for (const geometry::Step& step : geometry::given_steps(answers.exercise, answers.the_case, run.task())) {
     const auto right = answers.right.find(step);
     if (right != answers.right.end() && right->second.at) add(*right->second.at, run.head().axes().right);
   }
@@ -159,7 +158,7 @@ std::vector<Vector3d> over_skin(const geometry::Head& head, const Vector3d& from
   return line;
 }
 
-std::string plan_line_of(const Step& step) {
+std::string plan_line_of(const geometry::Step& step) {
   return step.which == 0 ? "midline" : step.which == 1 ? "coronal" : "circumference";
 }
 

@@ -11,7 +11,6 @@
 
 namespace scalpmark::window {
 
-using geometry::Step;
 using geometry::Task;
 
 namespace {
@@ -81,7 +80,7 @@ QWidget* TaskPanel::build_task() {
   card.rows->addWidget(order_);
   card.rows->addWidget(written_);
   card.rows->addWidget(steps_);
-  for (const Step& step : geometry::steps_of(Task::three_tapes)) {
+  for (const geometry::Step& step : geometry::steps_of(Task::three_tapes)) {
     auto* field = new LengthField(viewer::translated(viewer::step_name(step)), reading_mm);
     field->set_optional(tr("as you read it"));
     field->on_commit([this, step](std::optional<double> mm) { return run_.type_reading(step, mm); });
@@ -177,7 +176,7 @@ void TaskPanel::show_run() {
     written_->setText(viewer::translated(viewer::written_distances(run_.answers().lost.written)));
   for (LengthField* field : readings_) field->setVisible(task == Task::three_tapes);
   if (task == Task::three_tapes)
-    for (const Step& step : geometry::steps_of(task)) {
+    for (const geometry::Step& step : geometry::steps_of(task)) {
       const geometry::Placed* typed = geometry::placed_for(run_.attempt(), step);
       reading(step.which)->set_value(typed ? typed->reading_mm : std::nullopt);
     }
@@ -195,7 +194,7 @@ void TaskPanel::show_steps() {
   steps_->setVisible(all.size() > 1);
   while (steps_->count() > static_cast<int>(all.size())) delete steps_->takeItem(steps_->count() - 1);
   while (steps_->count() < static_cast<int>(all.size())) steps_->addItem(QString());
-  for (const Step& step : all) {
+  for (const geometry::Step& step : all) {
     const QString name = viewer::translated(viewer::step_name(step));
     const bool done = run_.is_done(step);
     steps_->item(step.which)->setText(done ? tr("%1, done").arg(name) : name);
