@@ -280,6 +280,7 @@ TEST_CASE("points that make no head leave no answer, and the step is scored agai
 
 TEST_CASE("marks given by someone else are not the case's own, and lie where a coil fits them") {
   Exercise exercise = whole_exercise();
+  double most_turned = 0;
   for (const std::uint32_t number : {1U, 2U, 3U}) {
     exercise.number = number;
     const RightAnswers answers = right_answers(lopsided_one(), usual_case(), exercise);
@@ -287,8 +288,13 @@ TEST_CASE("marks given by someone else are not the case's own, and lie where a c
     CHECK(moved > 0.5);
     CHECK(moved < 12 * std::sqrt(2) + 1);
     // The coil's centre lies on the site mark where the marks were drawn and the coil is laid by one rule.
-    CHECK((*answers.right.at({Task::coil_on_given_marks, 0}).at - answers.given.site).norm() < 0.1);
+    const Placed& coil = answers.right.at({Task::coil_on_given_marks, 0});
+    CHECK((*coil.at - answers.given.site).norm() < 0.1);
+    // Whoever lays it at the case's angle by heart is off.
+    CHECK(std::abs(*coil.angle_deg - 45) <= 10.1);
+    most_turned = std::max(most_turned, std::abs(*coil.angle_deg - 45));
   }
+  CHECK(most_turned > 2);
 }
 
 TEST_CASE("an exercise on a head where a mark cannot be drawn is refused in a sentence") {
