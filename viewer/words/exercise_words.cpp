@@ -21,6 +21,7 @@ namespace {
 constexpr double least_part_mm = 0.5, least_part_deg = 0.5;  // less rounds to nothing
 
 Message mark_of_spot(const Step& step) {
+  if (step == step_of(geometry::GridPosition{})) return Message::of("middle mark");
   return Message::of("mark: %1", spot_name(spot_of(step)));
 }
 
