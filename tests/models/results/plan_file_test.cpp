@@ -8,6 +8,7 @@
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
 #include "models/files/error.h"
+#include "models/files/made_by.h"
 #include "tests/support/heads.h"
 #include "tests/support/json_schema.h"
 #include "tests/support/sentence.h"
@@ -45,10 +46,11 @@ TEST_CASE("a plan of a solved case is valid by its schema and says what the plan
   const std::string text = models::plan_json(plan);
   CHECK(JsonSchema("plan.schema.json").objection(text).empty());
   const auto json = ordered_json::parse(text);
-  CHECK(keys(json) == Names{"format", "version", "tape_mm", "landmarks", "search", "hotspot", "treatment",
-                            "treatment_alternatives", "warnings"});
+  CHECK(keys(json) == Names{"format", "version", "made_by", "tape_mm", "landmarks", "search", "hotspot",
+                            "treatment", "treatment_alternatives", "warnings"});
   CHECK(json["format"] == "scalpmark-plan");
   CHECK(json["version"] == 1);
+  CHECK(json["made_by"] == models::made_by());
   CHECK(json["tape_mm"]["nasion_inion"].get<double>() == Approx(plan.tapes.nasion_inion_mm).margin(0.0005));
   REQUIRE(json["landmarks"].size() == plan.landmarks.size());
   std::size_t i = 0;
