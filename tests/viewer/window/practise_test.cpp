@@ -3,6 +3,7 @@
 #include <cmath>
 #include <fstream>
 
+#include "geometry/exercise/steadiness.h"
 #include "models/exercises/result_file.h"
 #include "tests/viewer/window/practise_hands.h"
 

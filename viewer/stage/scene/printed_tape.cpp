@@ -16,8 +16,8 @@ namespace {
 
 // Of a tailor's tape, a little narrower, so that more of the skin is seen.
 constexpr double half_width_mm = 5.5;
-constexpr double long_tick_mm = 3.2, short_tick_mm = 1.9;  // from either edge inward
-constexpr double digit_high_mm = 3.6, digit_wide_mm = 2.1, digit_gap_mm = 0.9;
+constexpr double long_tick_mm = 2.9, short_tick_mm = 1.7;  // from either edge inward
+constexpr double digit_high_mm = 4.6, digit_wide_mm = 2.6, digit_gap_mm = 0.9;
 constexpr double over_skin_mm = 1.2;
 constexpr double corner_mm = 2.5;  // between corners of the band
 
@@ -145,7 +145,7 @@ Ribbon printed_tape(const std::vector<Vector3d>& line, const std::vector<Vector3
   tape.half_mm = half_width_mm;
   tape.role = Role::tape_ground;
   tape.rim = Role::text;
-  tape.print_px = 1.25;
+  tape.print_px = 1.4;
   tape.lift_mm = over_skin_mm;
   const Course course(line, normals);
   if (!course.is_there()) return tape;

@@ -40,6 +40,22 @@ void add_strokes(const std::vector<Vector3d>& rim, Part& part) {
   if (drawn && stroke.points.size() > 1) part.lines.push_back(std::move(stroke));
 }
 
+/// A line printed on the casing: over the middle of its front edge and down it.
+void add_print(const CoilBody& body, const geometry::FrontMark& mark, Part& part) {
+  constexpr double back_mm = 18, print_px = 3, over_casing_mm = 1.5;
+  double top_mm = 0;
+  for (const auto& each : body.coil.parts)
+    if (each.name != "handle") top_mm = std::max(top_mm, each.top_mm);
+  const auto at = [&](double forward_mm, double high_mm) -> Vector3d {
+    return body.origin + forward_mm * body.front + high_mm * body.normal;
+  };
+  const double edge_mm = mark.centre.y();
+  part.lines.push_back({{at(edge_mm - back_mm, top_mm), at(edge_mm, top_mm), at(edge_mm, 0)},
+                        print_px,
+                        Role::front_axis,
+                        over_casing_mm});
+}
+
 }  // namespace
 
 Part show_coil(const Showing& now, Surroundings& around) {
@@ -73,6 +89,7 @@ Part show_coil(const Showing& now, Surroundings& around) {
            Role::front_axis,
            1});
     }
+    if (body.solid && body.coil.front_mark) add_print(body, *body.coil.front_mark, part);
     if (!body.solid) part.spots.push_back({placement.edge, 3.2, Role::front_axis, 1});
   }
   if (body.filled)

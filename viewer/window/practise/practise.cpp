@@ -1,6 +1,7 @@
 #include "viewer/window/practise/practise.h"
 
 #include <QEvent>
+#include <QScrollBar>
 #include <QTimer>
 #include <algorithm>
 #include <cmath>
@@ -39,7 +40,7 @@ void Practise::build() {
   task_ = new TaskPanel(run_, *hand_);
   score_ = new ScorePanel(run_);
   class_ = new ClassPanel;
-  pages_ = new QStackedWidget;
+  pages_ = new PractisePages;
   pages_->setObjectName("page");
   for (QWidget* page : std::initializer_list<QWidget*>{setup_, task_, score_, class_})
     pages_->addWidget(page);
@@ -65,6 +66,7 @@ void Practise::connect_run() {
   connect(&run_, &ExerciseRun::step_changed, this, [this] {
     hand_->let_go();
     take_usual_tool();
+    scroll_to_top();
     look();
   });
   connect(hand_, &PractiseHand::tool_changed, this, [this](Tool tool) {
@@ -93,12 +95,9 @@ void Practise::connect_run() {
 void Practise::go_to(Page page) {
   page_ = page;
   pages_->setCurrentIndex(static_cast<int>(page));
-  // A page is as high as what is on it, not as the highest of all.
-  for (int i = 0; i < pages_->count(); ++i)
-    pages_->widget(i)->setSizePolicy(
-        QSizePolicy::Preferred, i == pages_->currentIndex() ? QSizePolicy::Preferred : QSizePolicy::Ignored);
-  pages_->adjustSize();
+  pages_->updateGeometry();
   size_column();
+  scroll_to_top();
   hand_->set_listening(shown_ && page == Page::task);
   if (!shown_) return;
   refresh_stage();
@@ -107,6 +106,10 @@ void Practise::go_to(Page page) {
     stage_.setFocus();
   else if (page == Page::score)
     score_->table()->setFocus();
+}
+
+void Practise::scroll_to_top() {
+  scroll_->verticalScrollBar()->setValue(0);
 }
 
 void Practise::size_column() {

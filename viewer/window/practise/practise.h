@@ -2,7 +2,6 @@
 
 #include <QObject>
 #include <QScrollArea>
-#include <QStackedWidget>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -13,6 +12,7 @@
 #include "viewer/window/jobs/latest_work.h"
 #include "viewer/window/practise/class_panel.h"
 #include "viewer/window/practise/exercise_run.h"
+#include "viewer/window/practise/practise_card.h"
 #include "viewer/window/practise/practise_hand.h"
 #include "viewer/window/practise/score_panel.h"
 #include "viewer/window/practise/setup_panel.h"
@@ -87,6 +87,7 @@ private:
   /// With the head of the window's case, where that is whose head it is done on.
   [[nodiscard]] models::ExerciseSetup with_own_head(models::ExerciseSetup setup) const;
   void size_column();
+  void scroll_to_top();
   void take_usual_tool();
   [[nodiscard]] bool may_write(const QString& path, const char* format);
   /// Writes by `write`, and says what came of it.
@@ -99,7 +100,7 @@ private:
   ExerciseRun run_;
   PractiseHand* hand_;
   QScrollArea* scroll_;
-  QStackedWidget* pages_;
+  PractisePages* pages_;
   SetupPanel* setup_;
   TaskPanel* task_;
   ScorePanel* score_;

@@ -3,6 +3,7 @@
 #include <QFrame>
 #include <QLabel>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace scalpmark::window {
@@ -13,6 +14,19 @@ struct PractiseCard {
   QVBoxLayout* rows = nullptr;
 };
 [[nodiscard]] PractiseCard practise_card(const QString& heading);
+
+/// Pages of which one is seen; as high as that one, not as the highest of all.
+class PractisePages : public QStackedWidget {
+public:
+  using QStackedWidget::QStackedWidget;
+  [[nodiscard]] QSize sizeHint() const override { return of_page(&QWidget::sizeHint); }
+  [[nodiscard]] QSize minimumSizeHint() const override { return of_page(&QWidget::minimumSizeHint); }
+
+private:
+  [[nodiscard]] QSize of_page(QSize (QWidget::*size)() const) const {
+    return currentWidget() ? (currentWidget()->*size)() : QSize();
+  }
+};
 
 /// A line of text that may be long; `name` is the look it has in the style sheet.
 [[nodiscard]] QLabel* practise_text(const char* name = "");

@@ -23,7 +23,7 @@ using viewer::Thing;
 namespace {
 
 constexpr double tape_normal_every_mm = 6;
-constexpr double head_across_mm = 250;    ///< what of it an operator looks at
+constexpr double head_across_mm = 340;    ///< what of it an operator looks at
 constexpr double replay_across_mm = 110;  ///< of the head, around one step
 constexpr double seen_apart_mm = 1.5;     ///< places nearer to each other are drawn as one
 
@@ -265,8 +265,7 @@ StageLook operators_look(const ExerciseRun& run, const std::optional<viewer::Vie
     gaze.up = (axes.front - axes.front.dot(gaze.toward_eye) * gaze.toward_eye).normalized();
   }
   StageLook look;
-  look.close_up = StageLook::CloseUp{gaze, axes.origin + 45 * axes.up + 15 * axes.front, head_across_mm,
-                                     operators_eye_mm};
+  look.close_up = StageLook::CloseUp{gaze, axes.origin + 80 * axes.up, head_across_mm, operators_eye_mm};
   return look;
 }
 

@@ -31,13 +31,13 @@ SetupPanel::SetupPanel(QWidget* parent) : QWidget(parent) {
   column->setContentsMargins(8, 8, 8, 8);
   column->setSpacing(6);
   column->addWidget(build_head());
-  column->addWidget(build_tasks());
-  column->addWidget(build_limits());
   problem_ = practise_text("problem");
   column->addWidget(problem_);
   begin_ = practise_button(tr("Begin"), tr("Begin the exercise on a fresh head"));
   begin_->setObjectName("main");
   column->addWidget(begin_);
+  column->addWidget(build_tasks());
+  column->addWidget(build_limits());
   auto* row = new QHBoxLayout;
   open_ = practise_button(tr("Open\u2026"), tr("Open an exercise that was saved"));
   save_ = practise_button(tr("Save\u2026"), tr("Save this exercise, for others to open"));
@@ -77,8 +77,10 @@ QWidget* SetupPanel::build_head() {
   card.rows->addWidget(head_);
   card.rows->addLayout(row);
   card.rows->addWidget(side_);
-  card.rows->addWidget(spot_label);
-  card.rows->addWidget(spot_);
+  auto* spot_row = new QHBoxLayout;
+  spot_row->addWidget(spot_label);
+  spot_row->addWidget(spot_);
+  card.rows->addLayout(spot_row);
   connect(head_, &Choice::picked, this, [this] {
     show_own_head();
     emit chosen();
