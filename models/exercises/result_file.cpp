@@ -18,7 +18,7 @@ using nlohmann::ordered_json;
 
 namespace {
 
-constexpr std::size_t largest_result = 4'000'000;  // bytes
+constexpr std::size_t largest_result = 4000000;  // bytes
 constexpr g::Range seconds_range{0, 1e6};
 
 g::Step read_step(const JsonGroup& group, const g::Exercise& exercise) {
