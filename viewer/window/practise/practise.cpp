@@ -241,6 +241,9 @@ void Practise::take_usual_tool() {
     case Task::four_points:
       if (hand_->tool() != Tool::cross) hand_->take(Tool::finger);
       break;
+    case Task::three_tapes:
+      hand_->take(Tool::tape);
+      break;
     case Task::coil:
     case Task::coil_on_given_marks:
       hand_->take(Tool::coil);

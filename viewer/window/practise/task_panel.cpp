@@ -82,7 +82,7 @@ QWidget* TaskPanel::build_task() {
   card.rows->addWidget(steps_);
   for (const geometry::Step& step : geometry::steps_of(Task::three_tapes)) {
     auto* field = new LengthField(viewer::translated(viewer::step_name(step)), reading_mm);
-    field->set_optional(tr("as you read it"));
+    field->set_optional(tr("read off"));
     field->on_commit([this, step](std::optional<double> mm) { return run_.type_reading(step, mm); });
     readings_[static_cast<std::size_t>(step.which)] = field;
     card.rows->addWidget(field);
