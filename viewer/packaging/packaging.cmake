@@ -1,5 +1,6 @@
 # What of a desktop is installed beside the program, and the Debian package (cpack -G DEB; scripts/package does it all).
-set(SCALPMARK_CONTACT "scalpmark@scalpmark.local" CACHE STRING "Where the package's users can write to")
+# example.org stands for nobody (RFC 2606): who gives the package on writes an address here.
+set(SCALPMARK_MAIL "scalpmark@example.org" CACHE STRING "Where the package's users can write to")
 set(here ${CMAKE_CURRENT_LIST_DIR})
 set(made ${PROJECT_BINARY_DIR}/packaging)
 
@@ -32,7 +33,7 @@ install(FILES ${made}/changelog.Debian.gz ${here}/copyright DESTINATION ${CMAKE_
 set(CPACK_GENERATOR DEB)
 set(CPACK_PACKAGE_NAME scalpmark)
 set(CPACK_PACKAGE_VENDOR "The Scalpmark developers")
-set(CPACK_PACKAGE_CONTACT "The Scalpmark developers <${SCALPMARK_CONTACT}>")
+set(CPACK_PACKAGE_CONTACT "The Scalpmark developers <${SCALPMARK_MAIL}>")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "where the pulse goes of a coil laid by tape measure")
 set(CPACK_DEBIAN_PACKAGE_DESCRIPTION
 "For clinics and classrooms of brain stimulation (TMS) without a tracking
