@@ -72,6 +72,11 @@ void Practise::connect_run() {
   connect(hand_, &PractiseHand::tool_changed, this, [this](Tool tool) {
     if (tool == Tool::coil && run_.is_on()) stage_.look(operators_look(run_));
   });
+  // On with the hands where the head is; the panel has done its part by then.
+  for (QPushButton* button : {task_->next(), task_->previous()})
+    connect(button, &QPushButton::clicked, this, [this] {
+      if (run_.is_on()) stage_.setFocus();
+    });
   connect(&run_, &ExerciseRun::over, this, &Practise::judge);
   connect(score_, &ScorePanel::step_shown, this, [this] {
     refresh_stage();
