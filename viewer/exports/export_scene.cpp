@@ -88,6 +88,10 @@ std::string export_plan(const geometry::Head& head, const geometry::Case& the_ca
                         const geometry::Plan& plan, models::ExportFormat format, bool above_brow) {
   Shown shown = shown_in_export();
   shown.only_rule = the_case.coil.laid_by;
+  // Raised, a disc that lies partly in the hotspot's ring would be one shape with it that means nothing.
+  const double ring_mm = export_mm_a_pixel * (reach_px(Shape::ring) + reach_px(Shape::disc));
+  if (!the_case.hotspot_awaited && (plan.start.wanted - plan.hotspot.pulse).norm() < ring_mm)
+    shown.things.erase(Thing::start);
   const models::ExportHead scene = export_scene(show(head, the_case, plan, shown));
   std::optional<models::FlatCut> cut;
   if (above_brow) cut = cut_above_brow(head, the_case);

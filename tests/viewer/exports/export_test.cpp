@@ -202,6 +202,8 @@ TEST_CASE("a GLB is valid by the Khronos validator, and its nodes have the names
       CHECK(names.contains(name));
     }
     CHECK(json["nodes"].size() == names.size());  // each name once
+    // The bench head's start lies under the hotspot's ring; the other case's is a step and more away.
+    CHECK(names.contains("start") == (file.the_case.side == geometry::Side::right));
   }
 }
 
