@@ -3160,10 +3160,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>mark of the spot: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Measure %1 from the vertex along the tape toward %2. Mark the start.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3444,10 +3440,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>An exercise on a drawn head: no certificate, and no proof of how anybody works on a patient.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>on a sphere %1 under its skin</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3469,6 +3461,26 @@
     </message>
     <message>
         <source>Strips of paper in place of a tape that is read: measuring alone puts the pulse %1 mm off on average instead of %2 mm, and all causes together %3 mm instead of %4 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 degree too far toward the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 degree too far away from the midline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An exercise on a screen: no certificate, and no proof of how anybody works on a patient.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5972,10 +5984,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Left out as well: %1 more files.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Each disc: where one trainee&apos;s pulse goes. Diamond: where it was wanted.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6039,6 +6047,14 @@
     </message>
     <message>
         <source>your pulse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From close by: forward is up, a square is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Files left out: %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6985,6 +7001,14 @@
         <source>Say first whose head this is: the tapes of the case do not fit it.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>1 head was kept and is forgotten; its file opens more slowly once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 heads were kept and are forgotten; their files open more slowly once.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::MeasureStep</name>
@@ -7273,6 +7297,10 @@
     </message>
     <message>
         <source>Save a pa&amp;ge for a browser…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Forget heads kept to open quickly</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8769,10 +8797,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>as you read it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>In the hand</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8890,6 +8914,10 @@
     </message>
     <message>
         <source>%1, done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read off</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -3160,10 +3160,6 @@
         <translation>Dies zuerst bessern: %1 (%2). Beim nächsten Mal %3.</translation>
     </message>
     <message>
-        <source>mark of the spot: %1</source>
-        <translation>Marke des Rasterpunkts: %1</translation>
-    </message>
-    <message>
         <source>Measure %1 from the vertex along the tape toward %2. Mark the start.</source>
         <translation>Vom Vertex %1 längs des Bandes messen, Richtung: %2. Den Start markieren.</translation>
     </message>
@@ -3444,10 +3440,6 @@
         <translation>Von Hand an diesem Kopf: die Hälfte der Versuche höchstens %1 daneben, 95 von 100 höchstens %2 (angenommene Fehler der Hand, Marken auf der Haut).</translation>
     </message>
     <message>
-        <source>An exercise on a drawn head: no certificate, and no proof of how anybody works on a patient.</source>
-        <translation>Eine Übung an einem gezeichneten Kopf: kein Zeugnis und kein Beleg dafür, wie jemand am Patienten arbeitet.</translation>
-    </message>
-    <message>
         <source>on a sphere %1 under its skin</source>
         <translation>auf einer Kugel %1 unter seiner Haut</translation>
     </message>
@@ -3470,6 +3462,26 @@
     <message>
         <source>Strips of paper in place of a tape that is read: measuring alone puts the pulse %1 mm off on average instead of %2 mm, and all causes together %3 mm instead of %4 mm.</source>
         <translation>Papierstreifen statt eines abgelesenen Bandmaßes: das Messen allein verschiebt den Impuls im Mittel um %1 mm statt %2 mm, alle Ursachen zusammen um %3 mm statt %4 mm.</translation>
+    </message>
+    <message>
+        <source>middle mark</source>
+        <translation>mittlere Marke</translation>
+    </message>
+    <message>
+        <source>mark: %1</source>
+        <translation>Marke: %1</translation>
+    </message>
+    <message>
+        <source>1 degree too far toward the midline</source>
+        <translation>1 Grad zu weit zur Mittellinie hin</translation>
+    </message>
+    <message>
+        <source>1 degree too far away from the midline</source>
+        <translation>1 Grad zu weit von der Mittellinie weg</translation>
+    </message>
+    <message>
+        <source>An exercise on a screen: no certificate, and no proof of how anybody works on a patient.</source>
+        <translation>Eine Übung am Bildschirm: kein Zeugnis und kein Beleg dafür, wie jemand am Patienten arbeitet.</translation>
     </message>
 </context>
 <context>
@@ -5972,10 +5984,6 @@
         <translation>%1 Lernende</translation>
     </message>
     <message>
-        <source>Left out as well: %1 more files.</source>
-        <translation>Außerdem ausgelassen: %1 weitere Dateien.</translation>
-    </message>
-    <message>
         <source>Each disc: where one trainee&apos;s pulse goes. Diamond: where it was wanted.</source>
         <translation>Jede Scheibe: wohin der Impuls eines Lernenden geht. Raute: wo er gewollt war.</translation>
     </message>
@@ -6040,6 +6048,14 @@
     <message>
         <source>your pulse</source>
         <translation>Ihr Impuls</translation>
+    </message>
+    <message>
+        <source>From close by: forward is up, a square is %1.</source>
+        <translation>Aus der Nähe: vorn ist oben, ein Kästchen ist %1.</translation>
+    </message>
+    <message>
+        <source>Files left out: %1.</source>
+        <translation>Ausgelassene Dateien: %1.</translation>
     </message>
 </context>
 <context>
@@ -6985,6 +7001,14 @@
         <source>Say first whose head this is: the tapes of the case do not fit it.</source>
         <translation>Zuerst angeben, wessen Kopf das ist: Die Maße des Falls passen nicht dazu.</translation>
     </message>
+    <message>
+        <source>1 head was kept and is forgotten; its file opens more slowly once.</source>
+        <translation>1 Kopf war behalten und ist vergessen; seine Datei öffnet sich einmal langsamer.</translation>
+    </message>
+    <message>
+        <source>%1 heads were kept and are forgotten; their files open more slowly once.</source>
+        <translation>%1 Köpfe waren behalten und sind vergessen; ihre Dateien öffnen sich einmal langsamer.</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::MeasureStep</name>
@@ -7274,6 +7298,10 @@
     <message>
         <source>Save a pa&amp;ge for a browser…</source>
         <translation>Seite für den Bro&amp;wser speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Forget heads kept to open quickly</source>
+        <translation>Zum schnellen Öffnen behaltene Köpfe &amp;vergessen</translation>
     </message>
 </context>
 <context>
@@ -8769,10 +8797,6 @@
         <translation>Schritte der Aufgabe</translation>
     </message>
     <message>
-        <source>as you read it</source>
-        <translation>wie abgelesen</translation>
-    </message>
-    <message>
         <source>In the hand</source>
         <translation>In der Hand</translation>
     </message>
@@ -8891,6 +8915,10 @@
     <message>
         <source>%1, done</source>
         <translation>%1, getan</translation>
+    </message>
+    <message>
+        <source>read off</source>
+        <translation>abgelesen</translation>
     </message>
 </context>
 <context>
