@@ -6,8 +6,14 @@
 namespace scalpmark::models {
 
 void add_cortex(LoadedHead& loaded, const TemplateFiles& files, const Progress& progress) {
+  add_loaded_cortex(
+      loaded, [&] { return load_template_brain(files, progress); }, files);
+}
+
+void add_loaded_cortex(LoadedHead& loaded, const std::function<LoadedTemplate()>& load,
+                       const TemplateFiles& files) {
   try {
-    const LoadedTemplate loaded_brain = load_template_brain(files, progress);
+    const LoadedTemplate loaded_brain = load();
     if (!loaded_brain.stays)
       loaded.notes.push_back(
           files.cache.empty()

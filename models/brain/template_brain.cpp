@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <cstdlib>
 #include <mutex>
 #include <system_error>
 
@@ -12,6 +11,7 @@
 #include "geometry/head/landmarks.h"
 #include "models/brain/gyrus_names.h"
 #include "models/brain/template_cache.h"
+#include "models/files/byte_key.h"
 #include "models/files/error.h"
 #include "models/files/safe_file.h"
 #include "models/mri/mri_file.h"
@@ -48,19 +48,16 @@ struct Names {
   [[nodiscard]] std::array<fs::path, 5> all() const { return {head, brain, areas, gyri, gyrus_text}; }
 };
 
-/// FNV-1a (Fowler, Noll and Vo; memory) over the bytes of all files.
+/// Of the bytes of all files.
 std::uint64_t key_of(const Names& names) {
-  std::uint64_t key = 0xcbf29ce484222325ULL;
+  std::uint64_t key = no_bytes;
   for (const fs::path& file : names.all()) {
     std::error_code ignored;
     if (!fs::exists(file, ignored))
       throw ModelError(Message::of(
           "The brain under the skin is left out, because %1 is missing; install the Debian package mricron-data to see it.",
           file.string()));
-    for (const char c : read_whole(file, largest_file)) {
-      key ^= static_cast<unsigned char>(c);
-      key *= 0x100000001b3ULL;
-    }
+    key = byte_key(read_whole(file, largest_file), key);
   }
   return key;
 }
@@ -155,15 +152,6 @@ TemplateBrain make(const Names& names, const Progress& progress) {
 }
 
 }  // namespace
-
-fs::path TemplateFiles::cache_folder() {
-  // A relative path in XDG_CACHE_HOME is to be ignored (XDG Base Directory Specification 0.8).
-  const char* given = std::getenv("XDG_CACHE_HOME");
-  if (given != nullptr && fs::path(given).is_absolute()) return fs::path(given) / "scalpmark";
-  const char* home = std::getenv("HOME");
-  if (home != nullptr && fs::path(home).is_absolute()) return fs::path(home) / ".cache" / "scalpmark";
-  return {};
-}
 
 std::vector<fs::path> TemplateFiles::read() const {
   const auto names = Names(folder).all();

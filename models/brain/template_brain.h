@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "geometry/brain/cortex.h"
+#include "models/files/cache_folder.h"
 #include "models/meshes/skin_import.h"
 
 namespace scalpmark::models {
@@ -13,10 +14,6 @@ namespace scalpmark::models {
 struct TemplateFiles {
   std::filesystem::path folder = "/usr/share/mricron/templates";  ///< of the Debian package mricron-data
   std::filesystem::path cache = cache_folder();                   ///< empty: nothing is kept
-
-  /// This user's folder for what can be made again: scalpmark in $XDG_CACHE_HOME, else in $HOME/.cache; empty
-  /// when neither is set.
-  [[nodiscard]] static std::filesystem::path cache_folder();
 
   /// What of the package is read.
   [[nodiscard]] std::vector<std::filesystem::path> read() const;

@@ -10,6 +10,7 @@
 #include <system_error>
 
 #include "geometry/base/error.h"
+#include "models/files/byte_key.h"
 #include "models/files/error.h"
 #include "models/files/safe_file.h"
 
@@ -33,24 +34,6 @@ std::string file_name(std::uint64_t key) {
   std::array<char, 17> text{};
   std::snprintf(text.data(), text.size(), "%016llx", static_cast<unsigned long long>(key));
   return std::string(prefix) + text.data() + ".bin";
-}
-
-/// A check over everything before it (FNV-1a, eight bytes at a time where it can).
-std::uint64_t check_of(std::string_view bytes) {
-  std::uint64_t sum = 0xcbf29ce484222325ULL;
-  const auto take = [&](std::uint64_t part) {
-    sum ^= part;
-    sum *= 0x100000001b3ULL;
-    sum ^= sum >> 29U;
-  };
-  while (bytes.size() >= 8) {
-    std::uint64_t part = 0;
-    std::memcpy(&part, bytes.data(), 8);
-    take(part);
-    bytes.remove_prefix(8);
-  }
-  for (const char c : bytes) take(static_cast<unsigned char>(c));
-  return sum;
 }
 
 // Numbers are kept as this machine has them: a cache does not travel.
@@ -140,7 +123,7 @@ TemplateBrain parsed(std::string_view bytes, std::uint64_t key) {
   std::uint64_t check = 0;
   std::memcpy(&check, bytes.data() + bytes.size() - 8, 8);
   bytes.remove_suffix(8);
-  if (check_of(bytes) != check) throw Damaged{};
+  if (byte_key(bytes) != check) throw Damaged{};
   Reader in(bytes);
   if (in.take(magic.size()) != magic || in.number<std::uint64_t>() != key) throw Damaged{};
   std::vector<Vector3d> vertices(in.count());
@@ -192,7 +175,7 @@ bool write_template_cache(const fs::path& folder, std::uint64_t key, const Templ
     }
     out.atlas(brain.areas);
     out.atlas(brain.gyri);
-    out.number(check_of(out.bytes));
+    out.number(byte_key(out.bytes));
 
     fs::create_directories(folder);
     const std::string name = file_name(key);

@@ -7,6 +7,9 @@
 #include <OpenMesh/Tools/Decimater/ModQuadricT.hh>
 #include <algorithm>
 #include <array>
+#include <optional>
+
+#include "models/meshes/rough_thinning.h"
 
 namespace scalpmark::models {
 
@@ -75,8 +78,13 @@ Mesh packed(const Collapsed& mesh) {
 }  // namespace
 
 Mesh thin_scan(const Mesh& mesh, std::size_t most, const std::function<void(double)>& told) {
-  Collapsed thinned = collapsible(mesh);
-  if (mesh.triangles.size() > most) {
+  // So much is left for care that the outcome is as even as if all had been.
+  constexpr std::size_t left_for_care = 2, many_times = 3;
+  std::optional<Mesh> rough;
+  if (mesh.triangles.size() > many_times * most) rough = thinned_roughly(mesh, left_for_care * most);
+  const Mesh& from = rough ? *rough : mesh;
+  Collapsed thinned = collapsible(from);
+  if (from.triangles.size() > most) {
     thinned.request_vertex_status();
     thinned.request_edge_status();
     thinned.request_face_status();
@@ -93,7 +101,7 @@ Mesh thin_scan(const Mesh& mesh, std::size_t most, const std::function<void(doub
     decimater.add(flipping);
     decimater.module(flipping).set_max_normal_deviation(most_turn_deg);
     decimater.add(slender);
-    Teller teller(told, (mesh.triangles.size() - most) / 2 + 1);  // two triangles go with an edge
+    Teller teller(told, (from.triangles.size() - most) / 2 + 1);  // two triangles go with an edge
     decimater.set_observer(&teller);
     for (const double times : most_slender) {
       decimater.module(slender).set_aspect_ratio(static_cast<float>(times));

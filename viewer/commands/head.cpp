@@ -8,6 +8,7 @@
 #include "geometry/base/message.h"
 #include "geometry/head/guess_fiducials.h"
 #include "models/generic/generic_head.h"
+#include "models/heads/kept_skins.h"
 #include "models/heads/own_program.h"
 #include "models/heads/skin_reading.h"
 #include "models/meshes/mesh_file.h"
@@ -24,7 +25,7 @@ namespace {
 struct HeadAsked {
   std::string in;
   Output out;
-  bool guess = false;
+  bool guess = false, forget = false;
   std::optional<models::Unit> unit;
 };
 
@@ -55,6 +56,11 @@ std::string guess_text(const geometry::FiducialGuess& guess) {
 }
 
 void read_head(const HeadAsked& o) {
+  if (o.forget) {
+    (void)models::KeptSkins().forget();
+    if (o.in.empty()) return;
+  }
+  if (o.in.empty()) throw UsageError("head needs a FILE; write scalpmark head --help for how to call it.");
   if (o.unit && is_mri(o.in))
     throw UsageError("--unit is for meshes; a NIfTI file says itself what its unit is.");
   if (o.out.file.empty() && !o.guess)
@@ -62,7 +68,8 @@ void read_head(const HeadAsked& o) {
   check_output(o.out, "scalpmark-ply", {{geometry::Message::of("the scan"), o.in}});
   const models::Progress progress = SlowProgress();
   const auto kind = is_mri(o.in) ? models::HeadKind::mri : models::HeadKind::mesh;
-  const auto found = models::read_apart(models::own_program())({kind, o.in, o.unit}, progress);
+  const auto found =
+      models::read_once(models::read_apart(models::own_program()))({kind, o.in, o.unit}, progress);
   say(found.notes);
   if (o.guess) {
     progress(geometry::Message::verbatim("Looking for the four points"), 0);
@@ -78,7 +85,6 @@ void add_head(CLI::App& program) {
       "head", "Read a mesh or an MRI and write the skin found in it, as a PLY mesh in mm");
   const auto o = std::make_shared<HeadAsked>();
   command->add_option("FILE", o->in, "OBJ, PLY, STL, glTF or GLB mesh, or NIfTI volume (.nii, .nii.gz)")
-      ->required()
       ->type_name("FILE");
   add_output(*command, o->out, "Where the skin goes")->type_name("HEAD.ply");
   command->add_flag("--guess", o->guess,
@@ -88,6 +94,9 @@ void add_head(CLI::App& program) {
           "--unit", [o](const std::string& text) { o->unit = unit_named(text); },
           "Unit of a mesh: mm, cm, m or in; without it, told from its size")
       ->type_name("UNIT");
+  command->add_flag(
+      "--forget", o->forget,
+      "Remove what was kept of heads read before, so that they open quickly; with FILE, before it is read");
   command->callback([o] { read_head(*o); });
 }
 

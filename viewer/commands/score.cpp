@@ -5,6 +5,7 @@
 
 #include "geometry/base/message.h"
 #include "models/exercises/score_table.h"
+#include "models/heads/kept_skins.h"
 #include "models/heads/own_program.h"
 #include "viewer/commands/commands.h"
 #include "viewer/commands/options.h"
@@ -46,8 +47,8 @@ void run_score(ScoreCommand& o) {
     progress(geometry::Message::verbatim("Scoring results"),
              static_cast<double>(count++) / (2.0 * static_cast<double>(o.in.size()) + 1));
   };
-  const ClassResults results =
-      class_results({o.in.begin(), o.in.end()}, models::read_apart(models::own_program()), between);
+  const ClassResults results = class_results(
+      {o.in.begin(), o.in.end()}, models::read_once(models::read_apart(models::own_program())), between);
   say(results.left_out);
   if (o.csv.to_stdout()) {
     write_to_stdout(models::score_csv(results.trainees));

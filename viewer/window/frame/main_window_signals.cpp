@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <utility>
 
+#include "models/heads/kept_skins.h"
 #include "viewer/window/frame/dialogs.h"
 #include "viewer/window/frame/main_window.h"
 #include "viewer/window/frame/theme.h"
@@ -141,6 +142,13 @@ void MainWindow::connect_menus() {
   connect(menus_, &Menus::save_export, &output_, &Output::save_export);
   connect(menus_, &Menus::print_sheet, &output_, &Output::print_sheet);
   connect(menus_, &Menus::save_page, this, [this] { output_.save_page(viewer::Face::technician); });
+  connect(menus_, &Menus::forget_heads, this, [this] {
+    const auto count = static_cast<int>(models::KeptSkins().forget());
+    foot_->say(
+        count == 1
+            ? tr("1 head was kept and is forgotten; its file opens more slowly once.")
+            : tr("%1 heads were kept and are forgotten; their files open more slowly once.").arg(count));
+  });
   connect(menus_, &Menus::copy_picture, &output_, &Output::copy_picture);
   connect(menus_, &Menus::undo, this,
           [this] { mode() == Mode::practise ? practise_->run().undo() : undo_.undo(); });

@@ -73,6 +73,8 @@ void Menus::build_file() {
   add(file, tr("P&rint the sheet\u2026"), QKeySequence::Print, &Menus::print_sheet);
   add(file, tr("Save a pa&ge for a browser\u2026"), QKeySequence("Ctrl+Shift+W"), &Menus::save_page);
   file->addSeparator();
+  add(file, tr("&Forget heads kept to open quickly"), QKeySequence(), &Menus::forget_heads);
+  file->addSeparator();
   add(file, tr("&Quit"), QKeySequence("Ctrl+Q"), [this] { window_.close(); });
 }
 

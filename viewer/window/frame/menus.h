@@ -47,6 +47,8 @@ signals:
   void save_sheet();
   void save_export();
   void print_sheet();
+  /// What was kept of scans read before.
+  void forget_heads();
   void save_page();
   void undo();
   void redo();

@@ -7,6 +7,7 @@
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
 #include "models/cases/case_head.h"
+#include "models/heads/kept_skins.h"
 #include "models/heads/own_program.h"
 #include "models/heads/skin_reading.h"
 #include "viewer/stage/drawing/skin_mesh.h"
@@ -48,7 +49,7 @@ void HeadJob::load(const models::CaseFile& case_file, std::optional<KnownSkin> k
           [this](const geometry::Message& what, double fraction) {
             tell(viewer::translated(what), 0.7 * fraction);
           },
-          models::read_apart(models::own_program())));
+          models::read_once(models::read_apart(models::own_program()))));
     }
     tell(tr("Laying the coil"), 0.72);
     (void)geometry::solve(head->head, case_file.the_case, geometry::TapeDistances::left_out);
@@ -98,8 +99,8 @@ void HeadJob::read_skin(const models::HeadSource& source, const std::filesystem:
     const models::Progress progress = [this](const geometry::Message& what, double fraction) {
       tell(viewer::translated(what), fraction);
     };
-    models::SkinImport read =
-        models::read_apart(models::own_program())({source.kind, file, source.unit}, progress);
+    models::SkinImport read = models::read_once(models::read_apart(models::own_program()))(
+        {source.kind, file, source.unit}, progress);
     read.skin.prepare();
     tell(tr("Ready"), 1);
     skin_ = std::move(read);
