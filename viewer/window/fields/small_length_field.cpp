@@ -16,6 +16,12 @@ QString shown_length(double mm, LengthUnit unit) {
   return QString::fromStdString(geometry::to_text(geometry::Number{mm, 1, true}, viewer::decimal_mark()));
 }
 
+/// An end of what is allowed: "15", where a value is "15.0".
+QString bound(double mm, LengthUnit unit) {
+  if (unit == LengthUnit::inch) return length_text(mm, unit);
+  return QString::fromStdString(geometry::to_text(geometry::number(mm), viewer::decimal_mark()));
+}
+
 }  // namespace
 
 SmallLengthField::SmallLengthField(const QString& name, const geometry::Range& allowed_mm, double step_mm,
@@ -27,9 +33,7 @@ SmallLengthField::SmallLengthField(const QString& name, const geometry::Range& a
 void SmallLengthField::set_unit(LengthUnit unit) {
   shown_in_ = unit;
   const QString name = unit == LengthUnit::inch ? unit_name(unit) : tr("mm");
-  describe(
-      name,
-      tr("From %1 to %2 %3.").arg(shown_length(allowed_.low, unit), shown_length(allowed_.high, unit), name));
+  describe(name, tr("From %1 to %2 %3.").arg(bound(allowed_.low, unit), bound(allowed_.high, unit), name));
   show_value();
   set_problem({});
 }
@@ -52,7 +56,7 @@ NumberField::Reading SmallLengthField::read(const QString& typed) const {
   }
   return {{},
           tr("%1: type a length from %2 to %3 mm, such as %4; \u201c%5\u201d cannot be used.")
-              .arg(name_, shown_length(allowed_.low, shown_in_), shown_length(allowed_.high, shown_in_),
+              .arg(name_, bound(allowed_.low, shown_in_), bound(allowed_.high, shown_in_),
                    shown_length(allowed_.low + 2 * step_mm_, shown_in_), typed.simplified())};
 }
 
