@@ -140,7 +140,8 @@ TEST_CASE("the scores of 200 simulated trainees give back the noise that was put
   check_own_errors(answers, all);
   check_carried(all, step_of(GridPosition{}), step_of({0, 1}));
   check_carried(all, step_of(GridPosition{}), step_of({1, 0}));
-  check_carried(all, {Task::hotspot, 0}, {Task::site, 0});
+  // Not so from hotspot to site: nearer the ear a parasagittal line is more curved, so an error to the side
+  // also moves the site forward.
   // The pulse at the end is the coil's whole error.
   CHECK(rms(all, [](const Trainee& t) { return std::pow(t.score.pulse->off.mm, 2); }) ==
         Approx(rms(all, [](const Trainee& t) {
