@@ -114,22 +114,29 @@ void class_heading(Pages& pages, const ClassResults& results) {
   pages.go_to(y + class_gap_mm);
 }
 
-/// The head beside what is seen of it from close by, and what is said of both below.
+/// The head beside what is seen of it from close by, and what is said of both below. As large as the page is
+/// wide, or as leaves room for `then_mm` below.
 void picture_and_words(Pages& pages, const ClassResults& results, const SheetView& picture,
-                       const std::shared_ptr<const geometry::Tolerance>& hands) {
+                       const std::shared_ptr<const geometry::Tolerance>& hands, double then_mm) {
+  constexpr Pages::Style quiet{9, false, true, false};
+  constexpr double words_below_mm = 9;  // of picture and chart, two or three lines
   const double wide = pages.width_mm(), top = pages.y_mm();
-  const double high = (wide - beside_mm) / (1 + static_cast<double>(picture.width) / picture.height);
-  const double across = high * picture.width / picture.height;
+  const double shape = static_cast<double>(picture.width) / picture.height;
+  const std::vector<Message> all_said = said_of_class(results, hands);
+  double said_mm = class_gap_mm + 1.5 + words_below_mm;
+  for (const Message& said : all_said)
+    said_mm += pages.text_height_mm(printable(words(said)), wide, {}) + 0.6;
+  const double room = pages.left_mm() - then_mm - said_mm;
+  const double high = std::max(1.0, std::min((wide - beside_mm) / (1 + shape), room));
+  const double across = high * shape;
   const QImage image = QImage(reinterpret_cast<const uchar*>(picture.rgb.data()), picture.width,
                               picture.height, 3 * picture.width, QImage::Format_RGB888)
                            .copy();
   pages.image(image, 0, top, across, high);
-  const double below =
-      pages.text(printable(picture.caption), 0, top + high + 0.5, across, {9, false, true, false});
+  const double below = pages.text(printable(picture.caption), 0, top + high + 0.5, across, quiet);
   const double chart = draw_class_chart(pages, results, hands.get(), across + beside_mm, top, high);
   double y = top + std::max(high + 0.5 + below, chart) + 1.5;
-  for (const Message& said : said_of_class(results, hands))
-    y += pages.text(printable(words(said)), 0, y, wide, {}) + 0.6;
+  for (const Message& said : all_said) y += pages.text(printable(words(said)), 0, y, wide, {}) + 0.6;
   pages.go_to(y + class_gap_mm - 0.6);
 }
 
@@ -148,8 +155,8 @@ int draw_class_page(const ClassResults& results, const SheetView& picture,
                     const std::shared_ptr<const geometry::Tolerance>& hands, QPagedPaintDevice& onto) {
   Pages pages(onto, caution_text(), 1);
   class_heading(pages, results);
-  picture_and_words(pages, results, picture, hands);
   const SheetTable table = step_table(results);
+  picture_and_words(pages, results, picture, hands, pages.table_height_mm(table, pages.width_mm()));
   pages.need(pages.table_height_mm(table, pages.width_mm()));
   pages.move_down(pages.table(table, 0, pages.y_mm(), pages.width_mm()) + class_gap_mm);
   if (pages.count() == 1) what_was_left_out(pages, results.left_out);

@@ -5629,7 +5629,7 @@
     <message>
         <source>Back</source>
         <comment>a side of the head</comment>
-        <translation>Zurück</translation>
+        <translation>Hinten</translation>
     </message>
     <message>
         <source>Above</source>
