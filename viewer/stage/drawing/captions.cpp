@@ -179,27 +179,23 @@ void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& 
   const auto at_rims = [&](const std::string& left, const std::string& right) {
     put_at_rims(overlay, left, right, stage, busy, taken);
   };
-  const double across = axes.right.dot(sight.right()), along = axes.front.dot(sight.right());
-  if (std::abs(across) > 0.4) {
-    if (across > 0)
-      at_rims(words(Words::tr("Patient's left")), words(Words::tr("Patient's right")));
-    else
-      at_rims(words(Words::tr("Patient's right")), words(Words::tr("Patient's left")));
-  } else {
-    if (along > 0)
-      at_rims(words(Words::tr("Back")), words(Words::tr("Front")));
-    else
-      at_rims(words(Words::tr("Front")), words(Words::tr("Back")));
-    const double facing = axes.right.dot(sight.toward_eye);
-    if (std::abs(facing) > 0.4)
-      put_one(words(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0.5,
-              0);
-  }
-  const double upward = axes.front.dot(sight.up);
+  const double across = axes.right.dot(sight.right()), along = axes.front.dot(sight.right()),
+               facing = axes.right.dot(sight.toward_eye), upward = axes.front.dot(sight.up);
+  // Those in the middle first: those at the rims keep off them.
+  if (std::abs(across) <= 0.4 && std::abs(facing) > 0.4)
+    put_one(words(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0.5, 0);
   if (std::abs(upward) > 0.6) {
     put_one(words(Words::tr("Front")), 0.5, upward > 0 ? 0 : 1);
     put_one(words(Words::tr("Back")), 0.5, upward > 0 ? 1 : 0);
   }
+  if (across > 0.4)
+    at_rims(words(Words::tr("Patient's left")), words(Words::tr("Patient's right")));
+  else if (across < -0.4)
+    at_rims(words(Words::tr("Patient's right")), words(Words::tr("Patient's left")));
+  else if (along > 0)
+    at_rims(words(Words::tr("Back")), words(Words::tr("Front")));
+  else
+    at_rims(words(Words::tr("Front")), words(Words::tr("Back")));
 }
 
 void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines,
