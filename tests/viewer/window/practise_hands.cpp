@@ -64,19 +64,21 @@ void OpenedExercise::mark(const Vector3d& place) {
 }
 
 void OpenedExercise::pull(const Vector3d& from, const Vector3d& to, bool fresh) {
-  // Where both are seen; else the tape is laid down on the way, and its end taken up again from the other
-  // side.
-  face(fresh ? from : run().tape()->held_at.back());
   const Vector3d begin = fresh ? from : run().tape()->held_at.back();
-  const auto seen = [&] {
-    const auto found = stage().stage().skin_at(stage().pixel_of(stage().position_of(to)));
-    return found && (run().head().skin().position(*found) - to).norm() < 2;
+  const auto is_seen = [&](const Vector3d& place) {
+    constexpr double same_skin_mm = 2;
+    const auto found = stage().stage().skin_at(stage().pixel_of(stage().position_of(place)));
+    return found && (run().head().skin().position(*found) - place).norm() < same_skin_mm;
   };
-  if (seen()) {
+  // From the side of the head that shows both of its ends.
+  for (int view = Qt::Key_1; view <= Qt::Key_5; ++view) {
+    key(view);
+    (void)stage().picture();
+    if (!is_seen(begin) || !is_seen(to)) continue;
     drag(pixel_of(begin), pixel_of(to));
     return;
   }
-  throw std::runtime_error("The tape's other end is not seen from there.");
+  throw std::runtime_error("No side of the head shows both ends of the tape.");
 }
 
 void OpenedExercise::lay_coil(const Vector3d& pulse, double angle_deg) {
