@@ -63,8 +63,9 @@ TEST_CASE("the habit to mend comes from the step with the largest own error and 
   CHECK(is_sentence(forward));
   CHECK_THAT(forward, Catch::Contains("vertex (9.0 mm forward)") && Catch::Contains("nasion-inion"));
   CHECK_THAT(aside, Catch::Contains("to the side of the coil") && Catch::Contains("tragus-tragus"));
+  // 8 mm along the tangent are a little less to the skin below it, where it bulges.
   CHECK_THAT(habit_after({Task::four_points, 1}, {{8, 0}}),
-             Catch::Contains("inion (8.0 mm up)") && Catch::Contains("fingertip"));
+             Catch::Contains("inion (7.8 mm up)") && Catch::Contains("fingertip"));
   CHECK_THAT(habit_after({Task::coil, 0}, {{0, 0}, 12}),
              Catch::Contains("12 degrees too far toward the midline") && Catch::Contains("centre line"));
   CHECK_THAT(habit_after({Task::coil, 0}, {{9, 0}, 0}), Catch::Contains("close one eye"));
