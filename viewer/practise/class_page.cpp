@@ -6,6 +6,7 @@
 #include <QPageSize>
 #include <QPdfWriter>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "geometry/base/message.h"
@@ -30,7 +31,8 @@ using geometry::Message;
 
 namespace {
 
-constexpr double class_margin_mm = 15, class_gap_mm = 3.5, beside_mm = 6;
+constexpr std::array class_margins_mm{15.0, 10.0, 6.0};
+constexpr double class_gap_mm = 3.5, beside_mm = 6;
 constexpr int class_dots_per_inch = 600;
 /// Printed some 108 mm wide: 250 dots to the inch; letters to be read on paper.
 constexpr PictureSize class_printed{1040, 640};
@@ -114,29 +116,42 @@ void class_heading(Pages& pages, const ClassResults& results) {
   pages.go_to(y + class_gap_mm);
 }
 
+constexpr double words_below_mm = 9;     // of picture and chart, two or three lines
+constexpr double least_picture_mm = 40;  // what is said less, the last first, rather than a smaller picture
+
+/// How high picture and chart can be, between the heading and `then_mm` below what is said.
+double room_for_picture(const Pages& pages, const std::vector<Message>& said, double then_mm) {
+  double room = pages.left_mm() - then_mm - class_gap_mm - 1.5 - words_below_mm;
+  for (const Message& one : said)
+    room -= pages.text_height_mm(printable(words(one)), pages.width_mm(), {}) + 0.6;
+  return room;
+}
+
 /// The head beside what is seen of it from close by, and what is said of both below. As large as the page is
-/// wide, or as leaves room for `then_mm` below.
+/// wide, or as leaves room for the table.
 void picture_and_words(Pages& pages, const ClassResults& results, const SheetView& picture,
-                       const std::shared_ptr<const geometry::Tolerance>& hands, double then_mm) {
+                       const std::shared_ptr<const geometry::Tolerance>& hands, SheetTable& then) {
   constexpr Pages::Style quiet{9, false, true, false};
-  constexpr double words_below_mm = 9;  // of picture and chart, two or three lines
+  constexpr std::size_t always_said = 2;
   const double wide = pages.width_mm(), top = pages.y_mm();
   const double shape = static_cast<double>(picture.width) / picture.height;
-  const std::vector<Message> all_said = said_of_class(results, hands);
-  double said_mm = class_gap_mm + 1.5 + words_below_mm;
-  for (const Message& said : all_said)
-    said_mm += pages.text_height_mm(printable(words(said)), wide, {}) + 0.6;
-  const double room = pages.left_mm() - then_mm - said_mm;
-  const double high = std::max(1.0, std::min((wide - beside_mm) / (1 + shape), room));
+  std::vector<Message> said = said_of_class(results, hands);
+  const auto room = [&] { return room_for_picture(pages, said, pages.table_height_mm(then, wide)); };
+  while (room() < least_picture_mm && said.size() > always_said) said.pop_back();
+  if (room() < least_picture_mm) then.note.clear();
+  const double high = std::max(1.0, std::min((wide - beside_mm) / (1 + shape), room()));
   const double across = high * shape;
   const QImage image = QImage(reinterpret_cast<const uchar*>(picture.rgb.data()), picture.width,
                               picture.height, 3 * picture.width, QImage::Format_RGB888)
                            .copy();
   pages.image(image, 0, top, across, high);
-  const double below = pages.text(printable(picture.caption), 0, top + high + 0.5, across, quiet);
-  const double chart = draw_class_chart(pages, results, hands.get(), across + beside_mm, top, high);
+  // Words below have the whole width, however small the picture.
+  const double chart_at = across + beside_mm;
+  const double below = pages.text(printable(picture.caption), 0, top + high + 0.5,
+                                  std::max(across, wide / 2 - beside_mm), quiet);
+  const double chart = draw_class_chart(pages, results, hands.get(), std::max(chart_at, wide / 2), top, high);
   double y = top + std::max(high + 0.5 + below, chart) + 1.5;
-  for (const Message& said : all_said) y += pages.text(printable(words(said)), 0, y, wide, {}) + 0.6;
+  for (const Message& one : said) y += pages.text(printable(words(one)), 0, y, wide, {}) + 0.6;
   pages.go_to(y + class_gap_mm - 0.6);
 }
 
@@ -155,8 +170,8 @@ int draw_class_page(const ClassResults& results, const SheetView& picture,
                     const std::shared_ptr<const geometry::Tolerance>& hands, QPagedPaintDevice& onto) {
   Pages pages(onto, caution_text(), 1);
   class_heading(pages, results);
-  const SheetTable table = step_table(results);
-  picture_and_words(pages, results, picture, hands, pages.table_height_mm(table, pages.width_mm()));
+  SheetTable table = step_table(results);
+  picture_and_words(pages, results, picture, hands, table);
   pages.need(pages.table_height_mm(table, pages.width_mm()));
   pages.move_down(pages.table(table, 0, pages.y_mm(), pages.width_mm()) + class_gap_mm);
   if (pages.count() == 1) what_was_left_out(pages, results.left_out);
@@ -215,23 +230,24 @@ SheetView class_picture(const ClassResults& results, std::shared_ptr<const geome
 std::string class_pdf(const ClassResults& results, const SheetView& picture,
                       const std::shared_ptr<const geometry::Tolerance>& hands, Paper paper) {
   const TextWithoutDisplay text;
-  QByteArray bytes;
-  QBuffer out(&bytes);
-  out.open(QIODevice::WriteOnly);
-  int pages = 0;
-  {
-    QPdfWriter writer(&out);
-    writer.setPageSize(QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
-    writer.setPageMargins(QMarginsF(class_margin_mm, class_margin_mm, class_margin_mm, class_margin_mm),
-                          QPageLayout::Millimeter);
-    writer.setResolution(class_dots_per_inch);
-    writer.setTitle(Words::tr("Class page"));
-    writer.setCreator(models::own_name);
-    pages = draw_class_page(results, picture, hands, writer);
+  // A long table takes of the margin rather than a second page.
+  for (const double margin : class_margins_mm) {
+    QByteArray bytes;
+    QBuffer out(&bytes);
+    out.open(QIODevice::WriteOnly);
+    int pages = 0;
+    {
+      QPdfWriter writer(&out);
+      writer.setPageSize(QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
+      writer.setPageMargins(QMarginsF(margin, margin, margin, margin), QPageLayout::Millimeter);
+      writer.setResolution(class_dots_per_inch);
+      writer.setTitle(Words::tr("Class page"));
+      writer.setCreator(models::own_name);
+      pages = draw_class_page(results, picture, hands, writer);
+    }
+    if (pages == 1 && !bytes.isEmpty()) return bytes.toStdString();
   }
-  if (pages != 1 || bytes.isEmpty())
-    throw ViewerError(Message::of("The class page does not fit on one page; choose larger paper."));
-  return bytes.toStdString();
+  throw ViewerError(Message::of("The class page does not fit on one page; choose larger paper."));
 }
 
 void write_class_page(const std::filesystem::path& file, const ClassResults& results, Paper paper) {
