@@ -143,6 +143,22 @@ struct Stage::Parts {
     draw_sides(overlay, sight, scene->axes, free, busy, taken);
   }
 
+  /// Gives those without room that have a short text that text; says whether there was one.
+  template <typename Measure>
+  static bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& without_room,
+                      const Measure& measure) {
+    bool any = false;
+    for (LabelWish& w : wishes) {
+      if (w.aside.empty() || w.aside == w.text) continue;
+      const auto same = [&](const LabelWish& o) { return o.text == w.text && o.priority == w.priority; };
+      if (std::none_of(without_room.begin(), without_room.end(), same)) continue;
+      w.text = w.aside;
+      measure(w);
+      any = true;
+    }
+    return any;
+  }
+
   void draw_labels(const Box& free) {
     const double s = sight.scale;
     std::vector<LabelWish> wishes;
@@ -160,13 +176,16 @@ struct Stage::Parts {
       unseen.insert(unseen.end(), drawing->unseen().begin(), drawing->unseen().end());
     }
     const auto style = [](const LabelWish& w) { return TextStyle{w.size_px, w.bold, w.colour, true}; };
-    for (auto& w : wishes) {
+    const auto measure = [&](LabelWish& w) {
       const TextSize measured = overlay.measure(w.text, style(w));
       w.width = measured.width + 2 * s;
       w.height = measured.height;
-    }
+    };
+    for (auto& w : wishes) measure(w);
     for (const auto& c : taken) ground.taken.push_back(c.box);
-    LabelLayout layout = place_labels(std::move(wishes), ground);
+    LabelLayout layout = place_labels(wishes, ground);
+    // What has no room beside its mark in full may have it in short.
+    if (shorten(wishes, layout.without_room, measure)) layout = place_labels(std::move(wishes), ground);
     labels = std::move(layout.placed);
     for (const auto& l : labels) {
       if (l.leader)

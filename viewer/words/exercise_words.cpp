@@ -20,9 +20,20 @@ namespace {
 
 constexpr double least_part_mm = 0.5, least_part_deg = 0.5;  // less rounds to nothing
 
+/// As short as a column of a table: "mark front, inward" lies toward the nose and the midline.
 Message mark_of_spot(const Step& step) {
-  if (step == step_of(geometry::GridPosition{})) return Message::of("middle mark");
-  return Message::of("mark: %1", spot_name(spot_of(step)));
+  const geometry::GridPosition spot = geometry::spot_of(step);
+  if (spot.row > 0)
+    return spot.column > 0   ? Message::of("mark front, outward")
+           : spot.column < 0 ? Message::of("mark front, inward")
+                             : Message::of("mark front");
+  if (spot.row < 0)
+    return spot.column > 0   ? Message::of("mark back, outward")
+           : spot.column < 0 ? Message::of("mark back, inward")
+                             : Message::of("mark back");
+  return spot.column > 0   ? Message::of("mark outward")
+         : spot.column < 0 ? Message::of("mark inward")
+                           : Message::of("middle mark");
 }
 
 // ---- What to do ----

@@ -34,7 +34,6 @@ bool says_field_of(MainWindow& w, const geometry::Placement& placement) {
 TEST_CASE("the field is off at first, comes by a key, says whose it is not, and goes by the key again") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
-  w.resize(1280, 800);  // a smaller stage has no room for the curve
   w.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(30);
   CHECK_FALSE(on_stage(w, "Induced field"));

@@ -29,6 +29,40 @@ void drop(MainWindow& w, const QStringList& files) {
 
 }  // namespace
 
+TEST_CASE("a whole exercise is done by mouse and keys, and who does it right is scored so") {
+  for (const geometry::Side side : {geometry::Side::left, geometry::Side::right}) {
+    OpenedExercise opened(7, side, whole);
+    INFO((side == geometry::Side::left ? "left" : "right"));
+    CHECK_FALSE(opened.window.worksheet().isVisible());
+    while (opened.run().is_on()) {
+      const Task task = opened.run().task();
+      INFO(geometry::key_of(task));
+      opened.do_task();
+      for (const geometry::Step& step : geometry::steps_of(task)) {
+        INFO(geometry::key_of(step));
+        CHECK(opened.run().is_done(step));
+      }
+      opened.next_task();
+    }
+    REQUIRE(opened.run().is_over());
+    const geometry::Score& score = opened.run().scores().back();
+    REQUIRE(score.steps.size() == geometry::steps_of(opened.run().setup().exercise).size());
+    for (const geometry::StepScore& step : score.steps) {
+      INFO(geometry::key_of(step.step));
+      REQUIRE(step.placed);
+      // A reading is typed to half a centimetre.
+      const bool reading = geometry::asked_in(step.step.task) == geometry::Asks::reading;
+      CHECK(std::abs(step.own.mm) < (reading ? 4.5 : by_mouse_mm));
+      if (step.own.angle_deg) CHECK(std::abs(*step.own.angle_deg) < 2);
+    }
+    REQUIRE(score.pulse);
+    CHECK(score.pulse->laid);
+    CHECK(score.pulse->off.mm < 3);
+    CHECK(opened.practise().page() == Practise::Page::score);
+    CHECK(opened.practise().score_panel().table()->rowCount() == static_cast<int>(score.steps.size()) + 1);
+  }
+}
+
 TEST_CASE("nothing of ours stands on the skin during the exercise") {
   OpenedExercise opened(3, geometry::Side::left, whole);
   while (opened.run().is_on()) {

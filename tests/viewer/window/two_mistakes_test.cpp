@@ -127,7 +127,10 @@ TEST_CASE("two mistakes are chosen and changed by keys alone") {
     reached = button != nullptr && button->objectName() == "whatIf";
   }
   REQUIRE(reached);
-  for (int i = 0; i < 12 && controls.kind() != WhatIfControls::turned; ++i) key(Qt::Key_Down);
+  // Arrows move among radio buttons; where none is chosen, Space chooses.
+  for (int i = 0; i < 12 && QApplication::focusWidget() != controls.button(WhatIfControls::turned); ++i)
+    key(Qt::Key_Down);
+  key(Qt::Key_Space);
   REQUIRE(controls.kind() == WhatIfControls::turned);
   REQUIRE(lesson.teach.outcome());
   CHECK(lesson.teach.outcome()->mistakes.size() == 2);

@@ -25,7 +25,7 @@ namespace scalpmark::viewer {
 namespace {
 
 // Pixels of a picture 800 high.
-constexpr double plot_width_px = 150, plot_height_px = 64, chart_pad_px = 6;
+constexpr double plot_width_px = 150, plot_height_px = 48, chart_pad_px = 6;
 constexpr float curve_px = 2;
 constexpr double most_of_it_busy = 0.02;
 const TextStyle chart_title{14, true, palette::text, false}, chart_text{13, false, palette::text, false};

@@ -142,7 +142,7 @@ void Ink::ribbon(const Ribbon& ribbon) {
     triangle(left[i - 1], left[i], right[i], colour);
     triangle(left[i - 1], right[i], right[i - 1], colour);
   }
-  constexpr double print_over_mm = 0.25;
+  constexpr double print_over_mm = 0.9;  // less lets the band break the digits on a curved head
   for (const auto& edge : {left, right}) line(edge, ribbon.rim_px, rim, print_over_mm);
   for (const auto& stroke : ribbon.print)
     line(stroke, ribbon.print_px, rim, ribbon.lift_mm + print_over_mm);

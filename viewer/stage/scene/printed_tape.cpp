@@ -145,7 +145,7 @@ Ribbon printed_tape(const std::vector<Vector3d>& line, const std::vector<Vector3
   tape.half_mm = half_width_mm;
   tape.role = Role::tape_ground;
   tape.rim = Role::text;
-  tape.print_px = 1.4;
+  tape.print_px = 1.9;
   tape.lift_mm = over_skin_mm;
   const Course course(line, normals);
   if (!course.is_there()) return tape;

@@ -137,10 +137,11 @@ bool ExerciseRun::is_done(const geometry::Step& step) const {
   return geometry::placed_for(now_.attempt, step) != nullptr;
 }
 
-/// After an answer the next step of the same task that has none is asked for.
+/// After an answer the next step of the same task that has none is asked for, those before it last.
 void ExerciseRun::go_on_from(const geometry::Step& step) {
-  const auto steps = geometry::steps_of(step.task);
-  const auto open = std::find_if(steps.begin() + step.which + 1, steps.end(),
+  auto steps = geometry::steps_of(step.task);
+  std::rotate(steps.begin(), std::find(steps.begin(), steps.end(), step), steps.end());
+  const auto open = std::find_if(steps.begin(), steps.end(),
                                  [this](const geometry::Step& s) { return !is_done(s); });
   if (open == steps.end()) return;
   step_ = *open;

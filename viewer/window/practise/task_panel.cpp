@@ -6,6 +6,7 @@
 
 #include "geometry/base/ranges.h"
 #include "viewer/window/practise/practise_card.h"
+#include "viewer/words/answer_words.h"
 #include "viewer/words/exercise_words.h"
 #include "viewer/words/words.h"
 
@@ -198,6 +199,10 @@ void TaskPanel::show_steps() {
     const QString name = viewer::translated(viewer::step_name(step));
     const bool done = run_.is_done(step);
     steps_->item(step.which)->setText(done ? tr("%1, done").arg(name) : name);
+    steps_->item(step.which)
+        ->setToolTip(step.task == Task::grid
+                         ? viewer::translated(viewer::spot_name(geometry::spot_of(step)))
+                         : QString());
   }
   steps_->setCurrentRow(run_.step().which);
   steps_->ensurePolished();

@@ -3468,10 +3468,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>mark: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>1 degree too far toward the midline</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3481,6 +3477,38 @@
     </message>
     <message>
         <source>An exercise on a screen: no certificate, and no proof of how anybody works on a patient.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark front, outward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark front, inward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark back, outward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark back, inward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark outward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark inward</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -3468,10 +3468,6 @@
         <translation>mittlere Marke</translation>
     </message>
     <message>
-        <source>mark: %1</source>
-        <translation>Marke: %1</translation>
-    </message>
-    <message>
         <source>1 degree too far toward the midline</source>
         <translation>1 Grad zu weit zur Mittellinie hin</translation>
     </message>
@@ -3482,6 +3478,38 @@
     <message>
         <source>An exercise on a screen: no certificate, and no proof of how anybody works on a patient.</source>
         <translation>Eine Übung am Bildschirm: kein Zeugnis und kein Beleg dafür, wie jemand am Patienten arbeitet.</translation>
+    </message>
+    <message>
+        <source>mark front, outward</source>
+        <translation>Marke vorn, außen</translation>
+    </message>
+    <message>
+        <source>mark front, inward</source>
+        <translation>Marke vorn, innen</translation>
+    </message>
+    <message>
+        <source>mark front</source>
+        <translation>Marke vorn</translation>
+    </message>
+    <message>
+        <source>mark back, outward</source>
+        <translation>Marke hinten, außen</translation>
+    </message>
+    <message>
+        <source>mark back, inward</source>
+        <translation>Marke hinten, innen</translation>
+    </message>
+    <message>
+        <source>mark back</source>
+        <translation>Marke hinten</translation>
+    </message>
+    <message>
+        <source>mark outward</source>
+        <translation>Marke außen</translation>
+    </message>
+    <message>
+        <source>mark inward</source>
+        <translation>Marke innen</translation>
     </message>
 </context>
 <context>
