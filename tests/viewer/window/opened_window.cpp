@@ -49,6 +49,7 @@ OpenedWindow::OpenedWindow() : OpenedWindow(demo_case()) {}
 
 OpenedWindow::OpenedWindow(const models::CaseFile& case_file) : teach(window.teach()) {
   window.files().ask_unsaved = [] { return UnsavedAnswer::discard; };
+  window.practise().ask_unsaved = [] { return UnsavedAnswer::discard; };
   window.stage().set_animated(false);
   window.session().set_locks_when_kept(false);  // most tests go on after saving
   window.show();

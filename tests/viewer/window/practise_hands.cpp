@@ -10,9 +10,15 @@ namespace scalpmark::window {
 using Eigen::Vector3d;
 using geometry::Task;
 
-OpenedExercise::OpenedExercise(std::uint32_t number, geometry::Side side, const std::vector<Task>& tasks) {
+OpenedExercise::OpenedExercise(std::uint32_t number, geometry::Side side, const std::vector<Task>& tasks)
+    : OpenedExercise(demo_case(), false, number, side, tasks) {}
+
+OpenedExercise::OpenedExercise(const models::CaseFile& beside, bool own_head, std::uint32_t number,
+                               geometry::Side side, const std::vector<Task>& tasks)
+    : OpenedWindow(beside) {
   QTest::mouseClick(window.mode_button(Mode::practise), Qt::LeftButton);
   SetupPanel& setup = practise().setup_panel();
+  setup.head()->button(own_head ? 1 : 0)->click();
   setup.number()->setValue(static_cast<int>(number));
   setup.side()->button(side == geometry::Side::left ? 0 : 1)->click();
   for (const Task task : geometry::all_tasks) {

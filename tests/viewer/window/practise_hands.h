@@ -12,6 +12,9 @@ namespace scalpmark::window {
 struct OpenedExercise : OpenedWindow {
   /// In Practise, choosing the head for `number`, the side and these tasks, and begun by its button.
   OpenedExercise(std::uint32_t number, geometry::Side side, const std::vector<geometry::Task>& tasks);
+  /// The same beside another case, on that case's own head if asked for.
+  OpenedExercise(const models::CaseFile& beside, bool own_head, std::uint32_t number, geometry::Side side,
+                 const std::vector<geometry::Task>& tasks);
 
   [[nodiscard]] Practise& practise() { return window.practise(); }
   [[nodiscard]] ExerciseRun& run() { return window.practise().run(); }

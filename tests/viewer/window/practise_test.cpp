@@ -298,6 +298,69 @@ TEST_CASE("results of a class are dropped on the window, a damaged one is named 
   CHECK(opened.practise().page() == Practise::Page::setup);
 }
 
+TEST_CASE("an exercise whose result is not saved is not left without a question") {
+  OpenedExercise opened(4, geometry::Side::left, {Task::vertex});
+  int asked = 0;
+  auto answer = UnsavedAnswer::cancel;
+  opened.practise().ask_unsaved = [&] {
+    ++asked;
+    return answer;
+  };
+  const QString file = opened.folder.filePath(QStringLiteral("kept.json"));
+  opened.practise().ask_target = [&](const QString&, const QString&, const QString&) { return file; };
+  const auto file_attempts = [&] { return models::read_result(file.toStdString()).attempts; };
+  // Nothing was put down: nothing is asked.
+  CHECK(opened.practise().may_leave());
+  CHECK(asked == 0);
+  opened.mark(opened.place_of({Task::vertex, 0}));
+  // In the middle of a try the window stays, and so does what was put down.
+  CHECK_FALSE(opened.window.close());
+  CHECK(asked == 1);
+  CHECK(opened.run().is_done({Task::vertex, 0}));
+  // Another mode and back loses nothing, so nothing is asked.
+  QTest::mouseClick(opened.window.mode_button(Mode::worksheet), Qt::LeftButton);
+  QTest::mouseClick(opened.window.mode_button(Mode::practise), Qt::LeftButton);
+  CHECK(asked == 1);
+  CHECK(opened.run().is_done({Task::vertex, 0}));
+  opened.next_task();
+  REQUIRE(opened.run().is_over());
+  QTest::mouseClick(opened.practise().score_panel().other(), Qt::LeftButton);
+  CHECK(asked == 2);
+  CHECK(opened.practise().page() == Practise::Page::score);
+  // A result or an exercise dropped on it would put it aside as well.
+  opened.practise().take_results({file});
+  CHECK(asked == 3);
+  CHECK_FALSE(opened.practise().is_working());
+  opened.practise().open_exercise(
+      QStringLiteral(SCALPMARK_SOURCE_DIR "/models/demo/exercises/whole-job.json"));
+  CHECK(asked == 4);
+  CHECK(opened.run().is_over());
+  // Saved, by the answer; then it may be left without another question.
+  answer = UnsavedAnswer::save;
+  CHECK(opened.practise().may_leave());
+  CHECK(asked == 5);
+  CHECK(file_attempts().size() == 1);
+  CHECK(opened.practise().may_leave());
+  CHECK(asked == 5);
+  // Another try is unsaved again as soon as something is put down.
+  QTest::mouseClick(opened.practise().score_panel().again(), Qt::LeftButton);
+  CHECK(opened.practise().may_leave());
+  opened.mark(opened.place_of({Task::vertex, 0}));
+  CHECK(opened.practise().may_leave());
+  CHECK(asked == 6);
+  CHECK(file_attempts().size() == 2);
+  // Where it cannot be saved it is not left either.
+  opened.mark(opened.place_of({Task::vertex, 0}) + Eigen::Vector3d(0, 8, 0));
+  opened.practise().ask_target = [](const QString&, const QString&, const QString&) { return QString(); };
+  CHECK_FALSE(opened.practise().may_leave());
+  opened.practise().ask_target = [](const QString&, const QString&, const QString&) {
+    return QStringLiteral("/nowhere/kept.json");
+  };
+  CHECK_FALSE(opened.practise().may_leave());
+  answer = UnsavedAnswer::discard;
+  CHECK(opened.window.close());
+}
+
 TEST_CASE("an exercise is saved and opened again, and one without tasks says so") {
   OpenedExercise opened(6, geometry::Side::right, {Task::vertex, Task::site});
   const QString file = opened.folder.filePath(QStringLiteral("exercise.json"));

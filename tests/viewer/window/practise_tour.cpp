@@ -7,6 +7,7 @@
 #include <random>
 
 #include "tests/viewer/window/practise_hands.h"
+#include "tests/viewer/window/tour_settings.h"
 
 namespace scalpmark::window {
 
@@ -15,15 +16,39 @@ namespace {
 using Eigen::Vector3d;
 using geometry::Task;
 
+const std::vector<Task> whole(geometry::all_tasks.begin(), geometry::all_tasks.end());
+/// What differs most from screen to screen.
+const std::vector<Task> some{Task::four_points,         Task::start,     Task::site, Task::edge_mark,
+                             Task::coil_on_given_marks, Task::find_again};
+
+struct PractiseSetting {
+  const char* name;
+  QSize size;
+  geometry::Side side = geometry::Side::left;
+  std::uint32_t number = 1;
+  std::vector<Task> tasks = whole;
+  bool dark = false, inches = false, german = false, mri = false;
+};
+
 class PractiseTour {
 public:
-  PractiseTour(const QString& folder, const char* name, QSize size, geometry::Side side, std::uint32_t number)
+  PractiseTour(const QString& folder, const PractiseSetting& s)
       : folder_(folder),
-        name_(QString::fromLatin1(name)),
-        opened_(number, side, {geometry::all_tasks.begin(), geometry::all_tasks.end()}) {
-    opened_.window.resize(size);
+        name_(QString::fromLatin1(s.name)),
+        opened_(
+            s.mri ? models::read_case(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json") : demo_case(),
+            s.mri, s.number, s.side, s.tasks) {
+    emit opened_.window.menus().dark(s.dark);
+    opened_.window.set_unit(s.inches ? LengthUnit::inch : LengthUnit::centimetre);
+    opened_.window.resize(s.size);
     QTest::qWait(100);
   }
+  ~PractiseTour() {
+    opened_.window.set_unit(LengthUnit::centimetre);
+    emit opened_.window.menus().dark(false);
+  }
+  PractiseTour(const PractiseTour&) = delete;
+  PractiseTour& operator=(const PractiseTour&) = delete;
 
   void run() {
     while (opened_.run().is_on()) {
@@ -127,7 +152,7 @@ private:
         QStringLiteral("%1/practise-%2-%3.png").arg(folder_, name_, QString::fromStdString(name));
     shot.save(file);
     std::printf("%s\n", qPrintable(file));
-    std::fflush(stdout);
+    say_mistaken(opened_.window, qPrintable(file));
   }
 
   QString folder_, name_;
@@ -137,10 +162,26 @@ private:
 
 }  // namespace
 
-void tour_of_practise(const QString& folder) {
-  PractiseTour(folder, "usual", QSize(1280, 800), geometry::Side::left, 12).run();
-  PractiseTour(folder, "large", QSize(1920, 1080), geometry::Side::right, 40).run();
-  PractiseTour(folder, "small", QSize(960, 620), geometry::Side::left, 7).run();
+void tour_of_practise(const QString& folder, const std::string& only) {
+  using geometry::Side;
+  const QSize small(960, 620), usual(1280, 800), large(1920, 1080);
+  const PractiseSetting settings[]{
+      {"usual", usual, Side::left, 12},
+      {"large", large, Side::right, 40},
+      {"small", small, Side::left, 7, some},
+      {"german", small, Side::right, 3, some, false, false, true},
+      {"inches-dark", usual, Side::right, 5, some, true, true},
+      {"german-dark-large", large, Side::left, 9, some, true, false, true},
+      {"mri", usual, Side::right, 2, some, false, true, false, true},
+  };
+  for (const PractiseSetting& s : settings) {
+    if (!only.empty() && only != s.name) continue;
+    const auto tour = [&] { PractiseTour(folder, s).run(); };
+    if (s.german)
+      in_german(tour);
+    else
+      tour();
+  }
 }
 
 }  // namespace scalpmark::window

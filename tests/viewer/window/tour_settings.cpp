@@ -68,34 +68,35 @@ void snap(OpenedWindow& opened, const QString& file) {
 }
 
 void tour_of(const Setting& s, const QString& folder) {
-  if (s.german)
-    (void)translate(*QCoreApplication::instance(), QLocale(QLocale::German, QLocale::Germany),
-                    {QStringLiteral(SCALPMARK_BINARY_DIR "/translations")});
-  {
-    OpenedWindow opened(case_of(s));
-    MainWindow& w = opened.window;
-    emit w.menus().dark(s.dark);
-    w.set_unit(s.inches ? LengthUnit::inch : LengthUnit::centimetre);
-    w.resize(s.size);
-    OpenedWindow::wait_until([&] { return w.size() == s.size; });
-    every_screen(opened, [&](const std::string& name) {
-      if (w.size() != s.size) w.resize(s.size);
-      const QString file = QStringLiteral("%1/%2-%3.png")
-                               .arg(folder, QString::fromStdString(s.name), QString::fromStdString(name));
-      snap(opened, file);
-      std::printf("%s\n", qPrintable(file));
-      say_mistaken(w, s.name + ", " + name);
-    });
-    w.set_unit(LengthUnit::centimetre);
-    emit w.menus().dark(false);
-  }
+  OpenedWindow opened(case_of(s));
+  MainWindow& w = opened.window;
+  emit w.menus().dark(s.dark);
+  w.set_unit(s.inches ? LengthUnit::inch : LengthUnit::centimetre);
+  w.resize(s.size);
+  OpenedWindow::wait_until([&] { return w.size() == s.size; });
+  every_screen(opened, [&](const std::string& name) {
+    if (w.size() != s.size) w.resize(s.size);
+    const QString file = QStringLiteral("%1/%2-%3.png")
+                             .arg(folder, QString::fromStdString(s.name), QString::fromStdString(name));
+    snap(opened, file);
+    std::printf("%s\n", qPrintable(file));
+    say_mistaken(w, s.name + ", " + name);
+  });
+  w.set_unit(LengthUnit::centimetre);
+  emit w.menus().dark(false);
+}
+
+}  // namespace
+
+void in_german(const std::function<void()>& what) {
+  (void)translate(*QCoreApplication::instance(), QLocale(QLocale::German, QLocale::Germany),
+                  {QStringLiteral(SCALPMARK_BINARY_DIR "/translations")});
+  what();
   for (QTranslator* translator : QCoreApplication::instance()->findChildren<QTranslator*>()) {
     QCoreApplication::removeTranslator(translator);
     delete translator;
   }
 }
-
-}  // namespace
 
 void say_mistaken(MainWindow& w, const std::string& where) {
   const std::string wrong = mistaken_texts(w);
@@ -113,7 +114,12 @@ int mistaken_so_far() {
 bool tour_of_settings(const QString& folder, const std::string& only) {
   QDir().mkpath(folder);
   for (const Setting& s : settings())
-    if (only.empty() || s.name == only) tour_of(s, folder);
+    if (only.empty() || s.name == only) {
+      if (s.german)
+        in_german([&] { tour_of(s, folder); });
+      else
+        tour_of(s, folder);
+    }
   return mistaken == 0;
 }
 

@@ -123,7 +123,8 @@ QString not_translated(QString text) {
 
 /// What comes from data is no text of ours.
 QString without_data(QString text) {
-  for (const char* data : {"Figure-of-eight coil, 70 mm", "Bench head, morning class", "Scalpmark"}) text.remove(data);
+  for (const char* data : {"Figure-of-eight coil, 70 mm", "Bench head, morning class", "Scalpmark"})
+    text.remove(data);
   return text;
 }
 
