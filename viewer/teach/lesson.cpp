@@ -18,6 +18,8 @@ namespace {
 
 /// The coil fills the picture; a stretch of skin with a few marks does.
 constexpr double coil_across_mm = 190, marks_across_mm = 150;
+/// Common practice, no source; said in the unit that is read.
+constexpr double heads_differ_mm = 30, hands_differ_mm = 10;
 
 Eigen::Vector3d vertex_of(const geometry::Plan& plan) {
   for (const auto& landmark : plan.landmarks)
@@ -37,9 +39,10 @@ View forehead_view(Side side) {
 LessonStep measure(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::measure;
-  s.why = words(Words::tr(
-      "Heads differ by several centimetres, and every place on the scalp is found as a share of these "
-      "two lengths."));
+  s.why = words(
+      Words::tr("Heads differ by %1 and more, and every place on the scalp is found as a share of these "
+                "two lengths."),
+      {rough_length(heads_differ_mm)});
   s.title = words(Words::tr("Measure the head"));
   s.caption =
       words(Words::tr("Run a tape over the top from nasion to inion: %1. Run another from the front of one "
@@ -135,8 +138,9 @@ LessonStep forward(const geometry::Case& c, const geometry::Plan& plan) {
 LessonStep grid(const geometry::Case& c, const geometry::Plan& plan) {
   LessonStep s;
   s.topic = LessonTopic::grid;
-  s.why = words(Words::tr(
-      "Where the hand answers differs from person to person by a centimetre and more; only trying tells."));
+  s.why = words(
+      Words::tr("Where the hand answers differs from person to person by %1 and more; only trying tells."),
+      {rough_length(hands_differ_mm)});
   s.title = words(Words::tr("Draw the search grid"));
   const bool marks = c.search.grid_on == geometry::GridOn::edge_marks;
   s.caption = words(

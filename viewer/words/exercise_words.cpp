@@ -18,6 +18,7 @@ using geometry::Task;
 
 namespace {
 
+constexpr double read_to_mm = 5;
 constexpr double least_part_mm = 0.5, least_part_deg = 0.5;  // less rounds to nothing
 
 /// As short as a column of a table: "mark front, inward" lies toward the nose and the midline.
@@ -307,7 +308,7 @@ Message steadiness_sentence(const std::vector<geometry::Steadiness>& steps) {
 std::optional<Message> trained_people(const Step& step) {
   switch (step.task) {
     case Task::three_tapes:
-      return Message::of("A tape is read to half a centimetre (common practice, no source).");
+      return Message::of("A tape is read to %1 (common practice, no source).", rough_length(read_to_mm));
     case Task::vertex:
       return Message::of("A 10-20 position found by hand spreads by 9.0 mm (17 adults; Jurcak et al. 2005).");
     case Task::hotspot:

@@ -8,7 +8,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&lt;p&gt;&lt;b&gt;For training and illustration only.&lt;/b&gt; Scalpmark is not a navigation or treatment device and is not for treatment decisions.&lt;/p&gt;&lt;p&gt;A licensed prescriber decides site, threshold and dose; the device&apos;s instructions and local codes come first.&lt;/p&gt;&lt;p&gt;Ask before any pulse about:&lt;/p&gt;&lt;ul&gt;&lt;li&gt;metal or implants in or near the head&lt;/li&gt;&lt;li&gt;pacemakers and stimulators&lt;/li&gt;&lt;li&gt;seizures, and drugs that make them more likely&lt;/li&gt;&lt;li&gt;pregnancy&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;Ear protection for patient and staff. Know what to do in a seizure.&lt;/p&gt;&lt;p&gt;A cap and marks without tracking put the pulse about a centimetre off on average; a tape reads to half a centimetre.&lt;/p&gt;</source>
+        <source>&lt;p&gt;&lt;b&gt;For training and illustration only.&lt;/b&gt; Scalpmark is not a navigation or treatment device and is not for treatment decisions.&lt;/p&gt;&lt;p&gt;A licensed prescriber decides site, threshold and dose; the device&apos;s instructions and local codes come first.&lt;/p&gt;&lt;p&gt;Ask before any pulse about:&lt;/p&gt;&lt;ul&gt;&lt;li&gt;metal or implants in or near the head&lt;/li&gt;&lt;li&gt;pacemakers and stimulators&lt;/li&gt;&lt;li&gt;seizures, and drugs that make them more likely&lt;/li&gt;&lt;li&gt;pregnancy&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;Ear protection for patient and staff. Know what to do in a seizure.&lt;/p&gt;&lt;p&gt;A cap and marks without tracking put the pulse about %1 off on average; a tape reads to %2.&lt;/p&gt;</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -366,19 +366,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Ctrl+Shift+W</source>
+        <source>Ctrl+Shift+W, Ctrl+Shift+E, Ctrl+Shift+T</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>saves a page for a browser</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+E</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>exports the head with its marks</source>
+        <source>save a page for a browser, export the head, save strips of paper</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3420,10 +3412,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A tape is read to half a centimetre (common practice, no source).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A 10-20 position found by hand spreads by 9.0 mm (17 adults; Jurcak et al. 2005).</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3509,6 +3497,10 @@
     </message>
     <message>
         <source>mark inward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tape is read to %1 (common practice, no source).</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5214,10 +5206,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Measure both fine lines at the edge of this page: 10.0 cm. If one is not, do not use the strips; print them again at 100 %, without fitting to the page. For this head alone; training and illustration, the device&apos;s instructions and the licensed prescriber come first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>, piece %1 of %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5418,10 +5406,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Heads differ by several centimetres, and every place on the scalp is found as a share of these two lengths.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The vertex lies at half of each length on any head, so whoever has a tape can find it again.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5435,10 +5419,6 @@
     </message>
     <message>
         <source>The coil is turned because the fold of the brain that moves the hand runs aslant: with the coil about square to it a pulse of the least output is answered.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Where the hand answers differs from person to person by a centimetre and more; only trying tells.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6083,6 +6063,18 @@
     </message>
     <message>
         <source>Files left out: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heads differ by %1 and more, and every place on the scalp is found as a share of these two lengths.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the hand answers differs from person to person by %1 and more; only trying tells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure both fine lines at the edge of this page: %1. If one is not, do not use the strips; print them again at 100 %, without fitting to the page. For this head alone; training and illustration, the device&apos;s instructions and the licensed prescriber come first.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7331,6 +7323,10 @@
         <source>&amp;Forget heads kept to open quickly</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Save s&amp;trips of paper…</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::NextMark</name>
@@ -7480,6 +7476,22 @@
         <source>The head is saved in %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Strips on A4 (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strips on Letter (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save strips of paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The strips are saved in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::OutputJob</name>
@@ -7517,6 +7529,14 @@
     </message>
     <message>
         <source>Writing the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Making the strips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the strips</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7975,6 +7995,14 @@
     </message>
     <message>
         <source>The head with its marks, for other viewers, or with its marks standing out for a 3D printer (Ctrl+Shift+E)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strips…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saves strips of paper at true size, marked for this head, in place of a tape that is read (Ctrl+Shift+T)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

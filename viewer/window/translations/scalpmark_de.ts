@@ -8,8 +8,8 @@
         <translation>Nur zur Schulung und Veranschaulichung; kein Navigations- oder Behandlungsgerät. Der Gebrauchsanweisung des Geräts, örtlichen Vorschriften und der approbierten Fachkraft folgen.</translation>
     </message>
     <message>
-        <source>&lt;p&gt;&lt;b&gt;For training and illustration only.&lt;/b&gt; Scalpmark is not a navigation or treatment device and is not for treatment decisions.&lt;/p&gt;&lt;p&gt;A licensed prescriber decides site, threshold and dose; the device&apos;s instructions and local codes come first.&lt;/p&gt;&lt;p&gt;Ask before any pulse about:&lt;/p&gt;&lt;ul&gt;&lt;li&gt;metal or implants in or near the head&lt;/li&gt;&lt;li&gt;pacemakers and stimulators&lt;/li&gt;&lt;li&gt;seizures, and drugs that make them more likely&lt;/li&gt;&lt;li&gt;pregnancy&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;Ear protection for patient and staff. Know what to do in a seizure.&lt;/p&gt;&lt;p&gt;A cap and marks without tracking put the pulse about a centimetre off on average; a tape reads to half a centimetre.&lt;/p&gt;</source>
-        <translation>&lt;p&gt;&lt;b&gt;Nur zur Schulung und Veranschaulichung.&lt;/b&gt; Scalpmark ist kein Navigations- oder Behandlungsgerät und nicht für Behandlungsentscheidungen bestimmt.&lt;/p&gt;&lt;p&gt;Über Ort, Schwelle und Dosis entscheidet die approbierte verordnende Fachkraft; die Gebrauchsanweisung des Geräts und örtliche Vorschriften gehen vor.&lt;/p&gt;&lt;p&gt;Vor jedem Impuls fragen nach:&lt;/p&gt;&lt;ul&gt;&lt;li&gt;Metall oder Implantaten im Kopf oder in seiner Nähe&lt;/li&gt;&lt;li&gt;Herzschrittmachern und Stimulatoren&lt;/li&gt;&lt;li&gt;Krampfanfällen und Medikamenten oder anderen Substanzen, die sie wahrscheinlicher machen&lt;/li&gt;&lt;li&gt;Schwangerschaft&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;Gehörschutz für Patient und Personal. Wissen, was bei einem Krampfanfall zu tun ist.&lt;/p&gt;&lt;p&gt;Mit Kappe und Marken ohne Tracking liegt der Impuls im Mittel etwa einen Zentimeter daneben; ein Maßband wird auf einen halben Zentimeter genau abgelesen.&lt;/p&gt;</translation>
+        <source>&lt;p&gt;&lt;b&gt;For training and illustration only.&lt;/b&gt; Scalpmark is not a navigation or treatment device and is not for treatment decisions.&lt;/p&gt;&lt;p&gt;A licensed prescriber decides site, threshold and dose; the device&apos;s instructions and local codes come first.&lt;/p&gt;&lt;p&gt;Ask before any pulse about:&lt;/p&gt;&lt;ul&gt;&lt;li&gt;metal or implants in or near the head&lt;/li&gt;&lt;li&gt;pacemakers and stimulators&lt;/li&gt;&lt;li&gt;seizures, and drugs that make them more likely&lt;/li&gt;&lt;li&gt;pregnancy&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;Ear protection for patient and staff. Know what to do in a seizure.&lt;/p&gt;&lt;p&gt;A cap and marks without tracking put the pulse about %1 off on average; a tape reads to %2.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;&lt;b&gt;Nur zur Schulung und Veranschaulichung.&lt;/b&gt; Scalpmark ist kein Navigations- oder Behandlungsgerät und nicht für Behandlungsentscheidungen bestimmt.&lt;/p&gt;&lt;p&gt;Über Ort, Schwelle und Dosis entscheidet die approbierte verordnende Fachkraft; die Gebrauchsanweisung des Geräts und örtliche Vorschriften gehen vor.&lt;/p&gt;&lt;p&gt;Vor jedem Impuls fragen nach:&lt;/p&gt;&lt;ul&gt;&lt;li&gt;Metall oder Implantaten im Kopf oder in seiner Nähe&lt;/li&gt;&lt;li&gt;Herzschrittmachern und Stimulatoren&lt;/li&gt;&lt;li&gt;Krampfanfällen und Medikamenten oder anderen Substanzen, die sie wahrscheinlicher machen&lt;/li&gt;&lt;li&gt;Schwangerschaft&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;Gehörschutz für Patient und Personal. Wissen, was bei einem Krampfanfall zu tun ist.&lt;/p&gt;&lt;p&gt;Mit Kappe und Marken ohne Tracking liegt der Impuls im Mittel etwa %1 daneben; ein Maßband wird auf %2 genau abgelesen.&lt;/p&gt;</translation>
     </message>
 </context>
 <context>
@@ -366,20 +366,12 @@
         <translation>halten das Band an seinem Ende, schließen es um den Kopf, nehmen Band oder Spule ab</translation>
     </message>
     <message>
-        <source>Ctrl+Shift+W</source>
-        <translation>Strg+Umschalt+W</translation>
+        <source>Ctrl+Shift+W, Ctrl+Shift+E, Ctrl+Shift+T</source>
+        <translation>Strg+Umschalt+W, Strg+Umschalt+E, Strg+Umschalt+T</translation>
     </message>
     <message>
-        <source>saves a page for a browser</source>
-        <translation>speichert eine Seite für den Browser</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+E</source>
-        <translation>Strg+Umschalt+E</translation>
-    </message>
-    <message>
-        <source>exports the head with its marks</source>
-        <translation>exportiert den Kopf mit seinen Marken</translation>
+        <source>save a page for a browser, export the head, save strips of paper</source>
+        <translation>eine Seite für den Browser speichern, den Kopf exportieren, Papierstreifen speichern</translation>
     </message>
 </context>
 <context>
@@ -3420,10 +3412,6 @@
         <translation>Weder richtig noch ruhig, am meisten bei diesem Schritt: %1. Im Mittel %2 daneben, Streuung %3.</translation>
     </message>
     <message>
-        <source>A tape is read to half a centimetre (common practice, no source).</source>
-        <translation>Ein Band wird auf einen halben Zentimeter abgelesen (übliche Praxis, ohne Quelle).</translation>
-    </message>
-    <message>
         <source>A 10-20 position found by hand spreads by 9.0 mm (17 adults; Jurcak et al. 2005).</source>
         <translation>Eine von Hand gefundene 10-20-Position streut um 9,0 mm (17 Erwachsene; Jurcak et al. 2005).</translation>
     </message>
@@ -3510,6 +3498,10 @@
     <message>
         <source>mark inward</source>
         <translation>Marke innen</translation>
+    </message>
+    <message>
+        <source>A tape is read to %1 (common practice, no source).</source>
+        <translation>Ein Band wird auf %1 abgelesen (übliche Praxis, ohne Quelle).</translation>
     </message>
 </context>
 <context>
@@ -5214,10 +5206,6 @@
         <translation>rechte Seite</translation>
     </message>
     <message>
-        <source>Measure both fine lines at the edge of this page: 10.0 cm. If one is not, do not use the strips; print them again at 100 %, without fitting to the page. For this head alone; training and illustration, the device&apos;s instructions and the licensed prescriber come first.</source>
-        <translation>Beide feinen Linien am Rand dieser Seite nachmessen: 10,0 cm. Stimmt eine nicht, die Streifen nicht verwenden; mit 100 % und ohne Anpassen an die Seite neu drucken. Nur für diesen Kopf; zur Schulung und Veranschaulichung, die Gebrauchsanweisung des Geräts und die approbierte verordnende Fachkraft gehen vor.</translation>
-    </message>
-    <message>
         <source>, piece %1 of %2</source>
         <translation>, Stück %1 von %2</translation>
     </message>
@@ -5418,10 +5406,6 @@
         <translation>Das Feld verläuft entlang der Frontachse der Spule, und sein Fleck ist in dieser Richtung am längsten. Bei etwa 45° zur Mittellinie quert das den Sulcus centralis, hin zum Gyrus praecentralis. In einem runden Modellkopf lässt eine um 20° gedrehte Spule %1 des Feldes entlang dieser Linie übrig, eine um 45° gedrehte %2.</translation>
     </message>
     <message>
-        <source>Heads differ by several centimetres, and every place on the scalp is found as a share of these two lengths.</source>
-        <translation>Köpfe unterscheiden sich um mehrere Zentimeter, und jede Stelle der Kopfhaut wird als Anteil dieser beiden Längen gefunden.</translation>
-    </message>
-    <message>
         <source>The vertex lies at half of each length on any head, so whoever has a tape can find it again.</source>
         <translation>Der Vertex liegt an jedem Kopf bei der Hälfte jeder Länge, also kann ihn jeder mit einem Maßband wiederfinden.</translation>
     </message>
@@ -5436,10 +5420,6 @@
     <message>
         <source>The coil is turned because the fold of the brain that moves the hand runs aslant: with the coil about square to it a pulse of the least output is answered.</source>
         <translation>Die Spule wird gedreht, weil die Hirnwindung, die die Hand bewegt, schräg verläuft: Steht die Spule etwa senkrecht zu ihr, genügt für eine Antwort die geringste Leistung.</translation>
-    </message>
-    <message>
-        <source>Where the hand answers differs from person to person by a centimetre and more; only trying tells.</source>
-        <translation>Wo die Hand antwortet, ist von Mensch zu Mensch um einen Zentimeter und mehr verschieden; nur Ausprobieren zeigt es.</translation>
     </message>
     <message>
         <source>The twitch shows on this person where a pulse reaches the part that moves the hand. A tape cannot.</source>
@@ -6084,6 +6064,18 @@
     <message>
         <source>Files left out: %1.</source>
         <translation>Ausgelassene Dateien: %1.</translation>
+    </message>
+    <message>
+        <source>Heads differ by %1 and more, and every place on the scalp is found as a share of these two lengths.</source>
+        <translation>Köpfe unterscheiden sich um %1 und mehr, und jede Stelle der Kopfhaut wird als Anteil dieser beiden Längen gefunden.</translation>
+    </message>
+    <message>
+        <source>Where the hand answers differs from person to person by %1 and more; only trying tells.</source>
+        <translation>Wo die Hand antwortet, ist von Mensch zu Mensch um %1 und mehr verschieden; nur Ausprobieren zeigt es.</translation>
+    </message>
+    <message>
+        <source>Measure both fine lines at the edge of this page: %1. If one is not, do not use the strips; print them again at 100 %, without fitting to the page. For this head alone; training and illustration, the device&apos;s instructions and the licensed prescriber come first.</source>
+        <translation>Beide feinen Linien am Rand dieser Seite nachmessen: %1. Stimmt eine nicht, die Streifen nicht verwenden; mit 100 % und ohne Anpassen an die Seite neu drucken. Nur für diesen Kopf; zur Schulung und Veranschaulichung, die Gebrauchsanweisung des Geräts und die approbierte verordnende Fachkraft gehen vor.</translation>
     </message>
 </context>
 <context>
@@ -7331,6 +7323,10 @@
         <source>&amp;Forget heads kept to open quickly</source>
         <translation>Zum schnellen Öffnen behaltene Köpfe &amp;vergessen</translation>
     </message>
+    <message>
+        <source>Save s&amp;trips of paper…</source>
+        <translation>Papierst&amp;reifen speichern…</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::NextMark</name>
@@ -7480,6 +7476,22 @@
         <source>The head is saved in %1.</source>
         <translation>Der Kopf ist in %1 gespeichert.</translation>
     </message>
+    <message>
+        <source>Strips on A4 (*.pdf)</source>
+        <translation>Streifen auf A4 (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Strips on Letter (*.pdf)</source>
+        <translation>Streifen auf Letter (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save strips of paper</source>
+        <translation>Papierstreifen speichern</translation>
+    </message>
+    <message>
+        <source>The strips are saved in %1.</source>
+        <translation>Die Streifen sind in %1 gespeichert.</translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::OutputJob</name>
@@ -7518,6 +7530,14 @@
     <message>
         <source>Writing the head</source>
         <translation>Der Kopf wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Making the strips</source>
+        <translation>Streifen werden erstellt</translation>
+    </message>
+    <message>
+        <source>Writing the strips</source>
+        <translation>Streifen werden geschrieben</translation>
     </message>
 </context>
 <context>
@@ -7976,6 +7996,14 @@
     <message>
         <source>The head with its marks, for other viewers, or with its marks standing out for a 3D printer (Ctrl+Shift+E)</source>
         <translation>Der Kopf mit seinen Marken, für andere Betrachter, oder mit erhabenen Marken für einen 3D-Drucker (Strg+Umschalt+E)</translation>
+    </message>
+    <message>
+        <source>Strips…</source>
+        <translation>Streifen…</translation>
+    </message>
+    <message>
+        <source>Saves strips of paper at true size, marked for this head, in place of a tape that is read (Ctrl+Shift+T)</source>
+        <translation>Speichert Papierstreifen in wahrer Größe, für diesen Kopf markiert, anstelle eines abgelesenen Bandmaßes (Strg+Umschalt+T)</translation>
     </message>
 </context>
 <context>
