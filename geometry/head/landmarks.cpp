@@ -56,7 +56,9 @@ private:
     return found->second;
   }
 
-  [[nodiscard]] SectionPoint midline(int row) { return marked(row, midline_column, tapes_.midline, row * 0.05); }
+  [[nodiscard]] SectionPoint midline(int row) {
+    return marked(row, midline_column, tapes_.midline, row * 0.05);
+  }
 
   /// Along the tape from left to right tragus: 0, 5, 10 ... 100 %.
   [[nodiscard]] SectionPoint coronal(int column) { return marked(10, column, tapes_.coronal, column * 0.05); }

@@ -106,7 +106,8 @@ TEST_CASE("a moved copy of the brim lies as high over the four points as the sli
   }
 }
 
-TEST_CASE("the sphere under the cap of the template head is a skull's, and the brim lies above its ears' canals") {
+TEST_CASE(
+    "the sphere under the cap of the template head is a skull's, and the brim lies above its ears' canals") {
   const Head& head = template_head();
   const Cap cap = cap_on(head, 20);
   // Half of the surveys' mean breadth and length, men and women, and of the vault's height: between 70 and

@@ -125,12 +125,9 @@ ordered_json sight_json(const HeadOfPage& head) {
     high = high.cwiseMax(p);
   }
   const geometry::HeadAxes& axes = head.plan.axes;
-  return {{"middle", place_json(0.5 * (low + high))},
-          {"reach", std::round((high - low).norm())},
-          {"open", !head.drawn.is_closed()},
-          {"right", direction_json(axes.right)},
-          {"front", direction_json(axes.front)},
-          {"up", direction_json(axes.up)}};
+  return {{"middle", place_json(0.5 * (low + high))}, {"reach", std::round((high - low).norm())},
+          {"open", !head.drawn.is_closed()},          {"right", direction_json(axes.right)},
+          {"front", direction_json(axes.front)},      {"up", direction_json(axes.up)}};
 }
 
 }  // namespace

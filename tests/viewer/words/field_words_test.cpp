@@ -45,7 +45,8 @@ TEST_CASE("a field is told as the model's, rounded, with its gap beside what was
   f.sheet.of_brain = true;
   CHECK(english(viewer::patch_sentence(f)).find("on the template's brain") != std::string::npos);
   f.map.from_front_deg = -1.2;  // no "1 degrees"
-  CHECK(english(viewer::field_line_sentence(f.map)).find("runs along the coil's front axis") != std::string::npos);
+  CHECK(english(viewer::field_line_sentence(f.map)).find("runs along the coil's front axis") !=
+        std::string::npos);
   f.map.from_front_deg = 12.4;
   CHECK(english(viewer::field_line_sentence(f.map)).find("12 degrees to the right") != std::string::npos);
   f.map.from_front_deg = -12.4;

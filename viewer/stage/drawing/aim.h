@@ -14,8 +14,8 @@ namespace scalpmark::viewer {
 /// Three numbers as VTK hands them out.
 [[nodiscard]] Eigen::Vector3d vector_of(const double* v);
 
-/// Turns a renderer's camera: `focus` in the middle, half of the picture's height `half_height_mm` there, seen
-/// from an eye `eye_mm` away (0: by parallel projection).
+/// Turns a renderer's camera: `focus` in the middle, half of the picture's height `half_height_mm` there,
+/// seen from an eye `eye_mm` away (0: by parallel projection).
 void aim(vtkRenderer& renderer, const Eigen::Vector3d& focus, const Gaze& gaze, double half_height_mm,
          double eye_mm = 0);
 

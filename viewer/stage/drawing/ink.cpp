@@ -60,13 +60,12 @@ void Ink::mark(const Mark& mark, Colour colour) {
   if (facing < flattest) {
     const Vector3d aside = normal - facing * to_eye;
     const double length = aside.norm();
-    normal =
-        length > 1e-9
-            ? Vector3d(flattest * to_eye + std::sqrt(1 - flattest * flattest) / length * aside)
-            : to_eye;
+    normal = length > 1e-9 ? Vector3d(flattest * to_eye + std::sqrt(1 - flattest * flattest) / length * aside)
+                           : to_eye;
   }
   if (faces_eye(mark.shape)) normal = sight_.toward_eye;
-  Vector3d x = faces_eye(mark.shape) ? sight_.right() : Vector3d(mark.along - mark.along.dot(normal) * normal);
+  Vector3d x =
+      faces_eye(mark.shape) ? sight_.right() : Vector3d(mark.along - mark.along.dot(normal) * normal);
   if (x.norm() < 1e-6) x = normal.unitOrthogonal();
   x.normalize();
   const Vector3d y = normal.cross(x);
@@ -144,8 +143,7 @@ void Ink::ribbon(const Ribbon& ribbon) {
   }
   constexpr double print_over_mm = 0.9;  // less lets the band break the digits on a curved head
   for (const auto& edge : {left, right}) line(edge, ribbon.rim_px, rim, print_over_mm);
-  for (const auto& stroke : ribbon.print)
-    line(stroke, ribbon.print_px, rim, ribbon.lift_mm + print_over_mm);
+  for (const auto& stroke : ribbon.print) line(stroke, ribbon.print_px, rim, ribbon.lift_mm + print_over_mm);
 }
 
 void Ink::wedge(const Wedge& wedge) {

@@ -44,9 +44,9 @@ inline constexpr Colour lit{255, 252,
 
 // Neither marks nor text: calm greys and a skin that no patient's looks like.
 inline constexpr Colour skin{219, 207, 196}, casing{96, 112, 128}, tape{112, 104, 98},
-    tape_ground{255, 250, 226}, finger = okabe_ito::blue,
-    construction{70, 70, 78}, cap{70, 92, 112}, cloth{250, 251, 252}, cortex{196, 165, 160},
-    background{250, 250, 248}, text{24, 24, 28}, quiet_text{84, 84, 90}, halo{255, 255, 255};
+    tape_ground{255, 250, 226}, finger = okabe_ito::blue, construction{70, 70, 78}, cap{70, 92, 112},
+                                cloth{250, 251, 252}, cortex{196, 165, 160}, background{250, 250, 248},
+                                text{24, 24, 28}, quiet_text{84, 84, 90}, halo{255, 255, 255};
 }  // namespace palette
 
 /// What a thing's colour stands for.

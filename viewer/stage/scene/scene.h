@@ -47,11 +47,11 @@ struct Line {
 
 /// A band of some width lying on the skin, and what is printed on it.
 struct Ribbon {
-  std::vector<Eigen::Vector3d> points;               ///< along its middle
-  std::vector<Eigen::Vector3d> across;               ///< at each, unit, in the band
-  double half_mm = 1;                                ///< half its width
+  std::vector<Eigen::Vector3d> points;                ///< along its middle
+  std::vector<Eigen::Vector3d> across;                ///< at each, unit, in the band
+  double half_mm = 1;                                 ///< half its width
   std::vector<std::vector<Eigen::Vector3d>> print{};  ///< strokes, each a line on it
-  Role role = Role::cloth, rim = Role::text;         ///< its ground; its edges and print
+  Role role = Role::cloth, rim = Role::text;          ///< its ground; its edges and print
   double rim_px = 1, print_px = 1;
   double lift_mm = 0;
 };

@@ -95,7 +95,7 @@ struct Shown {
   std::shared_ptr<const CourseShown> course;              ///< for Thing::course
   /// What hands have laid and drawn in an exercise; the coil is a real one then, which nobody sees through.
   std::shared_ptr<const PractiseShown> practise;
-  std::vector<Note> notes;                                ///< besides all things
+  std::vector<Note> notes;  ///< besides all things
   UnderCoil under_coil = UnderCoil::said;
   /// "generic head, scaled to the tapes": under the title, or before the caution where there is none.
   std::string head_description;

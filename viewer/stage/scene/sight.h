@@ -12,8 +12,8 @@ struct Pixel {
 };
 
 /// How the stage is seen: by parallel projection, so that lengths can be compared across the picture, or from
-/// an eye at some distance, as somebody at the chair sees the head. Either way a mark moved along way_to_eye()
-/// stays at its pixel.
+/// an eye at some distance, as somebody at the chair sees the head. Either way a mark moved along
+/// way_to_eye() stays at its pixel.
 struct Sight {
   Eigen::Vector3d toward_eye = Eigen::Vector3d::UnitZ();  ///< unit
   Eigen::Vector3d up = Eigen::Vector3d::UnitY();          ///< unit, up in the picture

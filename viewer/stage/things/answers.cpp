@@ -51,10 +51,10 @@ Part show_answers(const Showing& now, Surroundings& around) {
     part.words.push_back({foot, now.normal_at(foot), label});
   }
   if (!part.lines.empty())
-    around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::construction,
-                             words(Words::tr("Bar: pulses answered, at %1 %"),
-                                   {std::to_string(answers.map->output_percent)}),
-                             at_grid_in_legend});
+    around.legend.push_back(
+        {LegendRow::Sample::line, Shape::dot, Role::construction,
+         words(Words::tr("Bar: pulses answered, at %1 %"), {std::to_string(answers.map->output_percent)}),
+         at_grid_in_legend});
   return part;
 }
 
