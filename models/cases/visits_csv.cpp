@@ -19,7 +19,8 @@ using nlohmann::json;
 
 namespace {
 
-enum class CellKind { text, number, yes };
+/// `free` is what somebody typed, whatever it is.
+enum class CellKind { text, free, number, yes };
 
 /// A column, and where its cell goes in the JSON of a visit or pulse.
 struct CsvColumn {
@@ -31,7 +32,7 @@ struct CsvColumn {
 constexpr std::array<CsvColumn, 18> visit_columns{
     {{"visit", "", "", CellKind::number},
      {"date", "", "date"},
-     {"by", "", "by"},
+     {"by", "", "by", CellKind::free},
      {"threshold_percent", "", "threshold_percent", CellKind::number},
      {"site_vertex_mm", "site_tape_mm", "vertex", CellKind::number},
      {"site_nasion_mm", "site_tape_mm", "nasion", CellKind::number},
@@ -46,7 +47,7 @@ constexpr std::array<CsvColumn, 18> visit_columns{
      {"brim_right_tragus_mm", "brim_mm", "right_tragus", CellKind::number},
      {"brim_inion_mm", "brim_mm", "inion", CellKind::number},
      {"marked_anew", "", "marked_anew", CellKind::yes},
-     {"remarks", "", "remarks"}}};
+     {"remarks", "", "remarks", CellKind::free}}};
 
 constexpr std::array<CsvColumn, 7> pulse_columns{{{"visit", "", "", CellKind::number},
                                                   {"at", "", "at"},
@@ -63,7 +64,7 @@ json cell_json(const std::string& cell, CellKind kind) {
     if (error == std::errc() && end == cell.data() + cell.size()) return number;
   }
   if (kind == CellKind::yes && (cell == "yes" || cell == "no")) return cell == "yes";
-  return cell;
+  return kind == CellKind::free ? text_of_csv(cell) : cell;
 }
 
 std::string text_of(const json& value) {
@@ -188,6 +189,7 @@ std::string row_of(std::size_t visit, const nlohmann::ordered_json& written,
       cells.push_back(text_of(group[column.key == "0" ? 0 : 1]));
     else
       cells.push_back(group.is_object() ? text_of(group.value(std::string(column.key), json())) : "");
+    if (column.kind == CellKind::free) cells.back() = csv_text(cells.back());
   }
   return csv_row(cells);
 }

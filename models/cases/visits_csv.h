@@ -8,7 +8,8 @@
 namespace scalpmark::models {
 
 // Visits and pulses as tables for a spreadsheet (RFC 4180, UTF-8, decimal point). The names of columns have
-// their units. `visit` counts the visits from 1 and is what ties the two tables together.
+// their units. Initials and remarks are written as csv_text() has them. `visit` counts the visits from 1 and
+// is what ties the two tables together.
 
 /// One row a visit: date, by, threshold, tapes, brim, whether marked anew, remarks.
 [[nodiscard]] std::string visits_csv(const geometry::Visits& visits);

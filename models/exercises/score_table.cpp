@@ -55,7 +55,8 @@ std::string score_csv(const std::vector<TraineeScores>& trainees) {
                              "off_deg", "carried_mm", "misread_mm"});
   for (const TraineeScores& trainee : trainees)
     for (std::size_t i = 0; i < trainee.attempts.size(); ++i) {
-      const std::vector<std::string> first{trainee.file, trainee.by, std::to_string(i + 1)};
+      const std::vector<std::string> first{csv_text(trainee.file), csv_text(trainee.by),
+                                           std::to_string(i + 1)};
       for (const g::StepScore& step : trainee.attempts[i].steps) add_row(out, first, step);
       if (trainee.attempts[i].pulse) add_row(out, first, *trainee.attempts[i].pulse);
     }

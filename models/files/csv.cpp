@@ -1,6 +1,7 @@
 #include "models/files/csv.h"
 
 #include <algorithm>
+#include <array>
 #include <nlohmann/json.hpp>
 
 #include "models/files/error.h"
@@ -101,6 +102,22 @@ void check_columns(const CsvTable& table, const std::string& name) {
           row.line, row.cells.size(), table.columns.size()));
 }
 
+// What a spreadsheet may take for the beginning of a formula, the full-width forms last.
+constexpr std::array<std::string_view, 11> formula_begins{
+    "=", "+", "-", "@", "\t", "\r", "\n", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D", "\xEF\xBC\xA0"};
+constexpr std::string_view divides_cells = ";\t\r\n";
+
+/// Quotation marks do not count: a spreadsheet may take them off before it looks.
+bool begins_formula(std::string_view text) {
+  text.remove_prefix(std::min(text.find_first_not_of("'\""), text.size()));
+  return std::any_of(formula_begins.begin(), formula_begins.end(),
+                     [text](std::string_view begin) { return text.starts_with(begin); });
+}
+
+bool begins_cell(std::string_view text, std::size_t at) {
+  return at == 0 || divides_cells.find(text[at - 1]) != std::string_view::npos;
+}
+
 }  // namespace
 
 CsvTable read_csv(std::string_view text, const std::string& name) {
@@ -120,7 +137,7 @@ std::string csv_row(const std::vector<std::string>& cells) {
   std::string row;
   for (const std::string& cell : cells) {
     if (!row.empty() || &cell != &cells.front()) row += ',';
-    if (cell.find_first_of(",\"\r\n") == std::string::npos) {
+    if (cell.find_first_of(",;\"\t\r\n") == std::string::npos) {
       row += cell;
       continue;
     }
@@ -132,6 +149,22 @@ std::string csv_row(const std::vector<std::string>& cells) {
     row += '"';
   }
   return row + "\r\n";
+}
+
+std::string csv_text(std::string_view text) {
+  std::string cell;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (begins_cell(text, i) && begins_formula(text.substr(i))) cell += '\'';
+    cell += text[i];
+  }
+  return cell;
+}
+
+std::string text_of_csv(std::string_view cell) {
+  std::string text;
+  for (std::size_t i = 0; i < cell.size(); ++i)
+    if (cell[i] != '\'' || !begins_cell(cell, i) || !begins_formula(cell.substr(i + 1))) text += cell[i];
+  return text;
 }
 
 }  // namespace scalpmark::models

@@ -27,4 +27,13 @@ struct CsvTable {
 /// A row as RFC 4180 writes it, quoted where it must be, CR LF at its end.
 [[nodiscard]] std::string csv_row(const std::vector<std::string>& cells);
 
+/// Free text (initials, remarks, names of files) for a cell, so that no spreadsheet takes it for a formula
+/// (OWASP, "CSV Injection"): an apostrophe goes before =, +, -, @, a tab or a line break, and before the
+/// full-width forms of the four, where a cell begins with one of them, or would where semicolons or tabs
+/// divide cells. Numbers of ours are no free text: a minus stays a minus.
+[[nodiscard]] std::string csv_text(std::string_view text);
+/// That text again. Other text stays as it is, but for the apostrophe somebody else has put there for the
+/// same reason.
+[[nodiscard]] std::string text_of_csv(std::string_view cell);
+
 }  // namespace scalpmark::models

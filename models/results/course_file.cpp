@@ -18,7 +18,7 @@ std::string course_csv(const g::Course& course, const g::Visits& visits) {
     return g::to_text(g::Number{std::round(value * 10) / 10 + 0.0, 1, true});
   };
   for (std::size_t i = 0; i < visits.size(); ++i) {
-    std::vector<std::string> cells{iso(visits[i]->date), visits[i]->by};
+    std::vector<std::string> cells{iso(visits[i]->date), csv_text(visits[i]->by)};
     if (const auto& offset = course.offsets[i])
       for (const double value :
            {offset->pulse_off_mm, offset->forward_mm, offset->toward_midline_mm, offset->angle_off_deg})

@@ -58,6 +58,17 @@ TEST_CASE("visits and pulses written as tables read the same") {
   CHECK(more[0] == visits[0]);
 }
 
+TEST_CASE("initials and remarks of visits are no formulas in a table, and read back as they were") {
+  Visit visit;
+  visit.date = {2026, 11, 26};
+  visit.by = "=A1+B1";
+  visit.remarks = "- slept badly\n+ coffee;@home";
+  const NamedTable v{models::visits_csv({visit}), "visits.csv"};
+  CHECK(v.text.find(",'=A1+B1,") != std::string::npos);
+  CHECK(v.text.find("\"'- slept badly\n'+ coffee;'@home\"") != std::string::npos);
+  CHECK(with_tables({}, &v, nullptr) == Visits{visit});
+}
+
 TEST_CASE("pulses alone go to the case's own visits, columns in any order") {
   const NamedTable p{"answer,output_percent,visit,spot_column,spot_row\r\nthumb,55,2,1,0\r\nnone,55,1,,\r\n",
                      "p"};

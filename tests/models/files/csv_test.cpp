@@ -71,3 +71,48 @@ TEST_CASE("a row is written so that it reads the same") {
   CHECK(read_csv("a,b,c,d,e,f\r\n" + row, "t").rows.at(0).cells == cells);
   CHECK(models::csv_row({"", "a"}) == ",a\r\n");
 }
+
+TEST_CASE("free text is no formula to a spreadsheet, and reads back as it was") {
+  // OWASP, "CSV Injection": cells that begin with = + - @, tab, carriage return or line feed, and the
+  // full-width forms of the four; an apostrophe before them; separators and quotation marks must not let a
+  // cell end early.
+  struct Written {
+    std::string text, cell;
+  };
+  for (const Written& each : std::vector<Written>{{"=1+1", "'=1+1"},
+                                                  {"+1", "'+1"},
+                                                  {"-1", "'-1"},
+                                                  {"@SUM(A1)", "'@SUM(A1)"},
+                                                  {"\t=1", "'\t'=1"},
+                                                  {"\r=1", "'\r'=1"},
+                                                  {"\n=1", "'\n'=1"},
+                                                  {"\xEF\xBC\x9D#", "'\xEF\xBC\x9D#"},
+                                                  {"\xEF\xBC\x8B#", "'\xEF\xBC\x8B#"},
+                                                  {"\xEF\xBC\x8D#", "'\xEF\xBC\x8D#"},
+                                                  {"\xEF\xBC\xA0#", "'\xEF\xBC\xA0#"},
+                                                  {"AB;=1", "AB;'=1"},
+                                                  {"\";=1", "\";'=1"},
+                                                  {"AB;\"=1\"", "AB;'\"=1\""},
+                                                  {"'=1", "''=1"},
+                                                  {"''-", "'''-"},
+                                                  {"AB", "AB"},
+                                                  {"A-B", "A-B"},
+                                                  {"a = b, c@d", "a = b, c@d"},
+                                                  {"'AB'", "'AB'"},
+                                                  {"'", "'"},
+                                                  {"", ""},
+                                                  {"\xC3\xBC", "\xC3\xBC"}}) {
+    CAPTURE(each.text);
+    CHECK(models::csv_text(each.text) == each.cell);
+    CHECK(models::text_of_csv(each.cell) == each.text);
+    const std::string row = models::csv_row({models::csv_text(each.text), "-3.2"});
+    const auto read = read_csv("a,b\r\n" + row, "t").rows.at(0).cells;
+    CHECK(models::text_of_csv(read[0]) == each.text);
+    CHECK(read[1] == "-3.2");
+  }
+  // Where semicolons or tabs divide cells, text with one is still in one cell.
+  CHECK(models::csv_row({"a;b"}) == "\"a;b\"\r\n");
+  CHECK(models::csv_row({"a\tb"}) == "\"a\tb\"\r\n");
+  // What somebody else has written without an apostrophe is taken as it is.
+  CHECK(models::text_of_csv("-1") == "-1");
+}

@@ -86,4 +86,6 @@ TEST_CASE("a course is a table with a row a visit, empty where the marks are not
         "date,by,pulse_off_mm,forward_mm,toward_midline_mm,angle_off_deg,outside_limits\r\n"
         "2026-11-26,\"R,L\",5.0,-4.0,3.1,0.0,yes\r\n"
         "2026-11-27,,,,,,\r\n");
+  first.by = "=1";
+  CHECK(models::course_csv(course, {first, second}).find(",'=1,5.0,-4.0,") != std::string::npos);
 }
