@@ -1,11 +1,9 @@
 #include "models/files/own_files.h"
 
-#include <fcntl.h>
-#include <sys/stat.h>
-#include <unistd.h>
-
 #include <array>
 #include <cstddef>
+
+#include "models/files/plain_file.h"
 
 namespace scalpmark::models {
 
@@ -53,16 +51,12 @@ std::string own_format(std::string_view bytes) {
 }
 
 std::string own_format_of(const std::filesystem::path& file) {
-  const int opened = ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
-  if (opened < 0) return {};
+  PlainFile opened(file);
+  if (opened.kind() != PlainFile::Kind::plain) return {};
   std::array<char, looked_at> bytes{};
-  struct stat status {};
-  ssize_t got = -1;
-  if (::fstat(opened, &status) == 0 && S_ISREG(status.st_mode))
-    got = ::read(opened, bytes.data(), bytes.size());
-  ::close(opened);
-  if (got < 0) return {};
-  return got == 0 ? "nothing" : own_format({bytes.data(), static_cast<std::size_t>(got)});
+  const auto got = opened.read(bytes.data(), bytes.size());
+  if (!got) return {};
+  return *got == 0 ? "nothing" : own_format({bytes.data(), *got});
 }
 
 }  // namespace scalpmark::models

@@ -78,6 +78,38 @@ bool PartFile::lock() const {
   return ::flock(descriptor_, LOCK_EX | LOCK_NB) == 0 || errno != EWOULDBLOCK;
 }
 
+bool PartFile::take_permissions_of(const fs::path& target) {
+  constexpr unsigned permissions = 0777;
+  struct stat old {};
+  if (::stat(target.c_str(), &old) != 0 || ::fchmod(descriptor_, old.st_mode & permissions) == 0) return true;
+  error_ = errno;
+  return false;
+}
+
+bool PartFile::write(std::string_view bytes) {
+  while (!bytes.empty()) {
+    const ssize_t written = ::write(descriptor_, bytes.data(), bytes.size());
+    if (written >= 0) {
+      bytes.remove_prefix(static_cast<std::size_t>(written));
+    } else if (errno != EINTR) {
+      error_ = errno;
+      return false;
+    }
+  }
+  if (::fsync(descriptor_) == 0) return true;
+  error_ = errno;
+  return false;
+}
+
+// The new name itself reaches the disk with the folder; where a file system cannot do that, the file is whole
+// all the same.
+void PartFile::sync_folder() const {
+  const int folder = ::open(folder_.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  if (folder < 0) return;
+  ::fsync(folder);
+  ::close(folder);
+}
+
 bool PartFile::rename_to(const fs::path& target) {
   for (int attempt = 0; name_.empty(); ++attempt) {
     const fs::path name = folder_ / next_name();
@@ -97,6 +129,7 @@ bool PartFile::rename_to(const fs::path& target) {
   const int descriptor = descriptor_;
   descriptor_ = -1;
   ::close(descriptor);
+  sync_folder();
   return true;
 }
 

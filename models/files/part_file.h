@@ -1,6 +1,7 @@
 #pragma once
 
 #include <filesystem>
+#include <string_view>
 
 namespace scalpmark::models {
 
@@ -18,6 +19,10 @@ public:
 
   [[nodiscard]] int descriptor() const { return descriptor_; }  ///< -1 if it could not be made
   [[nodiscard]] int error() const { return error_; }            ///< errno of what went wrong last
+  /// Those of the file it is to replace, where there is one. False if it could not.
+  [[nodiscard]] bool take_permissions_of(const std::filesystem::path& target);
+  /// Adds these bytes, and has them on the disk. False if it could not.
+  [[nodiscard]] bool write(std::string_view bytes);
   /// Takes the place of `target`, which is in the same folder. False if it could not.
   [[nodiscard]] bool rename_to(const std::filesystem::path& target);
 
@@ -25,6 +30,7 @@ private:
   void open_without_name(unsigned mode);
   void open_with_name(unsigned mode);
   [[nodiscard]] bool lock() const;
+  void sync_folder() const;
 
   std::filesystem::path folder_, name_;  ///< `name_` is empty while it has none
   int descriptor_ = -1;

@@ -1,14 +1,11 @@
 #include "models/files/safe_file.h"
 
-#include <fcntl.h>
-#include <sys/stat.h>
-#include <unistd.h>
-
 #include <cerrno>
 #include <system_error>
 
 #include "models/files/error.h"
 #include "models/files/part_file.h"
+#include "models/files/plain_file.h"
 
 namespace scalpmark::models {
 
@@ -49,27 +46,13 @@ Message why(int error) {
   throw ModelError(Message::of("%1 cannot be written: %2", file.string(), why(error)));
 }
 
-class Descriptor {
-public:
-  explicit Descriptor(int number) : number_(number) {}
-  ~Descriptor() {
-    if (number_ >= 0) ::close(number_);
-  }
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-  [[nodiscard]] int number() const { return number_; }
-
-private:
-  int number_;
-};
-
 /// A link is followed to where it leads, which it goes on doing; but only to a file that is this user's, so
 /// that no link laid by somebody else, in a folder where all may write, makes this user write where that one
 /// could not.
 void check_link(const fs::path& link, const fs::path& target) {
-  struct stat status {};
-  if (::stat(target.c_str(), &status) != 0) cannot_write(link, errno);
-  if (status.st_uid != ::geteuid())
+  const auto own = is_this_users(target);
+  if (!own) cannot_write(link, errno);
+  if (!*own)
     throw ModelError(Message::of(
         "%1 is a link to a file of another user, %2; write to that file by its own name, or choose another.",
         link.string(), target.string()));
@@ -93,7 +76,7 @@ fs::path target_of(const fs::path& file) {
     throw ModelError(Message::of("%1 is a folder; choose the name of a file in it.", file.string()));
   if (!fs::is_regular_file(status))
     throw ModelError(Message::of("%1 is not a plain file; choose another name.", file.string()));
-  if (::access(file.c_str(), W_OK) != 0) cannot_write(file, errno);
+  if (!may_be_written(file)) cannot_write(file, errno);
   fs::path target = fs::canonical(file, error);
   if (error) cannot_write(file, error.value());
   if (is_link) check_link(file, target);
@@ -109,57 +92,45 @@ void write_whole(const fs::path& file, std::string_view bytes) {
 
   // What is written is a patient's or shows a patient's head, so nobody else reads it unless that was allowed
   // before.
-  constexpr unsigned own_alone = 0600, permissions = 0777;
+  constexpr unsigned own_alone = 0600;
   PartFile part(folder, own_alone);
-  if (part.descriptor() < 0) cannot_write(file, part.error());
-  struct stat old {};
-  if (::stat(target.c_str(), &old) == 0 && ::fchmod(part.descriptor(), old.st_mode & permissions) != 0)
-    cannot_write(file, errno);
-  while (!bytes.empty()) {
-    const ssize_t written = ::write(part.descriptor(), bytes.data(), bytes.size());
-    if (written < 0 && errno == EINTR) continue;
-    if (written < 0) cannot_write(file, errno);
-    bytes.remove_prefix(static_cast<std::size_t>(written));
-  }
-  if (::fsync(part.descriptor()) != 0) cannot_write(file, errno);
-  if (!part.rename_to(target)) cannot_write(file, part.error());
-  // The new name itself reaches the disk with the folder; where a file system cannot do that, the file is
-  // whole all the same.
-  const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-  if (opened.number() >= 0) ::fsync(opened.number());
+  if (part.descriptor() < 0 || !part.take_permissions_of(target) || !part.write(bytes) ||
+      !part.rename_to(target))
+    cannot_write(file, part.error());
 }
 
 std::string read_whole(const fs::path& file, std::size_t limit) {
-  // Without O_NONBLOCK, opening a pipe would wait for a writer for ever.
-  const Descriptor opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
-  if (opened.number() < 0) {
-    if (errno == ENOENT) throw ModelError(Message::of("%1 does not exist; check the name.", file.string()));
-    throw ModelError(Message::of("%1 cannot be opened: %2", file.string(), why(errno)));
+  PlainFile opened(file);
+  switch (opened.kind()) {
+    case PlainFile::Kind::not_opened:
+      if (opened.error() == ENOENT)
+        throw ModelError(Message::of("%1 does not exist; check the name.", file.string()));
+      throw ModelError(Message::of("%1 cannot be opened: %2", file.string(), why(opened.error())));
+    case PlainFile::Kind::unknown:
+      throw ModelError(Message::of("%1 cannot be read: %2", file.string(), why(opened.error())));
+    case PlainFile::Kind::folder:
+      throw ModelError(Message::of("%1 is a folder; choose a file in it.", file.string()));
+    case PlainFile::Kind::other:
+      throw ModelError(Message::of("%1 is not a plain file; choose another one.", file.string()));
+    case PlainFile::Kind::plain:
+      break;
   }
-  struct stat status {};
-  if (::fstat(opened.number(), &status) != 0)
-    throw ModelError(Message::of("%1 cannot be read: %2", file.string(), why(errno)));
-  if (S_ISDIR(status.st_mode))
-    throw ModelError(Message::of("%1 is a folder; choose a file in it.", file.string()));
-  if (!S_ISREG(status.st_mode))
-    throw ModelError(Message::of("%1 is not a plain file; choose another one.", file.string()));
   const auto too_long = [&] {
     return ModelError(
         Message::of("%1 is larger than %2 bytes, which is the most that is read; choose another file.",
                     file.string(), limit));
   };
-  if (static_cast<std::uintmax_t>(status.st_size) > limit) throw too_long();
+  if (opened.size() > limit) throw too_long();
 
   // The size is only a promise: another program may be writing.
-  std::string bytes(static_cast<std::size_t>(status.st_size) + 1, '\0');
+  std::string bytes(static_cast<std::size_t>(opened.size()) + 1, '\0');
   std::size_t got = 0;
   for (;;) {
     if (got == bytes.size()) bytes.resize(2 * bytes.size());
-    const ssize_t count = ::read(opened.number(), bytes.data() + got, bytes.size() - got);
-    if (count < 0 && errno == EINTR) continue;
-    if (count < 0) throw ModelError(Message::of("%1 cannot be read: %2", file.string(), why(errno)));
-    if (count == 0) break;
-    got += static_cast<std::size_t>(count);
+    const auto count = opened.read(bytes.data() + got, bytes.size() - got);
+    if (!count) throw ModelError(Message::of("%1 cannot be read: %2", file.string(), why(opened.error())));
+    if (*count == 0) break;
+    got += *count;
     if (got > limit) throw too_long();
   }
   bytes.resize(got);
