@@ -14,6 +14,7 @@
 #include "geometry/base/error.h"
 #include "models/files/byte_key.h"
 #include "models/files/error.h"
+#include "models/files/made_by.h"
 #include "models/files/safe_file.h"
 #include "models/heads/message_bytes.h"
 
@@ -145,6 +146,7 @@ std::optional<std::uint64_t> KeptSkins::key_of(const SkinRequest& request) const
   if (folder_.empty() || !fs::is_regular_file(request.file, wrong)) return {};
   if (request.kind == HeadKind::mesh && end != ".ply" && end != ".stl" && end != ".obj") return {};
   std::string asked(kept_skin_magic);
+  asked += made_by();  // another version may read otherwise
   asked += end;
   put_number(asked, static_cast<std::int32_t>(request.kind));
   put_number(asked, request.unit ? static_cast<std::int32_t>(*request.unit) : std::int32_t{-1});

@@ -57,7 +57,11 @@ std::string guess_text(const geometry::FiducialGuess& guess) {
 
 void read_head(const HeadAsked& o) {
   if (o.forget) {
-    (void)models::KeptSkins().forget();
+    const std::size_t count = models::KeptSkins().forget();
+    if (count == 1)
+      say({geometry::Message::verbatim("1 head was kept and is forgotten.")});
+    else
+      say({geometry::Message::verbatim(std::to_string(count) + " heads were kept and are forgotten.")});
     if (o.in.empty()) return;
   }
   if (o.in.empty()) throw UsageError("head needs a FILE; write scalpmark head --help for how to call it.");

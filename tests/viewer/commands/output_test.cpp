@@ -171,3 +171,21 @@ TEST_CASE("a brain that cannot be kept is said to be made anew, and can be left 
   CHECK_FALSE(says(without.err, "made anew"));
   CHECK_FALSE(says(read_bytes(desk / "bare.json"), "cortex"));
 }
+
+TEST_CASE("heads kept to open quickly are counted as they are forgotten, and nothing of them is left") {
+  const Desk desk;
+  const TemporaryFolder cache;
+  const auto run = [&](const std::string& arguments) {
+    return desk.run(arguments, "", cache.path().string());
+  };
+  CHECK(run("head scan.ply --out skin.ply").exit == 0);
+  const fs::path heads = cache / "scalpmark/heads";
+  REQUIRE(fs::exists(heads));
+  CHECK(mode_of(heads) == 0700U);
+  CHECK_FALSE(fs::is_empty(heads));
+  const Ran first = run("head --forget");
+  CHECK(first.exit == 0);
+  CHECK(first.err == "1 head was kept and is forgotten.\n");
+  CHECK(fs::is_empty(heads));
+  CHECK(run("head --forget").err == "0 heads were kept and are forgotten.\n");
+}
