@@ -46,6 +46,7 @@ void add_strips(CLI::App& program) {
   add_case(*command, asked->in);
   add_output(*command, asked->out, "Where the strips go")->required()->type_name("FILE.pdf");
   add_paper(*command, asked->paper);
+  add_lengths(*command);
   command->callback([asked] { write(*asked); });
 }
 

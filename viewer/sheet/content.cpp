@@ -8,6 +8,7 @@
 #include "geometry/base/error.h"
 #include "geometry/hands/choose_tapes.h"
 #include "geometry/hands/tolerance.h"
+#include "geometry/hands/with_strips.h"
 #include "geometry/head/landmarks.h"
 #include "geometry/paths/shortest_path.h"
 #include "geometry/plan/pulse_shift.h"
@@ -23,6 +24,7 @@
 #include "viewer/words/numbers.h"
 #include "viewer/words/shift_words.h"
 #include "viewer/words/site_words.h"
+#include "viewer/words/strips_words.h"
 #include "viewer/words/tolerance_words.h"
 #include "viewer/words/words.h"
 
@@ -343,7 +345,8 @@ SheetContent sheet_content(const models::CaseFile& case_file, const models::Load
     s.treatment.note =
         words(Words::tr("By hand: %1 %2 %3"),
               {words(tolerance_sentence(*by_hand)), words(largest_share_sentence(*by_hand, c.errors)),
-               words(habit_sentence(*by_hand))});
+               words(habit_sentence(*by_hand))}) +
+        " " + words(strips_sentence(geometry::with_strips(head, c, plan, c.errors)));
   s.cortex = under_the_coil(loaded.cortex != nullptr, plan);
   s.field = field_lines(head, c, plan);
   s.tapes = tape_distances(head, c, plan);

@@ -8,6 +8,7 @@
 #include <fstream>
 #include <optional>
 #include <string>
+#include <tuple>
 
 #include "geometry/hands/strip_pieces.h"
 #include "geometry/plan/solve.h"
@@ -16,6 +17,7 @@
 #include "models/files/made_by.h"
 #include "tests/support/own_folder.h"
 #include "viewer/sheet/strips_pdf.h"
+#include "viewer/words/numbers.h"
 
 using namespace scalpmark;
 using geometry::StripPiece;
@@ -142,29 +144,90 @@ TEST_CASE("strips come out of a printer at true size, on A4 and on Letter, for e
     }
 }
 
-TEST_CASE("on a printed strip the marks stand where the plan has them") {
+namespace {
+
+/// A piece of a strip as it lies on a page: its two long edges, 14 mm apart, in pixels.
+struct PieceSeen {
+  Run top;
+  double mm = 0;
+};
+
+/// The pieces on a page from its top down. The lines that prove the print's size and the card's frame have no
+/// second line at a strip's height below them.
+std::vector<PieceSeen> pieces_on(const QImage& page) {
+  std::vector<PieceSeen> pieces;
+  const auto edges = lines_in(page, true, 8);
+  for (const Run& top : edges)
+    for (const Run& bottom : edges)
+      if (std::abs((bottom.at - top.at) / px_per_mm - 14) < 0.3 && std::abs(bottom.from - top.from) < 4 &&
+          std::abs(bottom.to - top.to) < 4)
+        pieces.push_back({top, top.mm()});
+  std::sort(pieces.begin(), pieces.end(), [](const auto& a, const auto& b) { return a.top.at < b.top.at; });
+  return pieces;
+}
+
+/// How far from there, in mm, the nearest line through a strip's whole height is.
+double nearest_mark(const QImage& page, const PieceSeen& piece, double at_mm) {
+  const double wanted = piece.top.from + at_mm * px_per_mm;
+  double nearest = 1e9;
+  for (int x = static_cast<int>(wanted) - 12; x <= static_cast<int>(wanted) + 12; ++x) {
+    int ink = 0;
+    for (int y = piece.top.at; y < piece.top.at + 13.5 * px_per_mm; ++y) ink += dark(page, x, y);
+    if (ink > 13 * px_per_mm) nearest = std::min(nearest, std::abs(x - wanted) / px_per_mm);
+  }
+  return nearest;
+}
+
+}  // namespace
+
+TEST_CASE("on every printed piece of every strip the marks stand where the plan has them") {
+  for (const auto& [side, paper, wide_mm] :
+       {std::tuple(geometry::Side::left, Paper::a4, geometry::a4_piece_mm),
+        std::tuple(geometry::Side::right, Paper::letter, geometry::letter_piece_mm)}) {
+    const Folder folder;
+    const Printed made = printed(side, paper);
+    std::vector<std::pair<QImage, PieceSeen>> seen;
+    for (const QImage& page : pages_of(folder, made.pdf))
+      for (const PieceSeen& piece : pieces_on(page)) seen.emplace_back(page, piece);
+    std::size_t next = 0;
+    for (const geometry::Strip& strip : made.strips)
+      for (const StripPiece& piece : geometry::strip_pieces(strip.length_mm, wide_mm, 1)) {
+        REQUIRE(next < seen.size());
+        const auto& [page, there] = seen[next++];
+        INFO("strip " << static_cast<int>(strip.kind) << " from " << piece.from_mm << " to " << piece.to_mm);
+        CHECK(std::abs(there.mm - (piece.to_mm - piece.from_mm)) < 0.2);
+        for (const geometry::StripMark& mark : strip.marks) {
+          if (mark.at_mm < piece.from_mm || mark.at_mm > piece.to_mm) continue;
+          INFO(mark.label << " at " << mark.at_mm);
+          CHECK(nearest_mark(page, there, mark.at_mm - piece.from_mm) < 0.2);
+        }
+      }
+    CHECK(next == seen.size());
+  }
+}
+
+TEST_CASE("in inches a strip's scale is one of inches, and the lines that prove its size are still 10.0 cm") {
   const Folder folder;
-  const Printed made = printed(geometry::Side::left, Paper::a4);
+  viewer::set_length_unit(viewer::LengthUnit::inch);
+  const Printed made = printed(geometry::Side::left, Paper::letter);
+  viewer::set_length_unit(viewer::LengthUnit::centimetre);
+  std::ofstream(folder.file("strips.pdf"), std::ios::binary) << made.pdf;
+  REQUIRE(std::system(("pdftotext -layout '" + folder.file("strips.pdf") + "' '" + folder.file("text") + "'")
+                          .c_str()) == 0);
+  CHECK(slurp(folder.file("text")).find("10.0 cm (3.94 in)") != std::string::npos);
   const QImage page = pages_of(folder, made.pdf)[0];
-  const geometry::Strip& strip = made.strips[0];
-  const StripPiece piece = geometry::strip_pieces(strip.length_mm, 297.0 - 20 - 10 - 12 - 2, 1)[0];
-  const double long_mm = piece.to_mm - piece.from_mm;
-  const auto edges = lines_in(page, true, 60);
-  const auto top = std::find_if(edges.begin(), edges.end(),
-                                [&](const Run& run) { return std::abs(run.mm() - long_mm) < 0.3; });
-  REQUIRE(top != edges.end());
-  // Marks are the lines through the strip's whole height (14 mm); its own ends are two of them.
-  for (const geometry::StripMark& mark : strip.marks) {
-    if (mark.at_mm > piece.to_mm) continue;
-    const double wanted = top->from + mark.at_mm * px_per_mm;
-    double nearest = 1e9;
-    for (int x = static_cast<int>(wanted) - 12; x <= static_cast<int>(wanted) + 12; ++x) {
-      int ink = 0;
-      for (int y = top->at; y < top->at + 13.5 * px_per_mm; ++y) ink += dark(page, x, y);
-      if (ink > 13 * px_per_mm) nearest = std::min(nearest, std::abs(x - wanted));
-    }
-    INFO(mark.label << " at " << mark.at_mm);
-    CHECK(nearest / px_per_mm < 0.2);
+  const PieceSeen piece = pieces_on(page).at(0);
+  // Long ticks, 3 mm over the lower edge, at whole inches (25.4 mm exactly, ISO 31); none half way between.
+  const auto ticks = [&](double mm) {
+    const int x0 = static_cast<int>(std::lround(piece.top.from + mm * px_per_mm)),
+              y = piece.top.at + static_cast<int>(std::lround((14 - 2.5) * px_per_mm));
+    for (int x = x0 - 2; x <= x0 + 2; ++x)
+      if (dark(page, x, y)) return true;
+    return false;
+  };
+  for (const int inches : {1, 2, 3}) {
+    CHECK(ticks(25.4 * inches));
+    CHECK_FALSE(ticks(25.4 * (inches + 0.5)));
   }
 }
 
@@ -224,7 +287,7 @@ double front_of(const std::vector<geometry::CoilPart>& parts, double x) {
 
 TEST_CASE("the angle card's angle and lengths are those of the case on the printed page") {
   for (const auto side : {geometry::Side::left, geometry::Side::right})
-    for (const double angle_deg : {45.0, 30.0}) {
+    for (const double angle_deg : {45.0, 30.0, -30.0}) {
       const Folder folder;
       const Printed made =
           printed(side, side == geometry::Side::left ? Paper::a4 : Paper::letter, "", angle_deg);
