@@ -34,7 +34,7 @@ models::CaseFile parse(const std::string& json) {
   return models::parse_case(json, "/somewhere", "bench.json");
 }
 
-std::string refusal(const std::string& json) {
+std::string visits_refusal(const std::string& json) {
   return sentence_of<ModelError>([&] { (void)parse(json); });
 }
 
@@ -151,7 +151,7 @@ TEST_CASE("visits that are not right are refused by reader and schema alike") {
            {one_pulse(R"("spot": [0, 0], "output_percent": 50, "answer": "none", "at": "25:00:00")"),
             "at must be a time of day"},
        }) {
-    const std::string said = refusal(bad.json);
+    const std::string said = visits_refusal(bad.json);
     CAPTURE(bad.json, said);
     CHECK(is_sentence(said));
     CHECK(said.rfind("bench.json", 0) == 0);
@@ -159,21 +159,21 @@ TEST_CASE("visits that are not right are refused by reader and schema alike") {
     CHECK_FALSE(schema.objection(bad.json).empty());
   }
   // What a schema cannot say.
-  CHECK(refusal(with_visits(R"([{"date": "2026-02-29"}])")).find("must be a date") != std::string::npos);
+  CHECK(visits_refusal(with_visits(R"([{"date": "2026-02-29"}])")).find("must be a date") != std::string::npos);
   const std::string steps =
       R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}, "answers": {"fine_percent": 6}})";
-  CHECK(refusal(steps).find("answers.fine_percent makes the fine step (6) larger than the other (5)") !=
+  CHECK(visits_refusal(steps).find("answers.fine_percent makes the fine step (6) larger than the other (5)") !=
         std::string::npos);
 }
 
 TEST_CASE("more visits or pulses than any course has are refused, and so is depth") {
   std::string many = R"([{"date": "2026-11-26"})";
   for (std::size_t i = 0; i < most_visits; ++i) many += R"(, {"date": "2026-11-26"})";
-  CHECK(refusal(with_visits(many + "]")).find("visits has more than 400 visits") != std::string::npos);
+  CHECK(visits_refusal(with_visits(many + "]")).find("visits has more than 400 visits") != std::string::npos);
   std::string pulses;
   for (std::size_t i = 0; i <= most_pulses; ++i)
     pulses += std::string(i == 0 ? "" : ", ") + R"({"spot": [0, 0], "output_percent": 50, "answer": "none"})";
-  CHECK(refusal(one_visit("\"pulses\": [" + pulses + "]")).find("more than 1000 pulses") !=
+  CHECK(visits_refusal(one_visit("\"pulses\": [" + pulses + "]")).find("more than 1000 pulses") !=
         std::string::npos);
 }
 

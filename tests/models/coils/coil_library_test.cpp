@@ -50,7 +50,7 @@ std::string with_outline(const std::string& outline,
          heights + R"(, "outline": )" + outline + "}]}";
 }
 
-std::string refusal(const std::string& json) {
+std::string coil_refusal(const std::string& json) {
   return sentence_of<ModelError>([&] { (void)models::parse_coil(json, "coil.json"); });
 }
 
@@ -74,7 +74,7 @@ TEST_CASE("a winding says how high its wires lie and which way its current runs,
   for (const char* rest :
        {"", R"(, "height_mm": 8)", R"(, "current": "clockwise")",
         R"(, "height_mm": -1, "current": "clockwise")", R"(, "height_mm": 8, "current": "left")"})
-    CHECK(is_sentence(refusal(with_winding(rest))));
+    CHECK(is_sentence(coil_refusal(with_winding(rest))));
 }
 
 // Under the fold of a figure-of-eight both currents run the same way; else its field would cancel there.
@@ -200,7 +200,7 @@ TEST_CASE("every coil file that ships is valid by its schema, compiled in, and f
 
 TEST_CASE("a coil file with a bad outline or height is refused") {
   const std::string square = "[[-10, -10], [10, -10], [10, 10], [-10, 10]]";
-  REQUIRE(refusal(with_outline(square)) == "(accepted)");
+  REQUIRE(coil_refusal(with_outline(square)) == "(accepted)");
   const std::vector<std::pair<std::string, std::string>> bad{
       {with_outline("[[-10, -10], [10, -10]]"), "at least three points"},
       {with_outline("[[-10, 10], [10, 10], [10, -10], [-10, -10]]"), "counter-clockwise"},
@@ -217,7 +217,7 @@ TEST_CASE("a coil file with a bad outline or height is refused") {
       {with_outline(square, R"("bottom_mm": 0)"), "parts[0].top_mm is missing"},
   };
   for (const auto& [json, expected] : bad) {
-    const std::string said = refusal(json);
+    const std::string said = coil_refusal(json);
     CAPTURE(json, said);
     CHECK(is_sentence(said));
     CHECK(said.find(expected) != std::string::npos);

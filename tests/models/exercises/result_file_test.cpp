@@ -48,7 +48,7 @@ geometry::Score score_of(const models::ExerciseResult& result) {
                          result.setup.exercise, result.attempts.at(0));
 }
 
-std::string refused(const std::string& json) {
+std::string result_refused(const std::string& json) {
   const std::string sentence =
       tests::sentence_of<models::ModelError>([&] { (void)models::parse_result(json, "", "anna.json"); });
   CHECK(is_sentence(sentence));
@@ -120,21 +120,21 @@ TEST_CASE("what is wrong in a result is refused by name") {
        "placed is missing"}};
   for (const auto& [json, key] : wrong) {
     INFO(json);
-    CHECK(refused(json).find(key) != std::string::npos);
+    CHECK(result_refused(json).find(key) != std::string::npos);
     CHECK_FALSE(schema.objection(json).empty());
   }
   // Not for the schema: a step the exercise does not ask for, one given twice, a place on no head.
-  CHECK(refused(with_placed(R"({"step": "start", "at": [1, 2, 3]})")).find("step of this exercise") !=
+  CHECK(result_refused(with_placed(R"({"step": "start", "at": [1, 2, 3]})")).find("step of this exercise") !=
         std::string::npos);
   const std::string vertex = R"({"step": "vertex", "at": [1, 2, 3]})";
-  CHECK(refused(with_placed(vertex + ", " + vertex)).find("twice") != std::string::npos);
-  CHECK(refused(with_placed(R"({"step": "vertex", "at": [1e9, 2, 3]})")).find("at") != std::string::npos);
+  CHECK(result_refused(with_placed(vertex + ", " + vertex)).find("twice") != std::string::npos);
+  CHECK(result_refused(with_placed(R"({"step": "vertex", "at": [1e9, 2, 3]})")).find("at") != std::string::npos);
 }
 
 TEST_CASE("a result cut short anywhere is refused in a sentence") {
   const std::string whole = models::result_json(one_result());
   for (std::size_t length = 0; length + 2 < whole.size(); length += 101)
-    CHECK(is_sentence(refused(whole.substr(0, length))));
+    CHECK(is_sentence(result_refused(whole.substr(0, length))));
 }
 
 TEST_CASE("scores as a table have one line a step and one for the pulse") {

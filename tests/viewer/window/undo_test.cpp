@@ -34,7 +34,7 @@ void drag_coil(MainWindow& w, QPoint by) {
   QTest::mouseRelease(&stage, Qt::LeftButton, Qt::NoModifier, from + by);
 }
 
-bool says_in_hand(MainWindow& w) {
+bool undo_says_in_hand(MainWindow& w) {
   const auto& captions = w.stage().stage().captions();
   return std::any_of(captions.begin(), captions.end(), [](const viewer::Caption& caption) {
     return caption.text == viewer::in_hand_headline();
@@ -50,36 +50,36 @@ TEST_CASE(
   w.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(50);
   const int height = w.stage().height();
-  CHECK_FALSE(says_in_hand(w));
+  CHECK_FALSE(undo_says_in_hand(w));
   CHECK_FALSE(w.foot().back()->isVisible());
   drag_coil(w, {30, 45});
   REQUIRE(w.coil().in_hand());
-  CHECK(says_in_hand(w));
+  CHECK(undo_says_in_hand(w));
   CHECK(w.foot().back()->isVisible());
   CHECK(w.stage().height() == height);  // nothing moves under the hand
   CHECK_FALSE(w.status_text().startsWith("pulse 0.0"));
 
   w.worksheet().go_to(Worksheet::save_index);
   QTest::qWait(50);
-  CHECK_FALSE(says_in_hand(w));
+  CHECK_FALSE(undo_says_in_hand(w));
   CHECK_FALSE(w.foot().back()->isVisible());
   CHECK(w.status_text().startsWith("pulse 0.0 mm from the site"));
 
   w.set_mode(Mode::check);
   QTest::qWait(50);
-  CHECK(says_in_hand(w));
+  CHECK(undo_says_in_hand(w));
   // Today's marks put the coil where they say; that is no coil in the hand.
   mark_today(w, 0);
-  CHECK_FALSE(says_in_hand(w));
+  CHECK_FALSE(undo_says_in_hand(w));
   CHECK_FALSE(w.foot().back()->isVisible());
   w.visit().start_over();
   w.set_mode(Mode::worksheet);
   w.worksheet().go_to(Worksheet::site_index);
   QTest::qWait(50);
-  CHECK(says_in_hand(w));
+  CHECK(undo_says_in_hand(w));
   QTest::mouseClick(w.foot().back(), Qt::LeftButton);
   CHECK_FALSE(w.coil().in_hand());
-  CHECK_FALSE(says_in_hand(w));
+  CHECK_FALSE(undo_says_in_hand(w));
   CHECK(w.status_text().startsWith("pulse 0.0 mm from the site"));
 }
 
