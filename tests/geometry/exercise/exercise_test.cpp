@@ -58,9 +58,17 @@ TEST_CASE("an exercise has tasks, each once, in the order of the trade") {
   exercise.minutes = 0;
   CHECK(refused(exercise).find("0 minutes") != std::string::npos);
   exercise.minutes.reset();
+  exercise.minutes = most_minutes + 1;
+  CHECK(refused(exercise).find("241 minutes") != std::string::npos);
+  exercise.minutes.reset();
+  exercise.tries = 0;
+  CHECK(refused(exercise).find("0 tries") != std::string::npos);
   exercise.tries = 21;
   CHECK(refused(exercise).find("21 tries") != std::string::npos);
   exercise.tries.reset();
+  // Letters are counted, not bytes.
+  for (int i = 0; i < 120; ++i) exercise.title += "\xC3\xBC";
+  CHECK_NOTHROW(check_exercise(exercise));
   exercise.title = std::string(121, 'x');
   CHECK(refused(exercise).find("121 characters") != std::string::npos);
 }
@@ -120,7 +128,9 @@ TEST_CASE("nothing is put down that is no place, no reading, no angle, or not wh
   CHECK(refused([&] { type_reading(attempt, tape, 0); }));
   CHECK(refused([&] { type_reading(attempt, tape, nan); }));
   CHECK(refused([&] { type_reading(attempt, tape, 355, {{nan, 0, 0}, {1, 1, 1}}); }));
-  CHECK(refused([&] { type_reading(attempt, tape, 355, std::vector<Eigen::Vector3d>(21)); }));
+  CHECK(refused([&] {
+    type_reading(attempt, tape, 355, std::vector<Eigen::Vector3d>(21, Eigen::Vector3d(0, 0, 90)));
+  }));
   CHECK(refused([&] { type_reading(attempt, vertex, 355); }));
   CHECK(refused([&] { lay_coil_down(attempt, coil, {0, 0, 90}, 181); }));
   CHECK(refused([&] { lay_coil_down(attempt, vertex, {0, 0, 90}, 45); }));

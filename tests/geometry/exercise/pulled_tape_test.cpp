@@ -93,6 +93,14 @@ TEST_CASE("a tape bridges a hollow as a taut one does") {
   CHECK(tape.length_mm <= arc_mm(on_ball(-0.5, 0, 0.8), on_ball(0.5, 0, 0.8)) + 0.05);
 }
 
+TEST_CASE("a tape of three centimetres is as curved as the skin under it") {
+  const Vector3d a = on_ball(-0.3, 0.2, 0.9), b = on_ball(-0.55, 0.3, 0.8);
+  const double chord = (a - b).norm();
+  REQUIRE(chord < 35);
+  CHECK(arc_mm(a, b) - chord > 0.08);
+  CHECK(pull_tape(ball(), {a, b}).length_mm == Approx(arc_mm(a, b)).margin(0.04));
+}
+
 TEST_CASE("a tape held at one point, or twice at the same, is refused") {
   const auto refused = [](const std::vector<Vector3d>& points) {
     return sentence_of<GeometryError>([&] { (void)pull_tape(ball(), points); });

@@ -45,6 +45,20 @@ TEST_CASE("one try says nothing of how steady a hand is, and a step left out cou
   CHECK(all[0].bias == Approx(1));
 }
 
+TEST_CASE("readings are too long or too short, and their mean knows which") {
+  std::vector<Score> tries;
+  for (const double mm : {-6.0, -2.0}) {
+    Score one = with_own({Task::three_tapes, 1}, 0, 0, 0);
+    one.steps[0].placed->reading_mm = 350;
+    one.steps[0].own.mm = mm;
+    tries.push_back(one);
+  }
+  const auto all = steadiness(tries);
+  REQUIRE(all.size() == 1);
+  CHECK(all[0].bias_mm.isApprox(Eigen::Vector2d(-4, 0)));
+  CHECK(*all[0].spread_mm == Approx(std::sqrt(8)));
+}
+
 TEST_CASE("quartiles are those of the textbook's definition") {
   // Hyndman and Fan 1996, definition 7: of 1, 2, 3, 4 the quarter is 1.75, the middle 2.5, three quarters
   // 3.25.
