@@ -143,9 +143,11 @@ TEST_CASE("how far off hands are: worked out beside the window, given up, change
   QTest::keyClick(panel.stop(), Qt::Key_Space);
   OpenedWindow::wait_until([&] { return w.by_hand().found() != nullptr; });
   OpenedWindow::wait_until([&] { return !w.by_hand().is_working(); });  // until the first figure is refined
-  QTest::qWait(220);
-  // None of it is cut off.
-  CHECK(panel.result()->height() >= panel.result()->heightForWidth(panel.result()->width()));
+  REQUIRE(w.by_hand().strips());
+  OpenedWindow::wait_until([&] { return panel.text().contains("Strips of paper in place of a tape"); });
+  // None of it is cut off, once it is laid out.
+  OpenedWindow::wait_until(
+      [&] { return panel.result()->height() >= panel.result()->heightForWidth(panel.result()->width()); });
   const double usual_mm = w.by_hand().found()->sampled.mean_mm;
   CHECK(panel.text().contains(QString("%1 cm off on average").arg(usual_mm / 10, 0, 'f', 1)));
   CHECK(panel.text().contains("95 of 100"));

@@ -83,7 +83,11 @@ Asked ask(MainWindow& w, Face face, bool person, const std::vector<Qt::Key>& key
       if (button->width() < button->sizeHint().width() || button->height() < button->sizeHint().height())
         asked.cut_off += button->text();
     }
-    for (const Qt::Key key : keys) QTest::keyClick(QApplication::focusWidget(), key);
+    for (const Qt::Key key : keys) {
+      QWidget* on =
+          dialog->focusWidget();  // the dialog's own: without a window manager no window is active for sure
+      QTest::keyClick(on ? on : dialog, key);
+    }
     if (dialog->isVisible()) dialog->reject();
   });
   asked.answer = ask_about_page(&w, face, person);

@@ -15,6 +15,7 @@ ExplainPanel::ExplainPanel(QWidget* parent) : QWidget(parent) {
   setObjectName("verdictPanel");
   setAttribute(Qt::WA_StyledBackground);
   whose_ = new QLabel;
+  whose_->setTextFormat(Qt::PlainText);  // a label with signs of HTML in it stays text
   whose_->setObjectName("explainHeading");
   heading_ = new QLabel;
   heading_->setObjectName("large");

@@ -12,6 +12,7 @@ NoticeBar::NoticeBar(QWidget* parent) : QWidget(parent) {
   setAttribute(Qt::WA_StyledBackground);
   auto* row = new QHBoxLayout(this);
   text_ = new QLabel;
+  text_->setTextFormat(Qt::PlainText);  // it may repeat what stands in a file
   text_->setWordWrap(true);
   text_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   auto* close = new QPushButton(tr("Close"));

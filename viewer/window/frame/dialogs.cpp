@@ -43,6 +43,7 @@ ChangedAnswer ask_about_changed(QWidget* parent, const QString& file) {
                   "versions can stay.")
           .arg(QDir::toNativeSeparators(file)),
       QMessageBox::NoButton, parent);
+  box.setTextFormat(Qt::PlainText);
   auto* other = box.addButton(Dialogs::tr("Save mine under another name"), QMessageBox::AcceptRole);
   auto* both =
       box.addButton(Dialogs::tr("Save mine here, put the other beside it"), QMessageBox::DestructiveRole);
@@ -59,6 +60,7 @@ bool ask_about_replacing(QWidget* parent, const QString& file) {
                   Dialogs::tr("%1 is there already and holds something else. Replace it?")
                       .arg(QDir::toNativeSeparators(file)),
                   QMessageBox::NoButton, parent);
+  box.setTextFormat(Qt::PlainText);
   auto* replace = box.addButton(Dialogs::tr("Replace it"), QMessageBox::DestructiveRole);
   auto* keep = box.addButton(Dialogs::tr("Keep it"), QMessageBox::RejectRole);
   box.setDefaultButton(keep);
@@ -88,6 +90,7 @@ bool ask_about_leftover(QWidget* parent, const Leftover& leftover) {
           "The program ended unexpectedly on %1 and kept this case: \u201c%2\u201d. Continue with it?")
           .arg(leftover.written, QString::fromStdString(leftover.case_file.the_case.label)),
       QMessageBox::NoButton, parent);
+  box.setTextFormat(Qt::PlainText);
   auto* yes = box.addButton(Dialogs::tr("Continue with it"), QMessageBox::AcceptRole);
   box.addButton(Dialogs::tr("Discard it"), QMessageBox::DestructiveRole);
   box.setDefaultButton(yes);
@@ -154,8 +157,8 @@ void show_keys(QWidget* parent) {
       {Dialogs::tr("Backspace in Pulses"), Dialogs::tr("takes the last pulse back")},
       {Dialogs::tr("Ctrl+E, Ctrl+Shift+P, Ctrl+Shift+C"),
        Dialogs::tr("save a sheet, save a picture, copy the picture")},
-      {Dialogs::tr("Ctrl+Shift+W"), Dialogs::tr("saves a page for a browser")},
-      {Dialogs::tr("Ctrl+Shift+E"), Dialogs::tr("exports the head with its marks")},
+      {Dialogs::tr("Ctrl+Shift+W, Ctrl+Shift+E, Ctrl+Shift+T"),
+       Dialogs::tr("save a page for a browser, export the head, save strips of paper")},
       {Dialogs::tr("F11"), Dialogs::tr("full screen, and back")},
       {Dialogs::tr("Ctrl+Z, Ctrl+Shift+Z"), Dialogs::tr("undo, redo")}};
   QString text = QStringLiteral("<table cellpadding=4>");

@@ -67,6 +67,7 @@ void MainWindow::connect_worksheet() {
   connect(worksheet_->save(), &SaveStep::sheet_wanted, &output_, &Output::save_sheet);
   connect(worksheet_->save(), &SaveStep::page_wanted, this,
           [this] { output_.save_page(viewer::Face::technician); });
+  connect(worksheet_->save(), &SaveStep::strips_wanted, &output_, &Output::save_strips);
   connect(worksheet_->save(), &SaveStep::export_wanted, &output_, &Output::save_export);
   connect(worksheet_->save(), &SaveStep::print_wanted, &output_, &Output::print_sheet);
   connect(worksheet_->save(), &SaveStep::picture_wanted, &output_, &Output::save_picture);
@@ -141,6 +142,7 @@ void MainWindow::connect_menus() {
   connect(menus_, &Menus::save_sheet, &output_, &Output::save_sheet);
   connect(menus_, &Menus::save_export, &output_, &Output::save_export);
   connect(menus_, &Menus::print_sheet, &output_, &Output::print_sheet);
+  connect(menus_, &Menus::save_strips, &output_, &Output::save_strips);
   connect(menus_, &Menus::save_page, this, [this] { output_.save_page(viewer::Face::technician); });
   connect(menus_, &Menus::forget_heads, this, [this] {
     const auto count = static_cast<int>(models::KeptSkins().forget());

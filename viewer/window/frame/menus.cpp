@@ -71,6 +71,7 @@ void Menus::build_file() {
   add(file, tr("Save a s&heet\u2026"), QKeySequence("Ctrl+E"), &Menus::save_sheet);
   add(file, tr("&Export the head\u2026"), QKeySequence("Ctrl+Shift+E"), &Menus::save_export);
   add(file, tr("P&rint the sheet\u2026"), QKeySequence::Print, &Menus::print_sheet);
+  add(file, tr("Save s&trips of paper\u2026"), QKeySequence("Ctrl+Shift+T"), &Menus::save_strips);
   add(file, tr("Save a pa&ge for a browser\u2026"), QKeySequence("Ctrl+Shift+W"), &Menus::save_page);
   file->addSeparator();
   add(file, tr("&Forget heads kept to open quickly"), QKeySequence(), &Menus::forget_heads);

@@ -50,6 +50,7 @@ signals:
   /// What was kept of scans read before.
   void forget_heads();
   void save_page();
+  void save_strips();
   void undo();
   void redo();
   void copy_picture();

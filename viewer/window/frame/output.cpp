@@ -148,6 +148,23 @@ void Output::print_sheet() {
     job->print_sheet(session_.case_file(), session_.head(), session_.template_files(), std::move(printer));
 }
 
+void Output::save_strips() {
+  if (!may_make_sheet()) return;
+  const QString a4 = tr("Strips on A4 (*.pdf)"), letter = tr("Strips on Letter (*.pdf)");
+  QString chosen = letter_is_usual() ? letter : a4;
+  const QString path =
+      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save strips of paper"), proposed("-strips.pdf"),
+                                               a4 + ";;" + letter, &chosen),
+                  ".pdf", ask_replace);
+  if (!path.isEmpty()) save_strips_to(path, chosen == letter ? viewer::Paper::letter : viewer::Paper::a4);
+}
+
+void Output::save_strips_to(const QString& path, viewer::Paper paper) {
+  if (!may_make_sheet() || !may_write(path, "scalpmark-pdf")) return;
+  if (OutputJob* job = begin(tr("The strips are saved in %1.").arg(QDir::toNativeSeparators(path))))
+    job->write_strips(session_.case_file(), session_.head(), paper, path);
+}
+
 viewer::Handout Output::handout(const QString& whose) const {
   return {picture_(), whose.toStdString(), viewer::patient_pages(session_.has_cortex(), patch_cm2)};
 }

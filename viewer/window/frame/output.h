@@ -34,6 +34,9 @@ public:
   void save_sheet();
   void save_sheet_to(const QString& path, viewer::Paper paper);
   void print_sheet();
+  /// Strips of paper at true size, marked for this head.
+  void save_strips();
+  void save_strips_to(const QString& path, viewer::Paper paper);
   /// One page for a patient, with the picture there is now; `whose`: what stands under it.
   /// How large the lit part of the brain is, for the handout; empty while none is.
   std::optional<double> patch_cm2;

@@ -24,9 +24,9 @@ struct Option {
   QString text;
 };
 
-/// One of several, with a heading.
+/// One of several, with a heading; `focused`: keys choose in it at first.
 QButtonGroup* add_group(QVBoxLayout* into, const QString& heading, const std::vector<Option>& options,
-                        int chosen) {
+                        int chosen, bool focused = false) {
   auto* box = new QGroupBox(heading);
   auto* column = new QVBoxLayout(box);
   auto* group = new QButtonGroup(box);
@@ -37,6 +37,7 @@ QButtonGroup* add_group(QVBoxLayout* into, const QString& heading, const std::ve
     column->addWidget(button);
   }
   into->addWidget(box);
+  if (focused) group->checkedButton()->setFocus();
   return group;
 }
 
@@ -55,7 +56,7 @@ std::optional<PageChoice> ask_about_page(QWidget* parent, viewer::Face face, boo
        {static_cast<int>(Face::technician),
         PageQuestion::tr("A technician: the numbers, the coil to move, Check")},
        {static_cast<int>(Face::class_room), PageQuestion::tr("A class: the steps of the lesson")}},
-      static_cast<int>(face));
+      static_cast<int>(face), true);
   const QButtonGroup* heads = nullptr;
   if (shows_a_person)
     heads = add_group(

@@ -61,6 +61,7 @@ void StartPage::build() {
   demo_ = button(tr("The demo case, for trying things out"),
                  tr("Not a real person's head, with everything filled in"));
   problem_ = new QLabel;
+  problem_->setTextFormat(Qt::PlainText);
   problem_->setObjectName("problem");
   problem_->setWordWrap(true);
   column->addWidget(problem_);

@@ -13,6 +13,7 @@ TapesQuestion::TapesQuestion(Session& session, UndoList& undo, QWidget* parent)
   setAttribute(Qt::WA_StyledBackground);
   auto* column = new QVBoxLayout(this);
   text_ = new QLabel;
+  text_->setTextFormat(Qt::PlainText);
   text_->setObjectName("strong");
   text_->setWordWrap(true);
   column->addWidget(text_);

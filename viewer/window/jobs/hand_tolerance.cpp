@@ -35,12 +35,14 @@ void HandTolerance::work_out(const geometry::Head& head, const models::CaseFile&
   asked_head_.emplace(head);
   given_up_ = false;
   found_.reset();
+  strips_.reset();
   problem_.clear();
   fraction_ = 0;
   const auto found = std::make_shared<geometry::Tolerance>();
+  const auto strips = std::make_shared<geometry::WithStrips>();
   rough_ = std::make_shared<Rough>();
   work_.ask(
-      [head, the_case = case_file.the_case, plan, found, rough = rough_](LatestWork::Job& job) {
+      [head, the_case = case_file.the_case, plan, found, strips, rough = rough_](LatestWork::Job& job) {
         // A first figure at once; what follows refines it.
         *rough->found = geometry::tolerance(head, the_case, plan, the_case.errors,
                                             {.placements = few_placements, .compare_ways = false});
@@ -56,9 +58,11 @@ void HandTolerance::work_out(const geometry::Head& head, const models::CaseFile&
           if (now % each == 0) job.tell({}, static_cast<double>(now) / options.placements);
         };
         *found = geometry::tolerance(head, the_case, plan, the_case.errors, options);
+        *strips = geometry::with_strips(head, the_case, plan, the_case.errors, {}, options.threads);
       },
-      [this, found] {
+      [this, found, strips] {
         found_ = found;
+        strips_ = strips;
         emit changed();
       });
   emit changed();
@@ -76,6 +80,7 @@ void HandTolerance::forget() {
   asked_head_.reset();
   given_up_ = false;
   found_.reset();
+  strips_.reset();
   problem_.clear();
 }
 

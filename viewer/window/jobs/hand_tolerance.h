@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "geometry/hands/tolerance.h"
+#include "geometry/hands/with_strips.h"
 #include "models/cases/case_file.h"
 #include "viewer/window/jobs/latest_work.h"
 
@@ -26,6 +27,8 @@ public:
 
   /// Nothing until a first figure is there, from few placements; that one while it is refined.
   [[nodiscard]] const std::shared_ptr<const geometry::Tolerance>& found() const { return found_; }
+  /// What strips of paper gain over a tape that is read; there once the figure is refined.
+  [[nodiscard]] const std::shared_ptr<const geometry::WithStrips>& strips() const { return strips_; }
   [[nodiscard]] bool is_working() const { return work_.is_waiting(); }
   [[nodiscard]] bool is_given_up() const { return given_up_; }
   [[nodiscard]] double fraction() const { return fraction_; }
@@ -47,6 +50,7 @@ private:
   bool given_up_ = false;
   double fraction_ = 0;
   std::shared_ptr<const geometry::Tolerance> found_;
+  std::shared_ptr<const geometry::WithStrips> strips_;
   QString problem_;
 };
 

@@ -5,6 +5,7 @@
 #include <QTimer>
 
 #include "geometry/base/message.h"
+#include "geometry/hands/strips.h"
 #include "geometry/plan/plan_cortex.h"
 #include "geometry/plan/solve.h"
 #include "models/brain/add_cortex.h"
@@ -13,6 +14,7 @@
 #include "viewer/exports/export_scene.h"
 #include "viewer/page/page.h"
 #include "viewer/sheet/date.h"
+#include "viewer/sheet/strips_pdf.h"
 #include "viewer/words/error.h"
 #include "viewer/words/words.h"
 
@@ -132,6 +134,19 @@ void OutputJob::write_page(const models::CaseFile& case_file, const models::Load
                                                   tell(tr("Making the page"), 0.3 + 0.6 * fraction);
                                                 });
     tell(tr("Writing the page"), 0.95);
+    models::write_whole(file.toStdString(), bytes);
+  });
+}
+
+void OutputJob::write_strips(const models::CaseFile& case_file, const models::LoadedHead& loaded,
+                             viewer::Paper paper, const QString& file) {
+  run([this, the_case = case_file.the_case, head = loaded.head, paper, file] {
+    tell(tr("Making the strips"), 0.1);
+    const auto plan = geometry::solve(head, the_case, geometry::TapeDistances::left_out);
+    viewer::StripsContent content = viewer::strips_content(the_case, plan);
+    content.date = viewer::date_today();
+    const std::string bytes = viewer::strips_pdf(geometry::strips(head, the_case, plan), content, paper);
+    tell(tr("Writing the strips"), 0.9);
     models::write_whole(file.toStdString(), bytes);
   });
 }

@@ -25,9 +25,10 @@ struct PageWanted {
   viewer::PageParts parts;
 };
 
-/// Makes a sheet, a picture, a page or an export file while the window goes on answering. What is drawn by
-/// OpenGL is drawn in the window's thread, one view at a time between its events; everything else in a thread
-/// of its own. One job per object. Files are written whole or not at all; a cancelled job leaves none.
+/// Makes a sheet, strips, a picture, a page or an export file while the window goes on answering. What is
+/// drawn by OpenGL is drawn in the window's thread, one view at a time between its events; everything else in
+/// a thread of its own. One job per object. Files are written whole or not at all; a cancelled job leaves
+/// none.
 class OutputJob : public BackgroundWork {
   Q_OBJECT
 public:
@@ -48,6 +49,9 @@ public:
   /// A page for a browser (viewer/page/page.h); a patient's gets the cortex of `brain`, where it can.
   void write_page(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                   const models::TemplateFiles& brain, const PageWanted& page, const QString& file);
+  /// Strips of paper at true size (viewer/sheet/strips_pdf.h).
+  void write_strips(const models::CaseFile& case_file, const models::LoadedHead& loaded, viewer::Paper paper,
+                    const QString& file);
   /// A case's head with its marks (viewer/exports).
   void write_export(const models::CaseFile& case_file, const models::LoadedHead& loaded,
                     models::ExportFormat format, bool above_brow, const QString& file);

@@ -21,6 +21,7 @@ MeasureStep::MeasureStep(Session& session, QWidget* parent)
          "above the "
          "brows. Write the three lengths down."));
   head_ = new QLabel;
+  head_->setTextFormat(Qt::PlainText);
   head_->setWordWrap(true);
   fields()->addWidget(head_);
   open_head_ = new QPushButton(tr("Open a scan or MRI\u2026"));

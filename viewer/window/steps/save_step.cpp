@@ -42,8 +42,15 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), pare
       "Saves one file that any browser opens from disk: the head to turn, the coil to move (Ctrl+Shift+W)"));
   page->setAccessibleDescription(page->toolTip());
   connect(page, &QPushButton::clicked, this, &SaveStep::page_wanted);
+  auto* strips = new QPushButton(tr("Strips\u2026"));
+  strips->setToolTip(
+      tr("Saves strips of paper at true size, marked for this head, in place of a tape that is read "
+         "(Ctrl+Shift+T)"));
+  strips->setAccessibleDescription(strips->toolTip());
+  connect(strips, &QPushButton::clicked, this, &SaveStep::strips_wanted);
   grid->addWidget(page, 2, 0, 1, 2);
-  grid->addWidget(export_head, 3, 0, 1, 2);
+  grid->addWidget(strips, 3, 0);
+  grid->addWidget(export_head, 3, 1);
   save_->setToolTip(tr("Writes the case into its file, or asks for one (Ctrl+S)"));
   picture->setToolTip(tr("Saves what the stage shows as a picture (Ctrl+Shift+P)"));
   sheet->setToolTip(tr("Saves the placement sheet as PDF, A4 or Letter (Ctrl+E)"));
@@ -69,6 +76,7 @@ SaveStep::SaveStep(Session& session, QWidget* parent) : Step(7, tr("Save"), pare
   connect(lock_, &QPushButton::clicked, &session_, &Session::set_locked);
   fields()->addWidget(lock_, 0, Qt::AlignLeft);
   where_ = new QLabel;
+  where_->setTextFormat(Qt::PlainText);
   where_->setObjectName("quiet");
   where_->setWordWrap(true);
   fields()->addWidget(where_);

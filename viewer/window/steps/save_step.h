@@ -29,6 +29,7 @@ signals:
   void print_wanted();
   void page_wanted();
   void export_wanted();
+  void strips_wanted();
 
 private:
   Session& session_;

@@ -19,6 +19,7 @@ Step::Step(int number, const QString& title, QWidget* parent)
     auto* label = new QLabel;
     label->setObjectName(name);
     label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);  // it may repeat what stands in a file
     label->hide();
     return label;
   };

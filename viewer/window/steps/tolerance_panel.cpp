@@ -6,6 +6,7 @@
 
 #include "geometry/base/ranges.h"
 #include "viewer/window/fields/small_length_field.h"
+#include "viewer/words/strips_words.h"
 #include "viewer/words/tolerance_words.h"
 #include "viewer/words/words.h"
 
@@ -195,6 +196,7 @@ void TolerancePanel::show_case() {
 void TolerancePanel::show_tolerance(const HandTolerance& tolerance) {
   const bool anew = shown_ != tolerance.found();
   shown_ = tolerance.found();
+  strips_ = tolerance.strips();
   shown_working_ = tolerance.is_working();
   problem_ = tolerance.problem();
   work_row_->setVisible(shown_working_ || tolerance.is_given_up());
@@ -220,7 +222,7 @@ void TolerancePanel::show_result() {
     return;
   }
   const geometry::Tolerance& t = *shown_;
-  result_->setText(
+  QString said =
       tr("<b>%1 off on average</b>; half of the trials lie within %2 of the site, 95 of 100 "
          "within %3. %4 %5<br>%6<br>%7")
           .arg(length_with_unit(t.sampled.mean_mm, unit_), length_with_unit(t.half_mm, unit_),
@@ -229,7 +231,10 @@ void TolerancePanel::show_result() {
                viewer::translated(viewer::field_left_sentence(t)).toHtmlEscaped(),
                viewer::translated(viewer::largest_share_sentence(t, session_.case_file().the_case.errors))
                    .toHtmlEscaped(),
-               viewer::translated(viewer::habit_sentence(t)).toHtmlEscaped()));
+               viewer::translated(viewer::habit_sentence(t)).toHtmlEscaped());
+  if (strips_)
+    said += QStringLiteral("<br>") + viewer::translated(viewer::strips_sentence(*strips_)).toHtmlEscaped();
+  result_->setText(said);
   QString spoken = result_->text();
   fold_->setAccessibleDescription(spoken.remove(QStringLiteral("<b>"))
                                       .remove(QStringLiteral("</b>"))

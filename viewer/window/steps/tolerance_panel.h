@@ -16,8 +16,8 @@
 namespace scalpmark::window {
 
 /// "By hand, how far off?": folded away until it is asked for. How far off the pulse could be when the case
-/// is measured, marked and laid by hand; the one habit that would shrink it most; and the errors it rests on,
-/// to be changed.
+/// is measured, marked and laid by hand; the one habit that would shrink it most; what strips of paper gain;
+/// and the errors it rests on, to be changed.
 class TolerancePanel : public QWidget {
   Q_OBJECT
 public:
@@ -58,6 +58,7 @@ private:
   Session& session_;
   LengthUnit unit_ = LengthUnit::centimetre;
   std::shared_ptr<const geometry::Tolerance> shown_;
+  std::shared_ptr<const geometry::WithStrips> strips_;
   bool shown_working_ = false;
   QString problem_;
   QPushButton *fold_, *stop_, *usual_;

@@ -373,6 +373,18 @@
         <source>save a page for a browser, export the head, save strips of paper</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Unsaved result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done in this exercise is not saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discard the result</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
@@ -965,10 +977,6 @@
     </message>
     <message>
         <source>%1: the key %2 is given twice in the same group; keep one and read the %3 again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is empty; choose a %2 file.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3503,6 +3511,14 @@
         <source>A tape is read to %1 (common practice, no source).</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The display has no OpenGL 3.2, which the stage is drawn with; install the Debian package libgl1-mesa-dri.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is empty, which is no %2; choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>PageQuestion</name>
@@ -5214,10 +5230,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>front axis, %1 to the midline</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>pulse point wanted to edge mark: %1 of tape</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6075,6 +6087,27 @@
     </message>
     <message>
         <source>Measure both fine lines at the edge of this page: %1. If one is not, do not use the strips; print them again at 100 %, without fitting to the page. For this head alone; training and illustration, the device&apos;s instructions and the licensed prescriber come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut along the lines. Glue the piece with a number under it on the tab of the same number, its left end on the line before the tab. Lay a strip taut, its first line on its point, and draw at its lines: nothing is read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this line: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left end: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>front axis, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <comment>tape in inches from</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

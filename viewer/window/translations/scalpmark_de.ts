@@ -373,6 +373,18 @@
         <source>save a page for a browser, export the head, save strips of paper</source>
         <translation>eine Seite für den Browser speichern, den Kopf exportieren, Papierstreifen speichern</translation>
     </message>
+    <message>
+        <source>Unsaved result</source>
+        <translation>Ergebnis nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>What was done in this exercise is not saved.</source>
+        <translation>Was in dieser Übung getan wurde, ist nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>Discard the result</source>
+        <translation>Ergebnis verwerfen</translation>
+    </message>
 </context>
 <context>
     <name>Lengths</name>
@@ -966,10 +978,6 @@
     <message>
         <source>%1: the key %2 is given twice in the same group; keep one and read the %3 again.</source>
         <translation>%1: Der Schlüssel %2 steht zweimal in derselben Gruppe; einen behalten und %3 neu einlesen.</translation>
-    </message>
-    <message>
-        <source>%1 is empty; choose a %2 file.</source>
-        <translation>%1 ist leer und als %2 nicht lesbar; eine andere Datei wählen.</translation>
     </message>
     <message>
         <source>line %1, column %2</source>
@@ -3503,6 +3511,14 @@
         <source>A tape is read to %1 (common practice, no source).</source>
         <translation>Ein Band wird auf %1 abgelesen (übliche Praxis, ohne Quelle).</translation>
     </message>
+    <message>
+        <source>The display has no OpenGL 3.2, which the stage is drawn with; install the Debian package libgl1-mesa-dri.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is empty, which is no %2; choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>PageQuestion</name>
@@ -5214,10 +5230,6 @@
         <translation>Nase</translation>
     </message>
     <message>
-        <source>front axis, %1 to the midline</source>
-        <translation>Frontachse, %1 zur Mittellinie</translation>
-    </message>
-    <message>
         <source>pulse point wanted to edge mark: %1 of tape</source>
         <translation>gewollter Impulspunkt bis Kantenmarke: Band %1</translation>
     </message>
@@ -6076,6 +6088,27 @@
     <message>
         <source>Measure both fine lines at the edge of this page: %1. If one is not, do not use the strips; print them again at 100 %, without fitting to the page. For this head alone; training and illustration, the device&apos;s instructions and the licensed prescriber come first.</source>
         <translation>Beide feinen Linien am Rand dieser Seite nachmessen: %1. Stimmt eine nicht, die Streifen nicht verwenden; mit 100 % und ohne Anpassen an die Seite neu drucken. Nur für diesen Kopf; zur Schulung und Veranschaulichung, die Gebrauchsanweisung des Geräts und die approbierte verordnende Fachkraft gehen vor.</translation>
+    </message>
+    <message>
+        <source>Cut along the lines. Glue the piece with a number under it on the tab of the same number, its left end on the line before the tab. Lay a strip taut, its first line on its point, and draw at its lines: nothing is read.</source>
+        <translation>An den Linien ausschneiden. Das Stück mit einer Nummer darunter auf die Lasche derselben Nummer kleben, sein linkes Ende auf die Linie vor der Lasche. Den Streifen straff auflegen, seine erste Linie auf seinen Punkt, und an seinen Linien zeichnen: abgelesen wird nichts.</translation>
+    </message>
+    <message>
+        <source>this line: %1</source>
+        <translation>diese Linie: %1</translation>
+    </message>
+    <message>
+        <source>left end: %1</source>
+        <translation>linkes Ende: %1</translation>
+    </message>
+    <message>
+        <source>front axis, %1</source>
+        <translation>Frontachse, %1</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <comment>tape in inches from</comment>
+        <translation type="unfinished">Zoll</translation>
     </message>
 </context>
 <context>
