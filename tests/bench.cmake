@@ -43,4 +43,7 @@ if(TARGET scalpmark_window_support)
     add_executable(bench_${name} bench/${name}.cpp)
     scalpmark_drives_window(bench_${name})
   endforeach()
+  # What is drawn is compared with VTK alone.
+  find_package(VTK REQUIRED COMPONENTS RenderingOpenGL2)
+  target_sources(bench_drag PRIVATE bench/bare_renderer.cpp)
 endif()

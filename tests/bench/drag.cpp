@@ -1,7 +1,9 @@
 // How long one step of dragging the coil takes in the real window, on the template MRI head: what is computed
-// and what is drawn. Run by hand: scripts/bench.
+// and what is drawn, and how often as long that is as a bare VTK renderer takes to draw the same skin alone,
+// by turns with it. Run by hand: scripts/bench.
 #include <vtkCallbackCommand.h>
 #include <vtkRenderWindow.h>
+#include <vtkRendererCollection.h>
 
 #include <algorithm>
 #include <chrono>
@@ -10,6 +12,7 @@
 #include <string>
 #include <vector>
 
+#include "tests/bench/bare_renderer.h"
 #include "tests/viewer/window/opened_window.h"
 #include "viewer/window/frame/status_line.h"
 
@@ -50,6 +53,8 @@ void drag(OpenedWindow& opened, QSize stage_size) {
   StageView& stage = w.stage();
   w.resize(w.size() + stage_size - stage.size());
   w.worksheet().go_to(Worksheet::site_index);
+  // From the site each time: the further away, the longer the tape that is measured.
+  QTest::keyClick(&w, Qt::Key_Escape);
   QTest::qWait(200);
   stage.look(viewer::View::square_on);
   QTest::qWait(200);
@@ -61,9 +66,11 @@ void drag(OpenedWindow& opened, QSize stage_size) {
   vtkNew<vtkCallbackCommand> count;
   count->SetClientData(&frames);
   count->SetCallback([](vtkObject*, unsigned long, void* data, void*) { ++*static_cast<int*>(data); });
-  const auto observer = stage.renderWindow()->AddObserver(vtkCommand::StartEvent, count);
+  const auto observer = stage.render_window()->AddObserver(vtkCommand::StartEvent, count);
 
-  std::vector<double> all, all_cpu, solve, solve_cpu, site, site_cpu, draw, draw_cpu;
+  bench::BareRenderer bare(w.session().thin_skin().value(), stage.size() * stage.devicePixelRatioF());
+  bare.look_as(*stage.render_window()->GetRenderers()->GetFirstRenderer());
+  std::vector<double> all, all_cpu, solve, solve_cpu, site, site_cpu, draw, draw_cpu, alone, alone_cpu, ratio;
   QTest::mousePress(&stage, Qt::LeftButton, Qt::NoModifier, from);
   for (int i = 1; i <= steps; ++i) {
     const QPoint at = from + QPoint(i, i / 2);
@@ -87,15 +94,22 @@ void drag(OpenedWindow& opened, QSize stage_size) {
     site_cpu.push_back(cpu_ms() - cpu);
     draw.push_back(all.back() - solve.back() - site.back());
     draw_cpu.push_back(all_cpu.back() - solve_cpu.back() - site_cpu.back());
+    wall = now_ms(), cpu = cpu_ms();
+    bare.draw();
+    alone.push_back(now_ms() - wall);
+    alone_cpu.push_back(cpu_ms() - cpu);
+    ratio.push_back(all.back() / alone.back());
   }
   QTest::mouseRelease(&stage, Qt::LeftButton, Qt::NoModifier, from + QPoint(steps, steps / 2));
-  stage.renderWindow()->RemoveObserver(observer);
+  stage.render_window()->RemoveObserver(observer);
   std::printf("stage %d x %d, %zu triangles computed on, %.1f frames a step\n", stage.width(), stage.height(),
               w.session().head().head.skin().triangles().size(), static_cast<double>(frames) / steps);
   report("one drag step", all, all_cpu);
   report("  lay the coil (solve)", solve, solve_cpu);
   report("  tape distance from the site (solve)", site, site_cpu);
   report("  draw", draw, draw_cpu);
+  report("bare VTK renderer, the skin alone", alone, alone_cpu);
+  std::printf("  a drag step takes %.2f times as long (median of the pairs)\n", middle(ratio));
 }
 
 }  // namespace

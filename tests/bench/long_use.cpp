@@ -125,7 +125,7 @@ int main(int argc, char** argv) {
   vtkNew<vtkCallbackCommand> count_frame;
   count_frame->SetClientData(&frames);
   count_frame->SetCallback([](vtkObject*, unsigned long, void* data, void*) { ++*static_cast<int*>(data); });
-  opened.window.stage().renderWindow()->AddObserver(vtkCommand::StartEvent, count_frame);
+  opened.window.stage().render_window()->AddObserver(vtkCommand::StartEvent, count_frame);
   const auto begun = std::chrono::steady_clock::now();
   // At rest after each file, averaged over each tenth of the run; the first tenth fills what is kept.
   std::array<double, 10> sum_mb{};

@@ -1,5 +1,6 @@
 #include "tests/viewer/window/opened_window.h"
 
+#include <QVTKOpenGLNativeWidget.h>
 #include <vtkObject.h>
 
 #include <QApplication>

@@ -1,9 +1,5 @@
 #include "viewer/window/stage_view/stage_view.h"
 
-#include <vtkGenericOpenGLRenderWindow.h>
-#include <vtkOpenGLState.h>
-#include <vtkRenderWindowInteractor.h>
-
 #include <QGestureEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -14,6 +10,7 @@
 #include <utility>
 
 #include "viewer/stage/scene/palette.h"
+#include "viewer/words/words.h"
 
 namespace scalpmark::window {
 
@@ -28,10 +25,10 @@ constexpr int hurry_ms = 200;
 
 }  // namespace
 
-StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
+StageView::StageView(QWidget* parent) : QWidget(parent) {
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
-  setEnableHiDPI(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);  // the picture covers all of it
   grabGesture(Qt::PinchGesture);
   setAccessibleName(tr("Stage"));
   setAccessibleDescription(
@@ -40,14 +37,9 @@ StageView::StageView(QWidget* parent) : QVTKOpenGLNativeWidget(parent) {
          "arrow keys moves it."));
   setMinimumSize(360, 300);
 
-  vtkNew<vtkGenericOpenGLRenderWindow> window;
-  window->SetMultiSamples(0);
-  setRenderWindow(window);
-  // The hand is read from Qt's events below.
-  interactor()->SetInteractorStyle(nullptr);
-  subject_ = std::make_unique<StageSubject>(window);
+  subject_ = std::make_unique<StageSubject>(canvas_.window());
   camera_ = std::make_unique<StageCamera>(*subject_, *this);
-  loupe_ = std::make_unique<LoupeGuide>(*subject_, window);
+  loupe_ = std::make_unique<LoupeGuide>(*subject_, canvas_.window());
   hand_ = std::make_unique<StageHand>(*subject_, *camera_, *loupe_, *this);
   connect_parts();
 }
@@ -155,15 +147,14 @@ void StageView::redraw() {
   draw_now();
 }
 
-// Between two frames Qt paints with the same context and leaves its own depth test, under which what is drawn
-// flat over the scene hides what is written on it.
+QSize StageView::size_px() const {
+  return {qRound(width() * devicePixelRatioF()), qRound(height() * devicePixelRatioF())};
+}
+
+// At once, not when Qt paints next: where things are in the picture is asked for right after a change.
 void StageView::draw_now() {
-  makeCurrent();
-  if (auto* window = vtkOpenGLRenderWindow::SafeDownCast(renderWindow()); window && isValid()) {
-    window->GetState()->Reset();
-    window->GetState()->vtkglDepthFunc(GL_LEQUAL);
-  }
-  renderWindow()->Render();
+  canvas_.set_size(size_px());
+  canvas_.draw();
 }
 
 Pixel StageView::pixel_of(const QPointF& at) const {
@@ -197,7 +188,7 @@ void StageView::mouseDoubleClickEvent(QMouseEvent* event) {
 }
 
 void StageView::leaveEvent(QEvent* event) {
-  QVTKOpenGLNativeWidget::leaveEvent(event);
+  QWidget::leaveEvent(event);
   hand_->leave();
 }
 
@@ -228,44 +219,49 @@ bool StageView::event(QEvent* event) {
       return true;
     }
   }
-  // Mouse, wheel and keys are ours; the base class would hand them to VTK, which has no part in this.
-  switch (event->type()) {
-    case QEvent::MouseButtonPress:
-    case QEvent::MouseButtonRelease:
-    case QEvent::MouseButtonDblClick:
-    case QEvent::MouseMove:
-    case QEvent::Wheel:
-    case QEvent::KeyPress:
-    case QEvent::FocusIn:
-    case QEvent::FocusOut:
-      return QOpenGLWidget::event(event);  // NOLINT(bugprone-parent-virtual-call): past VTK, on purpose
-    default:
-      return QVTKOpenGLNativeWidget::event(event);
-  }
+  return QWidget::event(event);
 }
 
 void StageView::resizeEvent(QResizeEvent* event) {
-  QVTKOpenGLNativeWidget::resizeEvent(event);
+  QWidget::resizeEvent(event);
+  canvas_.set_size(size_px());
   camera_->fit_again();
 }
 
 void StageView::focusInEvent(QFocusEvent* event) {
-  QVTKOpenGLNativeWidget::focusInEvent(event);
+  QWidget::focusInEvent(event);
   update();
 }
 
 void StageView::focusOutEvent(QFocusEvent* event) {
-  QVTKOpenGLNativeWidget::focusOutEvent(event);
+  QWidget::focusOutEvent(event);
   update();
 }
 
-void StageView::paintGL() {
-  QVTKOpenGLNativeWidget::paintGL();
-  const bool framed = hasFocus() && focus_frame_;
-  if (!framed && !loupe().is_shown()) return;
+void StageView::paintEvent(QPaintEvent* /*event*/) {
   QPainter painter(this);
+  if (!canvas_.begin()) {
+    painter.fillRect(rect(), palette().window());
+    painter.drawText(
+        rect(), Qt::AlignCenter | Qt::TextWordWrap,
+        viewer::translated(geometry::Message::of(
+            "The display has no OpenGL 3.2, which the stage is drawn with; install the Debian package "
+            "libgl1-mesa-dri.")));
+    return;
+  }
+  // For the first time, in another size, or on a screen of another density.
+  if (canvas_.picture().size() != size_px()) draw_now();
+  const double ratio = devicePixelRatioF();
+  painter.save();
+  painter.scale(1 / ratio, 1 / ratio);  // pixel for pixel
+  painter.drawImage(0, 0, canvas_.picture());
+  painter.restore();
+  draw_over_picture(painter);
+}
+
+void StageView::draw_over_picture(QPainter& painter) const {
   if (loupe().is_shown()) draw_loupe_frame(painter);
-  if (!framed) return;
+  if (!hasFocus() || !focus_frame_) return;
   painter.setPen(QPen(palette().color(QPalette::Highlight), focus_frame_px));
   painter.drawRect(rect().adjusted(1, 1, -1, -1));
 }
@@ -291,8 +287,14 @@ void StageView::draw_loupe_frame(QPainter& painter) const {
 QImage StageView::picture() {
   rests_.stop();
   choose_quality();
+  canvas_.begin();
   draw_now();
-  return grabFramebuffer();
+  QImage picture = canvas_.picture().copy();
+  if (picture.isNull()) return picture;
+  picture.setDevicePixelRatio(devicePixelRatioF());
+  QPainter painter(&picture);
+  draw_over_picture(painter);
+  return picture;
 }
 
 }  // namespace scalpmark::window

@@ -1,14 +1,14 @@
 #pragma once
 
-#include <QVTKOpenGLNativeWidget.h>
-
 #include <QElapsedTimer>
 #include <QTimer>
+#include <QWidget>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
 
+#include "viewer/window/stage_view/canvas.h"
 #include "viewer/window/stage_view/loupe_guide.h"
 #include "viewer/window/stage_view/stage_camera.h"
 #include "viewer/window/stage_view/stage_content.h"
@@ -30,7 +30,7 @@ namespace scalpmark::window {
 /// point that is set; Enter sets the wanted point in the middle of the picture, Ctrl and arrows move it by a
 /// millimetre. What is computed is asked of geometry/ by whoever listens; this widget only says what the hand
 /// did.
-class StageView : public QVTKOpenGLNativeWidget {
+class StageView : public QWidget {
   Q_OBJECT
 public:
   explicit StageView(QWidget* parent = nullptr);
@@ -82,6 +82,8 @@ public:
   [[nodiscard]] const BareSkin& bare() const { return subject_->bare(); }
   /// The picture as it is now.
   [[nodiscard]] QImage picture();
+  /// What it is drawn in, whose events tell of each drawing.
+  [[nodiscard]] vtkRenderWindow* render_window() const { return canvas_.window(); }
   /// Stage pixel (device pixels) of a widget position.
   [[nodiscard]] viewer::Pixel pixel_of(const QPointF& at) const;
   /// Widget position of a point in space.
@@ -111,7 +113,7 @@ protected:
   void leaveEvent(QEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
-  void paintGL() override;
+  void paintEvent(QPaintEvent* event) override;
 
 private:
   void connect_parts();
@@ -122,8 +124,12 @@ private:
   void redraw();
   void draw_now();
   void place_loupe();
+  /// In pixels of the screen.
+  [[nodiscard]] QSize size_px() const;
+  void draw_over_picture(QPainter& painter) const;
   void draw_loupe_frame(QPainter& painter) const;
 
+  Canvas canvas_;
   std::unique_ptr<StageSubject> subject_;
   std::unique_ptr<StageCamera> camera_;
   std::unique_ptr<LoupeGuide> loupe_;

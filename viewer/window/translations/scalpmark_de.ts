@@ -3513,11 +3513,11 @@
     </message>
     <message>
         <source>The display has no OpenGL 3.2, which the stage is drawn with; install the Debian package libgl1-mesa-dri.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anzeige hat kein OpenGL 3.2, mit dem die Bühne gezeichnet wird; das Debian-Paket libgl1-mesa-dri installieren.</translation>
     </message>
     <message>
         <source>%1 is empty, which is no %2; choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist leer und als %2 nicht lesbar; eine andere Datei wählen.</translation>
     </message>
 </context>
 <context>
