@@ -94,7 +94,7 @@ void Overlay::begin(const Sight& sight) {
   sight_ = sight;
   points_.clear();
   colours_.clear();
-  used_ = 0;
+  wanted_.clear();
 }
 
 TextSize Overlay::measure(const std::string& text, const TextStyle& style) {
@@ -114,20 +114,9 @@ TextSize Overlay::measure(const std::string& text, const TextStyle& style) {
 }
 
 void Overlay::text(const std::string& text, const Pixel& top_left, const TextStyle& style) {
-  if (used_ == texts_.size()) {
-    texts_.push_back(vtkSmartPointer<vtkTextActor>::New());
-    texts_.back()->SetTextScaleModeToNone();
-    texts_.back()->GetPositionCoordinate()->SetCoordinateSystemToViewport();
-    texts_.back()->SetPickable(false);
-    renderer_->AddViewProp(texts_.back());
-  }
-  vtkTextActor* actor = texts_[used_++];
   const double height = measure(text, style).height;
-  const std::string wanted = drawable(text);
-  if (actor->GetInput() == nullptr || wanted != actor->GetInput()) actor->SetInput(wanted.c_str());
-  set_style(actor->GetTextProperty(), style, sight_.scale);
-  actor->SetPosition(std::round(top_left.x), std::round(sight_.height_px - top_left.y - height));
-  actor->VisibilityOn();
+  wanted_.push_back(
+      {text, style, std::round(top_left.x), std::round(sight_.height_px - top_left.y - height)});
 }
 
 void Overlay::triangle(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const Eigen::Vector2d& c,
@@ -182,8 +171,52 @@ void Overlay::wedge(const Pixel& tip, Colour colour) {
            {tip.x - wedge_half_px * s, tip.y - wedge_height_px * s}, colour, 1);
 }
 
+Overlay::SetText& Overlay::free_text() {
+  for (SetText& set : texts_)
+    if (!set.in_use) return set;
+  auto& fresh = texts_.emplace_back();
+  fresh.actor = vtkSmartPointer<vtkTextActor>::New();
+  fresh.actor->SetTextScaleModeToNone();
+  fresh.actor->GetPositionCoordinate()->SetCoordinateSystemToViewport();
+  fresh.actor->SetPickable(false);
+  renderer_->AddViewProp(fresh.actor);
+  return fresh;
+}
+
+// Setting a text takes longer than drawing it, and most are the same from one picture to the next: those keep
+// what draws them, and only then the others take what is left over.
+void Overlay::set_texts() {
+  for (SetText& set : texts_) set.in_use = false;
+  const auto place = [](SetText& set, const Wanted& wanted) {
+    set.actor->SetPosition(wanted.left, wanted.bottom);
+    set.actor->VisibilityOn();
+    set.in_use = true;
+  };
+  std::vector<const Wanted*> others;
+  for (const Wanted& wanted : wanted_) {
+    const auto same = std::find_if(texts_.begin(), texts_.end(), [&](const SetText& set) {
+      return !set.in_use && set.scale == sight_.scale && set.text == wanted.text && set.style == wanted.style;
+    });
+    if (same == texts_.end())
+      others.push_back(&wanted);
+    else
+      place(*same, wanted);
+  }
+  for (const Wanted* wanted : others) {
+    SetText& set = free_text();
+    set.text = wanted->text;
+    set.style = wanted->style;
+    set.scale = sight_.scale;
+    set.actor->SetInput(drawable(set.text).c_str());
+    set_style(set.actor->GetTextProperty(), set.style, set.scale);
+    place(set, *wanted);
+  }
+  for (SetText& set : texts_)
+    if (!set.in_use) set.actor->VisibilityOff();
+}
+
 void Overlay::done() {
-  for (size_t i = used_; i < texts_.size(); ++i) texts_[i]->VisibilityOff();
+  set_texts();
   set_triangles(*data_, points_, colours_, 4);
 }
 

@@ -27,6 +27,8 @@ struct TextStyle {
   bool bold = false;
   Colour colour = palette::text;
   bool backed = false;  ///< on a white ground that lets little through
+
+  friend bool operator==(const TextStyle& a, const TextStyle& b) = default;
 };
 
 /// Gives type of VTK's own the same look, in a picture so many times as large as one 800 high.
@@ -37,7 +39,7 @@ struct TextSize {
 };
 
 /// What is drawn flat over the scene: text, leader lines, the legend's shapes. Pixels, y down. Filled anew
-/// for each view; text that stays the same is not set again.
+/// for each view; text that stays the same is not set again, wherever it stands.
 class Overlay {
 public:
   explicit Overlay(vtkRenderer* renderer);
@@ -57,6 +59,22 @@ public:
   [[nodiscard]] double scale() const { return sight_.scale; }
 
 private:
+  /// A text as it is wanted in this view.
+  struct Wanted {
+    std::string text;
+    TextStyle style;
+    double left = 0, bottom = 0;  ///< from the picture's lower left corner
+  };
+  /// What draws one, and what it was set to last.
+  struct SetText {
+    vtkSmartPointer<vtkTextActor> actor;
+    std::string text;
+    TextStyle style;
+    double scale = 0;
+    bool in_use = false;
+  };
+  [[nodiscard]] SetText& free_text();
+  void set_texts();
   void triangle(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const Eigen::Vector2d& c, Colour colour,
                 double opacity);
 
@@ -67,10 +85,10 @@ private:
   vtkNew<vtkPolyData> data_;
   vtkNew<vtkPolyDataMapper2D> mapper_;
   vtkNew<vtkActor2D> actor_;
-  std::vector<vtkSmartPointer<vtkTextActor>> texts_;
+  std::vector<Wanted> wanted_;
+  std::vector<SetText> texts_;
   // By text, pixels, boldness and ground, which adds a margin.
   std::map<std::tuple<std::string, int, bool, bool>, TextSize> measured_;
-  size_t used_ = 0;
 };
 
 }  // namespace scalpmark::viewer

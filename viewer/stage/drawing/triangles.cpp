@@ -13,8 +13,23 @@
 
 namespace scalpmark::viewer {
 
+namespace {
+
+template <typename Array, typename Value>
+bool holds(vtkDataArray* held, int components, const std::vector<Value>& wanted) {
+  auto* array = Array::SafeDownCast(held);
+  return array != nullptr && array->GetNumberOfComponents() == components &&
+         array->GetNumberOfValues() == static_cast<vtkIdType>(wanted.size()) &&
+         std::equal(wanted.begin(), wanted.end(), array->GetPointer(0));
+}
+
+}  // namespace
+
 void set_triangles(vtkPolyData& data, const std::vector<float>& coordinates,
                    const std::vector<unsigned char>& shades, int components) {
+  if (data.GetPoints() != nullptr && holds<vtkFloatArray>(data.GetPoints()->GetData(), 3, coordinates) &&
+      holds<vtkUnsignedCharArray>(data.GetPointData()->GetScalars(), components, shades))
+    return;
   const auto count = static_cast<vtkIdType>(coordinates.size() / 3);
   vtkNew<vtkFloatArray> places;
   places->SetNumberOfComponents(3);
