@@ -324,6 +324,7 @@ TEST_CASE("an exercise whose result is not saved is not left without a question"
   CHECK(opened.run().is_done({Task::vertex, 0}));
   opened.next_task();
   REQUIRE(opened.run().is_over());
+  OpenedWindow::wait_until([&] { return !opened.practise().is_working(); });
   QTest::mouseClick(opened.practise().score_panel().other(), Qt::LeftButton);
   CHECK(asked == 2);
   CHECK(opened.practise().page() == Practise::Page::score);

@@ -94,8 +94,7 @@ private:
       opened_.key(Qt::Key_T);
       const auto& head = opened_.run().head();
       const Vector3d vertex = head.skin().position(head.vertex()), start = opened_.place_of({task, 0});
-      opened_.face(start);
-      opened_.drag(opened_.pixel_of(vertex), opened_.pixel_of(start));
+      opened_.pull(vertex, start, true);
       snap("1-start-tape");
       opened_.stage().look_at({head.skin().smooth_normal(head.skin().closest(start)), head.axes().front},
                               start, 90);

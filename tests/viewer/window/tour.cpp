@@ -7,11 +7,11 @@
 #include "tests/viewer/window/tour_settings.h"
 
 // Walks through every screen and saves each as a picture, so that people can look at all of them in one go.
-// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands|chair|practise [SETTING]|every [SETTING]]]; with
+// usage: window_tour [FOLDER [lesson|contact|brain|cap|visit|hands|chair|practise|every [SETTING]]]; with
 // "lesson" the lesson's screens alone, with "contact" those of the gap under the coil and of how far off
 // hands are, with "brain" those that show a brain under the skin, with "cap" those of the cap, with "visit"
 // those of a visit and a course, with "hands" those of hands_tour.h, with "chair" those of tour_chair.h, with
-// "practise" those of an exercise, with "every" those of every_screen.h in three sizes and both themes, or in
+// "practise" those of practise_tour.h, with "every" those of every_screen.h in three sizes and both themes, or in
 // one SETTING of tour_settings.h. Says which label stands over another's symbol, and fails if one does.
 
 using namespace scalpmark;

@@ -21,19 +21,31 @@ QString small(double mm) {
   return QString::fromStdString(viewer::whole_length(mm));
 }
 
-}  // namespace
-
-UnsavedAnswer ask_about_unsaved(QWidget* parent) {
-  QMessageBox box(QMessageBox::Question, Dialogs::tr("Unsaved changes"),
-                  Dialogs::tr("The case has changes that are not saved."), QMessageBox::NoButton, parent);
+UnsavedAnswer ask_about_unsaved(QWidget* parent, const QString& title, const QString& sentence,
+                                const QString& discarding) {
+  QMessageBox box(QMessageBox::Question, title, sentence, QMessageBox::NoButton, parent);
   auto* save = box.addButton(Dialogs::tr("Save"), QMessageBox::AcceptRole);
-  auto* discard = box.addButton(Dialogs::tr("Discard the changes"), QMessageBox::DestructiveRole);
+  auto* discard = box.addButton(discarding, QMessageBox::DestructiveRole);
   box.addButton(Dialogs::tr("Keep working"), QMessageBox::RejectRole);
   box.setDefaultButton(save);
   box.exec();
   return box.clickedButton() == save      ? UnsavedAnswer::save
          : box.clickedButton() == discard ? UnsavedAnswer::discard
                                           : UnsavedAnswer::cancel;
+}
+
+}  // namespace
+
+UnsavedAnswer ask_about_unsaved(QWidget* parent) {
+  return ask_about_unsaved(parent, Dialogs::tr("Unsaved changes"),
+                           Dialogs::tr("The case has changes that are not saved."),
+                           Dialogs::tr("Discard the changes"));
+}
+
+UnsavedAnswer ask_about_unsaved_result(QWidget* parent) {
+  return ask_about_unsaved(parent, Dialogs::tr("Unsaved result"),
+                           Dialogs::tr("What was done in this exercise is not saved."),
+                           Dialogs::tr("Discard the result"));
 }
 
 ChangedAnswer ask_about_changed(QWidget* parent, const QString& file) {

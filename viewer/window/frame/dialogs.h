@@ -3,14 +3,14 @@
 #include <QWidget>
 
 #include "viewer/window/session/recovery.h"
+#include "viewer/window/session/unsaved_answer.h"
 
 namespace scalpmark::window {
 
-/// What may become of changes that are not saved.
-enum class UnsavedAnswer { save, discard, cancel };
-
 /// The boxes that stop the work for a question or a text to read. Each returns when it is closed.
 [[nodiscard]] UnsavedAnswer ask_about_unsaved(QWidget* parent);
+/// The same of what was put down in an exercise.
+[[nodiscard]] UnsavedAnswer ask_about_unsaved_result(QWidget* parent);
 /// What to do about a case that was changed on disk since it was read.
 enum class ChangedAnswer { other_name, keep_both, cancel };
 [[nodiscard]] ChangedAnswer ask_about_changed(QWidget* parent, const QString& file);

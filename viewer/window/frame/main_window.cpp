@@ -279,7 +279,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     event->ignore();
     return;
   }
-  if (!files_.may_leave()) {
+  if (!practise_->may_leave() || !files_.may_leave()) {
     event->ignore();
     return;
   }

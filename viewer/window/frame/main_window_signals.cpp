@@ -169,6 +169,7 @@ void MainWindow::connect_menus() {
 
 void MainWindow::connect_practise() {
   practise_->ask_replace = [this](const QString& path) { return ask_about_replacing(this, path); };
+  practise_->ask_unsaved = [this] { return ask_about_unsaved_result(this); };
   connect(practise_.get(), &Practise::notice, this, [this](const QString& sentence, bool done) {
     notice_->say(sentence, done ? NoticeBar::Kind::done : NoticeBar::Kind::problem);
   });

@@ -49,6 +49,7 @@ ClassPanel::ClassPanel(QWidget* parent) : QWidget(parent) {
   table_->verticalHeader()->hide();
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   table_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+  wrap_in_table(*table_);
   left_out_ = practise_text("problem");
   note_ = practise_text("quiet");
   note_->setText(viewer::translated(viewer::not_a_certificate()));
@@ -84,8 +85,9 @@ void ClassPanel::show_class(const viewer::ClassResults& results) {
                              QString::fromStdString(viewer::small_length(q.high))));
   }
   const QString unit = QString::fromStdString(viewer::small_unit());
-  table_->setHorizontalHeaderLabels(
-      {tr("Step"), tr("Done by"), tr("Own, %1").arg(unit), tr("Half of the class")});
+  table_->setHorizontalHeaderLabels({tr("Step"), in_two_lines(tr("Done by")),
+                                     in_two_lines(tr("Own, %1").arg(unit)),
+                                     in_two_lines(tr("Half of the class"))});
   const auto steps = geometry::class_steps(scores);
   table_->setRowCount(static_cast<int>(steps.size()));
   int row = 0;
@@ -110,12 +112,6 @@ void ClassPanel::size_type(int window_height) {
   constexpr double share = 1.0 / 42;  // read from the back of a room, as the lesson's captions nearly are
   const int px = std::clamp(static_cast<int>(share * window_height), 17, 32);
   table_->setStyleSheet(QStringLiteral("QTableWidget, QHeaderView::section { font-size: %1px; }").arg(px));
-  const QFontMetrics metrics([px] {
-    QFont font;
-    font.setPixelSize(px);
-    return font;
-  }());
-  table_->verticalHeader()->setDefaultSectionSize(metrics.lineSpacing() + 4);
 }
 
 }  // namespace scalpmark::window

@@ -1,9 +1,11 @@
 #include "viewer/window/practise/exercise_run.h"
 
 #include <algorithm>
+#include <chrono>
 #include <utility>
 
 #include "geometry/base/error.h"
+#include "models/exercises/result_file.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::window {
@@ -25,7 +27,11 @@ double within_half_turn(double deg) {
 
 }  // namespace
 
-ExerciseRun::ExerciseRun(QObject* parent) : QObject(parent) {
+ExerciseRun::ExerciseRun(QObject* parent)
+    : QObject(parent), clock_ms([] {
+        const auto now = std::chrono::steady_clock::now().time_since_epoch();
+        return std::chrono::duration_cast<std::chrono::milliseconds>(now).count();
+      }) {
   second_.setInterval(1000);
   connect(&second_, &QTimer::timeout, this, [this] {
     if (!is_on()) return;
@@ -42,12 +48,17 @@ void ExerciseRun::begin(const models::ExerciseSetup& setup, const models::Loaded
   loaded_ = std::make_shared<models::LoadedHead>(head);
   answers_ = std::move(answers);
   attempts_.clear();
+  saved_.clear();
   scores_.clear();
   start_try();
 }
 
+bool ExerciseRun::may_try_again() const {
+  return answers_ && tries_left().value_or(1) > 0 && attempts_.size() < models::most_attempts;
+}
+
 bool ExerciseRun::again() {
-  if (!answers_ || tries_left().value_or(1) <= 0) return false;
+  if (!may_try_again()) return false;
   start_try();
   return true;
 }
@@ -73,8 +84,7 @@ void ExerciseRun::start_try() {
   finger_.reset();
   task_ = 0;
   step_ = geometry::steps_of(tasks().front()).front();
-  since_start_.start();
-  since_task_.start();
+  try_began_ms_ = task_began_ms_ = clock_ms();
   second_.start();
   emit begun();
   emit step_changed();
@@ -84,8 +94,8 @@ void ExerciseRun::start_try() {
 // --- the task
 
 void ExerciseRun::stop_clock() {
-  if (since_task_.isValid())
-    now_.attempt.seconds[task()] += static_cast<double>(since_task_.restart()) / 1000;
+  const std::int64_t began_ms = std::exchange(task_began_ms_, clock_ms());
+  now_.attempt.seconds[task()] += static_cast<double>(task_began_ms_ - began_ms) / 1000;
 }
 
 void ExerciseRun::set_step(std::size_t task, const geometry::Step& step) {
@@ -141,8 +151,8 @@ bool ExerciseRun::is_done(const geometry::Step& step) const {
 void ExerciseRun::go_on_from(const geometry::Step& step) {
   auto steps = geometry::steps_of(step.task);
   std::rotate(steps.begin(), std::find(steps.begin(), steps.end(), step), steps.end());
-  const auto open = std::find_if(steps.begin(), steps.end(),
-                                 [this](const geometry::Step& s) { return !is_done(s); });
+  const auto open =
+      std::find_if(steps.begin(), steps.end(), [this](const geometry::Step& s) { return !is_done(s); });
   if (open == steps.end()) return;
   step_ = *open;
   emit step_changed();
@@ -150,13 +160,23 @@ void ExerciseRun::go_on_from(const geometry::Step& step) {
 
 std::optional<int> ExerciseRun::seconds_left() const {
   if (!answers_ || !setup_.exercise.minutes) return {};
-  const int gone = over_ ? 0 : static_cast<int>(since_start_.elapsed() / 1000);
+  const int gone = over_ ? 0 : static_cast<int>((clock_ms() - try_began_ms_) / 1000);
   return std::max(0, 60 * *setup_.exercise.minutes - gone);
 }
 
 std::optional<int> ExerciseRun::tries_left() const {
   if (!answers_ || !setup_.exercise.tries) return {};
   return std::max(0, *setup_.exercise.tries - static_cast<int>(attempts_.size()));
+}
+
+std::vector<geometry::Attempt> ExerciseRun::attempts_so_far() const {
+  std::vector<geometry::Attempt> all = attempts_;
+  if (is_on() && !now_.attempt.placed.empty()) all.push_back(now_.attempt);
+  return all;
+}
+
+bool ExerciseRun::has_unsaved() const {
+  return answers_ && attempts_so_far() != saved_;
 }
 
 // --- undo

@@ -1,9 +1,10 @@
 #pragma once
 
-#include <QElapsedTimer>
 #include <QObject>
 #include <QString>
 #include <QTimer>
+#include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -44,11 +45,15 @@ public:
 
   explicit ExerciseRun(QObject* parent = nullptr);
 
+  /// Milliseconds of a clock that only goes forward.
+  std::function<std::int64_t()> clock_ms;
+
   /// Begins the first try on a head. What was done before is forgotten.
   void begin(const models::ExerciseSetup& setup, const models::LoadedHead& head,
              std::shared_ptr<const geometry::RightAnswers> answers);
-  /// Another try on the same head. Refuses (false) one more than the exercise allows.
+  /// Another try on the same head. Refuses (false) one more than the exercise, or a result's file, allows.
   bool again();
+  [[nodiscard]] bool may_try_again() const;
   /// Leaves the exercise; nothing of it stays.
   void leave();
 
@@ -80,6 +85,12 @@ public:
   /// All tries that are over, the oldest first, and how each scores.
   [[nodiscard]] const std::vector<geometry::Attempt>& attempts() const { return attempts_; }
   [[nodiscard]] const std::vector<geometry::Score>& scores() const { return scores_; }
+  /// The same, with the one at hand if something was put down in it.
+  [[nodiscard]] std::vector<geometry::Attempt> attempts_so_far() const;
+  /// Something was put down that no file has.
+  [[nodiscard]] bool has_unsaved() const;
+  /// All of it is in a file now.
+  void mark_saved() { saved_ = attempts_so_far(); }
 
   // --- what hands do; places are brought onto the skin
   /// What follows until end_deed() is taken back as one.
@@ -158,9 +169,9 @@ private:
   OnHead now_;
   std::vector<OnHead> before_, after_;
   std::optional<Finger> finger_;
-  std::vector<geometry::Attempt> attempts_;
+  std::vector<geometry::Attempt> attempts_, saved_;
   std::vector<geometry::Score> scores_;
-  QElapsedTimer since_task_, since_start_;
+  std::int64_t task_began_ms_ = 0, try_began_ms_ = 0;
   QTimer second_;
 };
 

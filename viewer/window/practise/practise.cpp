@@ -84,6 +84,7 @@ void Practise::connect_run() {
   });
   connect(score_->again(), &QPushButton::clicked, &run_, &ExerciseRun::again);
   connect(score_->other(), &QPushButton::clicked, this, [this] {
+    if (!may_leave()) return;
     run_.leave();
     go_to(Page::setup);
   });
@@ -134,15 +135,7 @@ void Practise::set_shown(bool shown) {
   shown_ = shown;
   scroll_->setVisible(shown);
   stage_.set_coil_movable(!shown);
-  if (shown && page_ == Page::setup && !setup_is_of_case_ && session_.is_ready()) {
-    // What is not chosen here is the case's: lengths, coil, rules.
-    models::ExerciseSetup setup = models::default_exercise();
-    setup.the_case = session_.case_file().the_case;
-    setup.the_case.visits = {};
-    setup.the_case.label.clear();
-    setup_->show_setup(setup);
-    setup_is_of_case_ = true;
-  }
+  if (shown) take_case();
   if (!shown) {
     hand_->set_listening(false);
     return;
@@ -150,6 +143,19 @@ void Practise::set_shown(bool shown) {
   stage_.set_pointing(false);
   view_.reset();  // the stage was turned elsewhere meanwhile
   go_to(page_);
+}
+
+void Practise::take_case() {
+  if (setup_is_of_file_ || !session_.is_ready()) return;
+  models::ExerciseSetup setup = models::default_exercise();
+  setup.the_case = session_.case_file().the_case;
+  setup.the_case.visits = {};
+  setup.the_case.label.clear();
+  if (setup_is_shown_)
+    setup_->take_case(setup.the_case);
+  else
+    setup_->show_setup(setup);
+  setup_is_shown_ = true;
 }
 
 void Practise::set_unit(LengthUnit unit) {
@@ -263,8 +269,7 @@ void Practise::take_usual_tool() {
 // --- doing it
 
 models::ExerciseSetup Practise::with_own_head(models::ExerciseSetup setup) const {
-  // An exercise from a file brings its head along.
-  if (setup.exercise.drawn_head || !setup.folder.empty() || !session_.is_ready()) return setup;
+  if (setup.exercise.drawn_head || setup_->brings_head() || !session_.is_ready()) return setup;
   setup.head = session_.case_file().head;
   setup.folder = session_.case_file().folder;
   setup.the_case.tape_mm = session_.case_file().the_case.tape_mm;
@@ -315,7 +320,7 @@ void Practise::judge() {
 }
 
 void Practise::take_results(const QStringList& files) {
-  if (files.isEmpty()) return;
+  if (files.isEmpty() || !may_leave()) return;
   std::vector<std::filesystem::path> paths;
   for (const QString& file : files) paths.emplace_back(file.toStdString());
   std::sort(paths.begin(), paths.end());

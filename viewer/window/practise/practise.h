@@ -18,6 +18,7 @@
 #include "viewer/window/practise/setup_panel.h"
 #include "viewer/window/practise/task_panel.h"
 #include "viewer/window/session/session.h"
+#include "viewer/window/session/unsaved_answer.h"
 #include "viewer/window/stage_view/stage_view.h"
 
 namespace scalpmark::window {
@@ -31,6 +32,10 @@ public:
 
   /// Whether to replace a file of another kind that is there.
   std::function<bool(const QString& path)> ask_replace;
+  /// What becomes of an exercise whose result is not saved.
+  std::function<UnsavedAnswer()> ask_unsaved;
+  /// Where a file goes; empty: nowhere.
+  std::function<QString(const QString& title, const QString& name, const QString& filter)> ask_target;
 
   /// Stands left of the stage.
   [[nodiscard]] QWidget& column() { return *scroll_; }
@@ -60,7 +65,11 @@ public:
   void begin();
   void open_exercise(const QString& path);
   void save_exercise_to(const QString& path);
-  void save_result_to(const QString& path);
+  /// Whether the exercise may be left: nothing was put down since its result was saved, or the user said so.
+  [[nodiscard]] bool may_leave();
+  // Whether it worked:
+  bool save_result();
+  bool save_result_to(const QString& path);
   /// The results of a class, from the files dropped or chosen.
   void take_results(const QStringList& files);
   void save_class_page_to(const QString& path, viewer::Paper paper);
@@ -82,6 +91,8 @@ private:
   void connect_files();
   void go_to(Page page);
   void show_head_of_case();
+  /// What is not chosen in an exercise is the case's: lengths, coil, rules; not of one from a file.
+  void take_case();
   void show_class_on_stage();
   void judge();
   /// With the head of the window's case, where that is whose head it is done on.
@@ -90,9 +101,8 @@ private:
   void scroll_to_top();
   void take_usual_tool();
   [[nodiscard]] bool may_write(const QString& path, const char* format);
-  /// Writes by `write`, and says what came of it.
-  void write(const QString& path, const char* format, const std::function<void()>& write);
-  [[nodiscard]] QString ask_target(const QString& title, const QString& name, const QString& filter) const;
+  /// Writes by `write`, says what came of it, and whether it worked.
+  bool write(const QString& path, const char* format, const std::function<void()>& write);
 
   Session& session_;
   StageView& stage_;
@@ -107,7 +117,7 @@ private:
   ClassPanel* class_;
   LatestWork beginning_, judging_, gathering_;
   Page page_ = Page::setup;
-  bool shown_ = false, setup_is_of_case_ = false;
+  bool shown_ = false, setup_is_shown_ = false, setup_is_of_file_ = false;
   std::optional<viewer::View> view_;
   std::shared_ptr<const geometry::Tolerance> hands_, class_hands_;
   std::optional<viewer::ClassResults> results_;

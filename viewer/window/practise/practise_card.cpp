@@ -1,5 +1,8 @@
 #include "viewer/window/practise/practise_card.h"
 
+#include <QHeaderView>
+#include <cmath>
+
 namespace scalpmark::window {
 
 PractiseCard practise_card(const QString& heading) {
@@ -20,6 +23,24 @@ QLabel* practise_text(const char* name) {
   label->setObjectName(QString::fromLatin1(name));
   label->setWordWrap(true);
   return label;
+}
+
+void wrap_in_table(QTableWidget& table) {
+  table.setWordWrap(true);
+  table.verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  table.verticalHeader()->setMinimumSectionSize(0);
+}
+
+QString in_two_lines(const QString& heading) {
+  // At the space nearest to the middle.
+  qsizetype best = -1;
+  for (qsizetype i = 0; i < heading.size(); ++i)
+    if (heading[static_cast<int>(i)] == QLatin1Char(' ') &&
+        (best < 0 || std::abs(2 * i - heading.size()) < std::abs(2 * best - heading.size())))
+      best = i;
+  QString text = heading;
+  if (best >= 0) text[static_cast<int>(best)] = QLatin1Char('\n');
+  return text;
 }
 
 QPushButton* practise_button(const QString& text, const QString& tooltip) {

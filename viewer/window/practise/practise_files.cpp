@@ -27,6 +27,9 @@ QString ending_in(const QString& path, const QString& ending) {
 }  // namespace
 
 void Practise::connect_files() {
+  ask_target = [this](const QString& title, const QString& name, const QString& filter) {
+    return QFileDialog::getSaveFileName(&window_, title, name, filter);
+  };
   for (LatestWork* work : {&beginning_, &judging_, &gathering_})
     connect(work, &LatestWork::failed, this, [this, work](const QString& sentence) {
       emit rested();
@@ -49,10 +52,7 @@ void Practise::connect_files() {
     take_results(
         QFileDialog::getOpenFileNames(&window_, tr("Open the results of a class"), {}, result_filter()));
   });
-  connect(score_->save(), &QPushButton::clicked, this, [this] {
-    const QString path = ask_target(tr("Save the result"), tr("result"), result_filter());
-    if (!path.isEmpty()) save_result_to(ending_in(path, QStringLiteral(".json")));
-  });
+  connect(score_->save(), &QPushButton::clicked, this, &Practise::save_result);
   connect(class_->page(), &QPushButton::clicked, this, [this] {
     const QString path = ask_target(tr("Save the class page"), tr("class"), tr("Pages (*.pdf)"));
     if (!path.isEmpty()) save_class_page_to(ending_in(path, QStringLiteral(".pdf")), viewer::Paper::a4);
@@ -63,29 +63,42 @@ void Practise::connect_files() {
   });
 }
 
-QString Practise::ask_target(const QString& title, const QString& name, const QString& filter) const {
-  return QFileDialog::getSaveFileName(&window_, title, name, filter);
-}
-
 bool Practise::may_write(const QString& path, const char* format) {
   return !models::replaces_another_kind(path.toStdString(), format) || (ask_replace && ask_replace(path));
 }
 
-void Practise::write(const QString& path, const char* format, const std::function<void()>& write) {
-  if (!may_write(path, format)) return;
+bool Practise::write(const QString& path, const char* format, const std::function<void()>& write) {
+  if (!may_write(path, format)) return false;
   try {
     write();
     emit notice(tr("Saved: %1").arg(QFileInfo(path).fileName()), true);
+    return true;
   } catch (const std::exception& refusal) {
     emit notice(viewer::translated(refusal), false);
   }
+  return false;
+}
+
+bool Practise::may_leave() {
+  if (!run_.has_unsaved()) return true;
+  switch (ask_unsaved ? ask_unsaved() : UnsavedAnswer::cancel) {
+    case UnsavedAnswer::save:
+      return save_result();
+    case UnsavedAnswer::discard:
+      return true;
+    case UnsavedAnswer::cancel:
+      break;
+  }
+  return false;
 }
 
 void Practise::open_exercise(const QString& path) {
   try {
-    setup_->show_setup(models::read_exercise(path.toStdString()));
+    const models::ExerciseSetup setup = models::read_exercise(path.toStdString());
+    if (!may_leave()) return;
+    setup_->show_setup(setup);
     setup_->set_problem({});
-    setup_is_of_case_ = true;
+    setup_is_of_file_ = true;
     if (page_ != Page::setup) {
       run_.leave();
       go_to(Page::setup);
@@ -103,9 +116,15 @@ void Practise::save_exercise_to(const QString& path) {
   });
 }
 
-void Practise::save_result_to(const QString& path) {
-  write(path, "scalpmark-result", [&] {
-    models::write_result(path.toStdString(), {run_.setup(), score_->initials(), run_.attempts()});
+bool Practise::save_result() {
+  const QString path = ask_target(tr("Save the result"), tr("result"), result_filter());
+  return !path.isEmpty() && save_result_to(ending_in(path, QStringLiteral(".json")));
+}
+
+bool Practise::save_result_to(const QString& path) {
+  return write(path, "scalpmark-result", [&] {
+    models::write_result(path.toStdString(), {run_.setup(), score_->initials(), run_.attempts_so_far()});
+    run_.mark_saved();
   });
 }
 

@@ -67,6 +67,7 @@ private:
   /// The part of the coil that is seen there: "handle", or any other; empty beside it.
   [[nodiscard]] std::string coil_part_at(const QPointF& at) const;
   [[nodiscard]] bool is_near(const Eigen::Vector3d& place, const QPointF& at) const;
+  [[nodiscard]] bool hand_in_sight() const;
   [[nodiscard]] bool near_start(const Eigen::Vector3d& end) const;
   /// Along the picture's horizontal, which is how a line is drawn that nobody has given a direction.
   [[nodiscard]] Eigen::Vector3d across_picture() const;

@@ -82,6 +82,14 @@ bool PractiseHand::arrow(double right, double up, Qt::KeyboardModifiers with) {
   return true;
 }
 
+/// Behind the head, where another side of it was looked at since, nobody would see what the hand does.
+bool PractiseHand::hand_in_sight() const {
+  constexpr double same_skin_mm = 10;
+  if (!by_keys_) return false;
+  const auto seen = skin_at(stage_.stage().sight().project(*by_keys_));
+  return seen && (*seen - *by_keys_).norm() < same_skin_mm;
+}
+
 void PractiseHand::move_hand(double right_mm, double up_mm) {
   const viewer::Sight& sight = stage_.stage().sight();
   const auto moved_by = [&](const Vector3d& from) {
@@ -95,7 +103,7 @@ void PractiseHand::move_hand(double right_mm, double up_mm) {
     }
     return;
   }
-  const bool fresh = !by_keys_;
+  const bool fresh = !hand_in_sight();
   if (fresh) by_keys_ = skin_at({sight.width_px / 2.0, sight.height_px / 2.0});
   if (!by_keys_) return;
   if (!fresh)
@@ -112,7 +120,7 @@ void PractiseHand::set_down_by_key() {
     run_.put_coil_down();
     return;
   }
-  if (!by_keys_) by_keys_ = skin_at({sight.width_px / 2.0, sight.height_px / 2.0});
+  if (!hand_in_sight()) by_keys_ = skin_at({sight.width_px / 2.0, sight.height_px / 2.0});
   if (!by_keys_) return;
   if (tool_ == Tool::finger) {
     run_.press_finger(run_.finger() ? std::nullopt : by_keys_);

@@ -47,6 +47,7 @@ ScorePanel::ScorePanel(ExerciseRun& run, QWidget* parent) : QWidget(parent), run
   table_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
   for (const int column_at : {1, 2})
     table_->horizontalHeader()->setSectionResizeMode(column_at, QHeaderView::ResizeToContents);
+  wrap_in_table(*table_);
   table_->setMinimumHeight(220);
   step_ = practise_text();
   trained_ = practise_text("quiet");
@@ -100,7 +101,8 @@ std::size_t ScorePanel::score_count() const {
 void ScorePanel::fill_table() {
   const QSignalBlocker quiet(table_);
   const QString unit = QString::fromStdString(viewer::small_unit());
-  table_->setHorizontalHeaderLabels({tr("Step"), tr("Own, %1").arg(unit), tr("Carried, %1").arg(unit)});
+  table_->setHorizontalHeaderLabels(
+      {tr("Step"), in_two_lines(tr("Own, %1").arg(unit)), in_two_lines(tr("Carried, %1").arg(unit))});
   table_->horizontalHeaderItem(1)->setToolTip(
       tr("One's own error: from where the step should be, given what came before"));
   table_->horizontalHeaderItem(2)->setToolTip(tr("Error carried over: what earlier steps had done to it"));
@@ -135,7 +137,7 @@ void ScorePanel::show_score() {
   if (repeated)
     steady_->setText(viewer::translated(viewer::steadiness_sentence(geometry::steadiness(run_.scores()))));
   const auto left = run_.tries_left();
-  again_->setEnabled(left.value_or(1) > 0);
+  again_->setEnabled(run_.may_try_again());
   again_->setText(left ? tr("Again, same head (%1 left)").arg(*left) : tr("Again, same head"));
   show_step(score().worst ? score().worst : score().pulse ? std::nullopt : std::optional<std::size_t>(0));
 }
@@ -150,6 +152,7 @@ void ScorePanel::show_step(std::optional<std::size_t> index) {
   {
     const QSignalBlocker quiet(table_);
     table_->setCurrentCell(static_cast<int>(index.value_or(score().steps.size())), 0);
+    table_->scrollTo(table_->currentIndex());
   }
   show_text();
   emit step_shown();

@@ -131,7 +131,7 @@ QWidget* SetupPanel::build_limits() {
   tries_ = spin(tr("Tries"), 0, geometry::most_tries, tr("no limit"),
                 tr("How often it may be done; 0 is no limit, %1 the most").arg(geometry::most_tries));
   title_ = new QLineEdit;
-  title_->setMaxLength(80);
+  title_->setMaxLength(static_cast<int>(geometry::longest_title));
   title_->setAccessibleName(tr("Name of the exercise"));
   title_->setToolTip(tr("What the exercise is called in its file and on the class page; may stay empty"));
   int row = 0;

@@ -23,6 +23,10 @@ public:
   /// As an exercise file, or the window's case, has it.
   void show_setup(const models::ExerciseSetup& setup);
   [[nodiscard]] models::ExerciseSetup setup() const;
+  /// Lengths, coil and rules of this case from now on; what is chosen here stays.
+  void take_case(const geometry::Case& the_case) { setup_.the_case = the_case; }
+  /// The exercise is on a head that its file brings along, not on that of the window's case.
+  [[nodiscard]] bool brings_head() const { return !setup_.exercise.drawn_head && !setup_.folder.empty(); }
   /// A sentence about the exercise; empty: none.
   void set_problem(const QString& sentence);
   [[nodiscard]] QString problem() const { return problem_->text(); }

@@ -72,14 +72,12 @@ QWidget* TaskPanel::build_task() {
   row->addWidget(progress_, 1);
   row->addWidget(clock_);
   order_ = practise_text("larger");
-  written_ = practise_text("strong");
   steps_ = new QListWidget;
   steps_->setObjectName("pulses");
   steps_->setAccessibleName(tr("Steps of the task"));
   steps_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   card.rows->addLayout(row);
   card.rows->addWidget(order_);
-  card.rows->addWidget(written_);
   card.rows->addWidget(steps_);
   for (const geometry::Step& step : geometry::steps_of(Task::three_tapes)) {
     auto* field = new LengthField(viewer::translated(viewer::step_name(step)), reading_mm);
@@ -172,9 +170,6 @@ void TaskPanel::show_run() {
                          .arg(run_.tasks().size())
                          .arg(viewer::translated(viewer::task_name(task))));
   order_->setText(viewer::translated(viewer::task_order(run_.answers(), task)));
-  written_->setVisible(task == Task::find_again);
-  if (task == Task::find_again)
-    written_->setText(viewer::translated(viewer::written_distances(run_.answers().lost.written)));
   for (LengthField* field : readings_) field->setVisible(task == Task::three_tapes);
   if (task == Task::three_tapes)
     for (const geometry::Step& step : geometry::steps_of(task)) {
@@ -200,9 +195,8 @@ void TaskPanel::show_steps() {
     const bool done = run_.is_done(step);
     steps_->item(step.which)->setText(done ? tr("%1, done").arg(name) : name);
     steps_->item(step.which)
-        ->setToolTip(step.task == Task::grid
-                         ? viewer::translated(viewer::spot_name(geometry::spot_of(step)))
-                         : QString());
+        ->setToolTip(step.task == Task::grid ? viewer::translated(viewer::spot_name(geometry::spot_of(step)))
+                                             : QString());
   }
   steps_->setCurrentRow(run_.step().which);
   steps_->ensurePolished();

@@ -44,7 +44,7 @@ private:
 
   ExerciseRun& run_;
   PractiseHand& hand_;
-  QLabel *progress_, *clock_, *order_, *written_, *how_;
+  QLabel *progress_, *clock_, *order_, *how_;
   QListWidget* steps_;
   std::array<LengthField*, 3> readings_{};
   std::map<Tool, QPushButton*> tools_;
