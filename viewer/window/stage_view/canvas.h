@@ -11,10 +11,10 @@ namespace scalpmark::window {
 class UnseenWindow;
 
 /// What VTK draws as a picture that an ordinary widget paints: drawn out of sight, by a context of its own,
-/// and read back. Where OpenGL is software, a widget that is drawn by OpenGL itself (QVTKOpenGLNativeWidget)
-/// costs as much as its content: the picture is copied twice, and then the whole window is put together by
-/// OpenGL for each frame. A graphics card hands 1280 x 800 pixels back in 1 to 2 ms, of the 16.7 that a frame
-/// may take.
+/// and read back. A widget that is drawn by OpenGL itself (QVTKOpenGLNativeWidget) has its picture copied
+/// twice, and then the whole window put together by OpenGL for each frame; where OpenGL is software that is a
+/// good part of a frame. A graphics card takes 1 to 2 ms to hand 1280 x 800 pixels back (from experience, not
+/// measured here), of the 16.7 that a frame may take.
 class Canvas {
 public:
   Canvas();
