@@ -38,7 +38,7 @@ std::string own_format(std::string_view bytes) {
   // Qt writes a PDF's creator in UTF-16, the higher byte first.
   if (bytes.starts_with("%PDF-"sv)) return has("\0S\0c\0a\0l\0p\0m\0a\0r\0k"sv) ? "scalpmark-pdf" : "";
   if (bytes.starts_with("<!DOCTYPE html>"sv))
-    return has("<meta name=\"generator\" content=\"Scalpmark\">"sv) ? "scalpmark-html" : "";
+    return has("<meta name=\"generator\" content=\"Scalpmark "sv) ? "scalpmark-html" : "";
   if (bytes.starts_with("ply\n"sv)) return has(own_ply_comment) ? "scalpmark-ply" : "";
   // glTF in one file: its heading begins with who made it.
   if (bytes.starts_with("glTF")) return has("\"generator\":\"Scalpmark "sv) ? "scalpmark-glb" : "";

@@ -113,6 +113,8 @@ const { data } = inside(technician);
   };
   await type('site', site.map(({ mm }) => mm));
   await type('edge', edge.map(({ mm }) => mm));
+  await tab.locator('[data-mark="edge"]').last().press('Enter');
+  expect(await tab.waitForSelector('#verdict .verdict', { timeout: 120000 }).then(() => true, () => false), 'Enter in a field checks');
   expect((await check()).startsWith('Agrees'), "the plan's own tapes agree", await text(tab, '#verdict'));
   // Marks that were made for a site a centimetre further forward.
   const further = bench();
@@ -209,6 +211,42 @@ for (const [face, live] of [['patient', false], ['class', true], ['technician', 
       [...asked, ...wrong].join(' '));
     await context.close();
   }
+}
+
+{
+  // Off the defaults: the right side, another coil, inches, German; every face on one printed page, A4 and Letter.
+  const right = bench();
+  right.side = 'right';
+  right.coil.model = 'figure-8-90';
+  for (const [face, live] of [['patient', false], ['class', true], ['technician', true]])
+    for (const [name, contents, ...options] of [
+      ['right-inches', right, '--lengths', 'in'], ['right-german', right, '--language', 'de'], ['usual', bench()],
+    ]) {
+      const file = page(`${face}-${name}`, contents, '--for', face, ...options);
+      const { tab, context, wrong } = await open(file, { size: 'phone', live });
+      await tab.screenshot({ path: join(pictures, `${face}-${name}-phone.png`), fullPage: true });
+      const wide = await tab.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(wide <= 0 && wrong.length === 0, `${face}, ${name}: nothing stands out on a phone`, `${wide} px ${wrong.join(' ')}`);
+      for (const format of ['A4', 'Letter']) {
+        const pdf = join(pictures, `${face}-${name}-${format}.pdf`);
+        await tab.pdf({ path: pdf, format });
+        expect(/Pages:\s+1\n/.test(run(['pdfinfo', pdf])), `${face}, ${name}: prints on one page of ${format}`, run(['pdfinfo', pdf]));
+      }
+      await tab.setViewportSize({ width: 1280, height: 800 });
+      await tab.waitForTimeout(300);
+      await tab.screenshot({ path: join(pictures, `${face}-${name}-desk.png`) });
+      if (name === 'right-german') {
+        const said = await tab.evaluate(() => document.documentElement.lang + ' ' + document.body.innerText);
+        expect(said.startsWith('de') && !/\b(the|coil|patient's)\b/i.test(said.replace(/Licen[cs]e[^]*$/i, '')), `${face}: German throughout`,
+          said.match(/.{0,20}\b(the|coil|patient's)\b.{0,20}/i)?.[0]);
+      }
+      if (name === 'right-inches' && face !== 'patient') {
+        // A coil's name has its size in it.
+        const said = (await tab.evaluate(() => document.getElementById('panel').innerText)).replace(/coil, 90 mm/, 'coil');
+        expect(/\bin\b/.test(said) && !/\d (cm|mm)\b/.test(said), `${face}: inches throughout`, said.match(/.{0,30}\d (cm|mm)\b.{0,20}/)?.[0]);
+      }
+      await context.close();
+    }
 }
 
 {

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "geometry/base/message.h"
+#include "models/files/made_by.h"
 #include "viewer/page/html.h"
 #include "viewer/page/packed.h"
 #include "viewer/page/page_data.h"
@@ -74,8 +75,8 @@ std::string page_html(const models::CaseFile& case_file, const models::LoadedHea
   std::string out =
       "<!DOCTYPE html>\n<html lang=\"" + words(Words::tr("en", "this language, by ISO 639-1")) +
       "\">\n<head>\n<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"" +
-      escaped(policy(parts)) +
-      "\">\n<meta name=\"generator\" content=\"Scalpmark\">\n<meta name=\"viewport\" "
+      escaped(policy(parts)) + "\">\n<meta name=\"generator\" content=\"" + models::made_by() +
+      "\">\n<meta name=\"viewport\" "
       "content=\"width=device-width, initial-scale=1\">\n<title>" +
       escaped(page_title(of_page, face)) + "</title>\n<style>" + parts.look + "</style>\n</head>\n";
   out += page_body(of_page, scenes, face, parts.licences);

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "viewer/page/html.h"
+#include "viewer/words/find_again.h"
 #include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
@@ -115,7 +116,7 @@ std::string check_html(bool has_edge_mark) {
   return out + "<p class=\"quiet\">" +
          html_words(
              Words::tr("Type what the tape reads from two or more points to each of today's marks, in %1."),
-             {tape_unit()}) +
+             {tape_unit_in_words()}) +
          "</p>\n<form id=\"tapes\">\n" + tape_fields("site", Words::tr("Site mark")) +
          tape_fields("edge", Words::tr("Edge mark")) + "<p>" +
          button("check", html_words(Words::tr("Check"))) +

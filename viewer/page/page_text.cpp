@@ -3,9 +3,12 @@
 #include <QString>
 
 #include "geometry/coil/mark_rule.h"
+#include "models/files/made_by.h"
 #include "viewer/page/html.h"
 #include "viewer/page/page_controls.h"
+#include "viewer/sheet/date.h"
 #include "viewer/stage/things/surroundings.h"
+#include "viewer/words/data_words.h"
 #include "viewer/words/find_again.h"
 #include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
@@ -28,10 +31,10 @@ std::string find_again_html(const geometry::Plan& plan) {
     if (marks.empty() || marks.back() != tape.mark) marks.push_back(tape.mark);
     if (marks.size() == 1) froms.push_back(tape.from);
   }
-  std::string out =
-      "<table id=\"find-again\"><caption>" +
-      html_words(Words::tr("To find the marks again: tape in %1 from", "cm or inches"), {tape_unit()}) +
-      "</caption>\n<thead><tr><td></td>";
+  std::string out = "<table id=\"find-again\"><caption>" +
+                    html_words(Words::tr("To find the marks again: tape in %1 from", "cm or inches"),
+                               {tape_unit_in_words()}) +
+                    "</caption>\n<thead><tr><td></td>";
   for (const auto& mark : marks) out += "<th scope=\"col\">" + escaped(mark) + "</th>";
   out += "</tr></thead>\n<tbody>\n";
   for (std::size_t row = 0; row < froms.size(); ++row) {
@@ -50,7 +53,7 @@ std::string coil_html(const HeadOfPage& head) {
   const auto row = [&](const std::string& name, const std::string& value) {
     out += "<div><dt>" + name + "</dt><dd>" + value + "</dd></div>\n";
   };
-  row(html_words(Words::tr("Coil")), escaped(c.coil.model.title));
+  row(html_words(Words::tr("Coil")), escaped(coil_text(c.coil.model.title)));
   row(html_words(Words::tr("Angle")), escaped(coil_angle(site.angle_deg)));
   row(html_words(Words::tr("Centre to front edge")), escaped(tape_length(c.coil.centre_to_edge_mm)));
   row(html_words(Words::tr("Edge mark drawn by")),
@@ -138,7 +141,8 @@ std::string page_body(const HeadOfPage& head, const std::vector<PageDrawn>& scen
         escaped(head.said + (face == Face::patient || head.how_far.empty() ? "" : " " + head.how_far)),
         "quiet");
   out += "</header>\n<main>\n" + stage_html(face) + panel_html(head, scenes, face) + "</main>\n";
-  out += "<footer><p>" + escaped(caution_text()) + "</p>\n<details id=\"licences\"><summary>" +
+  out += "<footer><p>" + escaped(caution_text() + " " + models::made_by() + ", " + date_today() + ".") +
+         "</p>\n<details id=\"licences\"><summary>" +
          html_words(Words::tr("Licences of what is in this page")) + "</summary><pre>" + escaped(licences) +
          "</pre></details></footer>\n";
   if (face == Face::technician) out += next_mark_html();

@@ -7,14 +7,15 @@
 namespace scalpmark::viewer {
 
 SheetTable find_again_table(const geometry::Plan& plan) {
-  SheetTable t{words(Words::tr("To find the marks again: tape in %1 from", "cm or inches"), {tape_unit()}),
-               {{"", 0.24, false},
-                {words(Words::tr("vertex")), 0.19, true},
-                {words(Words::tr("nasion")), 0.19, true},
-                {words(Words::tr("left tragus")), 0.19, true},
-                {words(Words::tr("right tragus")), 0.19, true}},
-               {},
-               ""};
+  SheetTable t{
+      words(Words::tr("To find the marks again: tape in %1 from", "cm or inches"), {tape_unit_in_words()}),
+      {{"", 0.24, false},
+       {words(Words::tr("vertex")), 0.19, true},
+       {words(Words::tr("nasion")), 0.19, true},
+       {words(Words::tr("left tragus")), 0.19, true},
+       {words(Words::tr("right tragus")), 0.19, true}},
+      {},
+      ""};
   for (const TapeToRead& tape : find_again(plan)) {
     if (t.rows.empty() || t.rows.back().front() != tape.mark) t.rows.push_back({tape.mark});
     t.rows.back().push_back(tape_number(tape.mm));

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "viewer/words/numbers.h"
 #include "viewer/words/words.h"
 
 namespace scalpmark::viewer {
@@ -21,6 +22,10 @@ std::vector<TapeToRead> find_again(const geometry::Plan& plan) {
   add(Words::tr("Site mark"), plan.treatment.pulse_tape);
   if (plan.treatment.mark) add(Words::tr("Edge mark"), plan.treatment.edge_mark_tape);
   return all;
+}
+
+std::string tape_unit_in_words() {
+  return length_unit() == LengthUnit::inch ? words(Words::tr("inches", "tape in inches from")) : tape_unit();
 }
 
 }  // namespace scalpmark::viewer

@@ -17,4 +17,7 @@ struct TapeToRead {
 /// there.
 [[nodiscard]] std::vector<TapeToRead> find_again(const geometry::Plan& plan);
 
+/// What tapes are read in, within a sentence: "cm", "inches".
+[[nodiscard]] std::string tape_unit_in_words();
+
 }  // namespace scalpmark::viewer

@@ -9,12 +9,14 @@
 #include "geometry/plan/solve.h"
 #include "models/cases/case_head.h"
 #include "models/cases/demo_case.h"
+#include "models/files/made_by.h"
 #include "models/files/own_files.h"
 #include "models/generic/generic_head.h"
 #include "tests/support/temporary_folder.h"
 #include "viewer/page/kernel/skin_bytes.h"
 #include "viewer/page/packed.h"
 #include "viewer/page/page_head.h"
+#include "viewer/sheet/date.h"
 #include "viewer/words/error.h"
 #include "viewer/words/find_again.h"
 #include "viewer/words/numbers.h"
@@ -65,6 +67,16 @@ TEST_CASE("a technician's page says the lengths that find the marks again, scrip
   const std::string page = page_of(s, Face::technician);
   for (const TapeToRead& tape : find_again(s.plan)) CHECK(has(page, "<td>" + tape_number(tape.mm) + "</td>"));
   CHECK(models::own_format(page) == "scalpmark-html");
+}
+
+TEST_CASE("every page says which version made it, and when", "[page]") {
+  const Solved s = solved(models::demo_case());
+  for (const Face face : all_faces) {
+    const std::string page = page_of(s, face);
+    CHECK(has(page, "content=\"" + models::made_by() + "\""));
+    CHECK(has(page.substr(page.find("<footer>")), models::made_by() + ", " + date_today()));
+    CHECK(models::own_format(page) == "scalpmark-html");
+  }
 }
 
 TEST_CASE("a patient's page holds no case, no label, no kernel and no length", "[page]") {

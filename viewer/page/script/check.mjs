@@ -15,6 +15,12 @@ export class Check {
       this.begin();
     });
     this.form?.addEventListener('input', () => (this.chosen = {}));
+    // Enter in a field, which a browser leaves alone in a form of several fields.
+    this.form?.addEventListener('keydown', (event) => {
+      if (event.key !== 'Enter' || event.target.tagName !== 'INPUT') return;
+      event.preventDefault();
+      this.begin();
+    });
   }
 
   start(helper) {
