@@ -42,7 +42,7 @@ WindowSpread::WindowSpread(const Surface& skin, const SurfacePoint& source, Keep
     : skin_(skin),
       source_(source),
       keep_(keep),
-      faces_(skin.triangles().size()),
+      faces_(new Face[skin.triangles().size()]),
       face_ready_(skin.triangles().size(), 0),
       vertices_(skin.vertices().size()) {
   for (int k = 0; k < 3; ++k)
