@@ -8,6 +8,7 @@
 #include "geometry/coil/underside.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 #include "tests/support/sentence.h"
 
 using namespace scalpmark::geometry;
@@ -16,13 +17,6 @@ using Eigen::Vector2d;
 using Eigen::Vector3d;
 
 namespace {
-
-constexpr double R = 90;
-
-const Head& ball() {
-  static const Head head = sphere_head(R, 7);
-  return head;
-}
 
 std::vector<Vector2d> disc(double radius, const Vector2d& centre = {0, 0}) {
   std::vector<Vector2d> outline;
@@ -62,7 +56,7 @@ LaidPose on_top(double z) {
 
 // R - sqrt(R2 - r2): the height of a tangent plane over a sphere (elementary geometry).
 TEST_CASE("a flat disc rests on a sphere by its centre, and the gap grows as the closed form says") {
-  const Contact c = contact(ball(), with(flat_disc()), on_top(R));
+  const Contact c = contact(fine_ball(), with(flat_disc()), on_top(ball_mm));
   CHECK(c.resting_lift_mm < 0.01);
   REQUIRE_FALSE(c.touches.empty());
   CHECK(c.touches.front().under.norm() < 3);
@@ -71,7 +65,7 @@ TEST_CASE("a flat disc rests on a sphere by its centre, and the gap grows as the
   CHECK(c.map.size() > 600);
   for (const GapPoint& g : c.map) {
     REQUIRE(g.gap_mm);
-    CHECK(*g.gap_mm == Approx(R - std::sqrt(R * R - g.at.squaredNorm())).margin(0.03));
+    CHECK(*g.gap_mm == Approx(ball_mm - std::sqrt(ball_mm * ball_mm - g.at.squaredNorm())).margin(0.03));
   }
   CHECK(on_centre(c));
 }
@@ -101,18 +95,18 @@ TEST_CASE("a flat disc on an ellipsoid: the gap under each wing as the closed fo
 TEST_CASE("an angled coil rests on its wings, its centre clear, as the closed form on a sphere says") {
   for (const double bend : {5.0, 15.0, 22.0}) {
     const double b = bend * M_PI / 180;
-    const Contact c = contact(ball(), with(angled(bend)), on_top(R));
-    CHECK(c.lift_mm == Approx(R / std::cos(b) - R).margin(0.02));
-    CHECK(c.rests_on_wings == (R / std::cos(b) - R > 0.5 && R * std::sin(b) > 8));
+    const Contact c = contact(fine_ball(), with(angled(bend)), on_top(ball_mm));
+    CHECK(c.lift_mm == Approx(ball_mm / std::cos(b) - ball_mm).margin(0.02));
+    CHECK(c.rests_on_wings == (ball_mm / std::cos(b) - ball_mm > 0.5 && ball_mm * std::sin(b) > 8));
     REQUIRE(c.touches.size() >= 2);
     for (const Touch& t : c.touches) {
-      CHECK(std::abs(t.under.x()) == Approx(R * std::sin(b)).margin(2));
-      CHECK(std::abs(t.skin.norm() - R) < 0.02);
+      CHECK(std::abs(t.under.x()) == Approx(ball_mm * std::sin(b)).margin(2));
+      CHECK(std::abs(t.skin.norm() - ball_mm) < 0.02);
     }
     for (const GapPoint& g : c.map) {
       REQUIRE(g.gap_mm);
-      const double underside = R / std::cos(b) - std::tan(b) * std::abs(g.at.x());
-      CHECK(*g.gap_mm == Approx(underside - std::sqrt(R * R - g.at.squaredNorm())).margin(0.04));
+      const double underside = ball_mm / std::cos(b) - std::tan(b) * std::abs(g.at.x());
+      CHECK(*g.gap_mm == Approx(underside - std::sqrt(ball_mm * ball_mm - g.at.squaredNorm())).margin(0.04));
     }
     if (!c.rests_on_wings) continue;
     CHECK_FALSE(on_centre(c));
@@ -123,11 +117,11 @@ TEST_CASE("an angled coil rests on its wings, its centre clear, as the closed fo
 }
 
 TEST_CASE("an angled coil laid askew rests on one wing; rocked back it would rest on both") {
-  const LaidPose flat = on_top(R);
+  const LaidPose flat = on_top(ball_mm);
   const CoilPose askew = tilted(flat.pose, {4, 0});
   LaidPose p = flat;
   p.pose.normal = askew.normal;
-  const Contact c = contact(ball(), with(angled(15)), p);
+  const Contact c = contact(fine_ball(), with(angled(15)), p);
   CHECK_FALSE(c.rests_on_wings);
   CHECK_FALSE(on_wings(c));
   for (const Touch& t : c.touches) CHECK(t.part == "right wing");
@@ -137,7 +131,7 @@ TEST_CASE("an angled coil laid askew rests on one wing; rocked back it would res
 
 TEST_CASE("a leaning wall of a bent wing is no way into the head either") {
   // A spike beside the right wing's outer edge, below the wall's overhang: it is in the way of the wall.
-  const Surface smooth = sphere(R, 7);
+  const Surface smooth = sphere(ball_mm, 7);
   const double b = 20 * M_PI / 180;
   const Vector3d beside(80 * std::cos(b) + 10 * std::sin(b), 0, 0);
   std::vector<Vector3d> moved = smooth.vertices();
@@ -155,7 +149,7 @@ TEST_CASE("a leaning wall of a bent wing is no way into the head either") {
   const Surface skin = smooth.moved(moved);
   const Vector3d spike = moved[static_cast<size_t>(raised)];
   CoilPose pose;
-  pose.pulse = {0, 0, R};
+  pose.pulse = {0, 0, ball_mm};
   const double lift = clearing_lift(skin, angled(20), pose);
   // The spike's tip in the wing's own frame, the coil lifted: not between its faces.
   const Vector3d d = spike - pose.pulse - Vector3d(0, 0, lift);
@@ -168,48 +162,49 @@ TEST_CASE("a leaning wall of a bent wing is no way into the head either") {
 // middle; its axis then runs R tan t past the middle, and leaves a sphere of radius r at asin(R tan t / r) -
 // t from the top (elementary geometry).
 TEST_CASE("a tilted coil's axis meets the skin where the closed form on a sphere says") {
-  const CoilPose pose{{0, 0, R}, Vector3d::UnitZ(), Vector3d::UnitY()};
+  const CoilPose pose{{0, 0, ball_mm}, Vector3d::UnitZ(), Vector3d::UnitY()};
   for (const Tilt tilt : {Tilt{8, 0}, Tilt{0, -8}, Tilt{-15, 0}, Tilt{0, 15}}) {
     const double t = std::hypot(tilt.roll_deg, tilt.pitch_deg) * M_PI / 180;
-    const TiltedCoil c = tilt_coil(ball().skin(), flat_disc(), pose, tilt);
-    CHECK(c.centre.norm() == Approx(R / std::cos(t)).margin(0.02));
+    const TiltedCoil c = tilt_coil(fine_ball().skin(), flat_disc(), pose, tilt);
+    CHECK(c.centre.norm() == Approx(ball_mm / std::cos(t)).margin(0.02));
     REQUIRE(c.meets);
     const double arc = std::asin(std::tan(t)) - t;
-    CHECK(c.moved_mm == Approx(2 * R * std::sin(arc / 2)).margin(0.03));
+    CHECK(c.moved_mm == Approx(2 * ball_mm * std::sin(arc / 2)).margin(0.03));
     // 20 mm deeper: on a smaller sphere, as a brain would be.
-    const double r = R - 20, deep = std::asin(R * std::tan(t) / r) - t;
+    const double r = ball_mm - 20, deep = std::asin(ball_mm * std::tan(t) / r) - t;
     const Surface inner = sphere(r, 6);
     const auto hit = inner.ray_hit(c.centre, c.axis, 100);
     REQUIRE(hit);
     CHECK((inner.position(hit->point) - Vector3d(0, 0, r)).norm() ==
           Approx(2 * r * std::sin(deep / 2)).margin(0.05));
   }
-  const TiltedCoil rolled = tilt_coil(ball().skin(), flat_disc(), pose, {10, 0});
+  const TiltedCoil rolled = tilt_coil(fine_ball().skin(), flat_disc(), pose, {10, 0});
   CHECK(rolled.pose.right().z() < 0);  // positive roll lowers the right side
-  const TiltedCoil pitched = tilt_coil(ball().skin(), flat_disc(), pose, {0, 10});
+  const TiltedCoil pitched = tilt_coil(fine_ball().skin(), flat_disc(), pose, {0, 10});
   CHECK(pitched.pose.front.z() > 0);  // positive pitch raises the front
 }
 
 // The same closed form: the plane's height over a sphere, and the axis' way past its middle.
 TEST_CASE("a coil held askew: its axis, its gaps and its touch as the closed form on a sphere says") {
-  LaidPose p = on_top(R);
+  LaidPose p = on_top(ball_mm);
   p.forward = Vector3d::UnitY();
   p.inward = -Vector3d::UnitX();
   ContactOptions options;
   options.tilt = {8, 0};
-  const Contact c = contact(ball(), with(flat_disc()), p, options);
+  const Contact c = contact(fine_ball(), with(flat_disc()), p, options);
   const double t = 8 * M_PI / 180, arc = std::asin(std::tan(t)) - t;
   REQUIRE(c.askew);
-  CHECK(c.askew->skin_moved_mm == Approx(2 * R * std::sin(arc / 2)).margin(0.03));
+  CHECK(c.askew->skin_moved_mm == Approx(2 * ball_mm * std::sin(arc / 2)).margin(0.03));
   // The tilted plane touches the sphere R tan t from the centre of the face, on the side that is lowered.
   REQUIRE(c.touches.size() == 1);
-  CHECK(c.touches.front().under.x() == Approx(R * std::tan(t)).margin(1));
-  CHECK(c.lift_mm == Approx(R - R * std::sqrt(1 - std::tan(t) * std::tan(t))).margin(0.03));
+  CHECK(c.touches.front().under.x() == Approx(ball_mm * std::tan(t)).margin(1));
+  CHECK(c.lift_mm == Approx(ball_mm - ball_mm * std::sqrt(1 - std::tan(t) * std::tan(t))).margin(0.03));
   for (const GapPoint& g : c.map) {
-    const Vector2d from_touch = g.at - Vector2d(R * std::tan(t), 0);
-    if (from_touch.norm() >= R - 1) continue;  // past the ball's side
+    const Vector2d from_touch = g.at - Vector2d(ball_mm * std::tan(t), 0);
+    if (from_touch.norm() >= ball_mm - 1) continue;  // past the ball's side
     REQUIRE(g.gap_mm);
-    CHECK(*g.gap_mm == Approx(R - std::sqrt(R * R - from_touch.squaredNorm())).margin(0.06));
+    CHECK(*g.gap_mm ==
+          Approx(ball_mm - std::sqrt(ball_mm * ball_mm - from_touch.squaredNorm())).margin(0.06));
   }
   // Rolled to the right the axis runs to the coil's left: here toward the midline.
   CHECK(c.askew->skin_way.outward == (c.askew->skin.x() < 0 ? -1 : 1));
@@ -219,40 +214,42 @@ TEST_CASE("a coil held askew: its axis, its gaps and its touch as the closed for
 TEST_CASE("the gap under the middle of each wing as the closed form on a sphere says") {
   Coil coil = flat_disc();
   coil.windings = {{{-30, 0}, 20, 50, 9, 0}, {{30, 10}, 20, 50, 9, 0}};
-  const Contact c = contact(ball(), with(coil), on_top(R));
+  const Contact c = contact(fine_ball(), with(coil), on_top(ball_mm));
   REQUIRE(c.wings.size() == 2);
   REQUIRE(c.wings[0].centre_mm);
   REQUIRE(c.wings[1].centre_mm);
-  CHECK(*c.wings[0].centre_mm == Approx(R - std::sqrt(R * R - 900)).margin(0.03));
-  CHECK(*c.wings[1].centre_mm == Approx(R - std::sqrt(R * R - 1000)).margin(0.03));
+  CHECK(*c.wings[0].centre_mm == Approx(ball_mm - std::sqrt(ball_mm * ball_mm - 900)).margin(0.03));
+  CHECK(*c.wings[1].centre_mm == Approx(ball_mm - std::sqrt(ball_mm * ball_mm - 1000)).margin(0.03));
 }
 
 TEST_CASE("a cap that has no room is said to be pressed; a lift makes room") {
   CoilSetup c = with(flat_disc());
   ContactOptions options;
   options.cap_mm = 4;
-  CHECK(contact(ball(), c, on_top(R), options).presses_cap_mm == Approx(4).margin(0.02));
+  CHECK(contact(fine_ball(), c, on_top(ball_mm), options).presses_cap_mm == Approx(4).margin(0.02));
   c.lift_mm = 3;
-  CHECK(contact(ball(), c, on_top(R), options).presses_cap_mm == Approx(1).margin(0.02));
+  CHECK(contact(fine_ball(), c, on_top(ball_mm), options).presses_cap_mm == Approx(1).margin(0.02));
   c.lift_mm = 5;
-  const Contact lifted = contact(ball(), c, on_top(R), options);
+  const Contact lifted = contact(fine_ball(), c, on_top(ball_mm), options);
   CHECK(lifted.presses_cap_mm == 0);
   CHECK(lifted.lift_mm == Approx(lifted.resting_lift_mm + 5));
 }
 
 TEST_CASE("something that stands out beside the ear canal or over the nose is named when the coil hits it") {
   // A ball with a flap at the left ear and a ridge on the brow.
-  const Surface smooth = sphere(R, 7);
+  const Surface smooth = sphere(ball_mm, 7);
   std::vector<Vector3d> moved = smooth.vertices();
-  const Vector3d ear = R * Vector3d(-1, -0.2, 0.1).normalized(), brow = R * Vector3d(0, 1, 0.1).normalized();
+  const Vector3d ear = ball_mm * Vector3d(-1, -0.2, 0.1).normalized(),
+                 brow = ball_mm * Vector3d(0, 1, 0.1).normalized();
   for (auto& v : moved)
     v += v.normalized() * (15 * std::exp(-(v - ear).squaredNorm() / (2 * 8 * 8)) +
                            12 * std::exp(-(v - brow).squaredNorm() / (2 * 8 * 8)));
-  const Head head(smooth.moved(moved), {{0, R, 0}, {0, -R, 0}, {-R, 0, 0}, {R, 0, 0}});
+  const Head head(smooth.moved(moved),
+                  {{0, ball_mm, 0}, {0, -ball_mm, 0}, {-ball_mm, 0, 0}, {ball_mm, 0, 0}});
   const auto laid = [&](const Vector3d& toward) {
     LaidPose p;
     p.pose.normal = toward.normalized();
-    p.pose.pulse = head.skin().position(head.skin().closest(R * p.pose.normal));
+    p.pose.pulse = head.skin().position(head.skin().closest(ball_mm * p.pose.normal));
     p.pose.front = p.pose.normal.unitOrthogonal();
     return contact(head, with(flat_disc()), p);
   };
@@ -268,7 +265,7 @@ TEST_CASE("something that stands out beside the ear canal or over the nose is na
 
 TEST_CASE("a coil without a casing and options that make no sense are refused in a sentence") {
   const auto said = [&](const CoilSetup& c, const ContactOptions& o) {
-    return sentence_of<GeometryError>([&] { (void)contact(ball(), c, on_top(R), o); });
+    return sentence_of<GeometryError>([&] { (void)contact(fine_ball(), c, on_top(ball_mm), o); });
   };
   CHECK(is_sentence(said(with({}), {})));
   CHECK_THAT(said(with(flat_disc()), {-1, 4}), Catch::Contains("0 to 30 mm"));

@@ -6,6 +6,7 @@
 #include <random>
 
 #include "tests/support/plate.h"
+#include "tests/support/round_head.h"
 #include "tests/support/shapes.h"
 
 using namespace scalpmark::geometry;
@@ -15,22 +16,20 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double R = 90;
-
 std::vector<Vector2d> rectangle(double low_x, double low_y, double high_x, double high_y) {
   return {{low_x, low_y}, {high_x, low_y}, {high_x, high_y}, {low_x, high_y}};
 }
 
-Coil of(std::vector<CoilPart> parts) {
+Coil coil_of(std::vector<CoilPart> parts) {
   Coil coil;
   coil.parts = std::move(parts);
   return coil;
 }
 
 /// Two wings, 80 mm long and wide, each bent toward the head.
-Coil angled(double bend_deg) {
-  return of({{"right wing", rectangle(0, -40, 80, 40), 0, 15, bend_deg},
-             {"left wing", rectangle(-80, -40, 0, 40), 0, 15, -bend_deg}});
+Coil bent(double bend_deg) {
+  return coil_of({{"right wing", rectangle(0, -40, 80, 40), 0, 15, bend_deg},
+                  {"left wing", rectangle(-80, -40, 0, 40), 0, 15, -bend_deg}});
 }
 
 /// A casing with a hole 20 mm wide, as its outline goes: round the outside, in along a cut, round the hole
@@ -40,15 +39,15 @@ std::vector<Vector2d> with_hole() {
           {-10, 10},  {10, 10},  {10, -10}, {-10, -10}, {-10, 0}, {-50, 0}};
 }
 
-CoilPose on_top() {
-  return {{0, 0, R}, Vector3d::UnitZ(), Vector3d::UnitY()};
+CoilPose pose_on_top() {
+  return {{0, 0, ball_mm}, Vector3d::UnitZ(), Vector3d::UnitY()};
 }
 
 }  // namespace
 
 TEST_CASE("the underside of a flat part is its outline at the height of its bottom") {
-  const auto pieces = undersides(
-      of({{"casing", rectangle(-30, -20, 30, 20), 2, 12}, {"handle", rectangle(-5, -90, 5, -20), 7, 30}}));
+  const auto pieces = undersides(coil_of(
+      {{"casing", rectangle(-30, -20, 30, 20), 2, 12}, {"handle", rectangle(-5, -90, 5, -20), 7, 30}}));
   REQUIRE(pieces.size() == 2);
   for (size_t i = 0; i < 2; ++i) {
     CHECK(pieces[i].part == i);
@@ -66,7 +65,7 @@ TEST_CASE("the undersides of an angled coil fall away from the fold, and its end
   for (const double bend_deg : {10.0, 25.0, 40.0}) {
     CAPTURE(bend_deg);
     const double c = std::cos(bend_deg * M_PI / 180), s = std::sin(bend_deg * M_PI / 180);
-    const auto pieces = undersides(angled(bend_deg));
+    const auto pieces = undersides(bent(bend_deg));
     size_t walls = 0;
     for (const Underside& piece : pieces) {
       const double side = piece.part == 0 ? 1 : -1;  // the right wing, the left
@@ -92,20 +91,20 @@ TEST_CASE("the undersides of an angled coil fall away from the fold, and its end
 }
 
 TEST_CASE("a part without an outline has no underside") {
-  CHECK(undersides(of({{"nothing", {{0, 0}, {1, 0}}, 0, 10}})).empty());
+  CHECK(undersides(coil_of({{"nothing", {{0, 0}, {1, 0}}, 0, 10}})).empty());
   CHECK(undersides(Coil{}).empty());
 }
 
 TEST_CASE(
     "the lowest piece over a place counts, walls apart; beside the coil and in its hole there is none") {
   const auto pieces =
-      undersides(of({{"casing", with_hole(), 3, 12}, {"handle", rectangle(20, -30, 90, 30), 1, 30}}));
+      undersides(coil_of({{"casing", with_hole(), 3, 12}, {"handle", rectangle(20, -30, 90, 30), 1, 30}}));
   CHECK(lowest_over(pieces, {-30, 20}).value() == Approx(3));
   CHECK(lowest_over(pieces, {30, 20}).value() == Approx(1));  // both over it
   CHECK(lowest_over(pieces, {80, 20}).value() == Approx(1));
   CHECK_FALSE(lowest_over(pieces, {0, 3}));
   CHECK_FALSE(lowest_over(pieces, {120, 0}));
-  const auto wings = undersides(angled(20));
+  const auto wings = undersides(bent(20));
   CHECK(std::any_of(wings.begin(), wings.end(), [](const Underside& u) { return u.is_wall; }));
   const double end = 80 * std::cos(20 * M_PI / 180);
   CHECK(lowest_over(wings, {end - 1, 0}).value() == Approx(-(end - 1) * std::tan(20 * M_PI / 180)));
@@ -126,12 +125,12 @@ TEST_CASE("a place lies in an outline or out of it, notches and all") {
 
 // R - sqrt(R2 - r2): how far a sphere falls below the plane on its top (elementary geometry).
 TEST_CASE("the highest skin under an underside is where the closed form on a sphere says") {
-  const Surface ball = sphere(R, 7);
+  const Surface ball = sphere(ball_mm, 7);
   const auto rise = [&](const std::vector<Vector2d>& outline, double bottom_mm, double known_mm = -1e9) {
-    const auto pieces = undersides(of({{"casing", outline, bottom_mm, bottom_mm + 10}}));
-    return highest_rise(ball, pieces.front(), on_top(), known_mm);
+    const auto pieces = undersides(coil_of({{"casing", outline, bottom_mm, bottom_mm + 10}}));
+    return highest_rise(ball, pieces.front(), pose_on_top(), known_mm);
   };
-  const auto fall = [](double r) { return R - std::sqrt(R * R - r * r); };
+  const auto fall = [](double r) { return ball_mm - std::sqrt(ball_mm * ball_mm - r * r); };
   // Over the top, beside it, and over it but higher.
   const auto over = rise(rectangle(-40, -40, 40, 40), 0);
   CHECK(over->mm == Approx(0).margin(0.01));
@@ -153,23 +152,23 @@ TEST_CASE("the highest skin under an underside is where the closed form on a sph
 }
 
 TEST_CASE("under a sloping underside the rise is counted from the slope") {
-  const Surface ball = sphere(R, 7);
+  const Surface ball = sphere(ball_mm, 7);
   const double bend_deg = 25, t = bend_deg * M_PI / 180;
-  const auto pieces = undersides(angled(bend_deg));
+  const auto pieces = undersides(bent(bend_deg));
   // From the plane z = -x tan t over the sphere: the skin over it is highest where the sphere's own slope is
   // tan t, at x = R sin t, by R cos t - R + R sin t tan t = R (1 / cos t - 1).
   for (const Underside& piece : pieces) {
     if (piece.is_wall) continue;
-    const auto rise = highest_rise(ball, piece, on_top(), 0);
+    const auto rise = highest_rise(ball, piece, pose_on_top(), 0);
     REQUIRE(rise);
-    CHECK(rise->mm == Approx(R * (1 / std::cos(t) - 1)).margin(0.02));
-    CHECK(rise->under.x() == Approx((piece.part == 0 ? 1 : -1) * R * std::sin(t)).margin(2));
+    CHECK(rise->mm == Approx(ball_mm * (1 / std::cos(t) - 1)).margin(0.02));
+    CHECK(rise->under.x() == Approx((piece.part == 0 ? 1 : -1) * ball_mm * std::sin(t)).margin(2));
     CHECK((ball.position(ball.closest(rise->skin)) - rise->skin).norm() < 1e-6);
   }
 }
 
 TEST_CASE("no place under a coil rises higher than the highest rise, on a rough skin in any pose") {
-  const Surface ball = sphere(R, 4);
+  const Surface ball = sphere(ball_mm, 4);
   std::mt19937 random(9);
   std::uniform_real_distribution<double> unit(0, 1);
   std::vector<Vector3d> rough = ball.vertices();
@@ -177,10 +176,10 @@ TEST_CASE("no place under a coil rises higher than the highest rise, on a rough 
   const Surface skin = ball.moved(rough);
   for (int round = 0; round < 10; ++round) {
     const Vector3d normal = Vector3d(unit(random) - 0.5, unit(random) - 0.5, unit(random)).normalized();
-    const CoilPose pose{R * normal, normal, normal.unitOrthogonal()};
+    const CoilPose pose{ball_mm * normal, normal, normal.unitOrthogonal()};
     const std::vector<Vector2d> outline{
         {-20 - 30 * unit(random), -25}, {30, -35 * unit(random)}, {25, 40}, {-10, 10}};
-    const auto piece = undersides(of({{"casing", outline, 0, 10, 30 * unit(random)}})).front();
+    const auto piece = undersides(coil_of({{"casing", outline, 0, 10, 30 * unit(random)}})).front();
     const auto rise = highest_rise(skin, piece, pose, -1e9);
     REQUIRE(rise);
     CHECK(within(piece.outline, 0.999 * rise->under + 0.001 * Vector2d(0, 5)));
@@ -198,16 +197,16 @@ TEST_CASE("no place under a coil rises higher than the highest rise, on a rough 
 }
 
 TEST_CASE("faces that do not count are as if they were not there") {
-  const Surface ball = sphere(R, 5);
-  const auto piece = undersides(of({{"casing", rectangle(-40, -40, 40, 40), 0, 10}})).front();
+  const Surface ball = sphere(ball_mm, 5);
+  const auto piece = undersides(coil_of({{"casing", rectangle(-40, -40, 40, 40), 0, 10}})).front();
   const auto beyond = [&](int face) {
     const Vector3d m = (ball.corner(face, 0) + ball.corner(face, 1) + ball.corner(face, 2)) / 3;
     return std::hypot(m.x(), m.y()) > 25;
   };
-  const auto all = highest_rise(ball, piece, on_top(), -1e9),
-             some = highest_rise(ball, piece, on_top(), -1e9, beyond);
+  const auto all = highest_rise(ball, piece, pose_on_top(), -1e9),
+             some = highest_rise(ball, piece, pose_on_top(), -1e9, beyond);
   CHECK(all->under.norm() < 5);
   CHECK(some->under.norm() > 20);
-  CHECK(some->mm == Approx(-(R - std::sqrt(R * R - 25 * 25))).margin(1));
-  CHECK_FALSE(highest_rise(ball, piece, on_top(), -1e9, [](int) { return false; }));
+  CHECK(some->mm == Approx(-(ball_mm - std::sqrt(ball_mm * ball_mm - 25 * 25))).margin(1));
+  CHECK_FALSE(highest_rise(ball, piece, pose_on_top(), -1e9, [](int) { return false; }));
 }

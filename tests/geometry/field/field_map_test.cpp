@@ -20,14 +20,14 @@ namespace {
 
 const RoundHead head_of_85{{0, 0, 0}, 85, 0};
 
-CoilPose on_top() {
+CoilPose field_pose_on_top() {
   CoilPose pose;
   pose.pulse = {0, 0, 85};
   return pose;
 }
 
 FieldMap map_of(const Coil& coil, double radius_mm = 65, double step_mm = 3) {
-  const CoilPose pose = on_top();
+  const CoilPose pose = field_pose_on_top();
   const SphereField field({0, 0, 0}, turns_of(coil, frame_of(pose, 0)));
   return field_map(field, sheet_on_sphere(head_of_85, pose, radius_mm, step_mm, 90), pose);
 }
@@ -36,7 +36,7 @@ FieldMap map_of(const Coil& coil, double radius_mm = 65, double step_mm = 3) {
 
 // A zone of a sphere of radius r from the polar angle a to b: 2 pi r2 (cos a - cos b).
 TEST_CASE("a sheet of a sphere has that sphere's area as far as it goes, and faces outward") {
-  const FieldSheet sheet = sheet_on_sphere(head_of_85, on_top(), 65, 3, 75);
+  const FieldSheet sheet = sheet_on_sphere(head_of_85, field_pose_on_top(), 65, 3, 75);
   double area = 0;
   for (const Triangle& t : sheet.triangles) {
     const auto at = [&](size_t k) { return sheet.at[static_cast<size_t>(t[k])]; };
@@ -52,7 +52,7 @@ TEST_CASE("a sheet of a sphere has that sphere's area as far as it goes, and fac
 // one meridian, in steps of a thousandth of a degree.
 TEST_CASE("the patches under a round coil are the zones that its field along a meridian says") {
   const Coil coil = ring(40);
-  const SphereField field({0, 0, 0}, turns_of(coil, frame_of(on_top(), 0)));
+  const SphereField field({0, 0, 0}, turns_of(coil, frame_of(field_pose_on_top(), 0)));
   const auto at = [&](double deg) {
     return field.at(65 * Vector3d(std::sin(radians(deg)), 0, std::cos(radians(deg)))).norm();
   };
@@ -94,7 +94,7 @@ TEST_CASE(
 
 // The outline has the field of its level all along: a check of the places, not of the area.
 TEST_CASE("along a patch's outline the field has the share that the patch is for") {
-  const CoilPose pose = on_top();
+  const CoilPose pose = field_pose_on_top();
   const SphereField field({0, 0, 0}, turns_of(figure_of_eight(), frame_of(pose, 0)));
   const FieldMap map = field_map(field, sheet_on_sphere(head_of_85, pose, 65), pose);
   REQUIRE(map.half.outline.size() > 50);
@@ -169,10 +169,11 @@ TEST_CASE("a lift weakens the field under the coil as much as the curve's gap sa
 }
 
 TEST_CASE("a sheet out of the field's reach is refused in a sentence") {
-  const SphereField field({0, 0, 0}, turns_of(figure_of_eight(), frame_of(on_top(), 0)));
+  const SphereField field({0, 0, 0}, turns_of(figure_of_eight(), frame_of(field_pose_on_top(), 0)));
   FieldSheet far;
   far.at = {{0, 0, 150}, {1, 0, 150}, {0, 1, 150}};
   far.triangles = {{0, 1, 2}};
-  CHECK(is_sentence(sentence_of<GeometryError>([&] { (void)field_map(field, far, on_top()); })));
-  CHECK(is_sentence(sentence_of<GeometryError>([&] { (void)field_map(field, FieldSheet{}, on_top()); })));
+  CHECK(is_sentence(sentence_of<GeometryError>([&] { (void)field_map(field, far, field_pose_on_top()); })));
+  CHECK(is_sentence(
+      sentence_of<GeometryError>([&] { (void)field_map(field, FieldSheet{}, field_pose_on_top()); })));
 }

@@ -11,6 +11,7 @@
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
@@ -18,18 +19,7 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double R = 90;
 constexpr double degree = M_PI / 180;
-
-const Head& ball() {
-  static const Head head = sphere_head(R, 6);
-  return head;
-}
-
-const Head& lop() {
-  static const Head head = lopsided_head(6);
-  return head;
-}
 
 /// The rotation of a slip on the ball, whose axes are right x, front y, up z; the front turns up about +x.
 Eigen::Matrix3d turned(const CapSlip& s) {
@@ -42,7 +32,8 @@ Eigen::Matrix3d turned(const CapSlip& s) {
 double height_on_ball(const Vector3d& from, const CapSlip& slip, double brim_mm) {
   const Vector3d n = turned(slip) * Vector3d::UnitZ();
   const double level = n.dot(from), steep = n.z();
-  return R * (std::asin(std::sin(brim_mm / R) / std::hypot(level, steep)) - std::atan2(level, steep));
+  return ball_mm *
+         (std::asin(std::sin(brim_mm / ball_mm) / std::hypot(level, steep)) - std::atan2(level, steep));
 }
 
 /// Mirrored in the midline.
@@ -56,7 +47,7 @@ CapSlip mirrored(const CapSlip& s) {
 TEST_CASE("on a sphere the brim of a slipped cap is where the tilted circle lies") {
   for (const double brim : {20.0, 35.0}) {
     const Cap cap = cap_on(ball(), brim);
-    CHECK(cap.sphere.radius_mm == Approx(R).margin(1e-6));
+    CHECK(cap.sphere.radius_mm == Approx(ball_mm).margin(1e-6));
     CHECK(cap.sphere.centre.norm() < 1e-6);
     for (const CapSlip& slip : {CapSlip{}, CapSlip{5, 0, 0}, CapSlip{-4, 0, 0}, CapSlip{0, 6, 0},
                                 CapSlip{0, 0, 7}, CapSlip{3, -5, 6}, CapSlip{-6, 2, -9}}) {
@@ -72,15 +63,17 @@ TEST_CASE("on a sphere the brim of a slipped cap is where the tilted circle lies
 TEST_CASE(
     "a cap slid forward comes down over the forehead, to the right over the right ear, and turned points its arrow right") {
   const Cap cap = cap_on(ball(), 20);
-  const double mm = R * degree;
+  const double mm = ball_mm * degree;
   // Along the great circle of the slide itself the brim moves by the whole arc.
   CHECK(*brim_heights(ball(), cap, {5, 0, 0}).nasion_mm == Approx(20 - 5 * mm).margin(0.02));
   CHECK(*brim_heights(ball(), cap, {5, 0, 0}).inion_mm == Approx(20 + 5 * mm).margin(0.02));
   CHECK(*brim_heights(ball(), cap, {0, 5, 0}).right_tragus_mm == Approx(20 - 5 * mm).margin(0.02));
   CHECK(*brim_heights(ball(), cap, {0, 5, 0}).left_tragus_mm == Approx(20 + 5 * mm).margin(0.02));
   // Turned about the upright, a point of the equator goes round by R sin.
-  CHECK(arrow_beside_nasion_mm(ball(), cap, {0, 0, 5}) == Approx(R * std::sin(5 * degree)).margin(0.01));
-  CHECK(arrow_beside_nasion_mm(ball(), cap, {0, 0, -5}) == Approx(-R * std::sin(5 * degree)).margin(0.01));
+  CHECK(arrow_beside_nasion_mm(ball(), cap, {0, 0, 5}) ==
+        Approx(ball_mm * std::sin(5 * degree)).margin(0.01));
+  CHECK(arrow_beside_nasion_mm(ball(), cap, {0, 0, -5}) ==
+        Approx(-ball_mm * std::sin(5 * degree)).margin(0.01));
   CHECK(std::abs(arrow_beside_nasion_mm(ball(), cap, {5, 0, 0})) < 0.01);
   // A brim that has come down below a point has no height over it.
   CHECK_FALSE(brim_heights(ball(), cap, {15, 0, 0}).nasion_mm.has_value());
@@ -90,7 +83,7 @@ TEST_CASE("a point of the skin slips as the sphere turns, and back again") {
   const Cap cap = cap_on(ball(), 20);
   const CapSlip slip{4, -3, 8};
   for (const Vector3d& at : {Vector3d(-0.5, 0.5, 0.8), Vector3d(0.3, -0.7, 0.6), Vector3d(0, 0.1, 1)}) {
-    const SurfacePoint p = ball().skin().closest(R * at.normalized());
+    const SurfacePoint p = ball().skin().closest(ball_mm * at.normalized());
     const Vector3d from = ball().skin().position(p);
     const SurfacePoint moved = slipped(ball(), cap.sphere, p, slip);
     CHECK((ball().skin().position(moved) - turned(slip) * from).norm() < 0.03);
@@ -110,7 +103,7 @@ TEST_CASE("a slipped point stays on its own skin where another lies over or unde
   const Vector3d a = way.unitOrthogonal(), b = way.cross(a);
   std::vector<Vector3d> corners = ball().skin().vertices();
   std::vector<Triangle> triangles = ball().skin().triangles();
-  for (const double radius : {R + 7, R - 10}) {
+  for (const double radius : {ball_mm + 7, ball_mm - 10}) {
     const int first = static_cast<int>(corners.size());
     for (const auto& [x, y] :
          {std::pair(-20, -20), std::pair(20, -20), std::pair(20, 20), std::pair(-20, 20)})
@@ -118,13 +111,13 @@ TEST_CASE("a slipped point stays on its own skin where another lies over or unde
     triangles.insert(triangles.end(), {{first, first + 1, first + 2}, {first, first + 2, first + 3}});
   }
   const Head layered(Surface(corners, triangles), ball().fiducials().at);
-  const CapSphere sphere{Vector3d::Zero(), R};
+  const CapSphere sphere{Vector3d::Zero(), ball_mm};
   for (int i = 0; i < 40; ++i) {
     // From corners and from the middles of triangles, so that the skin is met both outward and inward.
-    const Vector3d from = R * (way + 0.1 * std::sin(i) * a + 0.1 * std::cos(1.7 * i) * b).normalized();
+    const Vector3d from = ball_mm * (way + 0.1 * std::sin(i) * a + 0.1 * std::cos(1.7 * i) * b).normalized();
     const SurfacePoint p = ball().skin().closest(from);
     const Vector3d at = layered.skin().position(slipped(layered, sphere, p, {0.3, 0.4, -0.2}));
-    CHECK(at.norm() == Approx(R).margin(0.1));
+    CHECK(at.norm() == Approx(ball_mm).margin(0.1));
   }
 }
 
@@ -198,8 +191,9 @@ TEST_CASE("heights of the closed form give back the slip within 0.2 degrees and 
     BrimReadings read;
     read.heights = {height_on_ball({0, 1, 0}, slip, brim), height_on_ball({-1, 0, 0}, slip, brim),
                     height_on_ball({1, 0, 0}, slip, brim), height_on_ball({0, -1, 0}, slip, brim)};
-    const Vector3d front = turned(slip) * Vector3d(0, R * std::cos(brim / R), R * std::sin(brim / R));
-    const Vector3d tip = turned(slip) * Vector3d(0, R, 0);
+    const Vector3d front =
+        turned(slip) * Vector3d(0, ball_mm * std::cos(brim / ball_mm), ball_mm * std::sin(brim / ball_mm));
+    const Vector3d tip = turned(slip) * Vector3d(0, ball_mm, 0);
     read.arrow_mm = (front + front.z() / (front.z() - tip.z()) * (tip - front)).x();
     const FoundSlip found = find_slip(ball(), cap, read);
     CHECK(found.forward_said);
@@ -213,8 +207,8 @@ TEST_CASE("heights of the closed form give back the slip within 0.2 degrees and 
     const CapSlip by = slip_by(cap, back);
     CHECK(by.forward_deg == Approx(-found.slip.forward_deg).margin(1e-9));
     CHECK(by.side_deg == Approx(-found.slip.side_deg).margin(1e-9));
-    CHECK(std::abs(back.forward_mm + R * degree * slip.forward_deg) < 0.1);
-    CHECK(std::abs(back.right_mm + R * degree * slip.side_deg) < 0.1);
+    CHECK(std::abs(back.forward_mm + ball_mm * degree * slip.forward_deg) < 0.1);
+    CHECK(std::abs(back.right_mm + ball_mm * degree * slip.side_deg) < 0.1);
     CHECK(std::abs(back.turn_right_deg + slip.turn_deg) < 0.1);
   }
 }
@@ -236,7 +230,7 @@ TEST_CASE("two heights say what they can and no more") {
   CHECK(both.forward_said);
   CHECK(both.side_said);
   CHECK_FALSE(both.turn_said);
-  CHECK(both.sd.forward_deg == Approx(1.4 / (R * degree)).epsilon(0.05));
+  CHECK(both.sd.forward_deg == Approx(1.4 / (ball_mm * degree)).epsilon(0.05));
   CHECK(both.slip.turn_deg == Approx(0).margin(0.3));
   CHECK(both.sd.turn_deg == Approx(10).epsilon(0.02));
 
@@ -244,7 +238,7 @@ TEST_CASE("two heights say what they can and no more") {
   CHECK(ends.forward_said);
   CHECK_FALSE(ends.side_said);
   CHECK_FALSE(ends.turn_said);
-  CHECK(ends.sd.forward_deg == Approx(1.4 / (R * degree) / std::sqrt(2.0)).epsilon(0.05));
+  CHECK(ends.sd.forward_deg == Approx(1.4 / (ball_mm * degree) / std::sqrt(2.0)).epsilon(0.05));
 
   const FoundSlip ears = find_slip(ball(), cap, from(false, true, true, false));
   CHECK_FALSE(ears.forward_said);
@@ -333,8 +327,8 @@ TEST_CASE("a cap that sits as it should leaves the pulse where it is planned; a 
     const Vector3d wanted = turned(slip) * plan.treatment.pulse;
     CHECK((now.check.as_laid.pulse - wanted).norm() < 0.3);
     CHECK((now.check.as_laid.pulse - plan.treatment.pulse).norm() > 3);
-    CHECK(now.back.forward_mm == Approx(-4 * R * degree).margin(0.1));
-    CHECK(now.back.right_mm == Approx(-2 * R * degree).margin(0.1));
+    CHECK(now.back.forward_mm == Approx(-4 * ball_mm * degree).margin(0.1));
+    CHECK(now.back.right_mm == Approx(-2 * ball_mm * degree).margin(0.1));
     CHECK(now.back.turn_right_deg == Approx(5).margin(0.1));
     // Each reading's 1.4 mm moves the pulse by about as much.
     CHECK(now.pulse_sd_mm > 1);

@@ -10,6 +10,7 @@
 #include "geometry/tapes/laid_tape.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
@@ -17,19 +18,7 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double R = 90;
-
-const Head& ball() {
-  static const Head head = sphere_head(R, 6);
-  return head;
-}
-
-const Head& lop() {
-  static const Head head = lopsided_head(6);
-  return head;
-}
-
-Case plain_case(MarkRule rule = MarkRule::tape) {
+Case case_by(MarkRule rule = MarkRule::tape) {
   Case c;
   c.coil.model = flat_coil();
   use_one_rule(c, rule);
@@ -38,7 +27,7 @@ Case plain_case(MarkRule rule = MarkRule::tape) {
 
 /// A sphere's point turned about `axis` through the centre by an arc of `mm`.
 Vector3d turned(const Vector3d& p, const Vector3d& axis, double mm) {
-  return Eigen::AngleAxisd(mm / R, axis.normalized()) * p;
+  return Eigen::AngleAxisd(mm / ball_mm, axis.normalized()) * p;
 }
 
 Check check(const Head& head, const Case& c, const Plan& plan, const Vector3d& site, const Vector3d& edge,
@@ -52,7 +41,7 @@ TEST_CASE("marks taken from the plan itself check without error, for each rule, 
   for (const Head* head : {&ball(), &lop()})
     for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest})
       for (const Side side : {Side::left, Side::right}) {
-        Case c = plain_case(rule);
+        Case c = case_by(rule);
         c.side = side;
         const Plan plan = solve(*head, c);
         REQUIRE(plan.treatment.edge_mark.by(rule));
@@ -69,21 +58,21 @@ TEST_CASE("marks taken from the plan itself check without error, for each rule, 
 
 // Elementary: with both marks moved by one rotation of the sphere, the coil moves by the same rotation.
 TEST_CASE("marks shifted sideways shift the pulse by as much") {
-  const Case c = plain_case();
+  const Case c = case_by();
   const Plan plan = solve(ball(), c);
   const Placement& t = plan.treatment;
   // Rotating about the axis square to forward through the centre moves the pulse straight forward.
   const Vector3d axis = t.pulse.cross(t.forward);
   const Check forward = check(ball(), c, plan, turned(t.pulse, axis, 8), turned(*t.edge_mark.tape, axis, 8));
   CHECK(forward.pulse_off_mm == Approx(8).margin(0.05));
-  CHECK(forward.forward_mm == Approx(R * std::sin(8 / R)).margin(0.05));
+  CHECK(forward.forward_mm == Approx(ball_mm * std::sin(8 / ball_mm)).margin(0.05));
   CHECK(std::abs(forward.outward_mm) < 0.05);
   CHECK(forward.pulse_from_site_mm < 0.05);
   CHECK(forward.verdict == Verdict::pulse_off);
   const Vector3d out_axis = t.pulse.cross(Vector3d(-t.inward));
   const Check out =
       check(ball(), c, plan, turned(t.pulse, out_axis, 3), turned(*t.edge_mark.tape, out_axis, 3));
-  CHECK(out.outward_mm == Approx(R * std::sin(3 / R)).margin(0.05));
+  CHECK(out.outward_mm == Approx(ball_mm * std::sin(3 / ball_mm)).margin(0.05));
   CHECK(out.verdict == Verdict::good);
 }
 
@@ -91,7 +80,7 @@ TEST_CASE("marks shifted sideways shift the pulse by as much") {
 // pulse.
 TEST_CASE("an edge mark swung about the site turns the coil and leaves the pulse where it was") {
   for (const Side side : {Side::left, Side::right}) {
-    Case c = plain_case();
+    Case c = case_by();
     c.side = side;
     const Plan plan = solve(ball(), c);
     const Placement& t = plan.treatment;
@@ -112,7 +101,7 @@ TEST_CASE("an edge mark swung about the site turns the coil and leaves the pulse
 // Elementary: the coil's centre line over both marks, its edge on the edge mark, so a site mark made too far
 // back along the line changes nothing but its own distance from the pulse.
 TEST_CASE("a site mark slid along the line to the edge mark moves neither coil nor pulse") {
-  const Case c = plain_case();
+  const Case c = case_by();
   const Plan plan = solve(ball(), c);
   const Placement& t = plan.treatment;
   const Vector3d axis = t.pulse.cross(t.front);
@@ -128,24 +117,24 @@ TEST_CASE("a site mark slid along the line to the edge mark moves neither coil n
 // R asin(d / R) - d = 5.7 mm and d - R atan(d / R) = 7.1 mm for R = 90, d = 60 (elementary geometry).
 TEST_CASE("marks made by one rule and used by another move the pulse by what the table of rules says") {
   const double d = 60;
-  const Case by_tape = plain_case(MarkRule::tape);
+  const Case by_tape = case_by(MarkRule::tape);
   const Plan plan = solve(ball(), by_tape);
   const auto used_as = [&](MarkRule rule) {
-    return check(ball(), plain_case(rule), plan, plan.treatment.pulse, *plan.treatment.edge_mark.tape);
+    return check(ball(), case_by(rule), plan, plan.treatment.pulse, *plan.treatment.edge_mark.tape);
   };
   const Check drop = used_as(MarkRule::drop);
-  CHECK(R * std::asin(d / R) - d == Approx(5.7).margin(0.05));
-  CHECK(drop.pulse_off_mm == Approx(R * std::asin(d / R) - d).margin(0.1));
+  CHECK(ball_mm * std::asin(d / ball_mm) - d == Approx(5.7).margin(0.05));
+  CHECK(drop.pulse_off_mm == Approx(ball_mm * std::asin(d / ball_mm) - d).margin(0.1));
   CHECK(drop.forward_mm < 0);  // the coil must stand further back for its edge to hang over the tape's mark
   CHECK(drop.pulse_from_site_mm == Approx(drop.pulse_off_mm).margin(0.05));
   CHECK(drop.verdict == Verdict::pulse_off);
   const Check nearest = used_as(MarkRule::nearest);
-  CHECK(nearest.pulse_off_mm == Approx(d - R * std::atan(d / R)).margin(0.2));
+  CHECK(nearest.pulse_off_mm == Approx(d - ball_mm * std::atan(d / ball_mm)).margin(0.2));
   CHECK(nearest.forward_mm > 0);
 }
 
 TEST_CASE("the verdict names what is off and by how much, within limits of one's own") {
-  const Case c = plain_case();
+  const Case c = case_by();
   const Plan plan = solve(ball(), c);
   const Placement& t = plan.treatment;
   const Vector3d axis = t.pulse.cross(t.forward);
@@ -162,7 +151,7 @@ TEST_CASE("the verdict names what is off and by how much, within limits of one's
 }
 
 TEST_CASE("marks that were not made for this coil are refused in a sentence") {
-  const Case c = plain_case();
+  const Case c = case_by();
   const Plan plan = solve(ball(), c);
   const Placement& t = plan.treatment;
   const Vector3d axis = t.pulse.cross(t.front);
@@ -175,7 +164,7 @@ TEST_CASE("marks that were not made for this coil are refused in a sentence") {
 }
 
 TEST_CASE("the check looks the same whichever way the head lies", "[slow]") {
-  const Case c = plain_case(MarkRule::nearest);
+  const Case c = case_by(MarkRule::nearest);
   Eigen::Affine3d motion = Eigen::Affine3d::Identity();
   motion.translate(Vector3d(30, -200, 55)).rotate(Eigen::AngleAxisd(2.2, Vector3d(1, 2, -1).normalized()));
   const Head other = moved_head(lop(), motion);

@@ -9,6 +9,7 @@
 
 #include "geometry/hands/find_by_tapes.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
@@ -19,11 +20,6 @@ namespace {
 std::string name(const ChosenTapes& c) {
   return std::string(c.vertex ? "v" : "") + (c.nasion ? "n" : "") + (c.left_tragus ? "l" : "") +
          (c.right_tragus ? "r" : "");
-}
-
-const Head& ball() {
-  static const Head head = sphere_head(90, 6);
-  return head;
 }
 
 ChosenTapes chosen(const Head& head, const Vector3d& at) {

@@ -7,6 +7,7 @@
 #include "geometry/base/error.h"
 #include "geometry/paths/shortest_path.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
@@ -16,25 +17,11 @@ namespace {
 
 const Vector3d top(0, 0, 90), front(0, 90, 0), left(-90, 0, 0), right(90, 0, 0);
 
-const Head& ball() {
-  static const Head head = sphere_head(90, 6);
-  return head;
-}
-
-const Head& lop() {
-  static const Head head = lopsided_head(6);
-  return head;
-}
-
 /// The sphere with its tragi so far in front of the middle that the vertex tape and both tragus tapes tell a
 /// place in front from its mirror image behind, a little.
 const Head& tragi_in_front() {
   static const Head head(sphere(90, 6), {front, -front, {-89.5, 9.5, 0}, {89.5, 9.5, 0}});
   return head;
-}
-
-double arc_mm(const Vector3d& a, const Vector3d& b) {
-  return 90 * std::atan2(a.cross(b).norm(), a.dot(b));
 }
 
 TapeReadings read(const Head& head, const SurfacePoint& p) {

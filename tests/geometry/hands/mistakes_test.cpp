@@ -7,24 +7,13 @@
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
 using Eigen::Vector3d;
 
 namespace {
-
-constexpr double R = 90;
-
-const Head& ball() {
-  static const Head head = sphere_head(R, 6);
-  return head;
-}
-
-const Head& lop() {
-  static const Head head = lopsided_head(5);
-  return head;
-}
 
 Case case_on(Side side, MarkRule rule) {
   Case c;
@@ -52,15 +41,15 @@ const std::vector<Mistake>& at_the_site() {
 TEST_CASE("a second mistake that is none leaves the first as it is alone") {
   for (const Side side : {Side::left, Side::right}) {
     const Case c = case_on(side, MarkRule::drop);
-    const Plan plan = solve(lop(), c, TapeDistances::left_out);
+    const Plan plan = solve(coarse_lop(), c, TapeDistances::left_out);
     for (const Mistake& mistake : at_the_site()) {
-      const WhatIf alone = if_made(lop(), c, plan, mistake);
+      const WhatIf alone = if_made(coarse_lop(), c, plan, mistake);
       for (const Mistake& none : {Mistake(CoilTurned{0, true}), Mistake(TapeMisread{Misread::treatment, 0}),
                                   Mistake(StandsOff{0, {}})}) {
         INFO("mistake " << mistake.index() << " with none of " << none.index());
         // Turned about its centre a coil rests on the skin again.
         if (std::holds_alternative<CoilTurned>(none) && std::holds_alternative<StandsOff>(mistake)) continue;
-        const WhatIf both = if_made(lop(), c, plan, {mistake, none});
+        const WhatIf both = if_made(coarse_lop(), c, plan, {mistake, none});
         CHECK(both.off_mm == Approx(alone.off_mm).margin(0.03));
         CHECK((both.really.pulse - alone.really.pulse).norm() < 0.03);
         CHECK(both.really.front.dot(alone.really.front) > 1 - 1e-5);
@@ -72,7 +61,7 @@ TEST_CASE("a second mistake that is none leaves the first as it is alone") {
 
 TEST_CASE("the order in which two mistakes are named does not matter") {
   const Case c = case_on(Side::left, MarkRule::drop);
-  const Plan plan = solve(lop(), c, TapeDistances::left_out);
+  const Plan plan = solve(coarse_lop(), c, TapeDistances::left_out);
   const auto& all = at_the_site();
   for (size_t i = 0; i < all.size(); ++i)
     for (size_t j = 0; j < i; ++j) {
@@ -81,11 +70,11 @@ TEST_CASE("the order in which two mistakes are named does not matter") {
           (std::holds_alternative<LookedAside>(all[i]) || std::holds_alternative<LookedAside>(all[j]));
       INFO(all[i].index() << " and " << all[j].index());
       if (no_look) {  // laid by nearest, there is no look past the edge
-        CHECK_THROWS_AS(if_made(lop(), c, plan, {all[i], all[j]}), GeometryError);
+        CHECK_THROWS_AS(if_made(coarse_lop(), c, plan, {all[i], all[j]}), GeometryError);
         continue;
       }
-      const WhatIf a = if_made(lop(), c, plan, {all[i], all[j]}),
-                   b = if_made(lop(), c, plan, {all[j], all[i]});
+      const WhatIf a = if_made(coarse_lop(), c, plan, {all[i], all[j]}),
+                   b = if_made(coarse_lop(), c, plan, {all[j], all[i]});
       CHECK((a.really.pulse - b.really.pulse).norm() < 1e-9);
       CHECK(a.really.front.isApprox(b.really.front, 1e-9));
     }
@@ -101,7 +90,7 @@ TEST_CASE("a site too far forward and a coil turned about its edge mark add up")
     const Placement& t = plan.treatment;
     const WhatIf w = if_made(ball(), c, plan, {TapeMisread{Misread::treatment, 5}, CoilTurned{10, false}});
     const Vector3d square = t.inward * std::cos(M_PI / 4) - t.forward * std::sin(M_PI / 4);
-    const double swing = R * std::sin(60 / R) * 10 * M_PI / 180;
+    const double swing = ball_mm * std::sin(60 / ball_mm) * 10 * M_PI / 180;
     const Vector3d expected = 5 * t.forward - swing * square;
     CHECK((w.really.pulse - w.meant - expected).norm() < 1.5);
     CHECK(w.off_mm == Approx(expected.norm()).margin(1));
@@ -118,7 +107,7 @@ TEST_CASE("hair under a coil that is held askew comes on top of the tilt") {
   const Plan plan = solve(ball(), c, TapeDistances::left_out);
   const WhatIf w = if_made(ball(), c, plan, {StandsOff{0, {12, 0}}, StandsOff{5, {}}});
   const Vector3d centre = w.really.pulse + w.really.lift_mm * w.really.normal;
-  CHECK(centre.norm() == Approx(R / std::cos(12 * M_PI / 180) + 5).margin(0.1));
+  CHECK(centre.norm() == Approx(ball_mm / std::cos(12 * M_PI / 180) + 5).margin(0.1));
 }
 
 TEST_CASE("two lengths to the start misread move it by both") {
@@ -141,12 +130,12 @@ namespace {
 /// On the ball: so far toward the ear along the half circle from tragus to tragus, then along the circle that
 /// is square to the line between the ears, by angles about that line (elementary geometry).
 Vector3d on_ball(Side side, double lateral_mm, double about_ears) {
-  const double x = R * std::sin(lateral_mm / R), r = R * std::cos(lateral_mm / R);
+  const double x = ball_mm * std::sin(lateral_mm / ball_mm), r = ball_mm * std::cos(lateral_mm / ball_mm);
   return {side == Side::left ? -x : x, r * std::sin(about_ears), r * std::cos(about_ears)};
 }
 
-double arc_mm(const Vector3d& a, const Vector3d& b) {
-  return 2 * R * std::asin((a - b).norm() / (2 * R));
+double arc_by_chord_mm(const Vector3d& a, const Vector3d& b) {
+  return 2 * ball_mm * std::asin((a - b).norm() / (2 * ball_mm));
 }
 
 }  // namespace
@@ -161,18 +150,18 @@ TEST_CASE("what is wrong before the search reaches the site by what the search l
     c.search.grid_on = GridOn::pulse_points;
     const Plan plan = solve(ball(), c, TapeDistances::left_out);
     const Mistake forward = TapeMisread{Misread::treatment, 5};
-    const auto circle = [](double lateral_mm) { return R * std::cos(lateral_mm / R); };
+    const auto circle = [](double lateral_mm) { return ball_mm * std::cos(lateral_mm / ball_mm); };
     const Vector3d right = on_ball(side, 50, (10 + 50) / circle(50));
     CHECK((plan.treatment.wanted - right).norm() < 0.1);
     const WhatIf half = if_made(ball(), c, plan, {TapeMisread{Misread::lateral, 4.8}, forward});
     const Vector3d after_half = on_ball(side, 54.8, (10 + 55) / circle(54.8));
     CHECK((half.really.pulse - after_half).norm() < 0.2);
-    CHECK(half.off_mm == Approx(arc_mm(after_half, right)).margin(0.2));
+    CHECK(half.off_mm == Approx(arc_by_chord_mm(after_half, right)).margin(0.2));
     const WhatIf whole = if_made(ball(), c, plan, {TapeMisread{Misread::lateral, 10}, forward});
     const Vector3d after_whole = on_ball(side, 50, 10 / circle(60) + 55 / circle(50));
     // To first order: the grid is carried along as it is.
     CHECK((whole.really.pulse - after_whole).norm() < 1);
-    CHECK(whole.off_mm == Approx(arc_mm(after_whole, right)).margin(0.5));
+    CHECK(whole.off_mm == Approx(arc_by_chord_mm(after_whole, right)).margin(0.5));
   }
 }
 
@@ -184,7 +173,8 @@ TEST_CASE("a site that is a landmark moves with the vertex its tapes run over, w
   c.treatment = {TreatmentRule::landmark, 50, "Fz", MarkRule::tape};
   const Plan plan = solve(ball(), c, TapeDistances::left_out);
   const WhatIf w = if_made_at_site(ball(), c, plan, {VertexOff{0, 10}});
-  CHECK(w.off_mm == Approx(2 * R * std::asin(std::sin(54 * M_PI / 180) * std::sin(5 / R))).margin(0.1));
+  CHECK(w.off_mm ==
+        Approx(2 * ball_mm * std::asin(std::sin(54 * M_PI / 180) * std::sin(5 / ball_mm))).margin(0.1));
   CHECK((w.really.pulse - w.meant).dot(ball().axes().right) > 5);
   CHECK(if_made_at_site(ball(), c, plan, {TapeMisread{Misread::lateral, 10}}).off_mm < 1e-6);
   CHECK_THROWS_AS(if_made(ball(), c, plan, {TapeMisread{Misread::treatment, 5}, CoilTurned{5, false}}),

@@ -9,6 +9,7 @@
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
@@ -16,10 +17,8 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr double R = 90;
-
 const Head& round_head_of_strips() {
-  static const Head head = sphere_head(R, 6);
+  static const Head head = sphere_head(ball_mm, 6);
   return head;
 }
 
@@ -45,8 +44,8 @@ WithStrips laid(const Case& c, const HandErrors& e, const StripErrors& s) {
 /// The site on a sphere of a start so far out: along the coronal great circle, then forward along the small
 /// circle beside the midline.
 Vector3d site_at(double lateral_mm, double forward_mm) {
-  const double a = lateral_mm / R, r = R * std::cos(a), turned = forward_mm / r;
-  return {R * std::sin(a), r * std::sin(turned), r * std::cos(turned)};
+  const double a = lateral_mm / ball_mm, r = ball_mm * std::cos(a), turned = forward_mm / r;
+  return {ball_mm * std::sin(a), r * std::sin(turned), r * std::cos(turned)};
 }
 
 }  // namespace
@@ -76,7 +75,8 @@ TEST_CASE("by a tape it is what the tolerance says") {
 TEST_CASE("a seam between the vertex and the way out moves the start by its gluing alone") {
   // 283 mm from tragus to tragus are two pieces with the seam at the half: on the right side the way out lies
   // behind it, on the left before.
-  REQUIRE(seams_before(std::numbers::pi * R / 2 + 50, std::numbers::pi * R, letter_piece_mm) == 1);
+  REQUIRE(seams_before(std::numbers::pi * ball_mm / 2 + 50, std::numbers::pi * ball_mm, letter_piece_mm) ==
+          1);
   const double glued_mm = 0.8;
   const WithStrips right = laid(case_by_tape(Side::right), only_reading(1.4), {glued_mm, 0}),
                    left = laid(case_by_tape(Side::left), only_reading(1.4), {glued_mm, 0});

@@ -13,7 +13,7 @@ using scalpmark::tests::sphere;
 
 namespace {
 const Fiducials good{{0, 95, -10}, {0, -95, -10}, {-75, 0, -25}, {75, 0, -25}};
-const Surface& egg() {
+const Surface& egg_skin() {
   static const Surface skin = sphere(1, 5, {76, 97, 90});
   return skin;
 }
@@ -32,8 +32,8 @@ TEST_CASE("the axes of a head are right, front, up, whatever its pose") {
 }
 
 TEST_CASE("fiducials are brought onto the skin") {
-  const SkinFiducials placed = place_fiducials(egg(), good);
-  CHECK((egg().position(placed.nasion) - placed.at.nasion).norm() < 1e-9);
+  const SkinFiducials placed = place_fiducials(egg_skin(), good);
+  CHECK((egg_skin().position(placed.nasion) - placed.at.nasion).norm() < 1e-9);
   CHECK((placed.at.nasion - good.nasion).norm() < 15);
 }
 
@@ -58,7 +58,7 @@ TEST_CASE("four points that do not make a head are refused by name") {
   CHECK_THROWS_AS(head_axes(bad), GeometryError);
   bad = good;
   bad.nasion = {0, 130, -10};
-  CHECK_THROWS_WITH(place_fiducials(egg(), bad),
+  CHECK_THROWS_WITH(place_fiducials(egg_skin(), bad),
                     Catch::Contains("nasion") && Catch::Contains("away from the skin"));
   for (const double k : {0.1, 10.0})
     CHECK_THROWS_WITH(

@@ -14,7 +14,7 @@ using Eigen::Vector3d;
 namespace {
 
 /// Half-ellipses, about as long, broad and high as adults.
-const Head& egg() {
+const Head& long_egg() {
   static const Head head = [] {
     const Surface ball = sphere(1, 5);
     std::vector<Vector3d> moved = ball.vertices();
@@ -29,7 +29,7 @@ const Head& egg() {
 const Vector3d usual_tapes(360, 346.5, 567.5);
 
 std::optional<SizeCaution> caution_of(const Vector3d& tapes) {
-  return size_caution(egg(), {tapes[0], tapes[1], tapes[2]});
+  return size_caution(long_egg(), {tapes[0], tapes[1], tapes[2]});
 }
 
 bool says(const std::optional<SizeCaution>& caution, const std::string& text) {
@@ -47,10 +47,10 @@ bool names_tape(const SizeCaution& caution, int tape) {
 
 TEST_CASE("tapes of a usual head are no caution, nor those of one a little larger or smaller") {
   for (const double by : {0.96, 1.0, 1.04}) CHECK_FALSE(caution_of(by * usual_tapes));
-  CHECK_FALSE(size_caution(egg(), {}));
+  CHECK_FALSE(size_caution(long_egg(), {}));
   for (const double tape : {-25.0, 25.0}) {
-    CHECK_FALSE(size_caution(egg(), {usual_tapes[0] + tape, {}, {}}));
-    CHECK_FALSE(size_caution(egg(), {{}, usual_tapes[1] + tape, usual_tapes[2] + tape}));
+    CHECK_FALSE(size_caution(long_egg(), {usual_tapes[0] + tape, {}, {}}));
+    CHECK_FALSE(size_caution(long_egg(), {{}, usual_tapes[1] + tape, usual_tapes[2] + tape}));
   }
 }
 
@@ -75,10 +75,10 @@ TEST_CASE("what is said of the head goes the way it is off, and a single tape is
   CHECK(says(caution_of(usual_tapes + 45 * Vector3d::Unit(1)), "wider than nearly all adults'"));
   CHECK(says(caution_of(usual_tapes + Vector3d(70, 70, 0)), "higher than nearly all adults'"));
   CHECK(says(caution_of(usual_tapes - Vector3d(70, 60, 0)), "lower than nearly all adults'"));
-  const auto one = size_caution(egg(), {{}, usual_tapes[1] - 60, {}});
+  const auto one = size_caution(long_egg(), {{}, usual_tapes[1] - 60, {}});
   REQUIRE(one);
   CHECK_THAT(english(one->sentence), Catch::Contains("measure the tragus-tragus tape again"));
-  const auto two = size_caution(egg(), {usual_tapes[0], usual_tapes[1] - 60, {}});
+  const auto two = size_caution(long_egg(), {usual_tapes[0], usual_tapes[1] - 60, {}});
   REQUIRE(two);
   INFO(english(two->sentence));
   CHECK(says(two, "tragus-tragus tape of about"));

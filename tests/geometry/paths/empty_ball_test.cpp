@@ -18,8 +18,6 @@ using tests::random_point;
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
-
 /// With hollows and knobs of a few millimetres, as ears and brows have.
 Surface bumpy_skin() {
   const Surface smooth = tests::sphere(100, 5, {0.75, 0.95, 0.85});
@@ -48,9 +46,9 @@ TEST_CASE("the way around a ball is two tangents and an arc") {
   };
   // Closed forms: on the ball from pole to pole; from 100 mm off the centre on both sides (tangents of
   // sqrt(100^2 - 50^2), each turning by 60 degrees); a quarter turn on the ball; past it; beside it.
-  CHECK(around({0, 0, 50}, {0, 0, -50}) == Approx(50 * pi).epsilon(1e-12));
-  CHECK(around({100, 0, 0}, {-100, 0, 0}) == Approx(2 * std::sqrt(7500.0) + 50 * pi / 3).epsilon(1e-12));
-  CHECK(around({50, 0, 0}, {0, 50, 0}) == Approx(25 * pi).epsilon(1e-12));
+  CHECK(around({0, 0, 50}, {0, 0, -50}) == Approx(50 * M_PI).epsilon(1e-12));
+  CHECK(around({100, 0, 0}, {-100, 0, 0}) == Approx(2 * std::sqrt(7500.0) + 50 * M_PI / 3).epsilon(1e-12));
+  CHECK(around({50, 0, 0}, {0, 50, 0}) == Approx(25 * M_PI).epsilon(1e-12));
   CHECK(around({100, 0, 0}, {60, 30, 0}) == Approx(50).epsilon(1e-12));
   CHECK(around({-100, 51, 0}, {100, 51, 0}) == Approx(200).epsilon(1e-12));
   CHECK(around({30, 0, 0}, {30, 0, 0}) == 0);

@@ -14,14 +14,14 @@ using geometry::SurfacePoint;
 
 namespace {
 
-constexpr double radius = 90;
+constexpr double sphere_mm = 90;
 constexpr double pi = 3.14159265358979323846;
 
 /// Where a great circle of that arc ends (closed form).
 Vector3d great_circle(const Vector3d& from, const Vector3d& towards, double arc_mm) {
   const Vector3d up = from.normalized();
   const Vector3d t = (towards - towards.dot(up) * up).normalized();
-  return radius * (std::cos(arc_mm / radius) * up + std::sin(arc_mm / radius) * t);
+  return sphere_mm * (std::cos(arc_mm / sphere_mm) * up + std::sin(arc_mm / sphere_mm) * t);
 }
 
 /// The worst distance from the great circle's end, over headings all round `start`.
@@ -60,10 +60,10 @@ geometry::Surface plate() {
 TEST_CASE("a walk over a sphere follows the great circle, closer on a finer mesh") {
   std::vector<double> misses;
   for (const int level : {4, 5, 6}) {
-    const auto skin = tests::sphere(radius, level);
+    const auto skin = tests::sphere(sphere_mm, level);
     double worst = 0;
     for (const Vector3d& q : {Vector3d(1, 2, 3), Vector3d(-3, 1, 0.4), Vector3d(0.3, -0.2, -1)})
-      worst = std::max(worst, worst_miss(skin, skin.closest(radius * q.normalized()), 60));
+      worst = std::max(worst, worst_miss(skin, skin.closest(sphere_mm * q.normalized()), 60));
     misses.push_back(worst);
   }
   CAPTURE(misses[0], misses[1], misses[2]);
@@ -73,7 +73,7 @@ TEST_CASE("a walk over a sphere follows the great circle, closer on a finer mesh
 }
 
 TEST_CASE("a walk may start at a vertex or on an edge, in any direction") {
-  const auto skin = tests::sphere(radius, 6);
+  const auto skin = tests::sphere(sphere_mm, 6);
   const SurfacePoint corner{0, {1, 0, 0}}, edge{1234, {0.4, 0.6, 0}}, nearly{77, {1e-13, 1 - 2e-13, 1e-13}};
   CHECK(worst_miss(skin, corner, 60) < 0.4);
   CHECK(worst_miss(skin, edge, 60) < 0.4);
@@ -82,8 +82,8 @@ TEST_CASE("a walk may start at a vertex or on an edge, in any direction") {
 
 TEST_CASE("a walk along the mirror plane of a symmetric head stays in it") {
   // Edges of the octahedral sphere lie in the plane x = 0: the walk runs along edges and through vertices.
-  const auto skin = tests::sphere(radius, 5);
-  const auto w = geometry::walk(skin, skin.closest({0, 0, radius}), {0, 1, 0}, 200);
+  const auto skin = tests::sphere(sphere_mm, 5);
+  const auto w = geometry::walk(skin, skin.closest({0, 0, sphere_mm}), {0, 1, 0}, 200);
   CHECK(w.length_mm == Approx(200));
   for (const auto& p : w.line) REQUIRE(std::abs(p.x()) < 1e-6);
   CHECK(std::abs(w.heading.x()) < 1e-6);
@@ -120,7 +120,7 @@ TEST_CASE("a walk stops at the border and says so") {
 }
 
 TEST_CASE("a walk's pieces add up, and it comes back the way it went") {
-  const auto skin = tests::sphere(radius, 5, {0.8, 1.05, 0.95});
+  const auto skin = tests::sphere(sphere_mm, 5, {0.8, 1.05, 0.95});
   const auto start = skin.closest({20, 30, 80});
   const Vector3d heading = Vector3d(1, -0.3, -0.1).normalized();
   const auto whole = geometry::walk(skin, start, heading, 120);
@@ -132,7 +132,7 @@ TEST_CASE("a walk's pieces add up, and it comes back the way it went") {
 }
 
 TEST_CASE("a walk's length or direction that makes no sense is refused") {
-  const auto skin = tests::sphere(radius, 3);
+  const auto skin = tests::sphere(sphere_mm, 3);
   const SurfacePoint start{5, {0.2, 0.3, 0.5}};
   const Vector3d n = skin.smooth_normal(start), t = n.unitOrthogonal();
   const double nan = std::numeric_limits<double>::quiet_NaN();

@@ -22,7 +22,7 @@ using tests::random_point;
 
 namespace {
 
-double line_length(const std::vector<Vector3d>& line) {
+double length_of_line(const std::vector<Vector3d>& line) {
   double mm = 0;
   for (size_t i = 1; i < line.size(); ++i) mm += (line[i] - line[i - 1]).norm();
   return mm;
@@ -93,7 +93,7 @@ double spread_mm(const Surface& skin, const SurfacePoint& from, const SurfacePoi
   WindowSpread spread(skin, from, WindowSpread::Keep::paths);
   spread.add_target(to);
   spread.run();
-  CHECK(line_length(spread.path_to(0)) == Approx(spread.target_mm(0)).epsilon(1e-9));
+  CHECK(length_of_line(spread.path_to(0)) == Approx(spread.target_mm(0)).epsilon(1e-9));
   return spread.target_mm(0);
 }
 
@@ -195,7 +195,7 @@ TEST_CASE("a bound that is the path itself does not rule the path out") {
     tight.add_target(b, free.target_mm(0));
     tight.run();
     REQUIRE(tight.target_mm(0) == Approx(free.target_mm(0)).epsilon(1e-12));
-    CHECK(line_length(tight.path_to(0)) == Approx(free.target_mm(0)).epsilon(1e-9));
+    CHECK(length_of_line(tight.path_to(0)) == Approx(free.target_mm(0)).epsilon(1e-9));
   }
 }
 

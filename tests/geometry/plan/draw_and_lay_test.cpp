@@ -8,24 +8,13 @@
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
 using Eigen::Vector3d;
 
 namespace {
-
-constexpr double R = 90;
-
-const Head& ball() {
-  static const Head head = sphere_head(R, 6);
-  return head;
-}
-
-const Head& lop() {
-  static const Head head = lopsided_head(6);
-  return head;
-}
 
 /// Arc from the pulse point to a mark on a sphere, by each rule (DESIGN: a flat coil tangent to a sphere of
 /// radius R, its edge d from its centre; elementary geometry).
@@ -34,9 +23,9 @@ double reach_mm(MarkRule rule, double d) {
     case MarkRule::tape:
       return d;
     case MarkRule::drop:
-      return R * std::asin(d / R);
+      return ball_mm * std::asin(d / ball_mm);
     case MarkRule::nearest:
-      return R * std::atan(d / R);
+      return ball_mm * std::atan(d / ball_mm);
   }
   return 0;
 }
@@ -48,10 +37,6 @@ Case case_of(MarkRule drawn_by, MarkRule laid_by, Side side = Side::left) {
   c.search.drawn_by = c.treatment.drawn_by = drawn_by;
   c.coil.laid_by = laid_by;
   return c;
-}
-
-double arc_mm(const Vector3d& a, const Vector3d& b) {
-  return R * std::atan2(a.cross(b).norm(), a.dot(b));
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include "geometry/surface/patch_normal.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
@@ -16,12 +17,7 @@ using Eigen::Vector3d;
 
 namespace {
 
-const Head& ball() {
-  static const Head head = sphere_head(90, 6);
-  return head;
-}
-
-Case plain_case() {
+Case case_of_ball() {
   Case c;
   c.coil.model = flat_coil();
   use_one_rule(c, MarkRule::tape);
@@ -31,10 +27,6 @@ Case plain_case() {
 /// Where tape distances are not the question, they need not be worked out.
 Placement lay(const Head& head, const Case& c, Side side, const SurfacePoint& pulse) {
   return place_coil(head, c.coil, side, pulse, TapeDistances::left_out);
-}
-
-double arc_mm(const Vector3d& a, const Vector3d& b) {
-  return 90 * std::atan2(a.cross(b).norm(), a.dot(b));
 }
 
 SurfacePoint at(const Head& head, double x, double y, double z) {
@@ -51,7 +43,7 @@ TEST_CASE("the three marks on a sphere lie where the closed forms say") {
   const double R = 90, d = 60;
   for (const double angle : {45.0, 0.0, -30.0, 135.0})
     for (const auto& where : {at(ball(), -0.5, 0.1, 0.8), at(ball(), 0.45, 0.5, 0.7)}) {
-      Case c = plain_case();
+      Case c = case_of_ball();
       c.coil.angle_deg = angle;
       c.coil.centre_to_edge_mm = d;
       const Placement p = lay(ball(), c, Side::left, where);
@@ -74,7 +66,7 @@ TEST_CASE("the three marks on a sphere lie where the closed forms say") {
 }
 
 TEST_CASE("the coil's angle is measured from forward, positive toward the midline, on both sides") {
-  Case c = plain_case();
+  Case c = case_of_ball();
   c.coil.angle_deg = 45;
   const Placement left = lay(ball(), c, Side::left, at(ball(), -0.5, 0.1, 0.85));
   const Placement right = lay(ball(), c, Side::right, at(ball(), 0.5, 0.1, 0.85));
@@ -93,7 +85,7 @@ TEST_CASE("the coil's angle is measured from forward, positive toward the midlin
 }
 
 TEST_CASE("tape distances on a sphere are great-circle arcs", "[slow]") {
-  Case c = plain_case();
+  Case c = case_of_ball();
   const Placement p = place_coil(ball(), c.coil, Side::left, at(ball(), -0.4, 0.4, 0.8));
   const auto& f = ball().fiducials().at;
   const Vector3d top(0, 0, 90);
@@ -111,7 +103,7 @@ TEST_CASE("the inverse returns: mark to pulse to mark, for each rule, within 0.0
   std::uniform_real_distribution<double> u(0, 1);
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest})
     for (int i = 0; i < 12; ++i) {
-      Case c = plain_case();
+      Case c = case_of_ball();
       use_one_rule(c, rule);
       c.coil.angle_deg = -90 + 180 * u(random);
       c.coil.centre_to_edge_mm = 30 + 35 * u(random);
@@ -127,7 +119,7 @@ TEST_CASE("the inverse returns: mark to pulse to mark, for each rule, within 0.0
 }
 
 TEST_CASE("lift for cap and hair raises the face and nothing else of the tape mark") {
-  Case c = plain_case();
+  Case c = case_of_ball();
   const auto where = at(ball(), -0.5, 0.1, 0.85);
   const Placement bare = lay(ball(), c, Side::left, where);
   c.coil.lift_mm = 6;
@@ -189,7 +181,7 @@ TEST_CASE("a contact patch follows the head, not its smallest bumps") {
 }
 
 TEST_CASE("a mark over the face or past the skin's end is left empty, never invented") {
-  Case c = plain_case();
+  Case c = case_of_ball();
   c.coil.angle_deg = 0;
   const Head head(sphere(1, 6, {76, 97, 92}), {{0, 93, 24}, {0, -95, 10}, {-75, 0, -10}, {75, 0, -10}});
   const Placement p = lay(head, c, Side::left, head.skin().closest({-20, 90, 45}));

@@ -19,9 +19,9 @@ using scalpmark::tests::sphere;
 
 namespace {
 
-constexpr double radius = 90;
+constexpr double cut_sphere_mm = 90;
 
-SurfacePoint on(const Surface& skin, const Vector3d& q) {
+SurfacePoint on_skin(const Surface& skin, const Vector3d& q) {
   return skin.closest(q);
 }
 
@@ -84,14 +84,14 @@ Surface strip_with_hole(double gap) {
 TEST_CASE("sections of a sphere are circles, and finer meshes come closer with second order") {
   double previous = 0;
   for (const int level : {4, 5, 6}) {
-    const Surface ball = sphere(radius, level);
+    const Surface ball = sphere(cut_sphere_mm, level);
     const double x = 37.3;
-    const SurfacePoint start = on(ball, {x, std::sqrt(radius * radius - x * x), 0});
+    const SurfacePoint start = on_skin(ball, {x, std::sqrt(cut_sphere_mm * cut_sphere_mm - x * x), 0});
     const Section s = follow_section(ball, start, Vector3d::UnitX(), Vector3d::UnitZ());
     REQUIRE(s.closed);
     CHECK_FALSE(s.reached_border);
     const double cut_at = s.points.front().at.x();  // the start was brought onto a facet
-    const double off = 2 * M_PI * std::sqrt(radius * radius - cut_at * cut_at) - s.length_mm;
+    const double off = 2 * M_PI * std::sqrt(cut_sphere_mm * cut_sphere_mm - cut_at * cut_at) - s.length_mm;
     CHECK(off > 0);  // chords are shorter than arcs
     if (previous > 0) CHECK(std::log2(previous / off) == Approx(2).margin(0.35));
     previous = off;
@@ -140,20 +140,20 @@ TEST_CASE("a section sets out to the side it is told to, and is the same line ei
 }
 
 TEST_CASE("a section through corners and along edges closes like any other") {
-  const Surface ball = sphere(radius, 5);
+  const Surface ball = sphere(cut_sphere_mm, 5);
   // The octahedron's subdivision has corners and whole edges in all three axis planes.
   for (const Vector3d& normal :
        {Vector3d(Vector3d::UnitX()), Vector3d(Vector3d::UnitY()), Vector3d(Vector3d::UnitZ())}) {
     const Vector3d ahead = normal.unitOrthogonal();
-    const Section s = follow_section(ball, on(ball, radius * ahead), normal, normal.cross(ahead));
+    const Section s = follow_section(ball, on_skin(ball, cut_sphere_mm * ahead), normal, normal.cross(ahead));
     CHECK(s.closed);
-    CHECK(s.length_mm == Approx(2 * M_PI * radius).epsilon(1e-3));
+    CHECK(s.length_mm == Approx(2 * M_PI * cut_sphere_mm).epsilon(1e-3));
   }
 }
 
 TEST_CASE("a section stops with the first corner past the length asked for, and at the place asked for") {
-  const Surface ball = sphere(radius, 6);
-  const SurfacePoint start = on(ball, {1, radius, 2});
+  const Surface ball = sphere(cut_sphere_mm, 6);
+  const SurfacePoint start = on_skin(ball, {1, cut_sphere_mm, 2});
   const Section whole = follow_section(ball, start, Vector3d::UnitX(), Vector3d::UnitZ());
   for (const double reach : {0.1, 25.0, 200.0}) {
     const Section s = follow_section(ball, start, Vector3d::UnitX(), Vector3d::UnitZ(), {.reach_mm = reach});
@@ -171,7 +171,7 @@ TEST_CASE("a section stops with the first corner past the length asked for, and 
 
 TEST_CASE("a section goes straight on over a hole no wider than it may bridge, and else ends at the rim") {
   const Surface skin = strip_with_hole(12);
-  const SurfacePoint start = on(skin, {5, 14, 0});
+  const SurfacePoint start = on_skin(skin, {5, 14, 0});
   const auto along = [&](double bridge_mm) {
     return follow_section(skin, start, Vector3d::UnitY(), Vector3d::UnitX(), {.bridge_mm = bridge_mm});
   };
@@ -192,40 +192,40 @@ TEST_CASE("a section goes straight on over a hole no wider than it may bridge, a
 TEST_CASE("a plane that lies in a flat skin has no line to follow, and says so") {
   const Surface skin = plate(false);
   // Zero counts as above, so the plate's own plane crosses none of its faces.
-  CHECK_THROWS_AS(follow_section(skin, on(skin, {42, 31, 0}), Vector3d::UnitZ(), Vector3d::UnitX()),
+  CHECK_THROWS_AS(follow_section(skin, on_skin(skin, {42, 31, 0}), Vector3d::UnitZ(), Vector3d::UnitX()),
                   GeometryError);
 }
 
 TEST_CASE("a section is cut off at a skin point on it, and at none that lies beside it") {
-  const Surface ball = sphere(radius, 6);
-  const Vector3d pole(0, 0, radius);
-  const SurfacePoint start = on(ball, {0, radius, 0});
+  const Surface ball = sphere(cut_sphere_mm, 6);
+  const Vector3d pole(0, 0, cut_sphere_mm);
+  const SurfacePoint start = on_skin(ball, {0, cut_sphere_mm, 0});
   const Section s = follow_section(ball, start, Vector3d::UnitX(), Vector3d::UnitZ());
   for (const double deg : {1.0, 30.0, 77.3, 170.0}) {
     const double t = deg * M_PI / 180;
-    const SurfacePoint end = on(ball, radius * Vector3d(0, std::cos(t), std::sin(t)));
+    const SurfacePoint end = on_skin(ball, cut_sphere_mm * Vector3d(0, std::cos(t), std::sin(t)));
     const auto cut = cut_section(ball, s, end);
     REQUIRE_FALSE(cut.empty());
     CHECK((cut.front().at - s.points.front().at).norm() == 0);
     CHECK((cut.back().at - ball.position(end)).norm() == 0);
     CHECK((ball.position(cut.back().on_skin) - cut.back().at).norm() < 1e-6);
-    CHECK(length_of(cut) == Approx(radius * t).epsilon(1e-3));  // an arc of the great circle
+    CHECK(length_of(cut) == Approx(cut_sphere_mm * t).epsilon(1e-3));  // an arc of the great circle
   }
-  CHECK_FALSE(cut_section(ball, s, on(ball, {0.04, 0, radius})).empty());
-  CHECK(cut_section(ball, s, on(ball, {0.06, 0, radius})).empty());
+  CHECK_FALSE(cut_section(ball, s, on_skin(ball, {0.04, 0, cut_sphere_mm})).empty());
+  CHECK(cut_section(ball, s, on_skin(ball, {0.06, 0, cut_sphere_mm})).empty());
 }
 
 TEST_CASE(
     "the length of a skin line in a plane is the straight way on a plate, the great circle's on a sphere") {
   const Surface flat = plate(false);
-  const SurfacePoint a = on(flat, {7, 11, 0}), b = on(flat, {83, 64, 0});
+  const SurfacePoint a = on_skin(flat, {7, 11, 0}), b = on_skin(flat, {83, 64, 0});
   CHECK(section_length(flat, a, b) == Approx(std::hypot(76, 53)).epsilon(1e-9));
-  const Surface ball = sphere(radius, 6);
+  const Surface ball = sphere(cut_sphere_mm, 6);
   std::mt19937 random(4);
   for (int i = 0; i < 10; ++i) {
     const SurfacePoint p = random_point(ball, random), q = random_point(ball, random);
     const Vector3d u = ball.position(p), w = ball.position(q);
-    const double arc = radius * std::atan2(u.cross(w).norm(), u.dot(w));
+    const double arc = cut_sphere_mm * std::atan2(u.cross(w).norm(), u.dot(w));
     CHECK(section_length(ball, p, q) == Approx(arc).epsilon(1e-3));
     CHECK(section_length(ball, q, p) == Approx(arc).epsilon(1e-3));
   }
@@ -233,8 +233,8 @@ TEST_CASE(
 
 TEST_CASE("no plane's line leads over missing skin, nor from a point to itself") {
   const Surface holed = plate(true);
-  CHECK(std::isinf(section_length(holed, on(holed, {20, 50, 0}), on(holed, {80, 50, 0}))));
-  const SurfacePoint a = on(holed, {20, 50, 0});
+  CHECK(std::isinf(section_length(holed, on_skin(holed, {20, 50, 0}), on_skin(holed, {80, 50, 0}))));
+  const SurfacePoint a = on_skin(holed, {20, 50, 0});
   CHECK(std::isinf(section_length(holed, a, a)));
 }
 
