@@ -24,6 +24,7 @@ endfunction()
 file(GLOB window_tests CONFIGURE_DEPENDS viewer/window/*_test.cpp)
 add_executable(test_window viewer/window/main.cpp viewer/window/every_screen.cpp ${window_tests})
 scalpmark_drives_window(test_window)
+scalpmark_batches(test_window)
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
   PROPERTIES TIMEOUT ${longest_s} ENVIRONMENT ${without_leak_check})
 
