@@ -7,15 +7,11 @@
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 
 namespace scalpmark::tests {
 
-inline constexpr double R = 90;  ///< mm, the ball's
-
-inline const geometry::Head& ball() {
-  static const geometry::Head head = sphere_head(R, 6);
-  return head;
-}
+inline constexpr double R = ball_mm;
 
 inline geometry::Case plain_case(geometry::Side side = geometry::Side::left) {
   geometry::Case c;

@@ -14,6 +14,8 @@
 #include "geometry/plan/search.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
+#include "tests/support/scored.h"
 #include "tests/support/trainee.h"
 
 using namespace scalpmark::geometry;
@@ -27,22 +29,10 @@ constexpr Step nasion{Task::four_points, 0}, left_tragus{Task::four_points, 2},
     right_tragus{Task::four_points, 3}, vertex{Task::vertex, 0}, start{Task::start, 0},
     hotspot{Task::hotspot, 0}, site{Task::site, 0}, edge{Task::edge_mark, 0}, coil{Task::coil, 0};
 
-const Head& lopsided_one() {
-  static const Head head = lopsided_head(5);
-  return head;
-}
-
-Case usual_case() {
-  Case c;
-  c.coil.model = flat_coil();
-  c.hotspot = {0, 1};
-  return c;
-}
-
 /// The tragi marked 10 mm before and behind where they are: the head seems turned.
 struct Turned {
   explicit Turned(const Case& the_case)
-      : answers(right_answers(lopsided_one(), the_case, whole_exercise())), chain(answers) {
+      : answers(right_answers(coarse_lop(), the_case, whole_exercise())), chain(answers) {
     const HeadAxes& axes = answers.head.axes();
     mark(left_tragus, right(left_tragus) + 10 * axes.front);
     mark(right_tragus, right(right_tragus) - 10 * axes.front);
@@ -135,7 +125,7 @@ TEST_CASE("a landmark goes by the tapes over the vertex that was marked") {
   Case c = usual_case();
   c.treatment.rule = TreatmentRule::landmark;
   c.treatment.label = "F3";
-  const RightAnswers answers = right_answers(lopsided_one(), c, whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), c, whole_exercise());
   const Surface& skin = answers.head.skin();
   const SkinFiducials& f = answers.head.fiducials();
   Chain chain(answers);
@@ -154,7 +144,7 @@ TEST_CASE("a landmark goes by the tapes over the vertex that was marked") {
 }
 
 TEST_CASE("a mark taken again changes what comes after it, and nothing before") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   const HeadAxes& axes = answers.head.axes();
   Chain chain(answers);
   const auto moved = [&](const Step& step, const Vector3d& by) {
@@ -172,7 +162,7 @@ TEST_CASE("a mark taken again changes what comes after it, and nothing before") 
 }
 
 TEST_CASE("one tragus that is off takes a lost mark with it") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   const Step lost{Task::find_again, 0};
   for (const Step& wrong : {nasion, left_tragus, right_tragus}) {
     INFO(key_of(wrong));
@@ -186,7 +176,7 @@ TEST_CASE("one tragus that is off takes a lost mark with it") {
 }
 
 TEST_CASE("an edge mark drawn for a head that seems turned is off by that angle, and the angle is carried") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   const Vector3d left = *answers.right.at(left_tragus).at, right = *answers.right.at(right_tragus).at;
   const Score made = score(answers, attempt_with(answers, [](const Step& step, const Placed&) {
                              if (step == left_tragus) return Slip{{0, 10}};

@@ -6,6 +6,7 @@
 #include "geometry/exercise/score.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 #include "tests/support/trainee.h"
 
 using namespace scalpmark::geometry;
@@ -13,15 +14,6 @@ using namespace scalpmark::tests;
 using Eigen::Vector3d;
 
 namespace {
-
-const Head& ball() {
-  static const Head head = sphere_head(90, 6);
-  return head;
-}
-
-double arc_mm(const Vector3d& a, const Vector3d& b) {
-  return 90 * std::atan2(a.cross(b).norm(), a.dot(b));
-}
 
 TapeEnds own_ends() {
   const SkinFiducials& f = ball().fiducials();

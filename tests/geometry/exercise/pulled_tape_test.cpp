@@ -8,6 +8,7 @@
 #include "geometry/head/landmarks.h"
 #include "geometry/head/vertex.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 #include "tests/support/sentence.h"
 
 using namespace scalpmark::geometry;
@@ -16,17 +17,8 @@ using Eigen::Vector3d;
 
 namespace {
 
-const Head& ball() {
-  static const Head head = sphere_head(90, 6);
-  return head;
-}
-
 Vector3d on_ball(double x, double y, double z) {
   return 90 * Vector3d(x, y, z).normalized();
-}
-
-double arc_mm(const Vector3d& a, const Vector3d& b) {
-  return 90 * std::atan2(a.cross(b).norm(), a.dot(b));
 }
 
 }  // namespace

@@ -8,39 +8,19 @@
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
+#include "tests/support/scored.h"
 #include "tests/support/trainee.h"
 
 using namespace scalpmark::geometry;
 using namespace scalpmark::tests;
 using Eigen::Vector3d;
 
-namespace {
-
-const Head& lopsided_one() {
-  static const Head head = lopsided_head(5);
-  return head;
-}
-
-Case usual_case() {
-  Case c;
-  c.coil.model = flat_coil();
-  c.hotspot = {0, 1};
-  return c;
-}
-
-const StepScore& of_step(const Score& score, const Step& step) {
-  for (const StepScore& s : score.steps)
-    if (s.step == step) return s;
-  throw std::out_of_range(key_of(step));
-}
-
-}  // namespace
-
 TEST_CASE("outward is away from the midline on the side that each step is on") {
   Case c = usual_case();  // the search is on the left
   c.treatment.rule = TreatmentRule::landmark;
   c.treatment.label = "F4";
-  const RightAnswers answers = right_answers(lopsided_one(), c, whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), c, whole_exercise());
   const Vector3d right = answers.head.axes().right;
   const Step hotspot{Task::hotspot, 0}, site{Task::site, 0};
   Attempt attempt;
@@ -52,7 +32,7 @@ TEST_CASE("outward is away from the midline on the side that each step is on") {
 }
 
 TEST_CASE("an error over curved skin is as long in its two directions as straight") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   const Step start{Task::start, 0};
   Attempt attempt;
   put_mark(attempt, start, *answers.right.at(start).at + Vector3d(-30, 25, -20));
@@ -62,7 +42,7 @@ TEST_CASE("an error over curved skin is as long in its two directions as straigh
 }
 
 TEST_CASE("the tape around the head is measured closed when it is asked what was misread") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   const Step around{Task::three_tapes, 2};
   const auto at = [&](const char* label) { return landmark(answers.head, label)->at; };
   Attempt attempt;
@@ -75,7 +55,7 @@ TEST_CASE(
     "what the exercise does not ask for leads to no pulse; given marks have a wanted place of their own") {
   Exercise exercise;
   exercise.tasks = {Task::three_tapes, Task::coil_on_given_marks};
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), exercise);
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), exercise);
   const Step coil{Task::coil_on_given_marks, 0};
   Attempt attempt;
   put_mark(attempt, {Task::vertex, 0}, *answers.right.at({Task::vertex, 0}).at);
@@ -92,7 +72,7 @@ TEST_CASE(
 TEST_CASE("tapes and a lost mark alone lead to no pulse") {
   Exercise exercise;
   exercise.tasks = {Task::three_tapes, Task::find_again};
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), exercise);
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), exercise);
   Attempt attempt;
   type_reading(attempt, {Task::three_tapes, 0}, 350);
   put_mark(attempt, {Task::find_again, 0}, *answers.right.at({Task::find_again, 0}).at);
@@ -112,7 +92,7 @@ TEST_CASE("angles on either side of straight backward are a few degrees apart") 
   Case c = usual_case();
   c.coil.angle_deg = 178;
   c.treatment.drawn_by = c.coil.laid_by = c.search.drawn_by = MarkRule::tape;
-  const RightAnswers answers = right_answers(lopsided_one(), c, whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), c, whole_exercise());
   const Step coil{Task::coil, 0};
   Attempt attempt;
   lay_coil_down(attempt, coil, *answers.right.at(coil).at, -178);
@@ -129,13 +109,13 @@ TEST_CASE("a case whose hotspot lies between spots is practised on the spot near
   for (const auto& place : places) {
     c.hotspot_off_grid.forward_mm = place.forward_mm;
     c.hotspot_off_grid.outward_mm = place.outward_mm;
-    const RightAnswers answers = right_answers(lopsided_one(), c, whole_exercise());
+    const RightAnswers answers = right_answers(coarse_lop(), c, whole_exercise());
     CHECK(answers.the_case.hotspot == place.spot);
     CHECK_FALSE(answers.the_case.hotspot_off_grid.is_given());
     CHECK_FALSE(answers.the_case.hotspot_awaited);
     Case on_spot = usual_case();
     on_spot.hotspot = place.spot;
-    const Plan plan = solve(lopsided_one(), on_spot, TapeDistances::left_out);
+    const Plan plan = solve(coarse_lop(), on_spot, TapeDistances::left_out);
     CHECK(*answers.right.at({Task::hotspot, 0}).at == plan.hotspot.pulse);
   }
 }
@@ -149,7 +129,7 @@ TEST_CASE(
   double furthest = 0;
   for (std::uint32_t number = 0; number < 40; ++number) {
     exercise.number = number;
-    const RightAnswers answers = right_answers(lopsided_one(), c, exercise);
+    const RightAnswers answers = right_answers(coarse_lop(), c, exercise);
     const Vector3d lost = *answers.right.at({Task::find_again, 0}).at;
     CHECK_FALSE(on_face(answers.head, answers.given.site));
     CHECK_FALSE(on_face(answers.head, lost));

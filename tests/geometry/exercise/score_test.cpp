@@ -10,6 +10,8 @@
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
 #include "tests/support/heads.h"
+#include "tests/support/round_head.h"
+#include "tests/support/scored.h"
 #include "tests/support/sentence.h"
 #include "tests/support/trainee.h"
 
@@ -22,18 +24,6 @@ namespace {
 
 /// Less than this rounds to 0.0 mm, and to 0.0 degrees.
 constexpr double nothing = 0.05;
-
-const Head& lopsided_one() {
-  static const Head head = lopsided_head(5);
-  return head;
-}
-
-Case usual_case() {
-  Case c;
-  c.coil.model = flat_coil();
-  c.hotspot = {0, 1};
-  return c;
-}
 
 /// Off the defaults one at a time: side, rules, what the grid is on, another site, spot and angle.
 std::vector<std::pair<std::string, Case>> cases() {
@@ -60,18 +50,12 @@ std::vector<std::pair<std::string, Case>> cases() {
   return all;
 }
 
-const StepScore& of_step(const Score& score, const Step& step) {
-  for (const StepScore& s : score.steps)
-    if (s.step == step) return s;
-  throw std::out_of_range(key_of(step));
-}
-
 }  // namespace
 
 TEST_CASE("perfect hands score 0.0 mm and 0.0 degrees at every step and in the pulse") {
   for (const auto& [name, the_case] : cases()) {
     INFO(name);
-    const RightAnswers answers = right_answers(lopsided_one(), the_case, whole_exercise());
+    const RightAnswers answers = right_answers(coarse_lop(), the_case, whole_exercise());
     const Score made = score(answers, perfect_attempt(answers));
     CHECK(made.steps.size() == 24);
     for (const StepScore& s : made.steps) {
@@ -93,8 +77,8 @@ TEST_CASE("what is right is what the plan says") {
   // The right answers are the plan's own; what follows from them step by step, by the chain, is the same.
   for (const auto& [name, the_case] : cases()) {
     INFO(name);
-    const RightAnswers answers = right_answers(lopsided_one(), the_case, whole_exercise());
-    const Plan plan = solve(lopsided_one(), the_case, TapeDistances::left_out);
+    const RightAnswers answers = right_answers(coarse_lop(), the_case, whole_exercise());
+    const Plan plan = solve(coarse_lop(), the_case, TapeDistances::left_out);
     const auto at = [&](Task task, int which = 0) { return *answers.right.at({task, which}).at; };
     CHECK(at(Task::four_points, 1) == plan.fiducials.inion);
     CHECK(at(Task::start) == plan.start.wanted);
@@ -109,7 +93,7 @@ TEST_CASE("what is right is what the plan says") {
 TEST_CASE("a vertex 1 cm forward and all else perfect: 1 cm at the vertex, and 0 after it") {
   for (const auto& [name, the_case] : cases()) {
     INFO(name);
-    const RightAnswers answers = right_answers(lopsided_one(), the_case, whole_exercise());
+    const RightAnswers answers = right_answers(coarse_lop(), the_case, whole_exercise());
     const Attempt attempt = attempt_with(answers, [](const Step& step, const Placed&) {
       return step.task == Task::vertex ? Slip{{10, 0}} : Slip{};
     });
@@ -135,7 +119,7 @@ TEST_CASE("a vertex 1 cm forward and all else perfect: 1 cm at the vertex, and 0
 }
 
 TEST_CASE("an error at any one step is paid for there, once, and nowhere else") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   for (const Step& wrong : steps_of(whole_exercise())) {
     INFO(key_of(wrong));
     const Vector2d slip(6, 2);
@@ -185,7 +169,7 @@ TEST_CASE("on a sphere a vertex marked off carries to the start as great circles
 }
 
 TEST_CASE("a tape read wrong is told from a tape that lay wrong") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   const Fiducials& f = answers.plan.fiducials;
   const Vector3d vertex = *answers.right.at({Task::vertex, 0}).at;
   const double right_mm = answers.plan.tapes.nasion_inion_mm;
@@ -206,7 +190,7 @@ TEST_CASE("a tape read wrong is told from a tape that lay wrong") {
 }
 
 TEST_CASE("a step that was skipped is no error, and what follows goes by where it ought to be") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   Attempt attempt;
   put_mark(attempt, {Task::site, 0}, *answers.right.at({Task::site, 0}).at);
   const Score made = score(answers, attempt);
@@ -222,7 +206,7 @@ TEST_CASE("a step that was skipped is no error, and what follows goes by where i
 TEST_CASE("what the exercise does not ask for was done right by someone else; what comes after goes on") {
   Exercise exercise;
   exercise.tasks = {Task::vertex, Task::site};
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), exercise);
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), exercise);
   const auto slip = [](Task wrong) {
     return [wrong](const Step& step, const Placed&) { return step.task == wrong ? Slip{{10, 0}} : Slip{}; };
   };
@@ -235,12 +219,12 @@ TEST_CASE("what the exercise does not ask for was done right by someone else; wh
   CHECK(site.pulse->off.mm == Approx(10).margin(0.5));
   CHECK_FALSE(site.pulse->laid);
   exercise.tasks = {Task::vertex};
-  const RightAnswers alone = right_answers(lopsided_one(), usual_case(), exercise);
+  const RightAnswers alone = right_answers(coarse_lop(), usual_case(), exercise);
   CHECK(score(alone, attempt_with(alone, slip(Task::vertex))).pulse->off.mm > 5);
 }
 
 TEST_CASE("an edge mark drawn at another angle is told in degrees as seen from its own site mark") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   const Head& head = answers.head;
   Attempt attempt = perfect_attempt(answers);
   // The right edge mark turned by 10 degrees toward the midline about the site's own direction outward.
@@ -256,7 +240,7 @@ TEST_CASE("an edge mark drawn at another angle is told in degrees as seen from i
 }
 
 TEST_CASE("marks and coils count where the skin is nearest") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   Attempt attempt;
   const Vector3d start = *answers.right.at({Task::start, 0}).at;
   put_mark(attempt, {Task::start, 0},
@@ -265,7 +249,7 @@ TEST_CASE("marks and coils count where the skin is nearest") {
 }
 
 TEST_CASE("points that make no head leave no answer, and the step is scored against what is right") {
-  const RightAnswers answers = right_answers(lopsided_one(), usual_case(), whole_exercise());
+  const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   Attempt attempt = perfect_attempt(answers);
   // Both ears swapped.
   put_mark(attempt, {Task::four_points, 2}, answers.plan.fiducials.right_tragus);
@@ -283,7 +267,7 @@ TEST_CASE("marks given by someone else are not the case's own, and lie where a c
   double most_turned = 0;
   for (const std::uint32_t number : {1U, 2U, 3U}) {
     exercise.number = number;
-    const RightAnswers answers = right_answers(lopsided_one(), usual_case(), exercise);
+    const RightAnswers answers = right_answers(coarse_lop(), usual_case(), exercise);
     const double moved = (answers.given.site - answers.plan.treatment.wanted).norm();
     CHECK(moved > 0.5);
     CHECK(moved < 12 * std::sqrt(2) + 1);
@@ -301,8 +285,8 @@ TEST_CASE("an exercise on a head where a mark cannot be drawn is refused in a se
   Case c = usual_case();
   c.treatment.distance_mm = 100;
   CHECK(is_sentence(
-      sentence_of<GeometryError>([&] { (void)right_answers(lopsided_one(), c, whole_exercise()); })));
+      sentence_of<GeometryError>([&] { (void)right_answers(coarse_lop(), c, whole_exercise()); })));
   Exercise none;
   CHECK(is_sentence(
-      sentence_of<GeometryError>([&] { (void)right_answers(lopsided_one(), usual_case(), none); })));
+      sentence_of<GeometryError>([&] { (void)right_answers(coarse_lop(), usual_case(), none); })));
 }

@@ -22,7 +22,7 @@ Head egg(int level = 6) {
   return {sphere(1, level, {76, 97, 92}), {{0, 95, 12}, {0, -96, -2}, {-75, 0, -16}, {75, 0, -16}}};
 }
 
-Case plain_case() {
+Case case_of_egg() {
   Case c;
   c.coil.model = flat_coil();
   use_one_rule(c, MarkRule::tape);
@@ -58,7 +58,7 @@ void check_same(const Placement& a, const Placement& b, const Eigen::Affine3d& m
 
 TEST_CASE("the start lies its offsets from the vertex: along the coronal tape, then forward") {
   const Head head = egg(6);
-  const Plan plan = quick(head, plain_case());
+  const Plan plan = quick(head, case_of_egg());
   // Common practice, no source: 5 cm toward the ear, then 1 cm forward.
   CHECK(plan.start.pulse.x() < -40);
   const PlanLine* lateral = nullptr;
@@ -82,7 +82,7 @@ TEST_CASE("the start lies its offsets from the vertex: along the coronal tape, t
 
 TEST_CASE("the grid is drawn on edge marks a pitch apart, and the hotspot and site follow the spot") {
   const Head head = egg(6);
-  Case c = plain_case();
+  Case c = case_of_egg();
   c.hotspot = {1, -1};
   const Plan plan = quick(head, c);
   REQUIRE(plan.grid.size() == 9);
@@ -116,7 +116,7 @@ TEST_CASE("the grid is drawn on edge marks a pitch apart, and the hotspot and si
 TEST_CASE("the right side mirrors the left, mark for mark", "[slow]") {
   const Head head = egg(6);
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest}) {
-    Case c = plain_case();
+    Case c = case_of_egg();
     use_one_rule(c, rule);
     const Plan left = solve(head, c);
     c.side = Side::right;
@@ -136,12 +136,12 @@ TEST_CASE("the right side mirrors the left, mark for mark", "[slow]") {
 
 TEST_CASE("a plan follows the head through any rigid motion") {
   const Head head = lopsided_head(6);
-  const Plan plan = quick(head, plain_case());
+  const Plan plan = quick(head, case_of_egg());
   for (const double angle : {0.3, 2.0, 3.1}) {
     Eigen::Affine3d motion = Eigen::Affine3d::Identity();
     motion.translate(Vector3d(-200, 90 * angle, 40));
     motion.rotate(Eigen::AngleAxisd(angle, Vector3d(1, angle, -0.4).normalized()));
-    const Plan moved = quick(moved_head(head, motion), plain_case());
+    const Plan moved = quick(moved_head(head, motion), case_of_egg());
     check_same(plan.start, moved.start, motion, 0.01);
     check_same(plan.treatment, moved.treatment, motion, 0.05);
     for (size_t i = 0; i < 9; ++i) check_same(plan.grid[i].placement, moved.grid[i].placement, motion, 0.05);
@@ -152,7 +152,7 @@ TEST_CASE("a plan follows the head through any rigid motion") {
 TEST_CASE("scaling head and settings by k scales every length by k", "[slow]") {
   const Head head = lopsided_head(6);
   const double k = 1.08;
-  Case c = plain_case();
+  Case c = case_of_egg();
   c.coil.model.parts[0].outline = {{-50, -40}, {50, -40}, {50, 40}, {-50, 40}};
   const Plan plan = solve(head, c);
   Case larger = c;
@@ -176,7 +176,7 @@ TEST_CASE("scaling head and settings by k scales every length by k", "[slow]") {
 
 TEST_CASE("a landmark treatment sits on the landmark, and turns to the side the landmark is on") {
   const Head head = egg(6);
-  Case c = plain_case();
+  Case c = case_of_egg();
   c.treatment = {TreatmentRule::landmark, 50, "f4", MarkRule::tape};
   const Plan plan = quick(head, c);
   const auto f4 = landmark(head, "F4");
@@ -190,7 +190,7 @@ TEST_CASE("a landmark treatment sits on the landmark, and turns to the side the 
 }
 
 TEST_CASE("alternatives are listed with their tape distance from the site") {
-  const Plan plan = quick(egg(6), plain_case());
+  const Plan plan = quick(egg(6), case_of_egg());
   REQUIRE(plan.treatment_alternatives.size() == 5);
   CHECK(plan.treatment_alternatives[0].tape_from_treatment_mm == Approx(0).margin(1e-6));
   CHECK(plan.treatment_alternatives[1].tape_from_treatment_mm == Approx(5).margin(0.05));
@@ -204,7 +204,7 @@ TEST_CASE("alternatives are listed with their tape distance from the site") {
 TEST_CASE("the alternative between F3 and AF3 lies half way, on either side") {
   const Head head = lopsided_head(6);
   for (const Side side : {Side::left, Side::right}) {
-    Case c = plain_case();
+    Case c = case_of_egg();
     c.side = side;
     const Plan plan = quick(head, c);
     const std::string f = side == Side::left ? "F3" : "F4", af = "A" + f;
@@ -223,7 +223,7 @@ TEST_CASE("the alternative between F3 and AF3 lies half way, on either side") {
 
 TEST_CASE("alternatives to a site across the head lie on its side, and none is a step from the hotspot") {
   for (const Side side : {Side::left, Side::right}) {
-    Case c = plain_case();
+    Case c = case_of_egg();
     c.side = side;
     c.treatment.rule = TreatmentRule::landmark;
     c.treatment.label = side == Side::left ? "C4" : "C3";
@@ -241,12 +241,12 @@ TEST_CASE("alternatives to a site across the head lie on its side, and none is a
 
 TEST_CASE("solve is pure: the same from several threads at once, and nothing kept between cases") {
   const Head head = lopsided_head(5);
-  const Plan alone = solve(head, plain_case());
+  const Plan alone = solve(head, case_of_egg());
   std::vector<Plan> plans(4);
   const Head fresh = lopsided_head(5);
   std::vector<std::thread> threads;
   threads.reserve(plans.size());
-  for (auto& p : plans) threads.emplace_back([&] { p = solve(fresh, plain_case()); });
+  for (auto& p : plans) threads.emplace_back([&] { p = solve(fresh, case_of_egg()); });
   for (auto& t : threads) t.join();
   for (const auto& p : plans) {
     CHECK((p.treatment.pulse - alone.treatment.pulse).norm() == 0);
@@ -258,7 +258,7 @@ TEST_CASE("solve is pure: the same from several threads at once, and nothing kep
 TEST_CASE("settings out of range are refused, naming the setting and the range") {
   const Head head = egg(4);
   const auto refused = [&](const auto& spoil, const char* name) {
-    Case c = plain_case();
+    Case c = case_of_egg();
     spoil(c);
     CHECK_THROWS_WITH(quick(head, c), Catch::Contains(name));
   };
@@ -280,7 +280,7 @@ TEST_CASE("settings out of range are refused, naming the setting and the range")
 
 TEST_CASE("tapes that differ from the head by over 5 mm are said, smaller differences not") {
   const Head head = egg(5);
-  Case c = plain_case();
+  Case c = case_of_egg();
   const auto said = [&](double off_mm) {
     c.tape_mm.nasion_inion_mm = head.tapes().nasion_inion_mm + off_mm;
     std::vector<std::string> all;  // that this egg is no usual head is said as well
@@ -297,8 +297,8 @@ TEST_CASE("tapes that differ from the head by over 5 mm are said, smaller differ
 
 TEST_CASE("a plan without tape distances is the same plan otherwise") {
   const Head head = egg(5);
-  const Plan whole = solve(head, plain_case());
-  const Plan without = solve(head, plain_case(), TapeDistances::left_out);
+  const Plan whole = solve(head, case_of_egg());
+  const Plan without = solve(head, case_of_egg(), TapeDistances::left_out);
   CHECK(!without.treatment.pulse_tape);
   CHECK(!without.grid[0].placement.edge_mark_tape);
   CHECK(whole.treatment.pulse_tape.has_value());
@@ -309,8 +309,8 @@ TEST_CASE("a plan without tape distances is the same plan otherwise") {
 
 TEST_CASE("tape distances measured path by path are those looked up") {
   const Head head = egg(5);
-  const Plan looked_up = solve(head, plain_case());
-  const Plan measured = solve(head, plain_case(), TapeDistances::each_path);
+  const Plan looked_up = solve(head, case_of_egg());
+  const Plan measured = solve(head, case_of_egg(), TapeDistances::each_path);
   // The plan file rounds to a thousandth; the lookup interpolates between four views of each triangle's edge.
   constexpr double alike_mm = 0.02;
   const auto compare = [&](const TapeFrom& a, const TapeFrom& b) {
@@ -327,7 +327,7 @@ TEST_CASE("tape distances measured path by path are those looked up") {
   compare_coils(looked_up.hotspot, measured.hotspot);
   compare_coils(looked_up.treatment, measured.treatment);
   for (size_t i = 0; i < 9; ++i) compare_coils(looked_up.grid[i].placement, measured.grid[i].placement);
-  const Plan one = solve(head, plain_case(), TapeDistances::treatment_alone);
+  const Plan one = solve(head, case_of_egg(), TapeDistances::treatment_alone);
   compare_coils(measured.treatment, one.treatment);
   CHECK(!one.start.pulse_tape);
 }
@@ -335,7 +335,7 @@ TEST_CASE("tape distances measured path by path are those looked up") {
 TEST_CASE(
     "a hotspot between spots lies where it was measured from the start, and the treatment goes from there") {
   const Head head = sphere_head(90, 6);
-  Case the_case = plain_case();
+  Case the_case = case_of_egg();
   const Side side = GENERATE(Side::left, Side::right);
   the_case.side = side;
   the_case.hotspot = {0, 1};
