@@ -7,6 +7,7 @@
 #include <vtkRenderWindow.h>
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 #include <limits>
 
@@ -153,6 +154,7 @@ struct Stage::Parts {
       const auto same = [&](const LabelWish& o) { return o.text == w.text && o.priority == w.priority; };
       if (std::none_of(without_room.begin(), without_room.end(), same)) continue;
       w.text = w.aside;
+      w.text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(w.text.front())));
       measure(w);
       any = true;
     }

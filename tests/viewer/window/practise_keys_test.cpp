@@ -1,4 +1,4 @@
-// Practise without a mouse: every key goes to whatever has the keys at that moment, and
+// An exercise done by somebody without a mouse: every key goes to whatever has the keys at that moment, and
 // nothing is reached but by Tab.
 #include <QAbstractButton>
 #include <QApplication>
@@ -108,6 +108,7 @@ struct ByKeys : OpenedWindow {
   }
   void lead_hand_to(const Vector3d& place) {
     face(place);
+    press(Qt::Key_Up, Qt::ControlModifier);  // behind the head since, the hand comes into the picture by this
     walk_to(place, [this] { return practise().hand().by_keys(); });
   }
 
@@ -148,6 +149,8 @@ struct ByKeys : OpenedWindow {
     for (const auto& [from, to] : {std::pair(at.nasion, at.inion), {at.left_tragus, at.right_tragus}}) {
       lead_hand_to(from);
       press(Qt::Key_Space);
+      lead_hand_to(landmark("Cz"));
+      press(Qt::Key_H);  // over the vertex: left alone, the tape slips to where it is shortest
       lead_hand_to(to);
       press(Qt::Key_Space);
       read(which++);
@@ -202,6 +205,47 @@ struct ByKeys : OpenedWindow {
 };
 
 }  // namespace
+
+TEST_CASE("a whole exercise is done, scored and saved by keyboard alone") {
+  ByKeys by;
+  const std::vector<Task> whole(geometry::all_tasks.begin(), geometry::all_tasks.end());
+  by.begin(7, geometry::Side::right, whole);
+  CHECK(by.run().answers().the_case.side == geometry::Side::right);
+  while (by.run().is_on()) {
+    const Task task = by.run().task();
+    INFO(geometry::key_of(task));
+    by.do_task();
+    for (const geometry::Step& step : geometry::steps_of(task)) {
+      INFO(geometry::key_of(step));
+      CHECK(by.run().is_done(step));
+    }
+    ByKeys::press_button(*by.practise().task_panel().next());
+  }
+  REQUIRE(by.run().is_over());
+  const geometry::Score& score = by.run().scores().back();
+  for (const geometry::StepScore& step : score.steps) {
+    INFO(geometry::key_of(step.step));
+    REQUIRE(step.placed);
+    // A reading is typed to half a centimetre; a hand goes by millimetres in the picture.
+    const bool reading = geometry::asked_in(step.step.task) == geometry::Asks::reading;
+    CHECK(std::abs(step.own.mm) < (reading ? 4.5 : 2));
+    if (step.own.angle_deg) CHECK(std::abs(*step.own.angle_deg) < 2);
+  }
+  REQUIRE(score.pulse);
+  CHECK(score.pulse->laid);
+  // The replay goes by arrows; the result is saved.
+  ScorePanel& panel = by.practise().score_panel();
+  ByKeys::tab_to(*panel.table());
+  const auto shown = panel.shown_step();
+  ByKeys::press(panel.table()->currentRow() > 0 ? Qt::Key_Up : Qt::Key_Down);
+  CHECK(panel.shown_step() != shown);
+  ByKeys::tab_to(*panel.initials_field());
+  ByKeys::write(QStringLiteral("AB"));
+  const QString file = by.folder.filePath(QStringLiteral("by-keys.json"));
+  by.practise().ask_target = [&](const QString&, const QString&, const QString&) { return file; };
+  ByKeys::press_button(*panel.save());
+  CHECK(models::read_result(file.toStdString()).by == "AB");
+}
 
 TEST_CASE("Tab leads to every button, field and list of an exercise") {
   ByKeys by;
