@@ -60,7 +60,8 @@ public:
     const std::string message = error.what();
     const auto says = [&](const char* words) { return message.find(words) != std::string::npos; };
     if (text_.find_first_not_of(" \t\r\n") == std::string_view::npos)
-      throw ModelError(Message::of("%1 is empty, which is no %2; choose another file.", source_.name, source_.kind));
+      throw ModelError(
+          Message::of("%1 is empty, which is no %2; choose another file.", source_.name, source_.kind));
     const std::size_t at = std::min(position == 0 ? 0 : position - 1, text_.size());
     const std::string_view before = text_.substr(0, at);
     const std::size_t line_start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;

@@ -159,11 +159,12 @@ TEST_CASE("visits that are not right are refused by reader and schema alike") {
     CHECK_FALSE(schema.objection(bad.json).empty());
   }
   // What a schema cannot say.
-  CHECK(visits_refusal(with_visits(R"([{"date": "2026-02-29"}])")).find("must be a date") != std::string::npos);
+  CHECK(visits_refusal(with_visits(R"([{"date": "2026-02-29"}])")).find("must be a date") !=
+        std::string::npos);
   const std::string steps =
       R"({"format": "scalpmark-case", "version": 2, "head": {"kind": "generic"}, "answers": {"fine_percent": 6}})";
-  CHECK(visits_refusal(steps).find("answers.fine_percent makes the fine step (6) larger than the other (5)") !=
-        std::string::npos);
+  CHECK(visits_refusal(steps).find(
+            "answers.fine_percent makes the fine step (6) larger than the other (5)") != std::string::npos);
 }
 
 TEST_CASE("more visits or pulses than any course has are refused, and so is depth") {

@@ -128,7 +128,8 @@ TEST_CASE("what is wrong in a result is refused by name") {
         std::string::npos);
   const std::string vertex = R"({"step": "vertex", "at": [1, 2, 3]})";
   CHECK(result_refused(with_placed(vertex + ", " + vertex)).find("twice") != std::string::npos);
-  CHECK(result_refused(with_placed(R"({"step": "vertex", "at": [1e9, 2, 3]})")).find("at") != std::string::npos);
+  CHECK(result_refused(with_placed(R"({"step": "vertex", "at": [1e9, 2, 3]})")).find("at") !=
+        std::string::npos);
 }
 
 TEST_CASE("a result cut short anywhere is refused in a sentence") {

@@ -23,6 +23,10 @@ void drop(MainWindow& w, const QStringList& files) {
   QList<QUrl> urls;
   for (const QString& file : files) urls << QUrl::fromLocalFile(file);
   data.setUrls(urls);
+  // Qt gives what is dropped to the widget that it was carried into.
+  QDragEnterEvent carried(QPoint(300, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(&w, &carried);
+  REQUIRE(carried.isAccepted());
   QDropEvent event(QPointF(300, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
   QApplication::sendEvent(&w, &event);
 }

@@ -11,8 +11,8 @@
 // "lesson" the lesson's screens alone, with "contact" those of the gap under the coil and of how far off
 // hands are, with "brain" those that show a brain under the skin, with "cap" those of the cap, with "visit"
 // those of a visit and a course, with "hands" those of hands_tour.h, with "chair" those of tour_chair.h, with
-// "practise" those of practise_tour.h, with "every" those of every_screen.h in three sizes and both themes, or in
-// one SETTING of tour_settings.h. Says which label stands over another's symbol, and fails if one does.
+// "practise" those of practise_tour.h, with "every" those of every_screen.h in three sizes and both themes,
+// or in one SETTING of tour_settings.h. Says which label stands over another's symbol, and fails if one does.
 
 using namespace scalpmark;
 using namespace scalpmark::window;
