@@ -6108,7 +6108,7 @@
     <message>
         <source>inches</source>
         <comment>tape in inches from</comment>
-        <translation type="unfinished">Zoll</translation>
+        <translation>Zoll</translation>
     </message>
 </context>
 <context>
