@@ -186,8 +186,14 @@ struct Stage::Parts {
     for (auto& w : wishes) measure(w);
     for (const auto& c : taken) ground.taken.push_back(c.box);
     LabelLayout layout = place_labels(wishes, ground);
-    // What has no room beside its mark in full may have it in short.
-    if (shorten(wishes, layout.without_room, measure)) layout = place_labels(std::move(wishes), ground);
+    // What has no room beside its mark in full may have it in short: kept where all that matters has room
+    // then, since more labels leave less room to say what has none.
+    if (shorten(wishes, layout.without_room, measure)) {
+      LabelLayout in_short = place_labels(std::move(wishes), ground);
+      const auto matters = [](const LabelWish& w) { return !w.aside.empty(); };
+      if (std::none_of(in_short.without_room.begin(), in_short.without_room.end(), matters))
+        layout = std::move(in_short);
+    }
     labels = std::move(layout.placed);
     for (const auto& l : labels) {
       if (l.leader)
