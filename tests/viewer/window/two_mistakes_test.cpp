@@ -193,3 +193,30 @@ TEST_CASE("no tilt is said to leave more than all of the field") {
   }
   CHECK(all);
 }
+
+TEST_CASE("what two mistakes make together is read whole, title and sentence, in a small window too") {
+  for (const QSize size : {QSize(960, 620), QSize(1280, 800)}) {
+    Lesson lesson;
+    lesson.window.resize(size);
+    lesson.teach.player().go_to(10);
+    lesson.controls().button(WhatIfControls::turned)->click();
+    lesson.controls().keep()->click();
+    lesson.controls().button(WhatIfControls::off)->click();
+    QTest::qWait(100);
+    REQUIRE(lesson.teach.outcome());
+    REQUIRE(lesson.teach.outcome()->mistakes.size() == 2);
+    const QWidget& bar = lesson.teach.bar();
+    for (const QLabel* label : {lesson.teach.bar().title_label(), lesson.teach.bar().caption_label()}) {
+      INFO(size.width() << ": " << label->text().toStdString());
+      const QRect in_bar(label->mapTo(&bar, QPoint(0, 0)), label->size());
+      CHECK(bar.rect().contains(in_bar));
+      const QRect needed = label->fontMetrics().boundingRect(
+          QRect(0, 0, label->width(), 10000), label->wordWrap() ? Qt::TextWordWrap : 0, label->text());
+      CHECK(needed.width() <= label->width());
+      CHECK(needed.height() <= label->height());
+    }
+    const QWidget& stage = lesson.window.stage();
+    const int stage_end = stage.mapTo(&lesson.window, QPoint(0, stage.height())).y();
+    CHECK(stage_end <= bar.mapTo(&lesson.window, QPoint(0, 0)).y() + 1);
+  }
+}

@@ -83,7 +83,10 @@ void LessonBar::size_type() {
   const QFontMetrics metrics(font);
   const int width = this->width() - 2 * rim_px;
   int height = 2 * metrics.lineSpacing();
-  for (const QString& caption : captions_)
+  // What two mistakes make together may be longer than any step.
+  QStringList all = captions_;
+  all << caption_->text();
+  for (const QString& caption : all)
     height =
         std::max(height, metrics.boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, caption).height());
   caption_->setMinimumHeight(height);
@@ -98,7 +101,8 @@ void LessonBar::place_title() {
   int widest = metrics.horizontalAdvance(title_->text());
   for (const QString& title : titles_) widest = std::max(widest, metrics.horizontalAdvance(title));
   int others = 2 * rim_px + 4 * head_->horizontalSpacing() + progress_->sizeHint().width();
-  for (const QPushButton* button : {previous_, play_, next_}) others += button->sizeHint().width();
+  for (const QPushButton* button : {previous_, play_, next_})
+    others += std::max(button->sizeHint().width(), button->minimumWidth());
   const bool alone = widest + others > width();
   if (alone == title_alone_) return;
   title_alone_ = alone;
@@ -112,8 +116,9 @@ void LessonBar::place_title() {
 void LessonBar::show_text(const QString& progress, const QString& title, const QString& caption) {
   progress_->setText(progress);
   title_->setText(title);
-  if (caption == caption_->text()) return;
+  if (caption == caption_->text()) return place_title();
   caption_->setText(caption);
+  size_type();
   // Read out without being asked for.
   QAccessibleEvent said(caption_, QAccessible::Alert);
   QAccessible::updateAccessibility(&said);
