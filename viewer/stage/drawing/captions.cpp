@@ -73,12 +73,17 @@ void draw_title(Overlay& overlay, const Sight& sight, const Surroundings::Title&
 void draw_headline(Overlay& overlay, const Sight& sight, const std::string& headline, const Box& stage,
                    std::vector<Caption>& taken) {
   const TextStyle style{22, true, palette::text, true};
-  const std::string fits = fitted(overlay, headline, style, stage.width());
-  const TextSize size = overlay.measure(fits, style);
   // Under the words that name a side, which stand at the upper rim.
-  const double x = stage.left + 0.5 * (stage.width() - size.width), y = stage.top + 26 * sight.scale;
-  overlay.text(fits, {x, y}, style);
-  taken.push_back({headline, {x, y, x + size.width, y + size.height}});
+  const double top = stage.top + 26 * sight.scale, middle = stage.left + 0.5 * stage.width();
+  double y = top, widest = 0;
+  for (const auto& line : wrapped(overlay, headline, style, stage.width())) {
+    const std::string fits = fitted(overlay, line, style, stage.width());
+    const TextSize size = overlay.measure(fits, style);
+    overlay.text(fits, {middle - 0.5 * size.width, y}, style);
+    widest = std::max(widest, size.width);
+    y += size.height;
+  }
+  taken.push_back({headline, {middle - 0.5 * widest, top, middle + 0.5 * widest, y}});
 }
 
 double caution_height(Overlay& overlay, const std::string& caution, double share, double width_px,
@@ -198,25 +203,41 @@ void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& 
     at_rims(words(Words::tr("Front")), words(Words::tr("Back")));
 }
 
-void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines,
-                  const Pixel& top_left, double width_px, std::vector<Caption>& taken) {
+void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines, const Box& place,
+                  std::vector<Caption>& taken) {
   if (lines.empty()) return;
-  double y = top_left.y, widest = 0;
+  struct Row {
+    std::string text;
+    TextStyle style;
+    TextSize size;
+    double above;
+  };
+  std::vector<Row> rows;
   std::string all;
+  double height = 0, widest = 0;
   for (size_t i = 0; i < lines.size(); ++i) {
     const bool heading = lines[i].weight == Remark::Weight::heading,
                quiet = lines[i].weight == Remark::Weight::quiet;
-    if (heading && i > 0) y += 6 * sight.scale;
+    double above = heading && i > 0 ? 8 * sight.scale : 2 * sight.scale;
     const TextStyle style{quiet ? 13.0 : 14.0, heading, quiet ? palette::quiet_text : palette::text, false};
-    for (const auto& line : wrapped(overlay, lines[i].text, style, width_px)) {
+    for (const auto& line : wrapped(overlay, lines[i].text, style, place.width())) {
       const TextSize size = overlay.measure(line, style);
-      overlay.text(line, {top_left.x, y}, style);
+      rows.push_back({line, style, size, rows.empty() ? 0 : above});
+      height += size.height + rows.back().above;
       widest = std::max(widest, size.width);
-      y += size.height + 2 * sight.scale;
+      above = 2 * sight.scale;
     }
     all += (all.empty() ? "" : "; ") + lines[i].text;
   }
-  taken.push_back({all, {top_left.x, top_left.y, top_left.x + widest, y}});
+  // Where they would reach into what stands under them, they close up.
+  const bool close_up = height > place.height();
+  double y = place.top;
+  for (const Row& row : rows) {
+    y += close_up ? 0 : row.above;
+    overlay.text(row.text, {place.left, y}, row.style);
+    y += row.size.height;
+  }
+  taken.push_back({all, {place.left, place.top, place.left + widest, y}});
 }
 
 }  // namespace scalpmark::viewer

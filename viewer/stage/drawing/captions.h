@@ -36,8 +36,9 @@ void draw_caution(Overlay& overlay, const Sight& sight, const std::string& cauti
 void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& axes, const Box& stage,
                 const Coverage& busy, std::vector<Caption>& taken);
 
-/// Lines under each other, the first bold and the last quiet, from that corner down, no wider than that.
-void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines,
-                  const Pixel& top_left, double width_px, std::vector<Caption>& taken);
+/// Lines under each other, the first bold and the last quiet, in that place: no wider, and closed up where
+/// they would be higher.
+void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines, const Box& place,
+                  std::vector<Caption>& taken);
 
 }  // namespace scalpmark::viewer
