@@ -35,7 +35,7 @@ StageView::StageView(QWidget* parent) : QWidget(parent) {
       tr("The head with tapes, marks and coil. Arrow keys turn the coil, with Ctrl they move it; 1 to 6 "
          "choose a view. While points are placed, Enter sets one in the middle of the picture and Ctrl with "
          "arrow keys moves it."));
-  setMinimumSize(360, 240);
+  setMinimumSize(360, 280);
 
   subject_ = std::make_unique<StageSubject>(canvas_.window());
   camera_ = std::make_unique<StageCamera>(*subject_, *this);

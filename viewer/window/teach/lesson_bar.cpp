@@ -14,6 +14,7 @@ namespace {
 /// The caption's letters grow with the window, from this share of its height on.
 constexpr double type_share = 1.0 / 33;
 constexpr int smallest_type_px = 20, largest_type_px = 44;
+constexpr int least_caption_px = 15;
 constexpr int rim_px = 20;
 
 }  // namespace
@@ -71,24 +72,29 @@ void LessonBar::make_room_for(const QStringList& captions, const QStringList& ti
 void LessonBar::size_type() {
   const int px =
       std::clamp(static_cast<int>(type_share * window()->height()), smallest_type_px, largest_type_px);
+  const int width = this->width() - 2 * rim_px;
+  const auto height_at = [&](int text_px, const QString& text) {
+    QFont font = caption_->font();
+    font.setPixelSize(text_px);
+    return QFontMetrics(font).boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, text).height();
+  };
+  int height = height_at(px, QStringLiteral("1\n2"));
+  for (const QString& caption : captions_) height = std::max(height, height_at(px, caption));
+  // What a mistake makes of the lesson may be longer than any step: it is set smaller before it takes of the
+  // stage.
+  int caption_px = px;
+  while (caption_px > least_caption_px && height_at(caption_px, caption_->text()) > height) --caption_px;
+  height = std::max(height, height_at(caption_px, caption_->text()));
+  const QString size = QStringLiteral("font-size: %1px;");
   if (px != type_px_) {
     type_px_ = px;
-    const QString size = QStringLiteral("font-size: %1px;");
-    caption_->setStyleSheet(size.arg(px));
     title_->setStyleSheet(size.arg(px) + QStringLiteral("font-weight: 700;"));
     progress_->setStyleSheet(size.arg(px * 3 / 4));
   }
-  QFont font = caption_->font();
-  font.setPixelSize(px);
-  const QFontMetrics metrics(font);
-  const int width = this->width() - 2 * rim_px;
-  int height = 2 * metrics.lineSpacing();
-  // What two mistakes make together may be longer than any step.
-  QStringList all = captions_;
-  all << caption_->text();
-  for (const QString& caption : all)
-    height =
-        std::max(height, metrics.boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, caption).height());
+  if (caption_px != caption_px_) {
+    caption_px_ = caption_px;
+    caption_->setStyleSheet(size.arg(caption_px));
+  }
   caption_->setMinimumHeight(height);
   place_title();
 }

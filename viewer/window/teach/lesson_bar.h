@@ -47,7 +47,7 @@ private:
   QPushButton *previous_, *play_, *next_;
   QStringList captions_, titles_;
   QGridLayout* head_;
-  int type_px_ = 0;
+  int type_px_ = 0, caption_px_ = 0;
   bool title_alone_ = false;
 };
 
