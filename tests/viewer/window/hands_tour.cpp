@@ -1,6 +1,5 @@
 #include "tests/viewer/window/hands_tour.h"
 
-#include <QPainter>
 #include <QScrollBar>
 #include <cstdio>
 
@@ -134,12 +133,7 @@ private:
 
   void snap(const char* name) {
     QTest::qWait(600);  // until the panel has its new layout
-    QWidget& w = opened_.window;
-    QImage shot = w.grab().toImage();
-    if (opened_.window.stage().isVisible()) {
-      QPainter painter(&shot);  // grab() leaves out what OpenGL drew
-      painter.drawImage(opened_.window.stage().mapTo(&w, QPoint(0, 0)), opened_.window.stage().picture());
-    }
+    const QImage shot = opened_.shot();
     const QString file = QStringLiteral("%1/hands-%2-%3.png").arg(folder_, setting_.name, name);
     shot.save(file);
     std::printf("%s\n", qPrintable(file));

@@ -61,6 +61,11 @@ OpenedWindow::OpenedWindow(const models::CaseFile& case_file) : teach(window.tea
   if (!window.session().is_ready()) throw std::runtime_error("The case did not load.");
 }
 
+QImage OpenedWindow::shot() {
+  (void)window.stage().picture();
+  return window.grab().toImage();
+}
+
 void OpenedWindow::settle() {
   wait_until([this] { return !window.session().is_working(); });
   QTest::qWait(1);

@@ -33,6 +33,8 @@ struct OpenedWindow {
 
   /// Waits until long work is over. Fails the test if it does not end.
   void settle();
+  /// The window as it is seen, its stage drawn anew.
+  [[nodiscard]] QImage shot();
   /// Waits while the window goes on working. Fails the test if it never comes about.
   static void wait_until(const std::function<bool()>& comes_about);
   /// Types into a field as a person does: click, select all, type, Enter.

@@ -1,6 +1,5 @@
 #include "tests/viewer/window/practise_tour.h"
 
-#include <QPainter>
 #include <QScrollBar>
 #include <cstdio>
 #include <fstream>
@@ -143,10 +142,7 @@ private:
 
   void snap(const std::string& name) {
     QTest::qWait(400);  // until the panel has its new layout
-    QWidget& w = opened_.window;
-    QImage shot = w.grab().toImage();
-    QPainter painter(&shot);  // grab() leaves out what OpenGL drew
-    painter.drawImage(opened_.stage().mapTo(&w, QPoint(0, 0)), opened_.stage().picture());
+    const QImage shot = opened_.shot();
     const QString file =
         QStringLiteral("%1/practise-%2-%3.png").arg(folder_, name_, QString::fromStdString(name));
     shot.save(file);

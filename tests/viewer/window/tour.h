@@ -2,6 +2,7 @@
 
 #include <QSize>
 #include <QString>
+#include <functional>
 
 #include "tests/viewer/window/opened_window.h"
 
@@ -43,6 +44,7 @@ private:
   void hover(const Eigen::Vector3d& at);
 
   void lesson_steps(const char* name);
+  void for_each_coil(const std::function<void(const geometry::Coil&)>& look);
 
   void snap(const char* name);
 

@@ -1,5 +1,4 @@
 #include <QDir>
-#include <QPainter>
 #include <QScrollBar>
 #include <cstdio>
 
@@ -17,14 +16,9 @@
 
 namespace scalpmark::window {
 
-void Tour::looked_into() {
+/// At the site, each coil on both sides.
+void Tour::for_each_coil(const std::function<void(const geometry::Coil&)>& look) {
   MainWindow& w = opened_.window;
-  w.set_gaps(true);
-  const auto found = [&] {
-    OpenedWindow::wait_until([&] { return w.under_coil().gaps() != nullptr; });
-    QTest::qWait(30);
-  };
-  int number = 90;
   for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
     for (const geometry::Coil& coil : models::coils()) {
       w.session().change("Coil", [&](models::CaseFile& case_file) {
@@ -34,10 +28,23 @@ void Tour::looked_into() {
       });
       opened_.settle();
       w.worksheet().go_to(Worksheet::site_index);
-      w.stage().look(viewer::View::square_on);
-      found();
-      snap(QStringLiteral("%1-gaps-%2").arg(number++).arg(QString::fromStdString(coil.model)).toLatin1());
+      look(coil);
     }
+}
+
+void Tour::looked_into() {
+  MainWindow& w = opened_.window;
+  w.set_gaps(true);
+  const auto found = [&] {
+    OpenedWindow::wait_until([&] { return w.under_coil().gaps() != nullptr; });
+    QTest::qWait(30);
+  };
+  int number = 90;
+  for_each_coil([&](const geometry::Coil& coil) {
+    w.stage().look(viewer::View::square_on);
+    found();
+    snap(QStringLiteral("%1-gaps-%2").arg(number++).arg(QString::fromStdString(coil.model)).toLatin1());
+  });
   w.stage().look(viewer::View::front_right);
   snap("98-gaps-front-right");
   w.worksheet().go_to(Worksheet::search_index);
@@ -75,18 +82,10 @@ void Tour::field() {
   MainWindow& w = opened_.window;
   w.set_field(true);
   int number = 100;
-  for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
-    for (const geometry::Coil& coil : models::coils()) {
-      w.session().change("Coil", [&](models::CaseFile& case_file) {
-        case_file.the_case.side = side;
-        case_file.the_case.coil.model = coil;
-        case_file.the_case.coil.centre_to_edge_mm = coil.centre_to_edge_mm;
-      });
-      opened_.settle();
-      w.worksheet().go_to(Worksheet::site_index);
-      w.stage().look(number % 2 == 0 ? viewer::View::square_on : viewer::View::front_left);
-      snap(QStringLiteral("%1-field-%2").arg(number++).arg(QString::fromStdString(coil.model)).toLatin1());
-    }
+  for_each_coil([&](const geometry::Coil& coil) {
+    w.stage().look(number % 2 == 0 ? viewer::View::square_on : viewer::View::front_left);
+    snap(QStringLiteral("%1-field-%2").arg(number++).arg(QString::fromStdString(coil.model)).toLatin1());
+  });
   while (w.session().history().can_undo()) w.session().undo();
   opened_.settle();
   w.stage().look(viewer::View::right);

@@ -1,5 +1,4 @@
 #include <QDir>
-#include <QPainter>
 #include <QScrollBar>
 #include <cstdio>
 
@@ -207,18 +206,7 @@ void Tour::hover(const Eigen::Vector3d& at) {
 
 void Tour::snap(const char* name) {
   QTest::qWait(600);  // until the panel has its new layout
-  QWidget& w = opened_.window;
-  QImage shot = w.grab().toImage();
-  // grab() leaves out what OpenGL drew.
-  if (opened_.window.stage().isVisible()) {
-    QPainter painter(&shot);
-    painter.drawImage(opened_.window.stage().mapTo(&w, QPoint(0, 0)), opened_.window.stage().picture());
-    // Nor does it know what lies over the stage by now.
-    QWidgetList over = opened_.window.stage().findChildren<QWidget*>();
-    over << &opened_.window.next_mark() << &opened_.window.start_page();
-    for (QWidget* each : over)
-      if (each->isVisible()) painter.drawPixmap(each->mapTo(&w, QPoint(0, 0)), each->grab());
-  }
+  const QImage shot = opened_.shot();
   const QString file = QStringLiteral("%1/%2-%3.png").arg(folder_).arg(size_.height()).arg(name);
   shot.save(file);
   std::printf("%s\n", qPrintable(file));

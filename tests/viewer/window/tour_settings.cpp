@@ -2,7 +2,6 @@
 
 #include <QDir>
 #include <QLocale>
-#include <QPainter>
 #include <QTranslator>
 #include <cstdio>
 
@@ -56,15 +55,7 @@ models::CaseFile case_of(const Setting& s) {
 
 void snap(OpenedWindow& opened, const QString& file) {
   QTest::qWait(400);  // until the panel has its new layout
-  MainWindow& w = opened.window;
-  QImage shot = w.grab().toImage();
-  if (w.stage().isVisible()) {
-    QPainter painter(&shot);  // grab() leaves out what OpenGL drew, and what lies over it
-    painter.drawImage(w.stage().mapTo(&w, QPoint(0, 0)), w.stage().picture());
-    for (QWidget* each : w.stage().findChildren<QWidget*>())
-      if (each->isVisible()) painter.drawPixmap(each->mapTo(&w, QPoint(0, 0)), each->grab());
-  }
-  shot.save(file);
+  opened.shot().save(file);
 }
 
 void tour_of(const Setting& s, const QString& folder) {

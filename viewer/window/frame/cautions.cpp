@@ -13,10 +13,6 @@ class Cautions {
   Q_DECLARE_TR_FUNCTIONS(Cautions)
 };
 
-}  // namespace
-
-namespace {
-
 // Common practice, no source, in the unit that is read.
 constexpr double usual_error_mm = 10, tape_read_to_mm = 5;
 
@@ -30,20 +26,20 @@ QString caution_line() {
 }
 
 QString cautions_text() {
-  return Cautions::
-      tr("<p><b>For training and illustration only.</b> Scalpmark is not a navigation or treatment device and "
-         "is "
-         "not for treatment decisions.</p>"
-         "<p>A licensed prescriber decides site, threshold and dose; the device's instructions and local codes "
-         "come first.</p>"
-         "<p>Ask before any pulse about:</p>"
-         "<ul><li>metal or implants in or near the head</li><li>pacemakers and stimulators</li>"
-         "<li>seizures, and drugs that make them more likely</li><li>pregnancy</li></ul>"
-         "<p>Ear protection for patient and staff. Know what to do in a seizure.</p>"
-         "<p>A cap and marks without tracking put the pulse about %1 off on average; a tape reads to "
-         "%2.</p>")
-          .arg(QString::fromStdString(viewer::rough_length(usual_error_mm)),
-               QString::fromStdString(viewer::rough_length(tape_read_to_mm)));
+  const QString text = Cautions::tr(
+      "<p><b>For training and illustration only.</b> Scalpmark is not a navigation or treatment device and "
+      "is "
+      "not for treatment decisions.</p>"
+      "<p>A licensed prescriber decides site, threshold and dose; the device's instructions and local codes "
+      "come first.</p>"
+      "<p>Ask before any pulse about:</p>"
+      "<ul><li>metal or implants in or near the head</li><li>pacemakers and stimulators</li>"
+      "<li>seizures, and drugs that make them more likely</li><li>pregnancy</li></ul>"
+      "<p>Ear protection for patient and staff. Know what to do in a seizure.</p>"
+      "<p>A cap and marks without tracking put the pulse about %1 off on average; a tape reads to "
+      "%2.</p>");
+  return text.arg(QString::fromStdString(viewer::rough_length(usual_error_mm)),
+                  QString::fromStdString(viewer::rough_length(tape_read_to_mm)));
 }
 
 }  // namespace scalpmark::window

@@ -123,15 +123,19 @@ QString Output::proposed(const char* ending) const {
                        QString::fromLatin1(ending));
 }
 
-void Output::save_sheet() {
+void Output::ask_paper(const QString& title, const char* ending, const QString& a4, const QString& letter,
+                       const std::function<void(const QString&, viewer::Paper)>& save) {
   if (!may_make_sheet()) return;
-  const QString a4 = tr("Sheet on A4 (*.pdf)"), letter = tr("Sheet on Letter (*.pdf)");
   QString chosen = letter_is_usual() ? letter : a4;
-  const QString path =
-      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save a sheet"), proposed(".pdf"),
-                                               a4 + ";;" + letter, &chosen),
-                  ".pdf", ask_replace);
-  if (!path.isEmpty()) save_sheet_to(path, chosen == letter ? viewer::Paper::letter : viewer::Paper::a4);
+  const QString path = with_ending(
+      QFileDialog::getSaveFileName(&window_, title, proposed(ending), a4 + ";;" + letter, &chosen), ".pdf",
+      ask_replace);
+  if (!path.isEmpty()) save(path, chosen == letter ? viewer::Paper::letter : viewer::Paper::a4);
+}
+
+void Output::save_sheet() {
+  ask_paper(tr("Save a sheet"), ".pdf", tr("Sheet on A4 (*.pdf)"), tr("Sheet on Letter (*.pdf)"),
+            [this](const QString& path, viewer::Paper paper) { save_sheet_to(path, paper); });
 }
 
 void Output::save_sheet_to(const QString& path, viewer::Paper paper) {
@@ -149,14 +153,9 @@ void Output::print_sheet() {
 }
 
 void Output::save_strips() {
-  if (!may_make_sheet()) return;
-  const QString a4 = tr("Strips on A4 (*.pdf)"), letter = tr("Strips on Letter (*.pdf)");
-  QString chosen = letter_is_usual() ? letter : a4;
-  const QString path =
-      with_ending(QFileDialog::getSaveFileName(&window_, tr("Save strips of paper"), proposed("-strips.pdf"),
-                                               a4 + ";;" + letter, &chosen),
-                  ".pdf", ask_replace);
-  if (!path.isEmpty()) save_strips_to(path, chosen == letter ? viewer::Paper::letter : viewer::Paper::a4);
+  ask_paper(tr("Save strips of paper"), "-strips.pdf", tr("Strips on A4 (*.pdf)"),
+            tr("Strips on Letter (*.pdf)"),
+            [this](const QString& path, viewer::Paper paper) { save_strips_to(path, paper); });
 }
 
 void Output::save_strips_to(const QString& path, viewer::Paper paper) {

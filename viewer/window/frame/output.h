@@ -37,9 +37,9 @@ public:
   /// Strips of paper at true size, marked for this head.
   void save_strips();
   void save_strips_to(const QString& path, viewer::Paper paper);
-  /// One page for a patient, with the picture there is now; `whose`: what stands under it.
   /// How large the lit part of the brain is, for the handout; empty while none is.
   std::optional<double> patch_cm2;
+  /// One page for a patient, with the picture there is now; `whose`: what stands under it.
   void save_handout(const QString& whose);
   void save_handout_to(const QString& path, viewer::Paper paper, const QString& whose);
   void print_handout(const QString& whose);
@@ -70,6 +70,9 @@ private:
   [[nodiscard]] bool may_write(const QString& path, const std::string& format);
   /// The name a dialog proposes.
   [[nodiscard]] QString proposed(const char* ending) const;
+  /// Asks for a file and for its paper, and saves.
+  void ask_paper(const QString& title, const char* ending, const QString& a4, const QString& letter,
+                 const std::function<void(const QString&, viewer::Paper)>& save);
   OutputJob* begin(const QString& done);
   void end(const QString& sentence, NoticeBar::Kind kind);
 

@@ -6027,7 +6027,7 @@
     <message>
         <source>tapes: not yet</source>
         <comment>tape distances are not worked out</comment>
-        <translation>Bänder: noch nicht</translation>
+        <translation>Band: noch nicht</translation>
     </message>
     <message>
         <source>the coil</source>
