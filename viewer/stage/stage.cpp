@@ -91,6 +91,11 @@ struct Stage::Parts {
     return nullptr;
   }
 
+  [[nodiscard]] double caution_share(int width, int height, double scale) {
+    return fitting_caution_share(overlay, scene->around.caution, scene->around.caution_share, width, height,
+                                 scale);
+  }
+
   /// The part of the picture that is the head's.
   [[nodiscard]] Box free_box(int width, int height, double scale) {
     const Surroundings& around = scene->around;
@@ -98,7 +103,8 @@ struct Stage::Parts {
             (around.title ? title_px : stage_margin_px) * scale, width - stage_margin_px * scale,
             height - (around.caution.empty()
                           ? stage_margin_px * scale
-                          : caution_height(overlay, around.caution, around.caution_share, width, scale))};
+                          : caution_height(overlay, around.caution, caution_share(width, height, scale),
+                                           width, scale))};
   }
 
   void show_parts() {
@@ -126,7 +132,8 @@ struct Stage::Parts {
     const double s = sight.scale;
     if (around.title) draw_title(overlay, sight, *around.title, scene->axes, taken);
     if (!around.headline.empty()) draw_headline(overlay, sight, around.headline, free, taken);
-    if (!around.caution.empty()) draw_caution(overlay, sight, around.caution, around.caution_share, taken);
+    if (!around.caution.empty())
+      draw_caution(overlay, sight, around.caution, caution_share(sight.width_px, sight.height_px, s), taken);
     const Pixel column{stage_margin_px * s, free.top + 4 * s};
     const double numbers_end =
         around.numbers ? draw_numbers(overlay, sight, *around.numbers, column, taken) : column.y;

@@ -72,7 +72,8 @@ void draw_title(Overlay& overlay, const Sight& sight, const Surroundings::Title&
 
 void draw_headline(Overlay& overlay, const Sight& sight, const std::string& headline, const Box& stage,
                    std::vector<Caption>& taken) {
-  const TextStyle style{22, true, palette::text, true};
+  TextStyle style{22, true, palette::text, true};
+  if (wrapped(overlay, headline, style, stage.width()).size() > 1) style.size_px = 20;
   // Under the words that name a side, which stand at the upper rim.
   const double top = stage.top + 26 * sight.scale, middle = stage.left + 0.5 * stage.width();
   double y = top, widest = 0;
@@ -93,6 +94,15 @@ double caution_height(Overlay& overlay, const std::string& caution, double share
   for (const auto& line : wrapped(overlay, caution, style, width_px - 2 * margin_px * scale))
     height += overlay.measure(line, style).height;
   return height;
+}
+
+double fitting_caution_share(Overlay& overlay, const std::string& caution, double share, double width_px,
+                             double height_px, double scale) {
+  constexpr double most_of_picture = 0.25, least_px = 12, step = 0.95;
+  while (caution_height(overlay, caution, share, width_px, scale) > most_of_picture * height_px &&
+         caution_style(share * step).size_px * scale >= least_px)
+    share *= step;
+  return share;
 }
 
 void draw_caution(Overlay& overlay, const Sight& sight, const std::string& caution, double share,

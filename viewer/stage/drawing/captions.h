@@ -23,6 +23,11 @@ void draw_title(Overlay& overlay, const Sight& sight, const Surroundings::Title&
 void draw_headline(Overlay& overlay, const Sight& sight, const std::string& headline, const Box& stage,
                    std::vector<Caption>& taken);
 
+/// How large a caution's letters are where the picture is low: as `share` says, or so much smaller that it
+/// takes a quarter of the height, but 12 pixels of the screen.
+double fitting_caution_share(Overlay& overlay, const std::string& caution, double share, double width_px,
+                             double height_px, double scale);
+
 /// `share`: of the usual size of its letters. What the caution takes from the bottom of a picture so wide,
 /// pixels: more where it needs two lines.
 [[nodiscard]] double caution_height(Overlay& overlay, const std::string& caution, double share,
