@@ -73,12 +73,16 @@ void draw_title(Overlay& overlay, const Sight& sight, const Surroundings::Title&
 void draw_headline(Overlay& overlay, const Sight& sight, const std::string& headline, const Box& stage,
                    std::vector<Caption>& taken) {
   TextStyle style{22, true, palette::text, true};
-  if (wrapped(overlay, headline, style, stage.width()).size() > 1) style.size_px = 20;
+  double width = stage.width();
+  if (wrapped(overlay, headline, style, width).size() > 1) {
+    style.size_px = 20;
+    width *= 0.9;  // clear of what stands in the column beside it
+  }
   // Under the words that name a side, which stand at the upper rim.
   const double top = stage.top + 26 * sight.scale, middle = stage.left + 0.5 * stage.width();
   double y = top, widest = 0;
-  for (const auto& line : wrapped(overlay, headline, style, stage.width())) {
-    const std::string fits = fitted(overlay, line, style, stage.width());
+  for (const auto& line : wrapped(overlay, headline, style, width)) {
+    const std::string fits = fitted(overlay, line, style, width);
     const TextSize size = overlay.measure(fits, style);
     overlay.text(fits, {middle - 0.5 * size.width, y}, style);
     widest = std::max(widest, size.width);
