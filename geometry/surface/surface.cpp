@@ -2,19 +2,21 @@
 
 #include <Eigen/Geometry>
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstdint>
 #include <mutex>
 #include <unsupported/Eigen/BVH>
 
 #include "geometry/base/error.h"
 #include "geometry/base/index.h"
+#include "geometry/surface/box_tree.h"
 #include "geometry/surface/triangle_math.h"
 
 namespace scalpmark::geometry {
 
 using Eigen::Vector3d;
 using Box = Eigen::AlignedBox3d;
-using Tree = Eigen::KdBVH<double, 3, int>;
 
 struct Surface::Topology {
   std::vector<Triangle> triangles;
@@ -26,17 +28,19 @@ struct Surface::Topology {
 
 struct Surface::Lazy {
   std::once_flag tree_once, normals_once;
-  Tree tree;
+  std::optional<BoxTree> tree;
   std::vector<Vector3d> normals;
 };
 
 namespace {
 
 /// One directed edge, filed under its lower vertex so that its opposite is found in the same short list.
+/// Small, since they are written and read all over.
 struct HalfEdge {
-  int other;  // the higher vertex
-  int face, edge;
-  bool rising;  // runs from the lower to the higher vertex
+  int other;             // the higher vertex
+  std::uint32_t number;  // 3 * face + edge
+  [[nodiscard]] size_t face() const { return number / 3; }
+  [[nodiscard]] size_t edge() const { return number % 3; }
 };
 
 std::vector<std::array<Neighbour, 3>> link_faces(const std::vector<Triangle>& triangles, int vertex_count) {
@@ -49,9 +53,10 @@ std::vector<std::array<Neighbour, 3>> link_faces(const std::vector<Triangle>& tr
   for (size_t f = 0; f < triangles.size(); ++f)
     for (size_t k = 0; k < 3; ++k) {
       const int a = triangles[f][k], b = triangles[f][(k + 1) % 3];
-      edges[at(next[at(std::min(a, b))]++)] = {std::max(a, b), static_cast<int>(f), static_cast<int>(k),
-                                               a < b};
+      edges[at(next[at(std::min(a, b))]++)] = {std::max(a, b), static_cast<std::uint32_t>(3 * f + k)};
     }
+  // Whether it runs from the lower to the higher vertex.
+  const auto rises = [&](const HalfEdge& e) { return triangles[e.face()][(e.edge() + 1) % 3] == e.other; };
   std::vector<std::array<Neighbour, 3>> neighbours(triangles.size());
   for (int v = 0; v < vertex_count; ++v)
     for (int i = first[at(v)]; i < first[at(v) + 1]; ++i) {
@@ -59,15 +64,15 @@ std::vector<std::array<Neighbour, 3>> link_faces(const std::vector<Triangle>& tr
       for (int j = i + 1; j < first[at(v) + 1]; ++j) {
         const HalfEdge& o = edges[at(j)];
         if (o.other != e.other) continue;
-        auto& here = neighbours[at(e.face)][at(e.edge)];
+        auto& here = neighbours[e.face()][e.edge()];
         if (here.face >= 0)
           throw GeometryError(Message::of(
               "The surface has an edge shared by more than two triangles; repair the mesh first."));
-        if (o.rising == e.rising)
+        if (rises(o) == rises(e))
           throw GeometryError(Message::of(
               "The surface has neighbouring triangles that face opposite ways; repair the mesh first."));
-        here = {o.face, o.edge};
-        neighbours[at(o.face)][at(o.edge)] = {e.face, e.edge};
+        here = {static_cast<int>(o.face()), static_cast<int>(o.edge())};
+        neighbours[o.face()][o.edge()] = {static_cast<int>(e.face()), static_cast<int>(e.edge())};
       }
     }
   return neighbours;
@@ -216,15 +221,15 @@ Vector3d Surface::smooth_normal(const SurfacePoint& p) const {
 
 namespace {
 
+/// Goes into the nearer of two boxes first, and into none farther than what has been found: Eigen's
+/// BVMinimize keeps a queue of all boxes that wait, which takes longer than to look into a few more.
 struct ClosestSearch {
-  using Scalar = double;
   const Surface& skin;
   Vector3d query;
   double best = std::numeric_limits<double>::infinity();
   SurfacePoint point;
 
-  [[nodiscard]] double minimumOnVolume(const Box& box) const { return box.squaredExteriorDistance(query); }
-  double minimumOnObject(int face) {
+  void look_at(int face) {
     const Vector3d w =
         closest_weights(query, skin.corner(face, 0), skin.corner(face, 1), skin.corner(face, 2));
     const SurfacePoint candidate{face, w};
@@ -233,7 +238,31 @@ struct ClosestSearch {
       best = squared;
       point = candidate;
     }
-    return squared;
+  }
+
+  void look_into(const BoxTree& tree) {
+    struct Waiting {
+      double squared;
+      BoxTree::Index node;
+    };
+    // One more waits with each level, and levels halve: no mesh has room for more.
+    std::array<Waiting, 64> waiting;
+    waiting[0] = {0, tree.getRootIndex()};
+    size_t count = 1;
+    while (count > 0) {
+      const Waiting next = waiting[--count];
+      if (next.squared > best) continue;
+      BoxTree::VolumeIterator volumes, volumes_end;
+      BoxTree::ObjectIterator objects, objects_end;
+      tree.getChildren(next.node, volumes, volumes_end, objects, objects_end);
+      for (; objects != objects_end; ++objects) look_at(*objects);
+      const size_t first = count;
+      for (; volumes != volumes_end; ++volumes)
+        if (const double squared = tree.getVolume(*volumes).squaredExteriorDistance(query); squared <= best)
+          waiting[count++] = {squared, *volumes};
+      if (count - first == 2 && waiting[first].squared < waiting[first + 1].squared)
+        std::swap(waiting[first], waiting[first + 1]);
+    }
   }
 };
 
@@ -281,17 +310,9 @@ struct RaySearch {
 
 }  // namespace
 
-static const Tree& tree_of(const Surface& skin, std::once_flag& once, Tree& tree) {
-  std::call_once(once, [&] {
-    std::vector<int> faces(skin.triangles().size());
-    std::vector<Box> boxes(faces.size());
-    for (size_t f = 0; f < faces.size(); ++f) {
-      faces[f] = static_cast<int>(f);
-      for (int k = 0; k < 3; ++k) boxes[f].extend(skin.corner(faces[f], k));
-    }
-    tree.init(faces.begin(), faces.end(), boxes.begin(), boxes.end());
-  });
-  return tree;
+static const BoxTree& tree_of(const Surface& skin, std::once_flag& once, std::optional<BoxTree>& tree) {
+  std::call_once(once, [&] { tree.emplace(skin.vertices(), skin.triangles()); });
+  return *tree;
 }
 
 SurfacePoint Surface::closest(const Vector3d& query) const {
@@ -299,7 +320,7 @@ SurfacePoint Surface::closest(const Vector3d& query) const {
     throw GeometryError(Message::of(
         "A place to be found on the skin has a coordinate that is not a number; give all three."));
   ClosestSearch search{*this, query, std::numeric_limits<double>::infinity(), {}};
-  Eigen::BVMinimize(tree_of(*this, lazy_->tree_once, lazy_->tree), search);
+  search.look_into(tree_of(*this, lazy_->tree_once, lazy_->tree));
   return search.point;
 }
 
@@ -312,16 +333,16 @@ std::optional<RayHit> Surface::ray_hit(const Vector3d& origin, const Vector3d& d
 
 void Surface::visit(const std::function<bool(const Vector3d&, const Vector3d&)>& enter,
                     const std::function<void(int)>& face) const {
-  const Tree& tree = tree_of(*this, lazy_->tree_once, lazy_->tree);
-  std::vector<Tree::Index> waiting{tree.getRootIndex()};
+  const BoxTree& boxes = tree_of(*this, lazy_->tree_once, lazy_->tree);
+  std::vector<BoxTree::Index> waiting{boxes.getRootIndex()};
   while (!waiting.empty()) {
     const auto index = waiting.back();
     waiting.pop_back();
-    Tree::VolumeIterator volumes, volumes_end;
-    Tree::ObjectIterator objects, objects_end;
-    tree.getChildren(index, volumes, volumes_end, objects, objects_end);
+    BoxTree::VolumeIterator volumes, volumes_end;
+    BoxTree::ObjectIterator objects, objects_end;
+    boxes.getChildren(index, volumes, volumes_end, objects, objects_end);
     for (; volumes != volumes_end; ++volumes) {
-      const Box& box = tree.getVolume(*volumes);
+      const Box& box = boxes.getVolume(*volumes);
       if (enter(box.min(), box.max())) waiting.push_back(*volumes);
     }
     for (; objects != objects_end; ++objects) face(*objects);
@@ -329,7 +350,7 @@ void Surface::visit(const std::function<bool(const Vector3d&, const Vector3d&)>&
 }
 
 void Surface::prepare() const {
-  tree_of(*this, lazy_->tree_once, lazy_->tree);
+  tree_of(*this, lazy_->tree_once, lazy_->tree).complete();
   (void)vertex_normals();
 }
 
