@@ -42,8 +42,7 @@ WindowSpread::WindowSpread(const Surface& skin, const SurfacePoint& source, Keep
     : skin_(skin),
       source_(source),
       keep_(keep),
-      faces_(new Face[skin.triangles().size()]),
-      face_ready_(skin.triangles().size(), 0),
+      face_place_(skin.triangles().size()),
       vertices_(skin.vertices().size()) {
   for (int k = 0; k < 3; ++k)
     if (source.weights[k] >= 1 - corner_weight) source_vertex_ = skin.triangle(source.face)[at(k)];
@@ -67,13 +66,19 @@ void WindowSpread::fill(Face& into, int f) const {
   }
 }
 
-const WindowSpread::Face& WindowSpread::face(int f) {
-  Face& found = faces_[at(f)];
-  if (!face_ready_[at(f)]) {
-    face_ready_[at(f)] = 1;
-    fill(found, f);
+const WindowSpread::Face& WindowSpread::known_face(int f) const {
+  const std::uint32_t i = face_place_[at(f)] - 1;
+  return faces_[i / faces_in_batch][i % faces_in_batch];
+}
+
+WindowSpread::Face& WindowSpread::face(int f) {
+  std::uint32_t& place = face_place_[at(f)];
+  if (place == 0) {
+    if (face_count_ % faces_in_batch == 0) faces_.emplace_back(new Face[faces_in_batch]);
+    place = ++face_count_;
+    fill(faces_.back()[(place - 1) % faces_in_batch], f);
   }
-  return found;
+  return faces_[(place - 1) / faces_in_batch][(place - 1) % faces_in_batch];
 }
 
 bool WindowSpread::bends_at(int v) {
@@ -236,8 +241,7 @@ void WindowSpread::spread_from_vertex(int v) {
 
 void WindowSpread::cross_face(const Window& w, std::uint32_t id) {
   const int f = w.edge / 3;
-  face(f);
-  Face& here = faces_[at(f)];
+  Face& here = face(f);
   const size_t k = at(w.edge % 3), right = (k + 1) % 3, left = (k + 2) % 3;
   const double x3 = here.x[k], y3 = here.y[k];
   const double to_x = x3 - w.x, to_y = y3 - w.y;

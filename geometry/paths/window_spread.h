@@ -129,7 +129,9 @@ private:
     Way way = Way::unknown;
   };
 
-  const Face& face(int f);
+  /// Laid flat on the first call.
+  Face& face(int f);
+  [[nodiscard]] const Face& known_face(int f) const;
   void fill(Face& into, int f) const;
   bool bends_at(int v);
   void reach_vertex(int v, double mm, Way way, std::uint32_t from, int back_face, double back_angle);
@@ -153,10 +155,12 @@ private:
   SurfacePoint source_;
   int source_vertex_ = -1;
   Keep keep_;
-  // Not even zeroed: 20 MB of a scan's skin, of which a short path looks at some hundred faces.
-  std::unique_ptr<Face[]> faces_;
-  // Apart from the faces, so that their pages are written before they are read: one fault a page, not two.
-  std::vector<char> face_ready_;
+  // In the order of first touch: a short path looks at some hundred faces, which lie all over the skin's 20
+  // MB.
+  static constexpr std::uint32_t faces_in_batch = 256;
+  std::vector<std::unique_ptr<Face[]>> faces_;
+  std::uint32_t face_count_ = 0;
+  ZeroArray<std::uint32_t> face_place_;  // counted from 1; 0 for none
   ZeroArray<Vertex> vertices_;
   std::vector<Window> windows_;
   std::vector<std::uint32_t> spare_;

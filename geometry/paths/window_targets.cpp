@@ -125,14 +125,14 @@ void WindowSpread::trace(std::uint32_t window, Vector2d towards, std::vector<Vec
   while (window != none) {
     const Window& w = windows_[window];
     const int f = w.edge / 3, k = w.edge % 3;
-    const Face& ahead = faces_[at(f)];
+    const Face& ahead = known_face(f);
     const double length = ahead.length[at(k)];
     const double c = std::clamp(crossing_of(w.x, w.y, towards.x(), towards.y()), w.begin, w.end);
     line.emplace_back(skin_.corner(f, k) + c / length * (skin_.corner(f, (k + 1) % 3) - skin_.corner(f, k)));
     bend = w.root;
     if (w.parent != none) {
       const size_t edge = at(windows_[w.parent].edge % 3);
-      const Face& behind = faces_[at(ahead.across[at(k)] / 3)];
+      const Face& behind = known_face(ahead.across[at(k)] / 3);
       const Vector2d tip(behind.x[edge], behind.y[edge]);
       towards = w.came == Came::past_start
                     ? Vector2d(c / length * tip)
@@ -158,7 +158,7 @@ std::vector<Vector3d> WindowSpread::path_to(size_t i) const {
       bend = static_cast<int>(vertex.from);
     } else if (vertex.way == Way::through_window) {
       const Window& w = windows_[vertex.from];
-      const Face& f = faces_[at(w.edge / 3)];
+      const Face& f = known_face(w.edge / 3);
       const size_t k = at(w.edge % 3);
       trace(vertex.from, {f.x[k], f.y[k]}, line, bend);
     } else {
