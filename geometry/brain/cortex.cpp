@@ -111,12 +111,41 @@ struct Pushed {
   double most_mm = 0, share = 0;
 };
 
+/// Lets what each point is pushed by fade out over its neighbours. Most points are far from any that is
+/// pushed and are not looked at.
+void fade_out(const Bounds& bounds, std::vector<Vector3d>& push) {
+  constexpr int rounds = 12;
+  constexpr double fading = 0.9;
+  std::vector<double> length(push.size());
+  std::vector<size_t> pushed;
+  for (size_t i = 0; i < push.size(); ++i) {
+    length[i] = push[i].norm();
+    if (length[i] > 0) pushed.push_back(i);
+  }
+  std::vector<int> looked_in(push.size(), -1);
+  for (int round = 0; round < rounds; ++round) {
+    const std::vector<Vector3d> last = push;
+    const std::vector<double> last_length = length;
+    for (size_t place = 0, known = pushed.size(); place < known; ++place)
+      for (const int beside : bounds.beside(pushed[place])) {
+        const size_t i = at(beside);
+        if (looked_in[i] == round) continue;
+        looked_in[i] = round;
+        for (const int j : bounds.beside(i))
+          if (fading * last_length[at(j)] > length[i]) {
+            push[i] = fading * last[at(j)];
+            length[i] = push[i].norm();
+          }
+        if (last_length[i] == 0 && length[i] > 0) pushed.push_back(i);
+      }
+  }
+}
+
 /// Moves points inward until none is nearer to the skin than it may be. What a point is moved by fades out
 /// over its neighbours, so that the push makes a dent and no step.
 Pushed push_in(const Surface& skin, const Surface& brain, std::vector<Vector3d>& points) {
   constexpr double target_mm = Cortex::nearest_to_skin_mm + 0.05;
-  constexpr int most_rounds = 40, fading_rounds = 12;
-  constexpr double fading = 0.9;
+  constexpr int most_rounds = 40;
   Bounds bounds(skin, brain);
   const std::vector<Vector3d> before = points;
   for (int round = 0;; ++round) {
@@ -132,13 +161,7 @@ Pushed push_in(const Surface& skin, const Surface& brain, std::vector<Vector3d>&
     if (round == most_rounds)
       throw GeometryError(
           Message::of("The template's brain does not fit under this head's skin; check the four points."));
-    if (round < most_rounds / 2)
-      for (int fade = 0; fade < fading_rounds; ++fade) {
-        const std::vector<Vector3d> last = push;
-        for (size_t i = 0; i < push.size(); ++i)
-          for (const int j : bounds.beside(i))
-            if (fading * last[at(j)].norm() > push[i].norm()) push[i] = fading * last[at(j)];
-      }
+    if (round < most_rounds / 2) fade_out(bounds, push);
     for (size_t i = 0; i < points.size(); ++i)
       if (const double by_mm = push[i].norm(); by_mm > 0) {
         points[i] += push[i];
