@@ -11,7 +11,7 @@
 
 #include "geometry/base/error.h"
 #include "models/files/byte_key.h"
-#include "models/files/error.h"
+#include "models/files/keyed_file.h"
 #include "models/files/safe_file.h"
 
 namespace scalpmark::models {
@@ -71,28 +71,29 @@ struct Damaged {};
 
 class Reader {
 public:
-  explicit Reader(std::string_view bytes) : left_(bytes) {}
-  std::string_view take(std::size_t count) {
-    if (count > left_.size()) throw Damaged{};
-    const std::string_view taken = left_.substr(0, count);
-    left_.remove_prefix(count);
-    return taken;
+  explicit Reader(const fs::path& file) : file_(file, largest_cache) {}
+  void bytes(void* into, std::size_t count) {
+    if (!file_.take(into, count)) throw Damaged{};
   }
   template <class Number>
   Number number() {
     Number value{};
-    std::memcpy(&value, take(sizeof(Number)).data(), sizeof(Number));
+    bytes(&value, sizeof value);
     return value;
   }
-  std::size_t count(std::size_t most = most_items) {
-    const auto n = number<std::uint64_t>();
-    if (n > most) throw Damaged{};
-    return static_cast<std::size_t>(n);
+  std::size_t count(std::size_t bytes_each, std::size_t most = most_items) {
+    std::size_t n = 0;
+    if (!file_.take_count(n, bytes_each) || n > most) throw Damaged{};
+    return n;
   }
-  std::string text() { return std::string(take(count(1000))); }
+  std::string text() {
+    std::string words(count(1, 1000), '\0');
+    bytes(words.data(), words.size());
+    return words;
+  }
   Vector3d point() {
     Vector3d p;
-    for (int k = 0; k < 3; ++k) p[k] = number<double>();
+    bytes(p.data(), 3 * sizeof(double));
     return p;
   }
   Atlas atlas() {
@@ -105,39 +106,35 @@ public:
     }
     for (int r = 0; r < 3; ++r)
       for (int c = 0; c < 4; ++c) a.to_voxel(r, c) = number<double>();
-    a.names.resize(count(256));
+    a.names.resize(count(1, 256));
     for (auto& name : a.names) name = text();
-    if (count(largest_cache) != voxels) throw Damaged{};
-    const std::string_view label = take(voxels);
-    a.label.assign(label.begin(), label.end());
+    if (count(1, largest_cache) != voxels) throw Damaged{};
+    if (!file_.append(a.label, voxels)) throw Damaged{};
     return a;
   }
-  [[nodiscard]] bool done() const { return left_.empty(); }
+  [[nodiscard]] bool ends_well() { return file_.ends_well(); }
 
 private:
-  std::string_view left_;
+  KeyedFile file_;
 };
 
-TemplateBrain parsed(std::string_view bytes, std::uint64_t key) {
-  if (bytes.size() < 8) throw Damaged{};
-  std::uint64_t check = 0;
-  std::memcpy(&check, bytes.data() + bytes.size() - 8, 8);
-  bytes.remove_suffix(8);
-  if (byte_key(bytes) != check) throw Damaged{};
-  Reader in(bytes);
-  if (in.take(magic.size()) != magic || in.number<std::uint64_t>() != key) throw Damaged{};
-  std::vector<Vector3d> vertices(in.count());
-  for (auto& v : vertices) v = in.point();
-  std::vector<Triangle> triangles(in.count());
-  for (auto& t : triangles)
-    for (int& corner : t) corner = in.number<std::int32_t>();
-  std::vector<TemplateBrain::Position> landmarks(in.count(1000));
+TemplateBrain parsed(const fs::path& file, std::uint64_t key) {
+  static_assert(sizeof(Vector3d) == 3 * sizeof(double) && sizeof(Triangle) == 3 * sizeof(std::int32_t));
+  Reader in(file);
+  std::string begins(magic.size(), '\0');
+  in.bytes(begins.data(), begins.size());
+  if (begins != magic || in.number<std::uint64_t>() != key) throw Damaged{};
+  std::vector<Vector3d> vertices(in.count(sizeof(Vector3d)));
+  in.bytes(vertices.data(), vertices.size() * sizeof(Vector3d));
+  std::vector<Triangle> triangles(in.count(sizeof(Triangle)));
+  in.bytes(triangles.data(), triangles.size() * sizeof(Triangle));
+  std::vector<TemplateBrain::Position> landmarks(in.count(sizeof(Vector3d), 1000));
   for (auto& l : landmarks) {
     l.name = in.text();
     l.at = in.point();
   }
   Atlas areas = in.atlas(), gyri = in.atlas();
-  if (!in.done()) throw Damaged{};
+  if (!in.ends_well()) throw Damaged{};
   return {geometry::Surface(std::move(vertices), std::move(triangles)), std::move(landmarks),
           std::move(areas), std::move(gyri)};
 }
@@ -147,10 +144,8 @@ TemplateBrain parsed(std::string_view bytes, std::uint64_t key) {
 std::optional<TemplateBrain> read_template_cache(const fs::path& folder, std::uint64_t key) {
   if (folder.empty()) return {};
   try {
-    return parsed(read_whole(folder / file_name(key), largest_cache), key);
+    return parsed(folder / file_name(key), key);
   } catch (const Damaged&) {
-    return {};
-  } catch (const ModelError&) {
     return {};
   } catch (const geometry::GeometryError&) {
     return {};

@@ -6,41 +6,13 @@
 #include "models/files/error.h"
 #include "models/files/part_file.h"
 #include "models/files/plain_file.h"
+#include "models/files/plain_reading.h"
 
 namespace scalpmark::models {
 
 namespace fs = std::filesystem;
 
 namespace {
-
-/// What went wrong, in words that say what to do.
-Message why(int error) {
-  switch (error) {
-    case ENOENT:
-      return Message::of("there is no such folder; check the name.");
-    case ENOTDIR:
-      return Message::of("a part of its path is not a folder; check the name.");
-    case EACCES:
-    case EPERM:
-      return Message::of("that is not allowed; check who may read and write there.");
-    case EROFS:
-      return Message::of("the disk can only be read; choose another place.");
-    case ENOSPC:
-    case EDQUOT:
-      return Message::of("the disk is full; make room and try again.");
-    case EFBIG:
-      return Message::of("the file would be larger than allowed; choose another place.");
-    case ENAMETOOLONG:
-      return Message::of("the name is too long; shorten it.");
-    case ELOOP:
-      return Message::of("its links lead in a circle; choose another place.");
-    case EMFILE:
-    case ENFILE:
-      return Message::of("too many files are open; close some programs and try again.");
-    default:
-      return Message::of("%1; try another place.", std::system_category().message(error));
-  }
-}
 
 [[noreturn]] void cannot_write(const fs::path& file, int error) {
   throw ModelError(Message::of("%1 cannot be written: %2", file.string(), why(error)));
@@ -101,37 +73,16 @@ void write_whole(const fs::path& file, std::string_view bytes) {
 
 std::string read_whole(const fs::path& file, std::size_t limit) {
   PlainFile opened(file);
-  switch (opened.kind()) {
-    case PlainFile::Kind::not_opened:
-      if (opened.error() == ENOENT)
-        throw ModelError(Message::of("%1 does not exist; check the name.", file.string()));
-      throw ModelError(Message::of("%1 cannot be opened: %2", file.string(), why(opened.error())));
-    case PlainFile::Kind::unknown:
-      throw ModelError(Message::of("%1 cannot be read: %2", file.string(), why(opened.error())));
-    case PlainFile::Kind::folder:
-      throw ModelError(Message::of("%1 is a folder; choose a file in it.", file.string()));
-    case PlainFile::Kind::other:
-      throw ModelError(Message::of("%1 is not a plain file; choose another one.", file.string()));
-    case PlainFile::Kind::plain:
-      break;
-  }
-  const auto too_long = [&] {
-    return ModelError(
-        Message::of("%1 is larger than %2 bytes, which is the most that is read; choose another file.",
-                    file.string(), limit));
-  };
-  if (opened.size() > limit) throw too_long();
-
+  check_readable(opened, file, limit);
   // The size is only a promise: another program may be writing.
   std::string bytes(static_cast<std::size_t>(opened.size()) + 1, '\0');
   std::size_t got = 0;
   for (;;) {
     if (got == bytes.size()) bytes.resize(2 * bytes.size());
-    const auto count = opened.read(bytes.data() + got, bytes.size() - got);
-    if (!count) throw ModelError(Message::of("%1 cannot be read: %2", file.string(), why(opened.error())));
-    if (*count == 0) break;
-    got += *count;
-    if (got > limit) throw too_long();
+    const std::size_t count = read_some(opened, file, bytes.data() + got, bytes.size() - got);
+    if (count == 0) break;
+    got += count;
+    if (got > limit) throw too_long(file, limit);
   }
   bytes.resize(got);
   return bytes;

@@ -13,7 +13,7 @@
 
 #include "geometry/base/error.h"
 #include "models/files/byte_key.h"
-#include "models/files/error.h"
+#include "models/files/keyed_file.h"
 #include "models/files/made_by.h"
 #include "models/files/safe_file.h"
 #include "models/heads/message_bytes.h"
@@ -28,7 +28,6 @@ namespace fs = std::filesystem;
 constexpr std::string_view kept_skin_magic = "scalpmark-skin 1\n";
 constexpr std::string_view kept_skin_end = ".skin";
 constexpr std::size_t largest_kept = std::size_t{64} << 20U;  // bytes; about 4 MB are usual
-constexpr std::uint64_t most_in_skin = 5'000'000;             // corners, triangles, notes
 
 std::string kept_name(std::uint64_t key) {
   std::array<char, 17> text{};
@@ -42,30 +41,6 @@ void put_number(std::string& bytes, Number value) {
   std::memcpy(raw.data(), &value, sizeof(Number));
   bytes.append(raw.data(), raw.size());
 }
-
-/// Takes apart what kept_bytes put together; anything else is nothing.
-class KeptBytes {
-public:
-  explicit KeptBytes(std::string_view bytes) : left_(bytes) {}
-  bool take(void* into, std::size_t count) {
-    if (count > left_.size()) return false;
-    if (count > 0) std::memcpy(into, left_.data(), count);
-    left_.remove_prefix(count);
-    return true;
-  }
-  bool count(std::uint64_t& n) { return take(&n, sizeof n) && n <= most_in_skin; }
-  std::optional<std::string> text() {
-    std::uint64_t length = 0;
-    if (!count(length) || length > left_.size()) return {};
-    std::string taken(left_.substr(0, static_cast<std::size_t>(length)));
-    left_.remove_prefix(taken.size());
-    return taken;
-  }
-  [[nodiscard]] bool done() const { return left_.empty(); }
-
-private:
-  std::string_view left_;
-};
 
 std::string kept_bytes(std::uint64_t key, const SkinImport& read) {
   std::string bytes(kept_skin_magic);
@@ -86,35 +61,34 @@ std::string kept_bytes(std::uint64_t key, const SkinImport& read) {
   return bytes;
 }
 
-std::optional<SkinImport> skin_from(std::string_view bytes, std::uint64_t key) {
-  std::uint64_t check = 0, own_key = 0, count = 0;
-  if (!bytes.starts_with(kept_skin_magic) || bytes.size() < kept_skin_magic.size() + sizeof check) return {};
-  std::memcpy(&check, bytes.data() + bytes.size() - sizeof check, sizeof check);
-  bytes.remove_suffix(sizeof check);
-  if (byte_key(bytes) != check) return {};
-  bytes.remove_prefix(kept_skin_magic.size());
-  KeptBytes in(bytes);
-  if (!in.take(&own_key, sizeof own_key) || own_key != key || !in.count(count)) return {};
-  std::vector<Eigen::Vector3d> vertices(static_cast<std::size_t>(count));
-  for (auto& v : vertices)
-    if (!in.take(v.data(), 3 * sizeof(double))) return {};
-  if (!in.count(count)) return {};
-  std::vector<geometry::Triangle> triangles(static_cast<std::size_t>(count));
-  for (auto& t : triangles)
-    for (int& corner : t)
-      if (std::int32_t number = 0; in.take(&number, sizeof number))
-        corner = number;
-      else
-        return {};
-  if (!in.count(count)) return {};
+/// Takes apart what kept_bytes put together; anything else is nothing.
+std::optional<SkinImport> skin_from(const fs::path& file, std::uint64_t key) {
+  static_assert(sizeof(Eigen::Vector3d) == 3 * sizeof(double) &&
+                sizeof(geometry::Triangle) == 3 * sizeof(std::int32_t));
+  KeyedFile in(file, largest_kept);
+  std::string begins(kept_skin_magic.size(), '\0');
+  std::uint64_t own_key = 0;
+  std::size_t count = 0;
+  if (!in.take(begins.data(), begins.size()) || begins != kept_skin_magic || !in.take_number(own_key) ||
+      own_key != key || !in.take_count(count, sizeof(Eigen::Vector3d)))
+    return {};
+  std::vector<Eigen::Vector3d> vertices(count);
+  if (!in.take(vertices.data(), count * sizeof(Eigen::Vector3d))) return {};
+  if (!in.take_count(count, sizeof(geometry::Triangle))) return {};
+  std::vector<geometry::Triangle> triangles(count);
+  if (!in.take(triangles.data(), count * sizeof(geometry::Triangle))) return {};
+  std::size_t notes_count = 0;
+  if (!in.take_count(notes_count, sizeof count)) return {};
   std::vector<Message> notes;
-  for (std::uint64_t i = 0; i < count; ++i) {
-    const auto text = in.text();
-    auto note = text ? message_from(*text) : std::nullopt;
+  for (std::size_t i = 0; i < notes_count; ++i) {
+    if (!in.take_count(count, 1)) return {};
+    std::string text(count, '\0');
+    if (!in.take(text.data(), count)) return {};
+    auto note = message_from(text);
     if (!note) return {};
     notes.push_back(std::move(*note));
   }
-  if (!in.done()) return {};
+  if (!in.ends_well()) return {};
   return SkinImport{geometry::Surface(std::move(vertices), std::move(triangles)), std::move(notes)};
 }
 
@@ -171,11 +145,9 @@ std::optional<SkinImport> KeptSkins::find(std::uint64_t key) const {
   std::error_code wrong;
   if (folder_.empty() || !fs::is_regular_file(file, wrong)) return {};
   try {
-    auto found = skin_from(read_whole(file, largest_kept), key);
+    auto found = skin_from(file, key);
     if (found) fs::last_write_time(file, fs::file_time_type::clock::now(), wrong);
     return found;
-  } catch (const ModelError&) {
-    return {};
   } catch (const geometry::GeometryError&) {
     return {};
   }
