@@ -1,6 +1,7 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <vector>
 
@@ -25,13 +26,22 @@ struct LoadedTemplate {
   bool stays = true;
 };
 
+/// A way to make the brain of the package's files.
+using TemplateMaking = std::function<geometry::TemplateBrain(const TemplateFiles&, const Progress&)>;
+
+/// Makes it here, in this process; in a file of its own, for a program that leaves making to others. Refuses
+/// (ModelError, geometry::GeometryError) files that do not go together.
+[[nodiscard]] geometry::TemplateBrain make_template_brain(const TemplateFiles& files,
+                                                          const Progress& progress);
+
 /// The brain of the one person whose head volume, brain volume and two atlases (Brodmann areas; gyri) the
-/// package mricron-data holds: surface, 10-10 positions of that person's head, regions. Made in a few seconds
-/// the first time, then kept in the cache under a name that follows from the files' bytes; a cache that
-/// cannot be written or is damaged does no harm. While some head still has the brain of the same bytes, that
-/// one is given again. Thread-safe. Refuses (ModelError): a package that is not installed,
-/// saying what to install; files that cannot be read or do not go together.
+/// package mricron-data holds: surface, 10-10 positions of that person's head, regions. Made (by `make`) in a
+/// few seconds the first time, then kept in the cache under a name that follows from the files' bytes; a
+/// cache that cannot be written or is damaged does no harm. While some head still has the brain of the same
+/// bytes, that one is given again. Thread-safe. Refuses (ModelError): a package that is not installed, saying
+/// what to install; files that cannot be read or do not go together.
 [[nodiscard]] LoadedTemplate load_template_brain(const TemplateFiles& files = {},
-                                                 const Progress& progress = {});
+                                                 const Progress& progress = {},
+                                                 const TemplateMaking& make = make_template_brain);
 
 }  // namespace scalpmark::models

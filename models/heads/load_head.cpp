@@ -2,8 +2,6 @@
 
 #include "models/files/error.h"
 #include "models/heads/built_in_head.h"
-#include "models/meshes/mesh_file.h"
-#include "models/mri/mri_file.h"
 
 namespace scalpmark::models {
 

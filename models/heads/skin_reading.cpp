@@ -13,7 +13,6 @@
 #include "models/files/error.h"
 #include "models/heads/message_bytes.h"
 #include "models/heads/reading_process.h"
-#include "models/mri/mri_file.h"
 
 namespace scalpmark::models {
 
@@ -100,16 +99,12 @@ std::vector<T> unpacked(const std::string& bytes, const std::string& name) {
 
 }  // namespace
 
-SkinImport read_skin(const SkinRequest& request, const Progress& progress) {
-  return request.kind == HeadKind::mri ? read_mri(request.file, progress)
-                                       : read_mesh(request.file, request.unit, progress);
-}
-
-bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits, int out) {
+bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits, int out,
+                         const SkinReading& read_here) {
   const auto outside_mb = bounded_mb(limits);
   keep_process_to(limits.memory_mb, limits.cpu_seconds);
   try {
-    const SkinImport read = read_skin(request, [&](const Message& what, double fraction) {
+    const SkinImport read = read_here(request, [&](const Message& what, double fraction) {
       std::string text(sizeof fraction, '\0');
       std::memcpy(text.data(), &fraction, sizeof fraction);
       (void)say(out, Said::progress, text + bytes_of(what));

@@ -21,7 +21,7 @@ struct SkinRequest {
 /// A way to read a skin. Refuses what read_mesh and read_mri refuse (ModelError).
 using SkinReading = std::function<SkinImport(const SkinRequest&, const Progress&)>;
 
-/// Reads here, in this process.
+/// Reads here, in this process. In a file of its own, for a program that leaves reading to others.
 [[nodiscard]] SkinImport read_skin(const SkinRequest& request, const Progress& progress);
 
 /// What a process that reads may use. More than enough for two million triangles or a 512-voxel volume.
@@ -37,8 +37,9 @@ struct ReadingLimits {
 /// ended and the exception passed on.
 [[nodiscard]] SkinReading read_apart(std::filesystem::path program, ReadingLimits limits = {});
 
-/// The other end: reads `request` under `limits` and writes progress, notes and the skin, or the refusing
-/// sentence, to the file descriptor `out`. Whether it could be written.
-bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits, int out);
+/// The other end: reads `request` under `limits` (by `read_here`) and writes progress, notes and the skin, or
+/// the refusing sentence, to the file descriptor `out`. Whether it could be written.
+bool answer_skin_request(const SkinRequest& request, const ReadingLimits& limits, int out,
+                         const SkinReading& read_here = read_skin);
 
 }  // namespace scalpmark::models

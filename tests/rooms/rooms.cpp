@@ -21,7 +21,7 @@ const RoomOrder& room_order() {
         "exports"}},
       {"viewer",
        {"words", "stage", "picture", "sheet", "teach", "practise", "page", "exports", "window", "commands",
-        "main.cpp"}},
+        "whole.cpp", "main.cpp"}},
       {"viewer/window",
        {"fields", "jobs", "session", "stage_view", "steps", "teach", "check", "explain", "practise", "course",
         "frame"}},

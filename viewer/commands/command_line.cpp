@@ -2,7 +2,6 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
-#include <exception>
 #include <filesystem>
 #include <iostream>
 #include <numeric>
@@ -12,16 +11,13 @@
 #include <vector>
 
 #include "viewer/commands/commands.h"
+#include "viewer/commands/exit_code.h"
 #include "viewer/commands/options.h"
-#include "viewer/commands/solved_case.h"
 #include "viewer/commands/version_text.h"
-#include "viewer/words/trouble_words.h"
 
 namespace scalpmark::viewer {
 
 namespace {
-
-constexpr int done = 0, failed = 1, misunderstood = 2;
 
 /// What people come for, in the order of a course, and the commands that do it.
 struct Trade {
@@ -32,7 +28,7 @@ struct Trade {
 const std::vector<Trade>& trades() {
   static const std::vector<Trade> all{
       {"Before the first visit: from tape measures to marks",
-       {add_solve, add_picture, add_sheet, add_strips}},
+       {[](CLI::App& app) { add_solve(app); }, add_picture, add_sheet, add_strips}},
       {"At the chair: find marks again, count answers", {add_check, add_answers, add_log}},
       {"From visit to visit: do the marks drift?", {add_course}},
       {"For a class: a tape, a pencil and a coil in a trainee's hands", {add_exercise, add_score}},
@@ -125,23 +121,10 @@ int run(int argc, const char* const* argv, OpenWindow open_window) {
   return open_window(window_case);
 }
 
-int report(const char* sentence, int code) {
-  std::cerr << "scalpmark: " << one_line(sentence) << std::endl;
-  return code;
-}
-
 }  // namespace
 
 int run_command_line(int argc, const char* const* argv, OpenWindow open_window) noexcept {
-  try {
-    return run(argc, argv, open_window);
-  } catch (const UsageError& e) {
-    return report(e.what(), misunderstood);
-  } catch (const std::exception& e) {
-    return report(geometry::english(message_of(e)).c_str(), failed);
-  } catch (...) {
-    return report("Something went wrong that the program has no words for; try again.", failed);
-  }
+  return exit_code([&] { return run(argc, argv, open_window); });
 }
 
 }  // namespace scalpmark::viewer

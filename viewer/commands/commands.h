@@ -3,6 +3,8 @@
 #include <string>
 #include <vector>
 
+#include "models/brain/template_brain.h"
+
 namespace CLI {
 class App;
 }
@@ -12,7 +14,8 @@ namespace scalpmark::viewer {
 // Each adds one command to the program's command line: its words, its options, and what is done once they are
 // read.
 
-void add_solve(CLI::App& program);
+/// Makes the template's brain by `make_brain` where it is not kept yet.
+void add_solve(CLI::App& program, const models::TemplateMaking& make_brain = models::make_template_brain);
 void add_picture(CLI::App& program);
 void add_sheet(CLI::App& program);
 void add_strips(CLI::App& program);

@@ -28,10 +28,6 @@ std::optional<int> whole(const std::string& text) {
   return std::stoi(text);
 }
 
-void add_case(CLI::App& command, std::string& file, const std::string& help) {
-  command.add_option("CASE", file, help)->required()->type_name("FILE");
-}
-
 void add_lengths(CLI::App& command) {
   command
       .add_option_function<std::string>(

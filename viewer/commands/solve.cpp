@@ -18,9 +18,10 @@ struct SolveAsked {
   Brain brain = Brain::wanted;
 };
 
-void solve(const SolveAsked& o) {
+void solve(const SolveAsked& o, const models::TemplateMaking& make_brain) {
   check_output(o.out, "scalpmark-plan", o.in);
-  const SolvedCase solved = solve_case(o.in, SlowProgress(), o.brain);
+  const SolvedCase solved =
+      solve_case(o.in, SlowProgress(), o.brain, geometry::TapeDistances::each_path, make_brain);
   if (o.out.to_stdout())
     write_to_stdout(models::plan_json(solved.plan));
   else
@@ -29,7 +30,7 @@ void solve(const SolveAsked& o) {
 
 }  // namespace
 
-void add_solve(CLI::App& program) {
+void add_solve(CLI::App& program, const models::TemplateMaking& make_brain) {
   auto* command = program.add_subcommand("solve", "Compute the plan of a case and write it as JSON");
   const auto o = std::make_shared<SolveAsked>();
   add_case(*command, o->in);
@@ -37,7 +38,7 @@ void add_solve(CLI::App& program) {
       ->required()
       ->type_name("PLAN.json");
   add_no_brain(*command, o->brain);
-  command->callback([o] { solve(*o); });
+  command->callback([o, make_brain] { solve(*o, make_brain); });
 }
 
 }  // namespace scalpmark::viewer

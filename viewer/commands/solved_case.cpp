@@ -44,7 +44,7 @@ private:
 
 // The template's brain is got ready while the head is, and brought under it while the plan is worked out.
 SolvedCase solve_case(const std::string& file, const models::Progress& progress, Brain brain,
-                      geometry::TapeDistances tapes) {
+                      geometry::TapeDistances tapes, const models::TemplateMaking& make_brain) {
   auto read = models::read_case(file);
   SharedProgress shared(progress);
   const models::Progress tell = [&](const auto& what, double fraction) { shared(what, fraction); };
@@ -56,7 +56,7 @@ SolvedCase solve_case(const std::string& file, const models::Progress& progress,
     ~GivesUp() { shared.give_up(); }
   } const gives_up{shared};
   if (brain == Brain::wanted)
-    brain_of_template = std::async([&] { return models::load_template_brain({}, tell); });
+    brain_of_template = std::async([&] { return models::load_template_brain({}, tell, make_brain); });
   auto loaded = models::load_head(read, tell, models::read_once(models::read_apart(models::own_program())));
   planning = std::async([&, head = loaded.head] { return geometry::solve(head, read.the_case, tapes); });
   if (brain == Brain::wanted) models::add_loaded_cortex(loaded, [&] { return brain_of_template.get(); });

@@ -5,6 +5,7 @@
 
 #include "geometry/base/message.h"
 #include "geometry/plan/solve.h"
+#include "models/brain/template_brain.h"
 #include "models/cases/case_file.h"
 #include "models/heads/load_head.h"
 
@@ -19,10 +20,12 @@ struct SolvedCase {
 
 enum class Brain { wanted, left_out };
 
-/// Reads a case file and its head, solves it, and says on stderr what is to be noted about them.
+/// Reads a case file and its head, solves it, and says on stderr what is to be noted about them. The
+/// template's brain is made by `make_brain` where it is not kept yet.
 [[nodiscard]] SolvedCase solve_case(const std::string& file, const models::Progress& progress,
                                     Brain brain = Brain::left_out,
-                                    geometry::TapeDistances tapes = geometry::TapeDistances::each_path);
+                                    geometry::TapeDistances tapes = geometry::TapeDistances::each_path,
+                                    const models::TemplateMaking& make_brain = models::make_template_brain);
 
 /// One line whatever the text holds, so that what is said on stderr is one sentence a line.
 [[nodiscard]] std::string one_line(const std::string& text);
