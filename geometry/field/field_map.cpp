@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geometry/base/all_cores.h"
 #include "geometry/base/angles.h"
 #include "geometry/base/error.h"
 #include "geometry/surface/triangle_math.h"
@@ -18,6 +19,8 @@ namespace {
 constexpr double closed_in_mm = 0.01;
 /// Around the strongest corner of a cortex, each triangle is looked at in so many rows.
 constexpr int rows_in_triangle = 4;
+/// What a core takes on at a time.
+constexpr size_t corners_at_once = 128;
 
 struct Strengths {
   std::vector<double> at;  ///< of the sheet's corners; less than 0 where nothing is known
@@ -28,11 +31,14 @@ Strengths strengths_on(const SphereField& field, const FieldSheet& sheet) {
   Strengths s;
   s.at.resize(sheet.at.size(), -1);
   const double reach2 = field.reach_mm() * field.reach_mm();
-  for (size_t i = 0; i < sheet.at.size(); ++i) {
-    if ((sheet.at[i] - field.centre()).squaredNorm() >= reach2) continue;
-    s.at[i] = field.at(sheet.at[i]).norm();
+  const size_t pieces = (sheet.at.size() + corners_at_once - 1) / corners_at_once;
+  on_all_cores(pieces, [&](size_t piece) {
+    const size_t end = std::min(sheet.at.size(), (piece + 1) * corners_at_once);
+    for (size_t i = piece * corners_at_once; i < end; ++i)
+      if ((sheet.at[i] - field.centre()).squaredNorm() < reach2) s.at[i] = field.at(sheet.at[i]).norm();
+  });
+  for (size_t i = 0; i < s.at.size(); ++i)
     if (s.at[i] > s.at[s.strongest]) s.strongest = i;
-  }
   if (sheet.at.empty() || !(s.at[s.strongest] > 0))
     throw GeometryError(Message::of(
         "The coil's field does not reach the brain of the round model head here; move the coil."));
