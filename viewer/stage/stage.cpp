@@ -114,10 +114,13 @@ struct Stage::Parts {
       if (others_follow) drawings[i]->draw_last();
       if (drawings[i]->show(scene->parts[i])) others_follow = true;
     }
-    if (BodyDrawing* body = skin()) {
-      body->set_thin(thin);
-      body->set_moving(moving);
-    }
+    if (BodyDrawing* body = skin()) body->set_thin(thin);
+    choose_bodies();
+  }
+
+  void choose_bodies() {
+    for (const auto& drawing : drawings)
+      if (BodyDrawing* body = drawing->body()) body->set_moving(moving);
   }
 
   [[nodiscard]] Coverage with_coil(Coverage coverage) const {
@@ -288,7 +291,7 @@ void Stage::set_thin_skin(const std::optional<geometry::Surface>& thin) {
 }
 void Stage::set_moving(bool moving) {
   parts_->moving = moving;
-  if (BodyDrawing* skin = parts_->skin()) skin->set_moving(moving);
+  parts_->choose_bodies();
 }
 bool Stage::draws_thin_skin() const {
   return parts_->moving && parts_->thin;

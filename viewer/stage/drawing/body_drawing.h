@@ -1,5 +1,6 @@
 #pragma once
 
+#include <vtkActor.h>
 #include <vtkNew.h>
 #include <vtkPolyData.h>
 #include <vtkPolyDataMapper.h>
@@ -14,7 +15,7 @@
 namespace scalpmark::viewer {
 
 /// Skin or cortex. Its triangles go to the renderer once, never again for a new plan. While things move a
-/// thinner mesh may stand in for it.
+/// thinner mesh may stand in for it, and what is lit on it is drawn apart, so that the body stays as it is.
 class BodyDrawing {
 public:
   explicit BodyDrawing(vtkRenderer* renderer);
@@ -29,15 +30,19 @@ public:
 
 private:
   void choose();
-  void light(const Body& body);
+  void show_light();
+  void light_all();
+  void light_apart();
 
   vtkRenderer* renderer_;
   std::optional<geometry::Surface> drawn_, thin_;
-  std::optional<Glow> glow_;
+  std::optional<Body> body_;         ///< as wanted
+  std::optional<Glow> all_, apart_;  ///< what is lit of the body itself, and over it
   bool shown_ = false, moving_ = false;
   vtkSmartPointer<vtkPolyData> data_;
-  vtkNew<vtkPolyDataMapper> mapper_, thin_mapper_;
+  vtkNew<vtkPolyDataMapper> mapper_, thin_mapper_, lit_mapper_;
   vtkNew<NearestLayerActor> actor_, thin_actor_;
+  vtkNew<vtkActor> lit_actor_;
 };
 
 }  // namespace scalpmark::viewer

@@ -5,6 +5,7 @@
 #include <vtkNew.h>
 #include <vtkPointData.h>
 #include <vtkPoints.h>
+#include <vtkUnsignedCharArray.h>
 
 #include <numeric>
 #include <unordered_map>
@@ -48,7 +49,8 @@ vtkSmartPointer<vtkPolyData> skin_mesh(const geometry::Surface& skin) {
   return mesh(skin, corners, faces);
 }
 
-vtkSmartPointer<vtkPolyData> skin_mesh(const geometry::Surface& skin, const std::vector<int>& some) {
+vtkSmartPointer<vtkPolyData> skin_mesh(const geometry::Surface& skin, const std::vector<int>& some,
+                                       vtkUnsignedCharArray* colours) {
   std::vector<int> corners;
   std::unordered_map<int, vtkIdType> numbers;
   vtkNew<vtkCellArray> faces;
@@ -60,7 +62,13 @@ vtkSmartPointer<vtkPolyData> skin_mesh(const geometry::Surface& skin, const std:
       faces->InsertCellPoint(known->second);
     }
   }
-  return mesh(skin, corners, faces);
+  auto data = mesh(skin, corners, faces);
+  if (colours == nullptr) return data;
+  vtkNew<vtkUnsignedCharArray> of_some;
+  of_some->SetNumberOfComponents(colours->GetNumberOfComponents());
+  for (const int corner : corners) of_some->InsertNextTuple(corner, colours);
+  data->GetPointData()->SetScalars(of_some);
+  return data;
 }
 
 std::optional<geometry::Surface> thin_skin(const geometry::Surface& skin) {

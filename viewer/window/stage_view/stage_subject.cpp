@@ -37,6 +37,7 @@ void StageSubject::show_bare(const UnplacedHead& head) {
 // In motion nobody sees steps along an edge, and smoothing them costs as much as drawing the head.
 void StageSubject::set_moving(bool moving) {
   stage_.set_moving(moving);
+  plan_renderer_->keep_bodies(moving);
   for (vtkRenderer* r : {static_cast<vtkRenderer*>(plan_renderer_), bare_renderer_.Get()})
     r->SetUseFXAA(!moving);
 }
