@@ -49,6 +49,9 @@ std::string half_of_tape(double mm) {
 std::string tape_unit() {
   return inches() ? words(Words::tr("in", "inches")) : words(Words::tr("cm"));
 }
+std::string one_tape_unit() {
+  return inches() ? words(Words::tr("inch", "a tick each inch")) : tape_unit();
+}
 std::string tape_length(double mm) {
   return inches() ? words(Words::tr("%1 in", "inches"), {tape_number(mm)})
                   : words(Words::tr("%1 cm"), {tape_number(mm)});

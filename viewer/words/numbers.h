@@ -20,6 +20,8 @@ void set_length_unit(LengthUnit unit);
 [[nodiscard]] std::string half_of_tape(double mm);
 /// "cm", "in".
 [[nodiscard]] std::string tape_unit();
+/// One of them within a sentence, where "in" could be taken for another word: "cm", "inch".
+[[nodiscard]] std::string one_tape_unit();
 /// Gaps, which no tape measures: "14.7 mm", "0.58 in".
 [[nodiscard]] std::string small_length(double mm);
 /// The same without its unit: "14.7".

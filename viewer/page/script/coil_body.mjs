@@ -1,10 +1,21 @@
 // The coil's casing and windings in its own frame, as the stage draws them (drawing/coil_drawing).
 import { BufferAttribute, BufferGeometry, ShapeUtils, Vector2 } from 'three';
+import { plus } from './vectors.mjs';
 
 /// A place of a bent part, given as drawn flat (geometry/coil/coil.h).
 function bent(x, y, z, bendDeg) {
   const a = (bendDeg * Math.PI) / 180, c = Math.cos(a), s = Math.sin(a);
   return [c * x + s * z, y, c * z - s * x];
+}
+
+/// The casing's corners where the coil lies.
+export function corners(coil, { right, front, normal, origin }) {
+  return coil.parts.flatMap((part) =>
+    [part.bottom, part.top].flatMap((z) =>
+      part.outline.map(([x, y]) => {
+        const [a, b, c] = bent(x, y, z, part.bend);
+        return plus(plus(plus(origin, right, a), front, b), normal, c);
+      })));
 }
 
 function geometry(triangles) {

@@ -33,7 +33,7 @@ function lookFrom(stage, name) {
   const views = { left: [times(right, -1), up], right: [right, up], front: [front, up], back: [times(front, -1), up],
     above: [up, front] };
   const [toward_eye, upright] = views[name];
-  stage.sight.look({ toward_eye, up: upright });
+  stage.look({ toward_eye, up: upright, frame: stage.frame });
   stage.redraw();
 }
 
@@ -41,7 +41,7 @@ function bindButtons(parts) {
   const { stage, steps, coil, check, next } = parts;
   const does = {
     'nearer': () => stage.sight.nearer(1.2), 'further': () => stage.sight.nearer(1 / 1.2),
-    'as-first': () => stage.sight.look(stage.shown),
+    'as-first': () => stage.look(stage.shown),
     'step-back': () => steps.go(steps.at - 1), 'step-on': () => steps.go(steps.at + 1),
     'coil-forward': () => coil.nudge(1, 0), 'coil-backward': () => coil.nudge(-1, 0),
     'coil-outward': () => coil.nudge(0, 1), 'coil-inward': () => coil.nudge(0, -1), 'put-back': () => coil.putBack(),

@@ -3,7 +3,7 @@ import { cross, dot, minus, plus, turned, unit } from './vectors.mjs';
 
 /// Of a picture 800 high: sizes of marks and letters are given in its pixels.
 const PICTURE_PX = 800, LEAST_SCALE = 0.75, MOST_SCALE = 1.3;
-const OVER_MM = 25, LEAST_ACROSS_MM = 40, MOST_ACROSS_MM = 700;
+const OVER_MM = 25, RIM_MM = 8, LEAST_ACROSS_MM = 40, MOST_ACROSS_MM = 700;
 
 export class Sight {
   constructor(head) {
@@ -15,13 +15,28 @@ export class Sight {
     this.acrossMm = head.reach;
   }
 
-  /// The way a scene wants to be seen; the whole head where it does not say how near.
-  look(scene) {
+  /// The way a scene wants to be seen; where it does not say how near, the whole head and all of `places` (the coil).
+  look(scene, places = []) {
     this.towardEye = unit(scene.toward_eye);
     this.up = unit(minus(scene.up, plus([0, 0, 0], this.towardEye, dot(scene.up, this.towardEye))));
     // The coil stands over the head, so more room is left above it than below.
     this.focus = scene.focus ?? plus(this.head.middle, this.head.up, OVER_MM);
     this.acrossMm = scene.across ?? this.head.reach * 0.9;
+    if (scene.across === undefined && places.length > 0) this.makeRoom(places);
+  }
+
+  /// Further off and to the side as far as it takes until all of these are seen.
+  makeRoom(places) {
+    const half = [(this.width * this.mmPerPx) / 2, (this.height * this.mmPerPx) / 2], axes = [this.right, this.up];
+    let wider = 1;
+    const aside = axes.map((axis, i) => {
+      const at = places.map((place) => dot(minus(place, this.focus), axis));
+      const low = Math.min(-half[i], Math.min(...at) - RIM_MM), high = Math.max(half[i], Math.max(...at) + RIM_MM);
+      wider = Math.max(wider, (high - low) / (2 * half[i]));
+      return (low + high) / 2;
+    });
+    axes.forEach((axis, i) => (this.focus = plus(this.focus, axis, aside[i])));
+    this.acrossMm *= wider;
   }
 
   get right() {

@@ -3,7 +3,7 @@ import {
   BufferAttribute, BufferGeometry, ColorManagement, DoubleSide, FrontSide, Group, LinearSRGBColorSpace, Matrix4, Mesh,
   OrthographicCamera, Scene, ShaderMaterial, Vector3, WebGLRenderer,
 } from 'three';
-import { casing, windings } from './coil_body.mjs';
+import { casing, corners, windings } from './coil_body.mjs';
 import { Ink, rgb } from './ink.mjs';
 import { Names } from './names.mjs';
 import { Sight } from './sight.mjs';
@@ -123,6 +123,11 @@ export class Stage {
       this.brain.renderOrder = 0;
       this.scene.add(this.brain);
     }
+  }
+
+  /// The way a scene wants to be seen, with the coil whole where one lies.
+  look(scene) {
+    this.sight.look(scene, scene.frame ? corners(this.data.coil, scene.frame) : []);
   }
 
   show(scene) {

@@ -22,7 +22,7 @@ export class Steps {
     if (on) on.disabled = index + 1 === data.scenes.length;
     // A patient's pages have one picture, which stays as it was turned.
     const sameLook = again && JSON.stringify([before.toward_eye, before.up, before.focus]) === JSON.stringify([now.toward_eye, now.up, now.focus]);
-    if (!sameLook) this.stage.sight.look(now);
+    if (!sameLook) this.stage.look(now);
     this.stage.show(now);
     showLegend(document.getElementById('legend'), now.legend, data.shapes);
     this.onGo?.();

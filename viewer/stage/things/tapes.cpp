@@ -133,7 +133,7 @@ Part show_tapes(const Showing& now, Surroundings& around) {
     if (!whole) left_mm -= length(line);
   }
   around.legend.push_back({LegendRow::Sample::line, Shape::dot, Role::tape,
-                           words(Words::tr("Tape, a tick each %1", "cm or inch"), {tape_unit()}),
+                           words(Words::tr("Tape, a tick each %1", "cm or inch"), {one_tape_unit()}),
                            at_tapes_in_legend});
   return part;
 }

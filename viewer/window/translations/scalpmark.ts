@@ -6110,6 +6110,11 @@
         <comment>tape in inches from</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>inch</source>
+        <comment>a tick each inch</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>scalpmark::window::AngleField</name>
