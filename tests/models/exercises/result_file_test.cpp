@@ -160,13 +160,14 @@ TEST_CASE("scores as a table have one line a step and one for the pulse") {
 }
 
 TEST_CASE("initials and names of files are no formulas in the table of scores") {
+  const geometry::Score score = score_of(one_result());
   for (const std::string typed : {"=cmd|' /C calc'!A0", "+1", "-1", "@SUM(1)", "AB;=1"}) {
     INFO(typed);
     models::ExerciseResult result = one_result();
     result.by = typed.substr(0, models::longest_trainee);
     // In the result itself they stay as they were typed.
     CHECK(models::parse_result(models::result_json(result), {}, "r.json").by == result.by);
-    const std::string csv = models::score_csv({{typed + ".json", result.by, {score_of(result)}}});
+    const std::string csv = models::score_csv({{typed + ".json", result.by, {score}}});
     for (const auto& row : models::read_csv(csv, "scores").rows) {
       CHECK(std::string("=+-@").find(row.cells[0].front()) == std::string::npos);
       CHECK(std::string("=+-@").find(row.cells[1].front()) == std::string::npos);
