@@ -102,8 +102,8 @@ double caution_height(Overlay& overlay, const std::string& caution, double share
 
 double fitting_caution_share(Overlay& overlay, const std::string& caution, double share, double width_px,
                              double height_px, double scale) {
-  constexpr double most_of_picture = 0.25, least_px = 12, step = 0.95;
-  while (caution_height(overlay, caution, share, width_px, scale) > most_of_picture * height_px &&
+  constexpr double most_of_picture = 0.15, least_px = 12, step = 0.95;
+  while (caution_height(overlay, caution, share, width_px, scale) >= most_of_picture * height_px &&
          caution_style(share * step).size_px * scale >= least_px)
     share *= step;
   return share;

@@ -24,7 +24,7 @@ void draw_headline(Overlay& overlay, const Sight& sight, const std::string& head
                    std::vector<Caption>& taken);
 
 /// How large a caution's letters are where the picture is low: as `share` says, or so much smaller that it
-/// takes a quarter of the height, but 12 pixels of the screen.
+/// takes less than 15 % of the height, but 12 pixels of the screen.
 double fitting_caution_share(Overlay& overlay, const std::string& caution, double share, double width_px,
                              double height_px, double scale);
 
