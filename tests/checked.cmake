@@ -3,10 +3,12 @@
 # takes longer than kernel and readers do. GCC's objects and clang's go together: one ABI, one standard library.
 if(SCALPMARK_COMPILED_TESTS)
   set(compiled_tests ${SCALPMARK_COMPILED_TESTS}/tests)
-  set(checked_objects "")
+  # Of an inline function that both have the linker takes the first: the one with sanitizers and counters.
+  set(checked_objects $<TARGET_OBJECTS:scalpmark_geometry>)
   foreach(folder geometry models)
-    # Of an inline function that both have the linker takes the first: the one with sanitizers and counters.
-    list(APPEND checked_objects $<TARGET_OBJECTS:scalpmark_${folder}>)
+    if(folder STREQUAL models)
+      list(APPEND checked_objects $<TARGET_OBJECTS:scalpmark_plain_models> $<TARGET_OBJECTS:scalpmark_models>)
+    endif()
     file(GLOB_RECURSE objects CONFIGURE_DEPENDS ${compiled_tests}/CMakeFiles/test_${folder}.dir/*.o)
     add_executable(checked_${folder} ${checked_objects} ${objects})
     set_target_properties(checked_${folder} PROPERTIES LINKER_LANGUAGE CXX)

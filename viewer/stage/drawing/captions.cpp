@@ -31,7 +31,10 @@ std::string fitted(Overlay& overlay, const std::string& text, const TextStyle& s
 TextStyle caution_style(double share) {
   return {13 * share, false, palette::quiet_text, true};
 }
-constexpr double caution_rim_px = 8;  ///< between the caution and the rim of the picture
+/// Between the caution and the rim of the picture: as its letters, small where they are.
+double caution_rim_px(double share) {
+  return 8 * std::min(1.0, share);
+}
 
 }  // namespace
 
@@ -94,7 +97,7 @@ void draw_headline(Overlay& overlay, const Sight& sight, const std::string& head
 double caution_height(Overlay& overlay, const std::string& caution, double share, double width_px,
                       double scale) {
   const TextStyle style = caution_style(share);
-  double height = 2 * caution_rim_px * scale;
+  double height = 2 * caution_rim_px(share) * scale;
   for (const auto& line : wrapped(overlay, caution, style, width_px - 2 * margin_px * scale))
     height += overlay.measure(line, style).height;
   return height;
@@ -114,7 +117,7 @@ void draw_caution(Overlay& overlay, const Sight& sight, const std::string& cauti
   const TextStyle style = caution_style(share);
   const double margin = margin_px * sight.scale, width = sight.width_px - 2 * margin;
   const auto lines = wrapped(overlay, caution, style, width);
-  double y = sight.height_px - caution_rim_px * sight.scale;
+  double y = sight.height_px - caution_rim_px(share) * sight.scale;
   double widest = 0;
   for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
     const TextSize size = overlay.measure(*line, style);
@@ -174,7 +177,8 @@ void put_at_rims(Overlay& overlay, const std::string& left, const std::string& r
       const Box on_left = a.at(stage, 0, y), on_right = b.at(stage, 1, y);
       for (const Box& box : {on_left, on_right}) {
         covered += busy.share(box);
-        for (const Caption& other : taken) covered += box.overlaps(other.box) ? 1 : 0;
+        // Words over words are worse than both names over the head.
+        for (const Caption& other : taken) covered += box.overlaps(other.box) ? 3 : 0;
       }
       if (covered >= least) continue;
       least = covered;
