@@ -10,8 +10,7 @@ namespace scalpmark::models {
 std::uint64_t key_of_file(const std::filesystem::path& file, std::size_t limit, std::uint64_t before) {
   PlainFile opened(file);
   check_readable(opened, file, limit);
-  // A multiple of byte_key's eight bytes, so that the key of the parts is that of the whole.
-  std::vector<char> part(std::size_t{1} << 18U);
+  std::vector<char> part(key_part_bytes);
   std::size_t filled = 0, got = 0;
   for (;;) {
     const std::size_t count = read_some(opened, file, part.data() + filled, part.size() - filled);

@@ -8,8 +8,6 @@ namespace scalpmark::models {
 
 namespace {
 
-// A multiple of byte_key's eight bytes, so that the key of the parts is that of the whole.
-constexpr std::size_t part_bytes = std::size_t{1} << 18U;
 constexpr std::size_t key_bytes = sizeof(std::uint64_t);
 
 std::size_t read_up_to(PlainFile& file, char* into, std::size_t count) {
@@ -27,7 +25,7 @@ std::size_t read_up_to(PlainFile& file, char* into, std::size_t count) {
 KeyedFile::KeyedFile(const std::filesystem::path& file, std::uintmax_t most_bytes) : file_(file) {
   if (file_.kind() != PlainFile::Kind::plain || file_.size() > most_bytes || file_.size() < key_bytes) return;
   left_ = ahead_ = file_.size() - key_bytes;
-  part_.resize(static_cast<std::size_t>(std::min<std::uintmax_t>(part_bytes, ahead_)));
+  part_.resize(static_cast<std::size_t>(std::min<std::uintmax_t>(key_part_bytes, ahead_)));
 }
 
 bool KeyedFile::refill() {

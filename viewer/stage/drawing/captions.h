@@ -25,8 +25,8 @@ void draw_headline(Overlay& overlay, const Sight& sight, const std::string& head
 
 /// How large a caution's letters are where the picture is low: as `share` says, or so much smaller that it
 /// takes less than 15 % of the height, but 12 pixels of the screen.
-double fitting_caution_share(Overlay& overlay, const std::string& caution, double share, double width_px,
-                             double height_px, double scale);
+[[nodiscard]] double fitting_caution_share(Overlay& overlay, const std::string& caution, double share,
+                                           double width_px, double height_px, double scale);
 
 /// `share`: of the usual size of its letters. What the caution takes from the bottom of a picture so wide,
 /// pixels: more where it needs two lines.
