@@ -91,7 +91,9 @@ std::optional<double> by_strip(const ErrorSource& source, const StripHand& hand,
   if (place == &made.lateral_read) return hand.from_half_out();
   if (place == &made.anterior_read) return hand.laid(StripKind::to_the_start, StripMarkKind::start);
   if (place == &made.distance_read) return hand.laid(StripKind::to_the_site, StripMarkKind::site);
-  if (place == &made.coil_marks[source.index].read) return hand.card();
+  // An index of landmarks may be past the coil's marks.
+  if (source.index < made.coil_marks.size() && place == &made.coil_marks[source.index].read)
+    return hand.card();
   if (source.index < on_way.size() && place == &made.landmarks[source.index].read)
     return hand.laid_landmark(on_way[source.index]);
   return {};

@@ -32,8 +32,11 @@ inline std::string mistaken_labels(const viewer::Stage& stage) {
     for (std::size_t j = 0; j < i; ++j)
       if (label.box.overlaps(labels[j].box))
         wrong += "\"" + label.wish.text + "\" over \"" + labels[j].wish.text + "\"\n";
-    double own = viewer::distance_px(
-        label.box, {label.wish.anchor.x, label.wish.anchor.y, label.wish.anchor.x, label.wish.anchor.y});
+    // Dots that are no marks are told by their labels alone, which keep 3 px or less off what they name.
+    const viewer::Pixel& anchor = label.wish.anchor;
+    const double dot = std::max(0.0, label.wish.clear_px - 3 * sight.scale);
+    double own =
+        std::max(0.0, viewer::distance_px(label.box, {anchor.x, anchor.y, anchor.x, anchor.y}) - dot);
     double others = std::numeric_limits<double>::infinity();
     std::string nearest;
     for (const viewer::SeenMark& m : stage.marks()) {

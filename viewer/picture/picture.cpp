@@ -1,10 +1,15 @@
 #include "viewer/picture/picture.h"
 
+#include <vtkCommand.h>
 #include <vtkImageData.h>
 #include <vtkNew.h>
+#include <vtkOpenGLFramebufferObject.h>
+#include <vtkOpenGLRenderWindow.h>
 #include <vtkPNGWriter.h>
+#include <vtkPixelBufferObject.h>
 #include <vtkRenderWindow.h>
 #include <vtkRenderer.h>
+#include <vtkSmartPointer.h>
 #include <vtkUnsignedCharArray.h>
 
 #include <algorithm>
@@ -19,6 +24,11 @@ namespace scalpmark::viewer {
 
 namespace {
 
+/// A window's driver keeps eight pictures of its size, though one is drawn into and read: beside that one
+/// they stay small.
+constexpr int small_px = 16;
+/// Rows of a picture read back at once.
+constexpr int rows_at_once = 64;
 constexpr int smallest_width = 640, smallest_height = 480, largest = 4096;
 
 }  // namespace
@@ -29,6 +39,19 @@ struct Picture::Parts {
   vtkNew<BlendingRenderer> renderer;
   std::unique_ptr<Stage> stage;
   std::string pixels;
+
+  [[nodiscard]] int wide() const { return size.width * pixel_ratio(); }
+  [[nodiscard]] int high() const { return size.height * pixel_ratio(); }
+  void set_small() { window->SetSize(small_px, small_px); }
+  // Called as the renderer begins, when the window has bound what it draws into.
+  void grow() {
+    window->SetSize(wide(), high());
+    drawn().Resize(wide(), high());
+    drawn().Bind();
+  }
+  [[nodiscard]] vtkOpenGLFramebufferObject& drawn() {
+    return *static_cast<vtkOpenGLRenderWindow*>(window.Get())->GetRenderFramebuffer();
+  }
 };
 
 void check_size(const PictureSize& size) {
@@ -49,11 +72,15 @@ Picture::Picture(const Display& display, const PictureSize& size) : parts_(std::
   window->SetOffScreenRendering(1);
   window->SetMultiSamples(0);
   window->SetDPI(72);
-  window->SetSize(size.width * pixel_ratio(), size.height * pixel_ratio());
+  parts_->set_small();
   window->AddRenderer(parts_->renderer);
   if (window->SupportsOpenGL() == 0)
     throw ViewerError(geometry::Message::of(
         "The display has no OpenGL 3.2, which pictures are drawn with; install the Debian package libgl1-mesa-dri."));
+  window->Render();  // nothing yet: the driver gets ready
+  window->SetSize(parts_->wide(), parts_->high());
+  constexpr float before_the_stage = 1;
+  parts_->renderer->AddObserver(vtkCommand::StartEvent, parts_.get(), &Parts::grow, before_the_stage);
   parts_->stage = std::make_unique<Stage>(parts_->renderer);
   parts_->stage->set_pixel_ratio(pixel_ratio());
 }
@@ -64,29 +91,37 @@ Stage& Picture::stage() {
   return *parts_->stage;
 }
 
-std::string Picture::draw() {
+const std::string& Picture::draw() {
   Parts& p = *parts_;
+  p.set_small();
   p.window->Render();
-  const int ratio = pixel_ratio();
-  const int wide = p.size.width * ratio, high = p.size.height * ratio;
-  vtkNew<vtkUnsignedCharArray> drawn;
-  if (p.window->GetPixelData(0, 0, wide - 1, high - 1, 0, drawn) == 0 ||
-      drawn->GetNumberOfTuples() != static_cast<vtkIdType>(wide) * high)
-    throw ViewerError(geometry::Message::of(
-        "The picture could not be read back from the graphics driver; choose a smaller --size."));
+  const int ratio = pixel_ratio(), wide = p.wide(), high = p.high();
   p.pixels.assign(3 * static_cast<size_t>(p.size.width) * static_cast<size_t>(p.size.height), '\0');
-  const unsigned char* from = drawn->GetPointer(0);
   const auto row_bytes = 3 * static_cast<size_t>(wide);
+  p.window->MakeCurrent();
+  p.drawn().Bind();
+  p.drawn().ActivateReadBuffer(0);
   size_t out = 0;
-  for (int y = 0; y < p.size.height; ++y) {
+  for (int top = 0; top < p.size.height; top += rows_at_once) {
     // Rows come from the bottom up.
-    const unsigned char* lower = from + row_bytes * static_cast<size_t>(high - 1 - (ratio * y + 1));
-    const unsigned char* upper = lower + row_bytes;
-    for (int x = 0; x < p.size.width; ++x)
-      for (size_t c = 0; c < 3; ++c) {
-        const size_t a = 6 * static_cast<size_t>(x) + c, b = a + 3;
-        p.pixels[out++] = static_cast<char>((lower[a] + lower[b] + upper[a] + upper[b] + 2) / 4);
-      }
+    const int rows = std::min(rows_at_once, p.size.height - top), lowest = high - ratio * (top + rows);
+    int part[4] = {0, wide - 1, lowest, lowest + ratio * rows - 1};
+    const auto read =
+        vtkSmartPointer<vtkPixelBufferObject>::Take(p.drawn().DownloadColor3(part, VTK_UNSIGNED_CHAR));
+    const auto* pixels = read ? static_cast<const unsigned char*>(read->MapPackedBuffer()) : nullptr;
+    if (pixels == nullptr)
+      throw ViewerError(geometry::Message::of(
+          "The picture could not be read back from the graphics driver; choose a smaller --size."));
+    for (int y = rows - 1; y >= 0; --y) {
+      const unsigned char* lower = pixels + row_bytes * static_cast<size_t>(ratio * y);
+      const unsigned char* upper = lower + row_bytes;
+      for (int x = 0; x < p.size.width; ++x)
+        for (size_t c = 0; c < 3; ++c) {
+          const size_t a = 6 * static_cast<size_t>(x) + c, b = a + 3;
+          p.pixels[out++] = static_cast<char>((lower[a] + lower[b] + upper[a] + upper[b] + 2) / 4);
+        }
+    }
+    read->UnmapPackedBuffer();
   }
   return p.pixels;
 }
@@ -114,9 +149,7 @@ std::string Picture::png() const {
           static_cast<size_t>(bytes->GetNumberOfValues())};
 }
 
-PreparedPicture::PreparedPicture(const PictureSize& size) : picture_(display_, size) {
-  (void)picture_.draw();  // nothing yet: the driver gets its context
-}
+PreparedPicture::PreparedPicture(const PictureSize& size) : picture_(display_, size) {}
 
 void PreparedPicture::show(const geometry::Head& head, const geometry::Case& the_case,
                            const geometry::Plan& plan, const Shown& shown, View view) {

@@ -32,8 +32,9 @@ public:
   /// Drawn pixels for each pixel of the picture: the stage's pixels divided by this are the picture's.
   [[nodiscard]] static int pixel_ratio() { return 2; }
 
-  /// Draws, and gives the picture back as rows from the top, three bytes a pixel.
-  [[nodiscard]] std::string draw();
+  /// Draws, and gives the picture back as rows from the top, three bytes a pixel. It holds until the next is
+  /// drawn.
+  [[nodiscard]] const std::string& draw();
   /// The bytes of a PNG file of the last picture drawn.
   [[nodiscard]] std::string png() const;
 
