@@ -14,7 +14,7 @@ fs::path own_folder() {
 
 /// As built, both lie in one folder; as installed, the whole program lies where nobody looks for commands.
 fs::path beside_or(const char* name, const char* installed) {
-  const fs::path beside = own_folder() / name;
+  fs::path beside = own_folder() / name;
   std::error_code wrong;
   if (fs::exists(beside, wrong)) return beside;
   const fs::path there = (own_folder() / installed / name).lexically_normal();

@@ -181,7 +181,7 @@ int draw_class_page(const ClassResults& results, const SheetView& picture,
 
 }  // namespace
 
-Shown class_shown(const ClassResults& results, std::shared_ptr<const geometry::Tolerance> hands) {
+Shown class_shown(const ClassResults& results, const std::shared_ptr<const geometry::Tolerance>& hands) {
   using enum Thing;
   Shown shown;
   shown.things = {skin, treatment, labels};

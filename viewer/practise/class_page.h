@@ -20,7 +20,7 @@ namespace scalpmark::viewer {
 /// What the class view and the page's picture show on the stage: the skin, the aim, a spot for the pulse of
 /// each trainee's last attempt, and where hands could put it. No names.
 [[nodiscard]] Shown class_shown(const ClassResults& results,
-                                std::shared_ptr<const geometry::Tolerance> hands);
+                                const std::shared_ptr<const geometry::Tolerance>& hands);
 /// From where: straight down on the site, so that distances there are seen as they are.
 [[nodiscard]] Gaze class_gaze(const ClassResults& results);
 

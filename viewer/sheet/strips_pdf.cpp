@@ -81,7 +81,7 @@ QString strip_mark_name(const Strip& strip, const StripMark& mark) {
 
 /// The length of the lines that prove the print's size, for a ruler of either unit.
 QString ruler_length() {
-  const QString in_cm = QString::fromStdString("10" + decimal_mark() + "0 cm");
+  QString in_cm = QString::fromStdString("10" + decimal_mark() + "0 cm");
   if (length_unit() == LengthUnit::centimetre) return in_cm;
   return QStringLiteral("%1 (%2)").arg(in_cm, QString::fromStdString(tape_length(ruler_mm)));
 }

@@ -82,7 +82,7 @@ TEST_CASE("a drift of the last visits is found in forward and toward the midline
   CHECK_FALSE(course.stretches[0].angle_drift);
 }
 
-TEST_CASE("a visit with the plan's own tapes agrees with the plan, with any two of them missing") {
+TEST_CASE("a visit with the plan's own tapes agrees with the plan, with any two of them missing", "[slow]") {
   const Head head = tests::sphere_head(90, 5);
   Case the_case;
   the_case.coil.model = tests::flat_coil();

@@ -46,7 +46,7 @@ TEST_CASE("counting finds a threshold with some forty-five pulses, within two pe
   CHECK(std::abs(tally.bias_percent()) < 0.3);
 }
 
-TEST_CASE("the estimate needs a third of the pulses for nearly the same, and its interval holds") {
+TEST_CASE("the estimate needs a third of the pulses for nearly the same, and its interval holds", "[slow]") {
   const auto tally = tallied(300, usual_spreads, [](const auto& muscle, auto& random) {
     return hunted_by_estimate(muscle, coarse(), {60, 2}, random);
   });

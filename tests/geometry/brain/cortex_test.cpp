@@ -35,7 +35,7 @@ TEST_CASE(
   CHECK_FALSE(cortex.under({0, 0, 90}, Vector3d::UnitX()));
 }
 
-TEST_CASE("a fissure under the axis moves neither the nearest cortex nor the median") {
+TEST_CASE("a fissure under the axis moves neither the nearest cortex nor the median", "[slow]") {
   // A brain with a cut 4 mm wide and 20 mm deep along its midline.
   const Head head = sphere_head(90, 6);
   auto brain = std::make_shared<TemplateBrain>(*round_brain(75, 6));
@@ -59,7 +59,7 @@ TEST_CASE("a fissure under the axis moves neither the nearest cortex nor the med
   CHECK(std::abs(there->median_mm - hit->median_mm) < 1);
 }
 
-TEST_CASE("the brain follows a head that is scaled, turned and moved, and keeps its regions") {
+TEST_CASE("the brain follows a head that is scaled, turned and moved, and keeps its regions", "[slow]") {
   const Head head = sphere_head(90, 6);
   Eigen::Affine3d motion = Eigen::Affine3d::Identity();
   motion.translate(Vector3d(30, -10, 55))
@@ -79,7 +79,8 @@ TEST_CASE("the brain follows a head that is scaled, turned and moved, and keeps 
 
 TEST_CASE(
     "under a lopsided head the brain stays inside, and as far from the skin as its own head had it, "
-    "roughly") {
+    "roughly",
+    "[slow]") {
   const Head head = lopsided_head(6);
   const Cortex cortex(round_brain(75), head);
   double least = 1e9, most = 0;

@@ -55,7 +55,8 @@ LaidPose on_top(double z) {
 }  // namespace
 
 // R - sqrt(R2 - r2): the height of a tangent plane over a sphere (elementary geometry).
-TEST_CASE("a flat disc rests on a sphere by its centre, and the gap grows as the closed form says") {
+TEST_CASE("a flat disc rests on a sphere by its centre, and the gap grows as the closed form says",
+          "[slow]") {
   const Contact c = contact(fine_ball(), with(flat_disc()), on_top(ball_mm));
   CHECK(c.resting_lift_mm < 0.01);
   REQUIRE_FALSE(c.touches.empty());
@@ -71,7 +72,7 @@ TEST_CASE("a flat disc rests on a sphere by its centre, and the gap grows as the
 }
 
 // c - c sqrt(1 - x2/a2 - y2/b2): the same over the top of an ellipsoid.
-TEST_CASE("a flat disc on an ellipsoid: the gap under each wing as the closed form says") {
+TEST_CASE("a flat disc on an ellipsoid: the gap under each wing as the closed form says", "[slow]") {
   const Head head(sphere(1, 7, {76, 97, 92}), {{0, 93, 24}, {0, -95, 10}, {-75, 0, -10}, {75, 0, -10}});
   LaidPose p = on_top(92);
   p.pose.front = Vector3d(1, 1, 0).normalized();
@@ -92,7 +93,8 @@ TEST_CASE("a flat disc on an ellipsoid: the gap under each wing as the closed fo
 
 // Planes bent by b from a fold at height R + h over a sphere's middle touch it when (R + h) cos b = R, at R
 // sin b beside the fold (elementary geometry).
-TEST_CASE("an angled coil rests on its wings, its centre clear, as the closed form on a sphere says") {
+TEST_CASE("an angled coil rests on its wings, its centre clear, as the closed form on a sphere says",
+          "[slow]") {
   for (const double bend : {5.0, 15.0, 22.0}) {
     const double b = bend * M_PI / 180;
     const Contact c = contact(fine_ball(), with(angled(bend)), on_top(ball_mm));
@@ -222,7 +224,7 @@ TEST_CASE("the gap under the middle of each wing as the closed form on a sphere 
   CHECK(*c.wings[1].centre_mm == Approx(ball_mm - std::sqrt(ball_mm * ball_mm - 1000)).margin(0.03));
 }
 
-TEST_CASE("a cap that has no room is said to be pressed; a lift makes room") {
+TEST_CASE("a cap that has no room is said to be pressed; a lift makes room", "[slow]") {
   CoilSetup c = with(flat_disc());
   ContactOptions options;
   options.cap_mm = 4;
@@ -235,7 +237,8 @@ TEST_CASE("a cap that has no room is said to be pressed; a lift makes room") {
   CHECK(lifted.lift_mm == Approx(lifted.resting_lift_mm + 5));
 }
 
-TEST_CASE("something that stands out beside the ear canal or over the nose is named when the coil hits it") {
+TEST_CASE("something that stands out beside the ear canal or over the nose is named when the coil hits it",
+          "[slow]") {
   // A ball with a flap at the left ear and a ridge on the brow.
   const Surface smooth = sphere(ball_mm, 7);
   std::vector<Vector3d> moved = smooth.vertices();

@@ -65,7 +65,7 @@ TEST_CASE("the gap map under a disc on a sphere: every corner on the skin, its g
   CHECK(area(map) == Approx(45 * 60 * 60 * std::sin(4 * M_PI / 180)).epsilon(0.01));
 }
 
-TEST_CASE("past the head there is no map, and none hangs from its side") {
+TEST_CASE("past the head there is no map, and none hangs from its side", "[slow]") {
   const CoilSetup c = with_disc(120);
   const Contact rests = contact(fine_ball(), c, on_top());
   const GapMap map = gap_map(fine_ball().skin(), c.model, rests);
@@ -78,7 +78,8 @@ TEST_CASE("past the head there is no map, and none hangs from its side") {
                 .norm() < 18.001);
 }
 
-TEST_CASE("where a part hangs lower than another, the gap is to the lower one; added lift widens all") {
+TEST_CASE("where a part hangs lower than another, the gap is to the lower one; added lift widens all",
+          "[slow]") {
   CoilSetup c = with_disc(50);
   c.model.parts.push_back({"handle", {{-15, -120}, {15, -120}, {15, -20}, {-15, -20}}, 12, 40});
   const Contact rests = contact(fine_ball(), c, on_top());

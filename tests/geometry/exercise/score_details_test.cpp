@@ -121,7 +121,8 @@ TEST_CASE("a case whose hotspot lies between spots is practised on the spot near
 }
 
 TEST_CASE(
-    "lost marks and marks that someone else has drawn lie apart from the case's own, and none on the face") {
+    "lost marks and marks that someone else has drawn lie apart from the case's own, and none on the face",
+    "[slow]") {
   Case c = usual_case();
   c.treatment.rule = TreatmentRule::landmark;
   c.treatment.label = "AF3";  // near the hairline

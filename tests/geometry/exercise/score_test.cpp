@@ -52,7 +52,7 @@ std::vector<std::pair<std::string, Case>> cases() {
 
 }  // namespace
 
-TEST_CASE("perfect hands score 0.0 mm and 0.0 degrees at every step and in the pulse") {
+TEST_CASE("perfect hands score 0.0 mm and 0.0 degrees at every step and in the pulse", "[slow]") {
   for (const auto& [name, the_case] : cases()) {
     INFO(name);
     const RightAnswers answers = right_answers(coarse_lop(), the_case, whole_exercise());
@@ -73,7 +73,7 @@ TEST_CASE("perfect hands score 0.0 mm and 0.0 degrees at every step and in the p
   }
 }
 
-TEST_CASE("what is right is what the plan says") {
+TEST_CASE("what is right is what the plan says", "[slow]") {
   // The right answers are the plan's own; what follows from them step by step, by the chain, is the same.
   for (const auto& [name, the_case] : cases()) {
     INFO(name);
@@ -90,7 +90,7 @@ TEST_CASE("what is right is what the plan says") {
   }
 }
 
-TEST_CASE("a vertex 1 cm forward and all else perfect: 1 cm at the vertex, and 0 after it") {
+TEST_CASE("a vertex 1 cm forward and all else perfect: 1 cm at the vertex, and 0 after it", "[slow]") {
   for (const auto& [name, the_case] : cases()) {
     INFO(name);
     const RightAnswers answers = right_answers(coarse_lop(), the_case, whole_exercise());
@@ -118,7 +118,7 @@ TEST_CASE("a vertex 1 cm forward and all else perfect: 1 cm at the vertex, and 0
   }
 }
 
-TEST_CASE("an error at any one step is paid for there, once, and nowhere else") {
+TEST_CASE("an error at any one step is paid for there, once, and nowhere else", "[slow]") {
   const RightAnswers answers = right_answers(coarse_lop(), usual_case(), whole_exercise());
   for (const Step& wrong : steps_of(whole_exercise())) {
     INFO(key_of(wrong));
@@ -143,9 +143,9 @@ TEST_CASE("an error at any one step is paid for there, once, and nowhere else") 
   }
 }
 
-TEST_CASE("on a sphere a vertex marked off carries to the start as great circles say") {
+TEST_CASE("on a sphere a vertex marked off carries to the start as great circles say", "[slow]") {
   // The tape from ear to ear over the marked vertex is half a great circle; 50 mm along it toward the left
-  // ear, then 10 mm along the circle parallel to the midline plane (closed form; DESIGN: forward is
+  // ear, then 10 mm along the circle parallel to the midline plane (closed form; forward is
   // parasagittal).
   const double r = 90;
   const Head ball = sphere_head(r, 6);

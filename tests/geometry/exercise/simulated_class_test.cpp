@@ -131,7 +131,7 @@ void check_carried(const std::vector<Trainee>& all, const Step& from, const Step
 }
 
 // Where a step goes by marks that are off, worked out without the kernel's tapes: a tape lies in a plane
-// (TRADE: along the tape from ear to ear over the vertex; parallel to the midline), the skin in that plane is
+// (along the tape from ear to ear over the vertex; parallel to the midline), the skin in that plane is
 // found by rays from a point inside the head, and its length is that of many short chords. Where the skin is
 // convex that is a taut tape.
 

@@ -22,13 +22,14 @@ DepthAndSpread of(const Coil& coil) {
 // Deng, Lisanby and Peterchev 2013, Brain Stimul 6:1-13 (memory): in their head of 85 mm the 70 mm
 // figure-of-eight has a half-value depth of 1.4 cm and a spread of about 14 to 15 cm2; 50 coils range from
 // 0.9 to 3.4 cm and from 5 cm2. How high its wires lie over the skin is ours (8 mm).
-TEST_CASE("a 70 mm figure-of-eight reaches as deep and as wide as was published") {
+TEST_CASE("a 70 mm figure-of-eight reaches as deep and as wide as was published", "[slow]") {
   const DepthAndSpread eight = of(figure_of_eight());
   CHECK(eight.half_depth_mm == Approx(14).margin(1));
   CHECK(eight.spread_cm2 == Approx(14.5).margin(1.5));
 }
 
-TEST_CASE("round coils reach deeper and wider than figures-of-eight, all within the published ranges") {
+TEST_CASE("round coils reach deeper and wider than figures-of-eight, all within the published ranges",
+          "[slow]") {
   for (const double radius : {25.0, 45.0, 60.0}) {
     const DepthAndSpread round = of(ring(radius));
     CAPTURE(radius);

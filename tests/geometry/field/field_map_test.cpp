@@ -50,7 +50,7 @@ TEST_CASE("a sheet of a sphere has that sphere's area as far as it goes, and fac
 
 // Under a ring the field hangs on the polar angle alone: where it has half of its most was looked for along
 // one meridian, in steps of a thousandth of a degree.
-TEST_CASE("the patches under a round coil are the zones that its field along a meridian says") {
+TEST_CASE("the patches under a round coil are the zones that its field along a meridian says", "[slow]") {
   const Coil coil = ring(40);
   const SphereField field({0, 0, 0}, turns_of(coil, frame_of(field_pose_on_top(), 0)));
   const auto at = [&](double deg) {
@@ -104,7 +104,8 @@ TEST_CASE("along a patch's outline the field has the share that the patch is for
 }
 
 TEST_CASE(
-    "the field's line is told from the front axis, positive to the right, whichever way the current runs") {
+    "the field's line is told from the front axis, positive to the right, whichever way the current runs",
+    "[slow]") {
   for (const double turned : {-60.0, -20.0, 35.0, 80.0})
     for (const bool other_way : {false, true}) {
       Coil coil = figure_of_eight();
@@ -131,7 +132,8 @@ TEST_CASE("under the centre half of the field at the brain's surface is gone in 
   CHECK(at(34) / at(20) == Approx(0.5).margin(0.03));
 }
 
-TEST_CASE("on a head with a brain the field is looked at on the brain, else 20 mm under the round skin") {
+TEST_CASE("on a head with a brain the field is looked at on the brain, else 20 mm under the round skin",
+          "[slow]") {
   const Head ball = sphere_head(90, 6);
   const Cortex cortex(round_brain(72), ball);
   Placement placement;
@@ -152,7 +154,7 @@ TEST_CASE("on a head with a brain the field is looked at on the brain, else 20 m
   CHECK(brain.map.strongest.strength() < 1.15 * bare.map.strongest.strength());
 }
 
-TEST_CASE("a lift weakens the field under the coil as much as the curve's gap says") {
+TEST_CASE("a lift weakens the field under the coil as much as the curve's gap says", "[slow]") {
   const Head ball = sphere_head(90, 6);
   Placement placement;
   placement.pulse = {0, 0, 90};

@@ -38,7 +38,7 @@ double ratio(const std::vector<MovedRatio>& all, CoilMoved moved, double by) {
 // Stokes et al. 2005 (J Neurophysiol 94:4520-4527): output grows by about 3 % of the device's output for each
 // mm; at the thresholds that they measured, about 40 to 65 % of output, that is 4.5 to 7.5 % of the output in
 // use (the range is from memory, and so wide).
-TEST_CASE("each millimetre of gap asks for 4 to 8 % more of the output in use, and gaps add up") {
+TEST_CASE("each millimetre of gap asks for 4 to 8 % more of the output in use, and gaps add up", "[slow]") {
   const Coil coil = figure_of_eight();
   const auto all = moved_ratios(skin(), coil, on_top(coil));
   const double one = ratio(all, CoilMoved::gap, 1);
@@ -97,7 +97,8 @@ TEST_CASE("a slip goes to the coil's right and along its front, which a coil of 
 
 // The coil's axis is a line through its centre; lowering the right side turns its lower end to the left. The
 // wires of that side come nearer, and the field follows the wires.
-TEST_CASE("under tilt the strongest place moves toward the lowered side, while the axis goes to the other") {
+TEST_CASE("under tilt the strongest place moves toward the lowered side, while the axis goes to the other",
+          "[slow]") {
   const Coil coil = figure_of_eight();
   const CoilField meant = on_top(coil);
   for (const double roll : {-15.0, -8.0, 8.0, 15.0}) {

@@ -15,7 +15,7 @@ using namespace scalpmark::geometry;
 // A grid of 1 cm around a wrong start: the nearest of its spots to a place that lies a whole step off is that
 // very place, but for what the head curves over a centimetre; half a step off half a step stays (elementary
 // geometry).
-TEST_CASE("the twitch search makes up for whole steps of the grid, and leaves what lies between") {
+TEST_CASE("the twitch search makes up for whole steps of the grid, and leaves what lies between", "[slow]") {
   const Head head = tests::sphere_head(90, 6);
   Case c;
   c.coil.model = tests::flat_coil();
@@ -72,7 +72,8 @@ ByHandAnew site_by_hand(const Head& head, const Case& misread, const Plan& plan,
 
 }  // namespace
 
-TEST_CASE("how much of a wrong start the search takes back is what the procedure done again leaves") {
+TEST_CASE("how much of a wrong start the search takes back is what the procedure done again leaves",
+          "[slow]") {
   const Head head = tests::lopsided_head(5);
   int told_apart = 0;
   for (const Side side : {Side::left, Side::right}) {

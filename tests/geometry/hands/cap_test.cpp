@@ -183,7 +183,7 @@ TEST_CASE("a mirrored slip on a head that is the same on both sides mirrors the 
 }
 
 // The heights are those of the closed form, not the program's own.
-TEST_CASE("heights of the closed form give back the slip within 0.2 degrees and 0.2 mm") {
+TEST_CASE("heights of the closed form give back the slip within 0.2 degrees and 0.2 mm", "[slow]") {
   const double brim = 20;
   const Cap cap = cap_on(ball(), brim);
   for (const CapSlip& slip : {CapSlip{}, CapSlip{5, 0, 0}, CapSlip{0, -6, 0}, CapSlip{3, -5, 6},
@@ -253,7 +253,7 @@ TEST_CASE("two heights say what they can and no more") {
   CHECK(three.slip.side_deg == Approx(slip.side_deg).margin(0.05));
 }
 
-TEST_CASE("a reading that is off by its error puts the slip off by its own") {
+TEST_CASE("a reading that is off by its error puts the slip off by its own", "[slow]") {
   const Cap cap = cap_on(lop(), 20);
   BrimReadings read;
   read.heights = brim_heights(lop(), cap);
@@ -300,7 +300,8 @@ TEST_CASE("brim heights that make no sense are refused in a sentence") {
   CHECK_THROWS_AS(cap_on(ball(), std::nan("")), GeometryError);
 }
 
-TEST_CASE("a cap that sits as it should leaves the pulse where it is planned; a slid one takes it along") {
+TEST_CASE("a cap that sits as it should leaves the pulse where it is planned; a slid one takes it along",
+          "[slow]") {
   for (const Side side : {Side::left, Side::right}) {
     Case c;
     c.coil.model = flat_coil();
@@ -363,7 +364,7 @@ TEST_CASE("the cloth of a cap ends at its brim, wherever that has slipped") {
   }
 }
 
-TEST_CASE("what the readings do not say of a cap is neither told nor done") {
+TEST_CASE("what the readings do not say of a cap is neither told nor done", "[slow]") {
   Case c;
   c.coil.model = flat_coil();
   const Plan plan = solve(lop(), c, TapeDistances::left_out);

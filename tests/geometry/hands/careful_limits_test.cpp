@@ -16,7 +16,7 @@ using Eigen::Vector3d;
 
 // Marks off by a pencil alone, drawn anew by other random numbers than the limits know, given to the check:
 // 95 of 100 pass. 400 draws know 95 % to 1.1 % (one standard deviation).
-TEST_CASE("marks made by careful hands pass a check by the careful limits, 95 of 100") {
+TEST_CASE("marks made by careful hands pass a check by the careful limits, 95 of 100", "[slow]") {
   const Head ball = sphere_head(90, 6);
   Case c;
   c.coil.model = flat_coil();

@@ -57,7 +57,7 @@ TEST_CASE("marks taken from the plan itself check without error, for each rule, 
 }
 
 // Elementary: with both marks moved by one rotation of the sphere, the coil moves by the same rotation.
-TEST_CASE("marks shifted sideways shift the pulse by as much") {
+TEST_CASE("marks shifted sideways shift the pulse by as much", "[slow]") {
   const Case c = case_by();
   const Plan plan = solve(ball(), c);
   const Placement& t = plan.treatment;
@@ -78,7 +78,7 @@ TEST_CASE("marks shifted sideways shift the pulse by as much") {
 
 // Elementary: an edge mark swung about the site by an angle turns the coil by that angle and leaves the
 // pulse.
-TEST_CASE("an edge mark swung about the site turns the coil and leaves the pulse where it was") {
+TEST_CASE("an edge mark swung about the site turns the coil and leaves the pulse where it was", "[slow]") {
   for (const Side side : {Side::left, Side::right}) {
     Case c = case_by();
     c.side = side;
@@ -100,7 +100,7 @@ TEST_CASE("an edge mark swung about the site turns the coil and leaves the pulse
 
 // Elementary: the coil's centre line over both marks, its edge on the edge mark, so a site mark made too far
 // back along the line changes nothing but its own distance from the pulse.
-TEST_CASE("a site mark slid along the line to the edge mark moves neither coil nor pulse") {
+TEST_CASE("a site mark slid along the line to the edge mark moves neither coil nor pulse", "[slow]") {
   const Case c = case_by();
   const Plan plan = solve(ball(), c);
   const Placement& t = plan.treatment;
@@ -115,7 +115,8 @@ TEST_CASE("a site mark slid along the line to the edge mark moves neither coil n
 }
 
 // R asin(d / R) - d = 5.7 mm and d - R atan(d / R) = 7.1 mm for R = 90, d = 60 (elementary geometry).
-TEST_CASE("marks made by one rule and used by another move the pulse by what the table of rules says") {
+TEST_CASE("marks made by one rule and used by another move the pulse by what the table of rules says",
+          "[slow]") {
   const double d = 60;
   const Case by_tape = case_by(MarkRule::tape);
   const Plan plan = solve(ball(), by_tape);
@@ -133,7 +134,7 @@ TEST_CASE("marks made by one rule and used by another move the pulse by what the
   CHECK(nearest.forward_mm > 0);
 }
 
-TEST_CASE("the verdict names what is off and by how much, within limits of one's own") {
+TEST_CASE("the verdict names what is off and by how much, within limits of one's own", "[slow]") {
   const Case c = case_by();
   const Plan plan = solve(ball(), c);
   const Placement& t = plan.treatment;
@@ -150,7 +151,7 @@ TEST_CASE("the verdict names what is off and by how much, within limits of one's
   CHECK(check(ball(), c, plan, site, swung, {9, 15}).verdict == Verdict::good);
 }
 
-TEST_CASE("marks that were not made for this coil are refused in a sentence") {
+TEST_CASE("marks that were not made for this coil are refused in a sentence", "[slow]") {
   const Case c = case_by();
   const Plan plan = solve(ball(), c);
   const Placement& t = plan.treatment;

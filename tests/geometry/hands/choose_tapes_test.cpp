@@ -30,7 +30,7 @@ ChosenTapes chosen(const Head& head, const Vector3d& at) {
 
 // On the sphere tapes run along great circles. The spread along the way they fix worst is 2.448 readings over
 // the root of the smaller eigenvalue of their directions' squares (see find_by_tapes_test).
-TEST_CASE("the tapes chosen on a sphere are those whose great circles cross best and meet once") {
+TEST_CASE("the tapes chosen on a sphere are those whose great circles cross best and meet once", "[slow]") {
   const std::map<char, Vector3d> from{
       {'v', {0, 0, 1}}, {'n', {0, 1, 0}}, {'l', {-1, 0, 0}}, {'r', {1, 0, 0}}};
   const auto spread = [&](const std::string& tapes, const Vector3d& n) {
@@ -66,8 +66,8 @@ TEST_CASE("a tape without length is never asked for") {
   CHECK(at_vertex.places == 1);
 }
 
-TEST_CASE(
-    "the chosen tapes find the mark with the spread that was said, and no two or three find it better") {
+TEST_CASE("the chosen tapes find the mark with the spread that was said, and no two or three find it better",
+          "[slow]") {
   const Head head = lopsided_head(5);
   const TapeFinder finder(head);
   for (const Vector3d& n : {Vector3d(-0.5, 0.3, 0.8), Vector3d(0.5, 0.5, 0.7), Vector3d(-0.1, 0.6, 0.8),

@@ -74,7 +74,7 @@ TEST_CASE("tapes read on a lopsided head find the point again within 0.1 mm", "[
   }
 }
 
-TEST_CASE("readings to half a centimetre still find the point within a tape's reading") {
+TEST_CASE("readings to half a centimetre still find the point within a tape's reading", "[slow]") {
   const SurfacePoint p = lop().skin().closest(lopsided(Vector3d(-0.5, 0.3, 0.8)));
   TapeReadings t = read(lop(), p);
   for (auto* mm : {&t.vertex_mm, &t.nasion_mm, &t.left_tragus_mm, &t.right_tragus_mm})
@@ -90,7 +90,8 @@ TEST_CASE("readings to half a centimetre still find the point within a tape's re
   CHECK((lop().skin().position(found.point) - lop().skin().position(p)).norm() < found.spread_mm);
 }
 
-TEST_CASE("all places where the tapes meet are told: left and right, front and back, and none on the face") {
+TEST_CASE("all places where the tapes meet are told: left and right, front and back, and none on the face",
+          "[slow]") {
   const Vector3d p = 90 * Vector3d(-0.5, 0.5, 0.7).normalized();
   const auto both = [&](const TapeReadings& readings, const Vector3d& mirror) {
     const auto places = find_by_tapes(ball(), readings);
@@ -109,7 +110,7 @@ TEST_CASE("all places where the tapes meet are told: left and right, front and b
   CHECK(off_mm(ball(), {{}, arc_mm(p, front), arc_mm(p, left), {}}, p) < 0.1);
 }
 
-TEST_CASE("a place that fits worse is told too, up to five standard deviations and no further") {
+TEST_CASE("a place that fits worse is told too, up to five standard deviations and no further", "[slow]") {
   const Head& head = tragi_in_front();
   const SurfacePoint p = head.skin().closest({-45, 50, 60});
   const TapeReadings all = read(head, p);
@@ -137,7 +138,7 @@ TEST_CASE("a place that fits worse is told too, up to five standard deviations a
 // Two tapes that meet at an angle c fix the point worst along the bisector that both miss alike: their
 // squared slopes' smaller eigenvalue is 1 - |cos c|. 95 of 100 of two normal errors lie within 2.448 of their
 // standard deviations (chi squared, two degrees of freedom, -2 ln 0.05 = 5.991).
-TEST_CASE("the predicted spread of two tapes is that of two circles that cross") {
+TEST_CASE("the predicted spread of two tapes is that of two circles that cross", "[slow]") {
   const double within = std::sqrt(-2 * std::log(0.05));
   for (const Vector3d& n : {Vector3d(-0.6, 0, 0.8), Vector3d(-0.5, -0.3, 0.8), Vector3d(-0.7, 0.3, 0.6)}) {
     const Vector3d p = 90 * n.normalized();
@@ -154,7 +155,7 @@ TEST_CASE("the predicted spread of two tapes is that of two circles that cross")
   }
 }
 
-TEST_CASE("tapes that touch rather than cross are one place with a long spread, and not sure") {
+TEST_CASE("tapes that touch rather than cross are one place with a long spread, and not sure", "[slow]") {
   // On the midline the circles about top and front touch.
   const Vector3d p = 90 * Vector3d(0, 0.6, 0.8).normalized();
   const TapeFinder finder(ball());
@@ -174,7 +175,7 @@ TEST_CASE("tapes that touch rather than cross are one place with a long spread, 
   CHECK(mark.is_sure());
 }
 
-TEST_CASE("of several places none is taken until somebody asks for the one nearest to the plan") {
+TEST_CASE("of several places none is taken until somebody asks for the one nearest to the plan", "[slow]") {
   const Vector3d p = 90 * Vector3d(-0.5, 0.3, 0.8).normalized();
   const TapeFinder finder(ball());
   FoundMark mark = find_mark(finder, {arc_mm(p, top), arc_mm(p, front), {}, {}});
@@ -196,7 +197,7 @@ TEST_CASE("of several places none is taken until somebody asks for the one neare
   CHECK_FALSE(mark.nearest_to_plan);
 }
 
-TEST_CASE("tapes that do not belong to one point are refused in a sentence") {
+TEST_CASE("tapes that do not belong to one point are refused in a sentence", "[slow]") {
   CHECK_THROWS_WITH(find_by_tapes(ball(), {40.0, 40.0, {}, {}}), Catch::Contains("do not meet"));
   CHECK_THROWS_WITH(find_by_tapes(ball(), {900.0, 900.0, {}, {}}), Catch::Contains("do not meet"));
   CHECK_THROWS_WITH(find_by_tapes(ball(), {50.0, {}, {}, {}}), Catch::Contains("One tape is not enough"));

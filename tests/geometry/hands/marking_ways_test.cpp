@@ -55,7 +55,7 @@ TEST_CASE("marks are met at the coil's front, along its edge, at its side and it
 // Least squares of a few marks of the same pencil on a flat sheet (any textbook): the angle is known to the
 // pencil's error over the root of the summed squares of the marks' levers about where they hold the coil.
 // Curved, a mark at arc s of the ball turns with R sin(s / R).
-TEST_CASE("more marks hold the angle better, as least squares on paper say") {
+TEST_CASE("more marks hold the angle better, as least squares on paper say", "[slow]") {
   constexpr double R = 90, pencil = 1;
   const Head ball = sphere_head(R, 6);
   Case c;
@@ -98,7 +98,7 @@ TEST_CASE("more marks hold the angle better, as least squares on paper say") {
 // Corner marks drawn by tape and met by dropping: by symmetry the coil stays on the line of its front axis,
 // slid to where the drops of its corners are nearest to their marks, all on a sphere (elementary geometry).
 // The plan's own coil has slid by what its one front mark differs.
-TEST_CASE("a way whose marks would put the coil elsewhere without any error is told with that") {
+TEST_CASE("a way whose marks would put the coil elsewhere without any error is told with that", "[slow]") {
   constexpr double R = 90, edge = 40, corner = 50;
   const Head ball = sphere_head(R, 6);
   Case c;
@@ -128,7 +128,7 @@ TEST_CASE("a way whose marks would put the coil elsewhere without any error is t
   CHECK(way(t, MarkingWay::front).mean_mm < 0.15);
 }
 
-TEST_CASE("ways are told worst to best, and one whose marks fall off the head is left out") {
+TEST_CASE("ways are told worst to best, and one whose marks fall off the head is left out", "[slow]") {
   const Head ball = sphere_head(90, 6);
   Case c;
   c.coil.model = flat_coil();

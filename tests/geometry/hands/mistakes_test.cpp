@@ -59,7 +59,7 @@ TEST_CASE("a second mistake that is none leaves the first as it is alone") {
   }
 }
 
-TEST_CASE("the order in which two mistakes are named does not matter") {
+TEST_CASE("the order in which two mistakes are named does not matter", "[slow]") {
   const Case c = case_on(Side::left, MarkRule::drop);
   const Plan plan = solve(coarse_lop(), c, TapeDistances::left_out);
   const auto& all = at_the_site();

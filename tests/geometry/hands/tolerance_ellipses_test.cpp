@@ -32,7 +32,7 @@ double held(const SkinEllipse& e, const Tolerance& fresh, const Plan& plan) {
 
 // 3000 fresh placements know a share of a half to 0.9 % and of 95 % to 0.4 % (one standard deviation:
 // sqrt(p (1 - p) / n)); those that made the ellipse as much again.
-TEST_CASE("the ellipses hold half and most of other placements than those that made them") {
+TEST_CASE("the ellipses hold half and most of other placements than those that made them", "[slow]") {
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop}) {
     Case c = plain_case();
     use_one_rule(c, rule);
@@ -56,7 +56,7 @@ TEST_CASE("the ellipses hold half and most of other placements than those that m
 
 // A coil that is pitched slides along its front axis; rolled, by a third of what its edge seems to move,
 // since edge mark, site mark and angle are here all as sure and share it.
-TEST_CASE("the ellipses of a cause that is nearly a line hold half and most of it too") {
+TEST_CASE("the ellipses of a cause that is nearly a line hold half and most of it too", "[slow]") {
   HandErrors e = no_errors();
   e.tilt_deg = 3;
   Case c = plain_case();
@@ -73,7 +73,7 @@ TEST_CASE("the ellipses of a cause that is nearly a line hold half and most of i
   CHECK(held(t.sampled.half, fresh, plan) == Approx(0.5).margin(0.035));
 }
 
-TEST_CASE("the same seed gives the same placements on any number of threads, another seed others") {
+TEST_CASE("the same seed gives the same placements on any number of threads, another seed others", "[slow]") {
   const Case c = plain_case();
   const Plan plan = plan_of(ball(), c);
   const auto run = [&](std::uint64_t seed, int threads) {

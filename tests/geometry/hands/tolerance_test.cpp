@@ -48,7 +48,7 @@ TEST_CASE("no errors, no spread") {
   CHECK_FALSE(t.to_halve);
 }
 
-TEST_CASE("work that is given up ends at once with what its asker throws") {
+TEST_CASE("work that is given up ends at once with what its asker throws", "[slow]") {
   struct GivenUp {};
   std::atomic<int> asked{0};
   ToleranceOptions options{.placements = 100000};
@@ -60,7 +60,7 @@ TEST_CASE("work that is given up ends at once with what its asker throws") {
   CHECK(asked < 100);  // each thread ends at its next question
 }
 
-TEST_CASE("the tape's readings spread the pulse as the closed forms on a sphere say") {
+TEST_CASE("the tape's readings spread the pulse as the closed forms on a sphere say", "[slow]") {
   HandErrors e = no_errors();
   e.tape_mm = 2;
   const double halving = std::sqrt(1.25);
@@ -80,7 +80,7 @@ TEST_CASE("the tape's readings spread the pulse as the closed forms on a sphere 
   CHECK(share(t, Cause::tape) == Approx(1));
 }
 
-TEST_CASE("an eye that holds another angle swings the pulse only as far as unsure marks let it") {
+TEST_CASE("an eye that holds another angle swings the pulse only as far as unsure marks let it", "[slow]") {
   HandErrors e = no_errors();
   e.angle_deg = 5;
   // Sure marks leave nothing to the eye.
@@ -96,7 +96,8 @@ TEST_CASE("an eye that holds another angle swings the pulse only as far as unsur
   CHECK(alone(first_order(plain_case(), e), Cause::angle) == Approx(along_line).epsilon(0.03));
 }
 
-TEST_CASE("a cap put on again takes both marks along as it slides and turns, and the pulse with them") {
+TEST_CASE("a cap put on again takes both marks along as it slides and turns, and the pulse with them",
+          "[slow]") {
   const auto forward = [](Sphere& s, double by) { s.cap_forward = 4 * by; };
   const auto side = [](Sphere& s, double by) { s.cap_side = 5 * by; };
   const auto turn = [](Sphere& s, double by) { s.cap_turn_deg = 3 * by; };
@@ -118,7 +119,7 @@ TEST_CASE("a cap put on again takes both marks along as it slides and turns, and
 
 // The three are about the sphere under the cap, not about the mark: on the top of the head a turn moves
 // nothing, and at the ear's height a slide to that side moves all it slides.
-TEST_CASE("a turned cap moves a mark the less the nearer it is to the top") {
+TEST_CASE("a turned cap moves a mark the less the nearer it is to the top", "[slow]") {
   HandErrors e = no_errors();
   e.cap_turn_deg = 5;
   e.angle_deg = 20;  // the eye leaves the angle to the marks
@@ -174,7 +175,7 @@ TEST_CASE("tilt moves the pulse on the skin by where the edge is then seen, and 
 
 // Lowered wires draw the strongest place after them, while the axis swings to the other side. The lever is
 // the field's own, from tilts of 5 degrees; one of 3 degrees is held to it by the way.
-TEST_CASE("at depth tilt moves the pulse as the field goes, not as the axis does") {
+TEST_CASE("at depth tilt moves the pulse as the field goes, not as the axis does", "[slow]") {
   HandErrors e = no_errors();
   e.tilt_deg = 3;
   Case c = plain_case();
@@ -199,7 +200,8 @@ TEST_CASE("at depth tilt moves the pulse as the field goes, not as the axis does
 }
 
 TEST_CASE(
-    "the field left at the wanted place: all without errors, less the larger they are, none told without windings") {
+    "the field left at the wanted place: all without errors, less the larger they are, none told without windings",
+    "[slow]") {
   Case c = plain_case();
   CHECK_FALSE(tolerance(ball(), c, plan_of(ball(), c), no_errors(), {.placements = 50, .compare_ways = false})
                   .field_left);
@@ -228,7 +230,7 @@ TEST_CASE(
 // site mark. Along the front axis nothing but the edge mark tells, drawn by one look and laid by another.
 // Aside, with an angle that is known, edge and site mark both tell: of two unsure figures weighed by their
 // variances the result's variance is one over the sum of their inverses.
-TEST_CASE("a look from aside moves the edge by the gap times the tangent") {
+TEST_CASE("a look from aside moves the edge by the gap times the tangent", "[slow]") {
   HandErrors e = no_errors();
   e.sight_deg = 10;
   Case c = plain_case();
@@ -248,7 +250,7 @@ TEST_CASE("a look from aside moves the edge by the gap times the tangent") {
   CHECK(std::sqrt(less.eigenvalues()[1]) == Approx(edge / std::sqrt(2)).epsilon(0.12));
 }
 
-TEST_CASE("another marking rule half of the time moves the pulse by what the rules differ") {
+TEST_CASE("another marking rule half of the time moves the pulse by what the rules differ", "[slow]") {
   HandErrors e = no_errors();
   e.other_rule_percent = 50;
   const Tolerance t =
@@ -270,7 +272,8 @@ TEST_CASE("another marking rule half of the time moves the pulse by what the rul
   CHECK(share(t, Cause::rule) == Approx(1));
 }
 
-TEST_CASE("trying many placements agrees with the first order where errors are small, on either side") {
+TEST_CASE("trying many placements agrees with the first order where errors are small, on either side",
+          "[slow]") {
   HandErrors e;
   e.fiducial_mm = e.tape_mm = e.mark_mm = 0.5;
   e.angle_deg = e.tilt_deg = 1;
@@ -297,7 +300,7 @@ TEST_CASE("trying many placements agrees with the first order where errors are s
   }
 }
 
-TEST_CASE("the cause to halve is the error that grew") {
+TEST_CASE("the cause to halve is the error that grew", "[slow]") {
   HandErrors e = no_errors();
   e.mark_mm = 1;
   e.cap_forward_mm = e.cap_side_mm = 8;
@@ -311,7 +314,7 @@ TEST_CASE("the cause to halve is the error that grew") {
   CHECK(alone(cap, Cause::tape) == 0);
 }
 
-TEST_CASE("a spot off the start and a landmark as site are followed too") {
+TEST_CASE("a spot off the start and a landmark as site are followed too", "[slow]") {
   Case c = plain_case();
   c.hotspot = {1, -1};
   const Head lop = lopsided_head(5);

@@ -25,7 +25,7 @@ Case case_on(Side side = Side::left) {
 
 }  // namespace
 
-TEST_CASE("no mistake, no error") {
+TEST_CASE("no mistake, no error", "[slow]") {
   for (const Side side : {Side::left, Side::right}) {
     const Case c = case_on(side);
     const Plan plan = solve(coarse_lop(), c);
@@ -55,7 +55,7 @@ TEST_CASE("a vertex marked 1 cm in front moves the start by nearly as much", "[s
   CHECK(if_vertex_off(ball(), c, plan, 0, -10).off_mm == Approx(10).margin(0.05));
 }
 
-TEST_CASE("a tape read half a centimetre wrong moves the pulse by half a centimetre") {
+TEST_CASE("a tape read half a centimetre wrong moves the pulse by half a centimetre", "[slow]") {
   const Case c = case_on();
   const Plan plan = solve(ball(), c);
   // Along the coronal great circle, then along a smaller circle: the lateral slip shrinks by a little.
@@ -75,7 +75,8 @@ TEST_CASE("a tape read half a centimetre wrong moves the pulse by half a centime
 // About its edge mark, 60 mm of tape away, 10 degrees swing the centre by R sin(60 / R) times 10 degrees (the
 // circle of that arc's radius on a sphere). The front axis is measured from forward, which itself turns a
 // little on the way, hence the margin.
-TEST_CASE("a coil turned by 10 degrees about its edge mark swings the pulse by about a centimetre") {
+TEST_CASE("a coil turned by 10 degrees about its edge mark swings the pulse by about a centimetre",
+          "[slow]") {
   for (const Side side : {Side::left, Side::right}) {
     const Case c = case_on(side);
     const Plan plan = solve(ball(), c);
@@ -89,7 +90,7 @@ TEST_CASE("a coil turned by 10 degrees about its edge mark swings the pulse by a
   }
 }
 
-TEST_CASE("turned about its centre the coil stays over the site, at the other angle") {
+TEST_CASE("turned about its centre the coil stays over the site, at the other angle", "[slow]") {
   for (const Side side : {Side::left, Side::right}) {
     const Case c = case_on(side);
     const Plan plan = solve(ball(), c);
@@ -104,7 +105,7 @@ TEST_CASE("turned about its centre the coil stays over the site, at the other an
 // Tilted by t and lifted clear, the flat face touches the ball where its normal meets it, so the face's plane
 // lies R from the ball's centre: its centre stands R / cos t from it along the site's own normal (elementary
 // geometry), as long as that place lies within the casing.
-TEST_CASE("a coil that stands off is further up, or askew and clear of the head") {
+TEST_CASE("a coil that stands off is further up, or askew and clear of the head", "[slow]") {
   const Case c = case_on();
   const Plan plan = solve(ball(), c);
   const WhatIf gap = if_standing_off(ball(), c, plan, 5, {});
@@ -129,7 +130,7 @@ TEST_CASE("a coil that stands off is further up, or askew and clear of the head"
 
 // R asin(d / R) - d = 5.7 mm for R = 90, d = 60; the coil's angle is kept, which on a sphere turns it by a
 // fraction of a degree about the mark.
-TEST_CASE("a mark made by tape and used by drop moves the pulse by what the table of rules says") {
+TEST_CASE("a mark made by tape and used by drop moves the pulse by what the table of rules says", "[slow]") {
   const Case c = case_on();
   const Plan plan = solve(ball(), c);
   const WhatIf w = if_rule_changed(ball(), c, plan, MarkRule::drop);
@@ -138,7 +139,7 @@ TEST_CASE("a mark made by tape and used by drop moves the pulse by what the tabl
 
 // On a sphere marks, coil and pulse all turn with the cap: a point an angle away from the axis of the turn
 // goes along the skin by 2 R asin(sin(angle) sin(half the turn)) (elementary geometry).
-TEST_CASE("a cap slid by 5 degrees takes the pulse along by the arc of its turn") {
+TEST_CASE("a cap slid by 5 degrees takes the pulse along by the arc of its turn", "[slow]") {
   for (const Side side : {Side::left, Side::right}) {
     const Case c = case_on(side);
     const Plan plan = solve(ball(), c);
@@ -195,7 +196,7 @@ TEST_CASE("an eye in front of the coil's axis lays the coil too far forward, one
   }
 }
 
-TEST_CASE("a mistake that makes no sense is refused in a sentence") {
+TEST_CASE("a mistake that makes no sense is refused in a sentence", "[slow]") {
   Case c = case_on();
   Plan plan = solve(ball(), c);
   CHECK_THROWS_AS(if_vertex_off(ball(), c, plan, 60, 0), GeometryError);

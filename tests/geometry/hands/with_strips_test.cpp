@@ -61,7 +61,7 @@ TEST_CASE("strips have no reading error: laid and glued without error, nothing o
   }
 }
 
-TEST_CASE("by a tape it is what the tolerance says") {
+TEST_CASE("by a tape it is what the tolerance says", "[slow]") {
   const Case c = case_by_tape(Side::left);
   const Head& head = round_head_of_strips();
   const Plan plan = solve(head, c, TapeDistances::left_out);
@@ -93,7 +93,7 @@ TEST_CASE("twice the error of laying puts the pulse off twice as far") {
   CHECK(twice.alone_mm == Approx(2 * once.alone_mm).epsilon(0.01));
 }
 
-TEST_CASE("what no strip has is read from a tape still") {
+TEST_CASE("what no strip has is read from a tape still", "[slow]") {
   Case c = case_by_tape(Side::left);
   c.hotspot.row = 1;
   const WithStrips stepped = laid(c, only_reading(1.4), {0, 0});

@@ -16,7 +16,7 @@ const Head& base() {
 }
 }  // namespace
 
-TEST_CASE("a head scaled to its tapes measures what was entered, within a tenth of a millimetre") {
+TEST_CASE("a head scaled to its tapes measures what was entered, within a tenth of a millimetre", "[slow]") {
   for (const auto& [ni, tt, c] :
        {std::array{362.0, 352.0, 565.0}, {340.0, 345.0, 545.0}, {375.0, 360.0, 590.0}}) {
     const ScaledHead scaled = scale_to_tapes(base(), {ni, tt, c});

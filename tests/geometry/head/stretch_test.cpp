@@ -128,7 +128,7 @@ TEST_CASE("every corner of a stretched skin lies where its place goes") {
   }
 }
 
-TEST_CASE("the passage between face and cranium has no jump in slope") {
+TEST_CASE("the passage between face and cranium has no jump in slope", "[slow]") {
   // Where slopes jump by s, second differences over a step h are s h; where they change smoothly, of the
   // order of h2. The passages are half a hundred millimetres long and shift by some tens, so a smooth one
   // stays far below.
@@ -150,8 +150,8 @@ TEST_CASE("the passage between face and cranium has no jump in slope") {
   }
 }
 
-TEST_CASE(
-    "stretching moves every place of space to one of its own: nothing folds, up to the limit accepted") {
+TEST_CASE("stretching moves every place of space to one of its own: nothing folds, up to the limit accepted",
+          "[slow]") {
   // A smooth map that tends to infinity with its argument is one to one if its determinant is positive
   // everywhere (Hadamard's global inverse function theorem). Ours is affine but for the head's surroundings.
   const Head head = lopsided_head(4);

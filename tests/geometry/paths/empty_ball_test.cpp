@@ -57,7 +57,7 @@ TEST_CASE("the way around a ball is two tangents and an arc") {
   CHECK(geometry::length_around({}, {0, 0, 50}, {0, 0, -50}) == 100);
 }
 
-TEST_CASE("no path over the skin is shorter than the way around the ball between its ends") {
+TEST_CASE("no path over the skin is shorter than the way around the ball between its ends", "[slow]") {
   const std::vector<Surface> skins{tests::sphere(90, 4), tests::sphere(100, 4, {0.75, 0.95, 0.85}),
                                    open_skin(), bumpy_skin()};
   for (const Surface& skin : skins) {

@@ -74,7 +74,8 @@ TEST_CASE("a shortest path bends round a hole's corners") {
   CHECK(field.at(skin, skin.closest(b)) == Approx(taut).epsilon(1e-6));
 }
 
-TEST_CASE("distances are the same both ways, keep the triangle inequality, and agree with paths and fields") {
+TEST_CASE("distances are the same both ways, keep the triangle inequality, and agree with paths and fields",
+          "[slow]") {
   auto skin = tests::sphere(1, 4, {75, 98, 88});
   auto vertices = skin.vertices();
   for (auto& v : vertices) v *= 1 + 0.05 * std::sin(v.x() / 9) * std::sin(v.y() / 8 + 1);

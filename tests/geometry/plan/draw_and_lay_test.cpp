@@ -16,7 +16,7 @@ using Eigen::Vector3d;
 
 namespace {
 
-/// Arc from the pulse point to a mark on a sphere, by each rule (DESIGN: a flat coil tangent to a sphere of
+/// Arc from the pulse point to a mark on a sphere, by each rule (a flat coil tangent to a sphere of
 /// radius R, its edge d from its centre; elementary geometry).
 double reach_mm(MarkRule rule, double d) {
   switch (rule) {
@@ -42,7 +42,8 @@ Case case_of(MarkRule drawn_by, MarkRule laid_by, Side side = Side::left) {
 }  // namespace
 
 // R asin(d / R) - R atan(d / R): 12.8 mm for an edge at 60, 15.9 at 64, 22.7 at 72.
-TEST_CASE("a plan whose coil is laid far from where its pulse is wanted says so, and no other does") {
+TEST_CASE("a plan whose coil is laid far from where its pulse is wanted says so, and no other does",
+          "[slow]") {
   const auto warned = [](MarkRule drawn_by, MarkRule laid_by, double edge_mm, Side side) {
     Case c = case_of(drawn_by, laid_by, side);
     c.coil.centre_to_edge_mm = edge_mm;
@@ -129,7 +130,8 @@ TEST_CASE(
     }
 }
 
-TEST_CASE("the tape that is named puts the laid coil's pulse on the wanted point, on a lopsided head") {
+TEST_CASE("the tape that is named puts the laid coil's pulse on the wanted point, on a lopsided head",
+          "[slow]") {
   for (const Side side : {Side::left, Side::right})
     for (const MarkRule laid_by : {MarkRule::drop, MarkRule::nearest})
       for (const double angle : {45.0, -30.0, 90.0}) {
@@ -158,7 +160,7 @@ TEST_CASE("one rule for drawing and laying puts the pulse where it is wanted") {
   }
 }
 
-TEST_CASE("the plan's own marks check as what the plan says, whatever rules, edge and side") {
+TEST_CASE("the plan's own marks check as what the plan says, whatever rules, edge and side", "[slow]") {
   int checked = 0;
   for (const Side side : {Side::left, Side::right})
     for (const MarkRule drawn_by : all_mark_rules)

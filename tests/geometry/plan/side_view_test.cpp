@@ -13,8 +13,8 @@ using namespace scalpmark::geometry;
 // A flat coil tangent to a sphere of radius R at its centre, its edge at distance d along it: the drop mark
 // lies straight under the edge, the nearest on the line to the sphere's middle, the tape mark at an arc of d
 // (elementary geometry).
-TEST_CASE(
-    "from beside the coil a sphere shows its circle, and each rule's mark where the closed form has it") {
+TEST_CASE("from beside the coil a sphere shows its circle, and each rule's mark where the closed form has it",
+          "[slow]") {
   constexpr double R = 90, d = 60;
   const Head head = tests::sphere_head(R, 6);
   Case c;

@@ -134,7 +134,7 @@ TEST_CASE("the right side mirrors the left, mark for mark", "[slow]") {
   }
 }
 
-TEST_CASE("a plan follows the head through any rigid motion") {
+TEST_CASE("a plan follows the head through any rigid motion", "[slow]") {
   const Head head = lopsided_head(6);
   const Plan plan = quick(head, case_of_egg());
   for (const double angle : {0.3, 2.0, 3.1}) {
@@ -239,7 +239,7 @@ TEST_CASE("alternatives to a site across the head lie on its side, and none is a
   }
 }
 
-TEST_CASE("solve is pure: the same from several threads at once, and nothing kept between cases") {
+TEST_CASE("solve is pure: the same from several threads at once, and nothing kept between cases", "[slow]") {
   const Head head = lopsided_head(5);
   const Plan alone = solve(head, case_of_egg());
   std::vector<Plan> plans(4);
@@ -295,7 +295,7 @@ TEST_CASE("tapes that differ from the head by over 5 mm are said, smaller differ
   CHECK(said(-6).size() == 1);
 }
 
-TEST_CASE("a plan without tape distances is the same plan otherwise") {
+TEST_CASE("a plan without tape distances is the same plan otherwise", "[slow]") {
   const Head head = egg(5);
   const Plan whole = solve(head, case_of_egg());
   const Plan without = solve(head, case_of_egg(), TapeDistances::left_out);
@@ -307,7 +307,7 @@ TEST_CASE("a plan without tape distances is the same plan otherwise") {
   CHECK((whole.treatment.edge - without.treatment.edge).norm() == 0);
 }
 
-TEST_CASE("tape distances measured path by path are those looked up") {
+TEST_CASE("tape distances measured path by path are those looked up", "[slow]") {
   const Head head = egg(5);
   const Plan looked_up = solve(head, case_of_egg());
   const Plan measured = solve(head, case_of_egg(), TapeDistances::each_path);
@@ -333,7 +333,8 @@ TEST_CASE("tape distances measured path by path are those looked up") {
 }
 
 TEST_CASE(
-    "a hotspot between spots lies where it was measured from the start, and the treatment goes from there") {
+    "a hotspot between spots lies where it was measured from the start, and the treatment goes from there",
+    "[slow]") {
   const Head head = sphere_head(90, 6);
   Case the_case = case_of_egg();
   const Side side = GENERATE(Side::left, Side::right);

@@ -33,7 +33,7 @@ TEST_CASE("faces around a vertex come counter-clockwise, at a border from rim to
   CHECK(fan.borders()[0].size() == 5);
 }
 
-TEST_CASE("the closest skin point and a ray's first hit agree with trying every face") {
+TEST_CASE("the closest skin point and a ray's first hit agree with trying every face", "[slow]") {
   const Surface ball = sphere(90, 3, {0.8, 1, 0.95});
   std::mt19937 random(7);
   std::uniform_real_distribution<double> anywhere(-150, 150);

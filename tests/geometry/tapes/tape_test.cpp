@@ -93,7 +93,7 @@ TEST_CASE("a taut tape bridges a hollow: its length is the convex hull's, its po
   CHECK((skin.position(middle.on_skin) - middle.at).norm() < 1e-9);
 }
 
-TEST_CASE("a length along the parasagittal line of a sphere is an arc of the small circle") {
+TEST_CASE("a length along the parasagittal line of a sphere is an arc of the small circle", "[slow]") {
   const Surface ball = sphere(radius, 7);
   const double x = -48;
   const double r = std::sqrt(radius * radius - x * x);

@@ -45,7 +45,8 @@ void check_slips(const Head& head, Case the_case, double times) {
 
 // The template's space is larger than the people it was made of (MNI space, memory): this head's tapes are
 // those of hardly any adult, and that is said.
-TEST_CASE("a tape that slipped is named on the head of an MRI, and tapes of a usual size are no caution") {
+TEST_CASE("a tape that slipped is named on the head of an MRI, and tapes of a usual size are no caution",
+          "[slow]") {
   const auto read = models::read_case(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json");
   const Head head = models::load_head(read).head;
   check_slips(head, read.the_case, 0.92);

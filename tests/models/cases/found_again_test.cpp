@@ -105,7 +105,7 @@ void check(const std::string& file, int draws) {
 
 }  // namespace
 
-TEST_CASE("no mark of the demo cases is found at a wrong place in silence") {
+TEST_CASE("no mark of the demo cases is found at a wrong place in silence", "[slow]") {
   check("bench-head.json", 30);
   check("template-mri.json", 15);
 }

@@ -30,7 +30,7 @@ models::ExerciseSetup parsed(const std::string& json) {
 }
 
 std::string refused(const std::string& json) {
-  const std::string sentence = tests::sentence_of<models::ModelError>([&] { (void)parsed(json); });
+  std::string sentence = tests::sentence_of<models::ModelError>([&] { (void)parsed(json); });
   CHECK(is_sentence(sentence));
   CHECK(sentence.find("class.json") != std::string::npos);
   return sentence;

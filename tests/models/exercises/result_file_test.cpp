@@ -49,7 +49,7 @@ geometry::Score score_of(const models::ExerciseResult& result) {
 }
 
 std::string result_refused(const std::string& json) {
-  const std::string sentence =
+  std::string sentence =
       tests::sentence_of<models::ModelError>([&] { (void)models::parse_result(json, "", "anna.json"); });
   CHECK(is_sentence(sentence));
   return sentence;
@@ -63,7 +63,7 @@ std::string with_placed(const std::string& placed) {
 
 }  // namespace
 
-TEST_CASE("a result is read as it was written, is valid by its schema, and scores the same") {
+TEST_CASE("a result is read as it was written, is valid by its schema, and scores the same", "[slow]") {
   const std::string json = models::result_json(one_result());
   const std::string objection = JsonSchema("result.schema.json").objection(json);
   INFO(objection);
@@ -84,7 +84,7 @@ TEST_CASE("a result is read as it was written, is valid by its schema, and score
   CHECK(after.pulse->off.mm == Approx(before.pulse->off.mm).margin(0.02));
 }
 
-TEST_CASE("no name stands in a result unless it was typed") {
+TEST_CASE("no name stands in a result unless it was typed", "[slow]") {
   models::ExerciseResult nameless = one_result();
   nameless.by.clear();
   CHECK(models::result_json(nameless).find("\"by\"") == std::string::npos);
@@ -132,13 +132,13 @@ TEST_CASE("what is wrong in a result is refused by name") {
         std::string::npos);
 }
 
-TEST_CASE("a result cut short anywhere is refused in a sentence") {
+TEST_CASE("a result cut short anywhere is refused in a sentence", "[slow]") {
   const std::string whole = models::result_json(one_result());
   for (std::size_t length = 0; length + 2 < whole.size(); length += 101)
     CHECK(is_sentence(result_refused(whole.substr(0, length))));
 }
 
-TEST_CASE("scores as a table have one line a step and one for the pulse") {
+TEST_CASE("scores as a table have one line a step and one for the pulse", "[slow]") {
   models::TraineeScores trainee{"anna.json", "RL", {score_of(one_result())}};
   const std::string csv = models::score_csv({trainee, {"ben.json", "", {}}});
   CHECK(models::own_format(csv) == "scalpmark-csv");
@@ -159,7 +159,7 @@ TEST_CASE("scores as a table have one line a step and one for the pulse") {
   CHECK(std::stod(table.rows.back().cells[9]) > 5);
 }
 
-TEST_CASE("initials and names of files are no formulas in the table of scores") {
+TEST_CASE("initials and names of files are no formulas in the table of scores", "[slow]") {
   const geometry::Score score = score_of(one_result());
   for (const std::string typed : {"=cmd|' /C calc'!A0", "+1", "-1", "@SUM(1)", "AB;=1"}) {
     INFO(typed);

@@ -42,7 +42,8 @@ Eigen::Affine3d turned(double deg, const Vector3d& about, const Vector3d& moved 
 }  // namespace
 
 // 15 mm: near enough that whoever confirms the points sees at once which one is meant.
-TEST_CASE("on three lopsided heads, tilted and lying, the guess lands within 15 mm of every point") {
+TEST_CASE("on three lopsided heads, tilted and lying, the guess lands within 15 mm of every point",
+          "[slow]") {
   // Sheared sideways, as a head that was lain on; one side of the back flattened and the top raised; twisted.
   const Eigen::Affine3d tilt = turned(20, {1, 0, 1}), lying = turned(-90, {1, 0, 0}, {300, 20, 1000});
   const auto sheared = bent(

@@ -36,7 +36,7 @@ TEST_CASE("the demo case on the generic head comes out with the tapes entered") 
   CHECK(english(loaded.description) == "generic head, scaled to the tapes");
 }
 
-TEST_CASE("a mesh is found from the folder of its case, with the unit inferred and said") {
+TEST_CASE("a mesh is found from the folder of its case, with the unit inferred and said", "[slow]") {
   const TemporaryFolder folder;
   const tests::RawMesh head(tests::sphere(100, 5, {0.75, 0.95, 0.85}));
   tests::write_bytes(folder / "head.stl", tests::stl_bytes(head.times(0.1)));

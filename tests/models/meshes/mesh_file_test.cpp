@@ -86,7 +86,7 @@ TEST_CASE("a glTF's nodes place, turn and scale its mesh") {
   CHECK(same_triangles(read.skin, expected));
 }
 
-TEST_CASE("the unit is inferred from the size, said, and checked when given") {
+TEST_CASE("the unit is inferred from the size, said, and checked when given", "[slow]") {
   const RawMesh head = egg();
   const std::vector<std::pair<double, std::string>> sizes{
       {1, "millimetres"}, {0.1, "centimetres"}, {0.001, "metres"}};

@@ -29,7 +29,7 @@ std::set<std::array<double, 3>> places(const std::vector<Vector3d>& corners) {
 
 }  // namespace
 
-TEST_CASE("a scan thinned roughly is still one closed skin in its place, of corners that it had") {
+TEST_CASE("a scan thinned roughly is still one closed skin in its place, of corners that it had", "[slow]") {
   // Grain as a scanner leaves it makes for collapses that pinch.
   const Surface fine = tests::finer(models::generic_head().skin(), 2, 0.03);
   const auto thin = models::thinned_roughly({fine.vertices(), fine.triangles()}, 60'000);
@@ -62,7 +62,8 @@ TEST_CASE("a border stays as it is when a scan is thinned roughly") {
   CHECK(rim(skin) == rim(half));
 }
 
-TEST_CASE("a mesh of many times the triangles wanted is thinned to as many, as closely as with care alone") {
+TEST_CASE("a mesh of many times the triangles wanted is thinned to as many, as closely as with care alone",
+          "[slow]") {
   const Surface fine = tests::finer(models::generic_head().skin(), 2, 0.03);
   constexpr std::size_t wanted = 50'000;
   REQUIRE(fine.triangles().size() > 3 * wanted);

@@ -124,7 +124,8 @@ std::string all_of(const std::vector<geometry::Message>& notes) {
 
 }  // namespace
 
-TEST_CASE("shoulders are cut off below the neck, also of a scan that lies on its back, and it is said") {
+TEST_CASE("shoulders are cut off below the neck, also of a scan that lies on its back, and it is said",
+          "[slow]") {
   const Surface whole = head_on_shoulders();
   const geometry::Head& generic = models::generic_head();
   for (const double lying_deg : {0.0, -90.0}) {
@@ -177,7 +178,7 @@ TEST_CASE("small holes are closed and said, large ones stay open") {
   CHECK(closed.face_normal(patch.face).y() > 0.9);
 }
 
-TEST_CASE("a skin of too many triangles is thinned, moves by less than 0.3 mm, and both are said") {
+TEST_CASE("a skin of too many triangles is thinned, moves by less than 0.3 mm, and both are said", "[slow]") {
   const Surface& generic = models::generic_head().skin();
   const Surface fine = tests::finer(generic, 2, 0.03);
   REQUIRE(fine.triangles().size() > 250'000);
@@ -234,7 +235,7 @@ TEST_CASE("a coloured scan in inches, in many shells, with a hole, is read as a 
   }
 }
 
-TEST_CASE("a scan with grain is thinned up to its open neck, whose rim stays as it is") {
+TEST_CASE("a scan with grain is thinned up to its open neck, whose rim stays as it is", "[slow]") {
   const Surface& generic = models::generic_head().skin();
   std::vector<Triangle> open;
   for (const auto& t : generic.triangles())
@@ -250,7 +251,8 @@ TEST_CASE("a scan with grain is thinned up to its open neck, whose rim stays as 
   CHECK(all_of(notes).find("Thinned the skin") == 0);
 }
 
-TEST_CASE("a bust from a scanner, in inches or metres, tilted, coloured, in 200 shells, is read as a head") {
+TEST_CASE("a bust from a scanner, in inches or metres, tilted, coloured, in 200 shells, is read as a head",
+          "[slow]") {
   const TemporaryFolder folder;
   const Eigen::Affine3d tilt =
       Eigen::Translation3d(900, -300, 150) * Eigen::AngleAxisd(0.6, Vector3d(1, 0.4, -0.2).normalized());
@@ -285,7 +287,7 @@ TEST_CASE("a bust from a scanner, in inches or metres, tilted, coloured, in 200 
   }
 }
 
-TEST_CASE("a bare head in centimetres is not taken for one in inches") {
+TEST_CASE("a bare head in centimetres is not taken for one in inches", "[slow]") {
   const TemporaryFolder folder;
   // Cut off below the chin: 23 units long in centimetres, which in inches would be a bust.
   tests::RawMesh head(models::generic_head().skin());
@@ -302,7 +304,8 @@ TEST_CASE("a bare head in centimetres is not taken for one in inches") {
   CHECK(english(egg.notes.front()).find("centimetres") != std::string::npos);
 }
 
-TEST_CASE("hair of 5 to 10 mm: tufts are said at import, thickness shows against the tapes entered") {
+TEST_CASE("hair of 5 to 10 mm: tufts are said at import, thickness shows against the tapes entered",
+          "[slow]") {
   const TemporaryFolder folder;
   const geometry::Head& bald = models::generic_head();
   const auto read = [&](const Surface& skin) {

@@ -93,7 +93,7 @@ TEST_CASE("a cavity, a channel to the air and a crumb outside leave no mark on t
   for (const auto& v : found.skin.vertices()) CHECK_FALSE(outside_by(v) < -15);  // no further down the canal
 }
 
-TEST_CASE("noise in air and tissue does not break up the skin") {
+TEST_CASE("noise in air and tissue does not break up the skin", "[slow]") {
   std::mt19937 random(7);
   for (const double sigma : {0.05, 0.08}) {
     std::normal_distribution<double> noise(0, sigma);
@@ -179,7 +179,7 @@ const std::array<int, 3> upright_size{104, 128, 114};
 
 }  // namespace
 
-TEST_CASE("the same head gives the same skin however its voxels are stored") {
+TEST_CASE("the same head gives the same skin however its voxels are stored", "[slow]") {
   SECTION("right-handed sform") {
     check_lopsided(read(scan(upright, upright_size, lopsided)));
   }
@@ -229,7 +229,7 @@ TEST_CASE("the same head gives the same skin however its voxels are stored") {
   }
 }
 
-TEST_CASE("the same head gives the same skin whatever its header says beside") {
+TEST_CASE("the same head gives the same skin whatever its header says beside", "[slow]") {
   SECTION("an sform beside qfac -1 goes before the qform") {
     NiftiFile file = scan(upright, upright_size, lopsided);
     file.pixdim[0] = -1;
@@ -296,7 +296,7 @@ TEST_CASE("progress is told and goes forward") {
 
 // The volume that the Debian package mricron-data installs: one person averaged over 27 scans, 1 mm, cropped
 // at the neck and at the ears.
-TEST_CASE("the template head comes out as one clean skin") {
+TEST_CASE("the template head comes out as one clean skin", "[slow]") {
   const std::filesystem::path file = "/usr/share/mricron/templates/ch2.nii.gz";
   if (!std::filesystem::exists(file)) {
     WARN("skipped: " << file << " is not there; install mricron-data");

@@ -140,7 +140,7 @@ TEST_CASE("a volume without a usable world frame is refused") {
   CHECK_THAT(refusal(file), Catch::Contains("says nowhere usable where its voxels lie"));
 }
 
-TEST_CASE("a volume without a head is refused") {
+TEST_CASE("a volume without a head is refused", "[slow]") {
   const auto no_head = Catch::Contains("shows no head that stands out from the air");
   SECTION("every voxel alike") {
     CHECK_THAT(refusal(usual_scan([](const Vector3d&) { return 5; })), no_head);

@@ -14,7 +14,8 @@ using nlohmann::ordered_json;
 using tests::JsonSchema;
 
 TEST_CASE(
-    "a field's file is valid by its schema and says what the field says, with every coil, on both sides") {
+    "a field's file is valid by its schema and says what the field says, with every coil, on both sides",
+    "[slow]") {
   const geometry::Head head = tests::lopsided_head(5);
   for (const auto& coil : models::coils())
     for (const geometry::Side side : {geometry::Side::left, geometry::Side::right}) {

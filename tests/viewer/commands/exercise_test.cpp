@@ -115,7 +115,7 @@ TEST_CASE("score makes text, table and page of a class, and names what it leaves
   CHECK_THAT(r.err, Catch::Contains("torn.json"));
   CHECK_THAT(r.out, Catch::Contains("trainee-0.json") && Catch::Contains("no certificate"));
   const models::CsvTable table = models::read_csv(slurp(csv), "scores.csv");
-  CHECK(table.rows.size() == 3 * (3 + 1));
+  CHECK(table.rows.size() == size_t{3} * (3 + 1));
   CHECK(models::own_format_of(pdf) == "scalpmark-pdf");
   // Once more over its own files; not over another kind, nor over what it reads.
   CHECK(do_it(folder, "score" + names + " --csv '" + csv + "' --class '" + pdf + "'").exit == 0);

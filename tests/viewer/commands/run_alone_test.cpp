@@ -48,3 +48,18 @@ TEST_CASE("a plan is the same whether the template's brain is kept or has to be 
   CHECK(holds(made, "cortex"));
   CHECK(made == kept);
 }
+
+TEST_CASE("a plan is the same however memory is asked for, and what a caller asked for is left alone") {
+  const tests::OwnFolder folder;
+  const auto solved = [&](const std::string& environment, const std::string& name) {
+    const std::string plan = folder.file(name);
+    CHECK(std::system((environment + " '" SCALPMARK_PROGRAM "' solve '" + tests::bench_case + "' --out '" +
+                       plan + "' 2>/dev/null")
+                          .c_str()) == 0);
+    return tests::slurp(plan);
+  };
+  const std::string usual = solved("env -u GLIBC_TUNABLES", "usual.json");
+  CHECK(holds(usual, "treatment"));
+  CHECK(solved("GLIBC_TUNABLES=glibc.malloc.perturb=7", "called.json") ==
+        usual);  // fresh memory is full of 7s
+}

@@ -26,7 +26,7 @@ TEST_CASE(
           (void)picture.save(QStringLiteral(SCALPMARK_BINARY_DIR "/misread-%1-%2.png")
                                  .arg(QString::fromStdString(what).replace(' ', '-'))
                                  .arg(size.width()));
-        CHECK(wrong == "");
+        CHECK_THAT(wrong, Catch::Equals(""));
       };
       for (int i = 0; i < w.teach().player().count(); ++i) {
         w.teach().player().go_to(i);

@@ -112,17 +112,17 @@ TEST_CASE(
     w.worksheet().go_to(Worksheet::site_index);
     QTest::qWait(50);
     CHECK(names_site_and_mark(w));
-    CHECK(mistaken_texts(w) == "");
+    CHECK_THAT(mistaken_texts(w), Catch::Equals(""));
 
     // In the hand it says so; what is saved is the site; one undo puts it back.
     move_coil_by_keys(w);
     REQUIRE(w.coil().in_hand());
     CHECK(says_in_hand(w));
-    CHECK(mistaken_texts(w) == "");
+    CHECK_THAT(mistaken_texts(w), Catch::Equals(""));
     w.worksheet().go_to(Worksheet::save_index);
     QTest::qWait(20);
     CHECK_FALSE(says_in_hand(w));
-    CHECK(mistaken_texts(w) == "");
+    CHECK_THAT(mistaken_texts(w), Catch::Equals(""));
     w.worksheet().go_to(Worksheet::site_index);
     for (int i = 0; i < 4 && w.coil().in_hand(); ++i)
       QTest::keyClick(&w.stage(), Qt::Key_Z, Qt::ControlModifier);
@@ -166,7 +166,7 @@ TEST_CASE("an open hotspot is an if, and so is the site, on either side and in e
     // In full, or in short where the stage has no room.
     CHECK((said.find("if that one answers") != std::string::npos ||
            said.find("ite if the middle spot answers") != std::string::npos));
-    CHECK(mistaken_texts(w) == "");
+    CHECK_THAT(mistaken_texts(w), Catch::Equals(""));
     mark_today(w, 0);
     CHECK(w.visit().doubt().contains("No spot of the grid has answered yet"));
     w.set_unit(LengthUnit::centimetre);

@@ -11,7 +11,7 @@ namespace {
 // The generic head as a scan without any points.
 geometry::Fiducials open_scan(OpenedWindow& opened) {
   MainWindow& w = opened.window;
-  const geometry::Fiducials known = w.session().head().head.fiducials().at;
+  geometry::Fiducials known = w.session().head().head.fiducials().at;
   const QString file = opened.folder.filePath("scan.ply");
   models::write_ply(file.toStdString(), w.session().head().head.skin());
   w.files().open_path(file);

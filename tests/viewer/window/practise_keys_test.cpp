@@ -241,7 +241,7 @@ TEST_CASE("a whole exercise is done, scored and saved by keyboard alone") {
   CHECK(panel.shown_step() != shown);
   ByKeys::tab_to(*panel.initials_field());
   ByKeys::write(QStringLiteral("AB"));
-  const QString file = by.folder.filePath(QStringLiteral("by-keys.json"));
+  QString file = by.folder.filePath(QStringLiteral("by-keys.json"));
   by.practise().ask_target = [&](const QString&, const QString&, const QString&) { return file; };
   ByKeys::press_button(*panel.save());
   CHECK(models::read_result(file.toStdString()).by == "AB");

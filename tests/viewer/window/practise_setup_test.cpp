@@ -19,8 +19,8 @@ struct Trainer : OpenedWindow {
   [[nodiscard]] Practise& practise() { return window.practise(); }
   [[nodiscard]] SetupPanel& setup() { return practise().setup_panel(); }
   QString saved() {
-    const QString file = folder.filePath(QStringLiteral("class.json"));
-    practise().ask_target = [file](const QString&, const QString&, const QString&) { return file; };
+    QString file = folder.filePath(QStringLiteral("class.json"));
+    practise().ask_target = [file](const QString&, const QString&, const QString&) { return QString(file); };
     QTest::mouseClick(setup().save(), Qt::LeftButton);
     return file;
   }

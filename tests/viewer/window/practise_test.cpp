@@ -310,7 +310,7 @@ TEST_CASE("an exercise whose result is not saved is not left without a question"
     ++asked;
     return answer;
   };
-  const QString file = opened.folder.filePath(QStringLiteral("kept.json"));
+  QString file = opened.folder.filePath(QStringLiteral("kept.json"));
   opened.practise().ask_target = [&](const QString&, const QString&, const QString&) { return file; };
   const auto file_attempts = [&] { return models::read_result(file.toStdString()).attempts; };
   // Nothing was put down: nothing is asked.

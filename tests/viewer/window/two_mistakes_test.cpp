@@ -82,7 +82,7 @@ TEST_CASE("of two things that go wrong at once each is shown alone, and both tog
     CHECK(lesson.has_label("real pulse point, both"));
     CHECK(lesson.has_label("the first alone, " + lesson.length(one.off_mm)));
     CHECK(lesson.has_label("the second alone, " + lesson.length(other.off_mm)));
-    CHECK(tests::mistaken_labels(lesson.window.stage().stage()) == "");
+    CHECK_THAT(tests::mistaken_labels(lesson.window.stage().stage()), Catch::Equals(""));
     for (const viewer::SeenMark& mark : lesson.window.stage().stage().marks()) {
       if (mark.name == "real pulse point, both") CHECK((mark.at - both.really.pulse).norm() < 1e-9);
       if (mark.name.starts_with("the first alone")) CHECK((mark.at - one.really.pulse).norm() < 1e-9);

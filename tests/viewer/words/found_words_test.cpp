@@ -4,7 +4,6 @@
 
 using namespace scalpmark;
 using geometry::FoundMark;
-using geometry::FoundPlace;
 
 namespace {
 

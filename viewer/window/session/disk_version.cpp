@@ -37,7 +37,7 @@ QString free_name_beside(const QString& file) {
   const QFileInfo at(file);
   const QString ending = at.suffix().isEmpty() ? QString() : QLatin1Char('.') + at.suffix();
   for (int n = 2;; ++n) {
-    const QString name =
+    QString name =
         at.dir().filePath(QStringLiteral("%1 (%2)%3").arg(at.completeBaseName()).arg(n).arg(ending));
     if (!QFileInfo::exists(name)) return name;
   }

@@ -97,7 +97,7 @@ QString PulseLog::edit_at(std::optional<std::size_t> visit, const QString& what,
     return tr("A case holds at most %1 visits; begin another case.").arg(geometry::most_visits);
   const bool was_chosen = std::exchange(is_chosen_, true);
   const auto was_shown = std::exchange(shown_, visit.value_or(count));
-  const QString problem = session_.change(what, [&](models::CaseFile& case_file) {
+  QString problem = session_.change(what, [&](models::CaseFile& case_file) {
     geometry::Visits& visits = case_file.the_case.visits;
     geometry::Visit edited;
     edited.date = today();

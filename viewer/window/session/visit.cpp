@@ -191,7 +191,7 @@ void Visit::forget() {
 QString Visit::set(const geometry::BrimReadings& readings) {
   const Doing doing(*this, tr("Cap"));
   now_.brim = readings;
-  const QString problem = work_out_cap();
+  QString problem = work_out_cap();
   emit changed();
   return problem;
 }

@@ -39,7 +39,7 @@ QString rests(const geometry::Contact& c) {
   if (c.touches.empty()) return GapPanel::tr("Centre %1 clear.").arg(contact_gap_text(c.lift_mm));
   const QString where = QString::fromStdString(viewer::place_under_coil(c.touches.front().under));
   const double cap_mm = c.lift_mm - c.resting_lift_mm;
-  const QString touches =
+  QString touches =
       cap_mm < least_clear_mm
           ? GapPanel::tr("Touches %1.").arg(where)
           : GapPanel::tr("Rests on cap and hair (%2 thick) %1.").arg(where, contact_gap_text(cap_mm));

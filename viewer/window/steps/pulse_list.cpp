@@ -18,11 +18,11 @@ QString pulse_row(std::size_t number, const geometry::LoggedPulse& pulse) {
                                    : PulseList::tr("site");
   const QString seen = viewer::translated(viewer::seen_name(pulse.answer));
   const QString time = pulse.at ? QString::fromStdString(iso(*pulse.at)) : QString();
-  const QString row = PulseList::tr("%1   %2, %3 %: %4   %5")
-                          .arg(number)
-                          .arg(place)
-                          .arg(pulse.output_percent)
-                          .arg(seen, time);
+  QString row = PulseList::tr("%1   %2, %3 %: %4   %5")
+                    .arg(number)
+                    .arg(place)
+                    .arg(pulse.output_percent)
+                    .arg(seen, time);
   if (!pulse.corrected_from) return row;
   return PulseList::tr("%1   corrected, first noted: %2")
       .arg(row, viewer::translated(viewer::seen_name(*pulse.corrected_from)));
