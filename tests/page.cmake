@@ -4,10 +4,11 @@
 find_program(NODE NAMES node nodejs)
 add_executable(page_answers page/page_answers.cpp)
 target_link_libraries(page_answers PRIVATE scalpmark::viewer scalpmark_flags)
+# The longest tests there are: begun first, or at the end of a run the other cores wait for them.
 function(scalpmark_page_test name file)
   add_test(NAME "page: ${name}" COMMAND ${NODE} ${CMAKE_CURRENT_SOURCE_DIR}/page/${file}
     ${PROJECT_SOURCE_DIR} ${PROJECT_BINARY_DIR})
-  set_tests_properties("page: ${name}" PROPERTIES TIMEOUT 1200 ENVIRONMENT
+  set_tests_properties("page: ${name}" PROPERTIES TIMEOUT 1200 COST 300 ENVIRONMENT
     "${without_leak_check};QT_QPA_PLATFORM=offscreen")
 endfunction()
 if(NODE)
