@@ -14,7 +14,7 @@
 namespace {
 
 /// How glibc's malloc is to get memory, as it reads when a program starts (GNU C Library manual, "Memory
-/// Allocation Tunables"). As large pages, asked for in one piece, a plan costs a third less of its time, a
+/// Allocation Tunables"). As large pages, asked for in one piece, a plan costs a quarter less of its time, a
 /// sheet or a page a fifth. A picture is drawn in tens of megabytes that are touched once: given back as soon
 /// as they are free they cost a sixteenth less of memory. The window gains nothing by either.
 const char* memory_for(const std::string_view command) {
