@@ -214,11 +214,12 @@ Gaze class_gaze(const ClassResults& results) {
   return {way, up.norm() > 0.1 ? Vector3d(up.normalized()) : treatment.forward};
 }
 
-SheetView class_picture(const ClassResults& results, std::shared_ptr<const geometry::Tolerance> hands) {
+SheetView class_picture(const ClassResults& results,
+                        const std::shared_ptr<const geometry::Tolerance>& hands) {
   const Display display;
   Picture picture(display, class_printed);
   picture.stage().set_pixel_ratio(class_text_ratio * Picture::pixel_ratio());
-  Shown shown = class_shown(results, std::move(hands));
+  Shown shown = class_shown(results, hands);
   shown.caution = false;  // the page says it in print
   const geometry::RightAnswers& answers = *results.answers;
   picture.stage().show(answers.head, answers.the_case, answers.plan, shown);

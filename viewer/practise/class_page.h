@@ -26,7 +26,7 @@ namespace scalpmark::viewer {
 
 /// The head as a picture for the page. Needs Xvfb or a display (display.h).
 [[nodiscard]] SheetView class_picture(const ClassResults& results,
-                                      std::shared_ptr<const geometry::Tolerance> hands);
+                                      const std::shared_ptr<const geometry::Tolerance>& hands);
 
 /// The bytes of a PDF file of one page. May run in a thread of its own where there is a QGuiApplication.
 /// Refuses (ViewerError) what does not fit on a page.

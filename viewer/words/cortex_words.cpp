@@ -28,8 +28,8 @@ std::string without_shared_words(const std::string& first, const std::string& se
 
 std::string depth_in_words(const geometry::CortexHit& hit) {
   const long nearest = std::lround(hit.nearest_mm), middle = std::max(nearest, std::lround(hit.median_mm));
-  const std::string low = rough_number(static_cast<double>(nearest)),
-                    high = rough_length(static_cast<double>(middle));
+  std::string low = rough_number(static_cast<double>(nearest)),
+              high = rough_length(static_cast<double>(middle));
   if (nearest == middle) return high;
   if (low == rough_number(static_cast<double>(middle))) return high;  // alike as written: in inches
   return words(Words::tr("%1 to %2", "a depth"), {low, high});

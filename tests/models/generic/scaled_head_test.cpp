@@ -169,8 +169,8 @@ TEST_CASE("a scaled head is closed and symmetric, its triangles well shaped and 
     for (int f = 0; f < static_cast<int>(skin.triangles().size()); ++f) {
       double smallest_deg = 180;
       for (int k = 0; k < 3; ++k) {
-        const Vector3d a = skin.corner(f, k), p = skin.corner(f, (k + 1) % 3) - a,
-                       q = skin.corner(f, (k + 2) % 3) - a;
+        const Vector3d& a = skin.corner(f, k);
+        const Vector3d p = skin.corner(f, (k + 1) % 3) - a, q = skin.corner(f, (k + 2) % 3) - a;
         smallest_deg = std::min(smallest_deg, std::atan2(p.cross(q).norm(), p.dot(q)) * 180 / M_PI);
         if (skin.face_normal(f).dot(skin.face_normal(skin.neighbour(f, k).face)) < 0) ++folded;
       }
