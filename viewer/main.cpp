@@ -29,7 +29,7 @@ const char* memory_for(const std::string_view command) {
 }
 
 /// A command's name, and not a case file for the window to open, or an option. What reads a stranger's file
-/// asks for no more than that takes.
+/// asks for nothing by itself: its memory may be bounded closely.
 bool is_command(const std::string_view word) {
   return !word.empty() && word != "read-skin" && word.front() != '-' &&
          word.find_first_not_of("abcdefghijklmnopqrstuvwxyz-") == word.npos;

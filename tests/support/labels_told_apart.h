@@ -32,11 +32,7 @@ inline std::string mistaken_labels(const viewer::Stage& stage) {
     for (std::size_t j = 0; j < i; ++j)
       if (label.box.overlaps(labels[j].box))
         wrong += "\"" + label.wish.text + "\" over \"" + labels[j].wish.text + "\"\n";
-    // Dots that are no marks are told by their labels alone, which keep 3 px or less off what they name.
-    const viewer::Pixel& anchor = label.wish.anchor;
-    const double dot = std::max(0.0, label.wish.clear_px - 3 * sight.scale);
-    double own =
-        std::max(0.0, viewer::distance_px(label.box, {anchor.x, anchor.y, anchor.x, anchor.y}) - dot);
+    double own = std::numeric_limits<double>::infinity();
     double others = std::numeric_limits<double>::infinity();
     std::string nearest;
     for (const viewer::SeenMark& m : stage.marks()) {
@@ -51,6 +47,12 @@ inline std::string mistaken_labels(const viewer::Stage& stage) {
         others = away;
         nearest = m.name;
       }
+    }
+    if (!std::isfinite(own)) {
+      // A dot that is no mark is told by its label alone, which keeps 3 px or less off what it names.
+      const viewer::Pixel& at = label.wish.anchor;
+      const double dot = std::max(0.0, label.wish.clear_px - 3 * sight.scale);
+      own = std::max(0.0, viewer::distance_px(label.box, {at.x, at.y, at.x, at.y}) - dot);
     }
     const double least = label.leader ? viewer::clear_of_others_px * sight.scale - 1e-6 : own;
     if (others < least)

@@ -49,7 +49,7 @@ TEST_CASE("a plan is the same whether the template's brain is kept or has to be 
   CHECK(made == kept);
 }
 
-TEST_CASE("a plan is the same however memory is asked for, and what a caller asked for is left alone") {
+TEST_CASE("a plan is the same however memory is asked for") {
   const tests::OwnFolder folder;
   const auto solved = [&](const std::string& environment, const std::string& name) {
     const std::string plan = folder.file(name);

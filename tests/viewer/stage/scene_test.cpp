@@ -12,6 +12,7 @@
 #include "tests/viewer/stage/staged_scene.h"
 #include "viewer/stage/things/things.h"
 #include "viewer/words/error.h"
+#include "viewer/words/numbers.h"
 
 using namespace scalpmark;
 using namespace scalpmark::viewer;
@@ -173,6 +174,27 @@ TEST_CASE(
   CHECK_FALSE(part_of(mapped, Thing::coil).coil->filled);
   CHECK(part_of(mapped, Thing::gaps).gaps == shown.gaps);
   CHECK(mapped.around.gap_scale);
+}
+
+TEST_CASE("the scale of gaps has its figures in the unit that its title names") {
+  const geometry::Case c = case_of(geometry::Side::left, MarkRule::drop, "figure-8-70");
+  const geometry::Plan plan = plan_of(c);
+  Shown shown;
+  shown.things = {Thing::coil, Thing::gaps};
+  shown.gaps = gaps_under(head(), c, plan.treatment);
+  for (const auto unit : {LengthUnit::centimetre, LengthUnit::inch}) {
+    set_length_unit(unit);
+    const auto scale = show(head(), c, plan, shown).around.gap_scale;
+    set_length_unit(LengthUnit::centimetre);
+    REQUIRE(scale);
+    const bool inches = unit == LengthUnit::inch;
+    CHECK_THAT(scale->title, Catch::EndsWith(inches ? " in" : " mm"));
+    CHECK(scale->ticks.size() == (inches ? 4 : 6));
+    for (const auto& tick : scale->ticks) {
+      CAPTURE(tick.text);
+      CHECK(std::stod(tick.text) * (inches ? 25.4 : 1) == Approx(tick.mm).margin(1e-9));
+    }
+  }
 }
 
 TEST_CASE("every 10 mm of gap has its line: between corners on either side, as far as their gaps say") {

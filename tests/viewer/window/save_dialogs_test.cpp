@@ -26,7 +26,7 @@ struct Offered {
   bool in_sight = false;
 };
 
-/// Calls the menu's line with these keys, chooses a kind of file in the dialog that comes, and types where it
+/// Calls the menu's line with these keys, chooses a kind of file in the dialog that comes, and says where it
 /// goes.
 Offered save_by(OpenedWindow& opened, const QKeySequence& keys, int kind, const QString& file,
                 const QString& picture) {

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <limits>
 
 #include "viewer/stage/drawing/free_corner.h"
@@ -24,7 +23,7 @@ constexpr double level_px = 0.9;
 constexpr double last_drawn_mm = gap_scale_top_mm;
 
 // The block of the scale, pixels of a picture 800 high.
-constexpr double bar_width_px = 200, bar_height_px = 12, tick_mm = 10, pad_px = 6;
+constexpr double bar_width_px = 200, bar_height_px = 12, pad_px = 6;
 const TextStyle gap_title_style{14, true, palette::text, false}, tick_style{13, false, palette::text, false},
     strong_style{13, true, palette::text, false};
 
@@ -62,18 +61,17 @@ void fill(vtkPolyData& data, const geometry::GapMap& map) {
 }
 
 /// The coloured bar with its ticks and figures.
-void draw_bar(Overlay& overlay, double from, double y) {
+void draw_bar(Overlay& overlay, const GapScale& scale, double from, double y) {
   const double s = overlay.scale(), bar = bar_width_px * s;
   constexpr int pieces = 100;
   for (int i = 0; i < pieces; ++i)
     overlay.box({from + bar * i / pieces, y, from + bar * (i + 1) / pieces, y + bar_height_px * s},
                 gap_colour((i + 0.5) * gap_scale_top_mm / pieces), 1);
-  for (double mm = 0; mm <= gap_scale_top_mm; mm += tick_mm) {
-    const double at = from + bar * mm / gap_scale_top_mm;
+  for (const GapScale::Tick& tick : scale.ticks) {
+    const double at = from + bar * tick.mm / gap_scale_top_mm;
     overlay.line({at, y}, {at, y + (bar_height_px + 3) * s}, 1, palette::text);
-    const std::string text = std::to_string(std::lround(mm));
-    const TextSize size = overlay.measure(text, tick_style);
-    overlay.text(text, {at - size.width / 2, y + (bar_height_px + 3) * s}, tick_style);
+    const TextSize size = overlay.measure(tick.text, tick_style);
+    overlay.text(tick.text, {at - size.width / 2, y + (bar_height_px + 3) * s}, tick_style);
   }
 }
 
@@ -125,7 +123,7 @@ void draw_gap_scale(Overlay& overlay, const GapScale& scale, const Box& free, co
   const double x = box.left + pad;
   overlay.text(scale.title, {x, y}, gap_title_style);
   y += title_size.height + 4 * s;
-  draw_bar(overlay, x + 4 * s, y);
+  draw_bar(overlay, scale, x + 4 * s, y);
   y += (bar_height_px + 3) * s + tick_size.height + 4 * s;
   const double middle = y + row / 2;
   overlay.wedge({x + s + half, middle + half}, palette::text);

@@ -173,12 +173,17 @@ struct NumberTable {
 
 /// What stands under the scale of gaps.
 struct GapScale {
+  struct Tick {
+    double mm = 0;
+    std::string text;  ///< in the unit of the title
+  };
   struct Row {
     std::string text;
     bool strong = false;
   };
   std::string title, touches;
   std::vector<Row> rows;
+  std::vector<Tick> ticks;
 };
 
 /// How something falls with depth: so many mm down, so much of what it is at the skin, 0 to 1.

@@ -4,6 +4,7 @@
 // each wing and what is hit.
 #include <algorithm>
 
+#include "viewer/stage/scene/gap_colours.h"
 #include "viewer/stage/things/things.h"
 #include "viewer/words/coil_words.h"
 #include "viewer/words/contact_words.h"
@@ -24,6 +25,8 @@ constexpr double middle_px = 2.6, middle_halo_px = 4;
 constexpr double one_touch_mm = 6;
 /// A centre this far off the skin has its gap written beside it.
 constexpr double clear_mm = 0.5;
+/// From one tick of the scale to the next: a centimetre, half an inch.
+constexpr double tick_mm = 10, tick_inch_mm = 12.7;
 constexpr int touch_priority = label_priority::touch, middle_priority = 85;
 
 Label label(const std::string& text, double clear_px, int priority, bool bold) {
@@ -71,7 +74,10 @@ void add_middles(const Showing& now, const GapsShown& gaps, Part& part) {
 GapScale scale(const geometry::Contact& contact) {
   GapScale scale{words(Words::tr("Gap under the coil, %1", "mm or inches"), {small_unit()}),
                  words(Words::tr("touches; a line every %1"), {rough_length(10)}),
+                 {},
                  {}};
+  const double step_mm = length_unit() == LengthUnit::centimetre ? tick_mm : tick_inch_mm;
+  for (double mm = 0; mm <= gap_scale_top_mm; mm += step_mm) scale.ticks.push_back({mm, rough_number(mm)});
   for (const auto& wing : contact.wings)
     scale.rows.push_back(
         {words(Words::tr("%1 %2 to %3", "a part of the coil and its gaps in mm"),

@@ -50,7 +50,7 @@ public:
   [[nodiscard]] const std::optional<geometry::Surface>& thin() const { return thin_; }
   [[nodiscard]] const std::optional<models::SkinImport>& skin() const { return skin_; }
   /// The head with its cortex, null where there is none, and the sentences that go with either.
-  [[nodiscard]] const std::shared_ptr<const models::LoadedHead>& with_cortex() const { return with_cortex_; }
+  [[nodiscard]] std::shared_ptr<const models::LoadedHead> with_cortex() const { return with_cortex_; }
   [[nodiscard]] const std::vector<geometry::Message>& cortex_notes() const { return cortex_notes_; }
 
 signals:

@@ -96,7 +96,7 @@ void HeadExtras::fields_are_there() {
 void HeadExtras::cortex_is_there(const HeadJob& job) {
   QStringList notes;
   for (const geometry::Message& note : job.cortex_notes()) notes << viewer::translated(note);
-  auto head = job.with_cortex();
+  const auto head = job.with_cortex();  // ours: the job ends before it is used
   heads_.set_cortex(job.head(), head, notes);
   const bool in_force = job.head() == in_force_.on.head;
   cortex_wanted_ = false;
