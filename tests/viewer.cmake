@@ -2,5 +2,6 @@
 find_package(Qt5 REQUIRED COMPONENTS Gui)
 scalpmark_test(viewer scalpmark::viewer nlohmann_json::nlohmann_json Qt5::Gui)
 if(TARGET test_viewer)
+  scalpmark_batches(test_viewer)
   add_dependencies(test_viewer scalpmark)
 endif()

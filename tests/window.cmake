@@ -35,6 +35,9 @@ foreach(density 1.5 2)
   set_tests_properties("window: on a screen ${density} times as dense text keeps to its place" PROPERTIES
     ENVIRONMENT "QT_SCALE_FACTOR=${density};${without_leak_check}" TIMEOUT ${longest_s})
 endforeach()
-add_executable(window_tour viewer/window/tour.cpp viewer/window/tour_screens.cpp viewer/window/tour_coil.cpp viewer/window/visit_screens.cpp viewer/window/hands_tour.cpp viewer/window/tour_chair.cpp
-  viewer/window/every_screen.cpp viewer/window/tour_settings.cpp viewer/window/practise_tour.cpp)
+set(tour_parts tour tour_screens tour_coil visit_screens hands_tour tour_chair every_screen tour_settings practise_tour)
+list(TRANSFORM tour_parts PREPEND viewer/window/)
+list(TRANSFORM tour_parts APPEND .cpp)
+add_executable(window_tour ${tour_parts})
 scalpmark_drives_window(window_tour)
+scalpmark_batches(window_tour)

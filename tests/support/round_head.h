@@ -14,6 +14,11 @@ inline const geometry::Head& ball() {
   return head;
 }
 
+inline const geometry::Head& coarse_ball() {
+  static const geometry::Head head = sphere_head(ball_mm, 5);
+  return head;
+}
+
 /// Where gaps under a coil are looked at, facets are finer.
 inline const geometry::Head& fine_ball() {
   static const geometry::Head head = sphere_head(ball_mm, 7);

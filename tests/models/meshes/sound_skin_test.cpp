@@ -21,7 +21,7 @@ Mesh mesh_of(const Surface& skin) {
   return {skin.vertices(), skin.triangles()};
 }
 
-Mesh egg() {
+Mesh egg_mesh() {
   return mesh_of(tests::sphere(100, 3, {0.75, 0.95, 0.85}));
 }
 
@@ -46,13 +46,13 @@ std::multiset<std::vector<double>> places_of(const Mesh& mesh) {
 }  // namespace
 
 TEST_CASE("a sound mesh is a skin as it stands, and repairing it changes nothing") {
-  Mesh open = egg();
+  Mesh open = egg_mesh();
   std::erase_if(open.triangles,
                 [&](const Triangle& t) { return open.vertices[static_cast<std::size_t>(t[0])].z() < -60; });
   std::vector<geometry::Message> notes;
   open = models::repair_mesh(std::move(open), "open", notes);  // drops what no triangle uses any more
   REQUIRE(notes.empty());
-  for (const Mesh& mesh : {egg(), open, mesh_of(models::generic_head().skin())}) {
+  for (const Mesh& mesh : {egg_mesh(), open, mesh_of(models::generic_head().skin())}) {
     CAPTURE(mesh.triangles.size());
     const auto skin = models::skin_as_it_stands(mesh);
     REQUIRE(skin);
@@ -67,7 +67,7 @@ TEST_CASE("a sound mesh is a skin as it stands, and repairing it changes nothing
 
 TEST_CASE("a mesh with anything to mend is none as it stands") {
   const auto spoilt = [](const auto& spoil) {
-    Mesh mesh = egg();
+    Mesh mesh = egg_mesh();
     spoil(mesh);
     return models::skin_as_it_stands(mesh).has_value();
   };
@@ -106,7 +106,7 @@ TEST_CASE("a mesh with anything to mend is none as it stands") {
   }));
   CHECK_FALSE(spoilt([&](Mesh& m) {
     const int first_of_other = static_cast<int>(m.vertices.size());
-    add(m, egg());
+    add(m, egg_mesh());
     make_one(m, 0, first_of_other);
   }));
   // One piece that touches itself in a vertex.

@@ -12,10 +12,12 @@
 #include "models/files/own_files.h"
 #include "models/generic/generic_head.h"
 #include "models/meshes/mesh_file.h"
+#include "tests/support/command_run.h"
 #include "tests/support/sentence.h"
 #include "tests/support/temporary_folder.h"
 
 using namespace scalpmark;
+using tests::Ran;
 using tests::read_bytes;
 using tests::TemporaryFolder;
 using tests::write_bytes;
@@ -28,11 +30,6 @@ std::size_t count_of(const std::string& text, const std::string& part) {
   for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++count;
   return count;
 }
-
-struct Ran {
-  int exit = -1;
-  std::string err;
-};
 
 /// A folder with a case on a scan of its own; commands run in it.
 class Desk {
@@ -60,7 +57,7 @@ public:
                                 " env -u DISPLAY XDG_CACHE_HOME='" + cache + "' '" SCALPMARK_PROGRAM "' " +
                                 arguments + " >/dev/null 2>'" + (err_ / "stderr").string() + "'";
     const int status = std::system(command.c_str());
-    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, read_bytes(err_ / "stderr")};
+    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, "", read_bytes(err_ / "stderr")};
   }
   /// What it says when it ends with 1; empty when it does not, or says more or less than one sentence.
   [[nodiscard]] std::string refusal(const std::string& arguments, const std::string& before = "") const {

@@ -27,19 +27,19 @@ using Folder = tests::OwnFolder;
 
 namespace {
 
-struct Solved {
+struct ExportedCase {
   models::CaseFile file;
   geometry::Head head;
   geometry::Plan plan;
 };
 
-Solved solved_case(models::CaseFile file) {
+ExportedCase solved_case(models::CaseFile file) {
   auto head = models::load_head(file).head;
   auto plan = geometry::solve(head, file.the_case, geometry::TapeDistances::each_path);
   return {std::move(file), std::move(head), std::move(plan)};
 }
 
-models::CaseFile bench() {
+models::CaseFile bench_case() {
   return models::read_case(SCALPMARK_SOURCE_DIR "/models/demo/bench-head.json");
 }
 
@@ -54,7 +54,7 @@ models::CaseFile odd_case() {
   return file;
 }
 
-std::string written(const Folder& folder, const Solved& solved, ExportFormat format,
+std::string written(const Folder& folder, const ExportedCase& solved, ExportFormat format,
                     bool above_brow = false) {
   static constexpr const char* names[]{"head.glb", "head.ply", "head.stl"};
   const std::string file = folder.file(names[static_cast<int>(format)]);
@@ -99,8 +99,9 @@ double furthest_apart(const geometry::Plan& a, const geometry::Plan& b, const Ei
   return worst;
 }
 
-/// Solved anew on the skin that is found in the file.
-geometry::Plan read_back(const Solved& solved, const std::string& file, const Eigen::Matrix3d& to_file) {
+/// ExportedCase anew on the skin that is found in the file.
+geometry::Plan read_back(const ExportedCase& solved, const std::string& file,
+                         const Eigen::Matrix3d& to_file) {
   const auto skin = models::read_mesh(file).skin;
   const geometry::Fiducials& f = solved.head.fiducials().at;
   const geometry::Head head(
@@ -141,8 +142,8 @@ void check_printable(const std::string& said) {
 TEST_CASE("reading an export back gives the same plan within a tenth of a millimetre, whatever the format") {
   const Folder folder;
   const models::CaseFile scan = models::read_case(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json");
-  for (const models::CaseFile& file : {bench(), odd_case(), scan}) {
-    const Solved solved = solved_case(file);
+  for (const models::CaseFile& file : {bench_case(), odd_case(), scan}) {
+    const ExportedCase solved = solved_case(file);
     for (const auto format : {ExportFormat::glb, ExportFormat::ply, ExportFormat::stl}) {
       const Eigen::Matrix3d to_file = frame_of(solved.head.axes(), format);
       const auto again = read_back(solved, written(folder, solved, format), to_file);
@@ -157,8 +158,8 @@ TEST_CASE("reading an export back gives the same plan within a tenth of a millim
 TEST_CASE("a print is one closed skin at true size by admesh, whole and cut flat above the brow") {
   const Folder folder;
   const models::CaseFile scan = models::read_case(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json");
-  for (const models::CaseFile& file : {bench(), odd_case(), scan}) {
-    const Solved solved = solved_case(file);
+  for (const models::CaseFile& file : {bench_case(), odd_case(), scan}) {
+    const ExportedCase solved = solved_case(file);
     for (const bool above_brow : {false, true}) {
       const std::string said = admesh(folder, written(folder, solved, ExportFormat::stl, above_brow));
       check_printable(said);
@@ -181,8 +182,8 @@ TEST_CASE("a GLB is valid by the Khronos validator, and its nodes have the names
   INFO("scripts/reference-data fetches the validator");
   REQUIRE(std::filesystem::exists(modules + "/gltf-validator"));
   const Folder folder;
-  for (const models::CaseFile& file : {bench(), odd_case()}) {
-    const Solved solved = solved_case(file);
+  for (const models::CaseFile& file : {bench_case(), odd_case()}) {
+    const ExportedCase solved = solved_case(file);
     const std::string glb = written(folder, solved, ExportFormat::glb);
     const int status = std::system(("node '" SCALPMARK_SOURCE_DIR "/tests/npm/validate.js' '" + modules +
                                     "' '" + glb + "' >'" + folder.file("said") + "' 2>&1")
@@ -209,14 +210,14 @@ TEST_CASE("a GLB is valid by the Khronos validator, and its nodes have the names
 
 TEST_CASE("every export is known for one of ours, and for no other kind") {
   const Folder folder;
-  const Solved solved = solved_case(bench());
+  const ExportedCase solved = solved_case(bench_case());
   for (const auto format : {ExportFormat::glb, ExportFormat::ply, ExportFormat::stl})
     CHECK(models::own_format_of(written(folder, solved, format)) == models::own_format_of(format));
 }
 
 TEST_CASE("a mark in a PLY has the colour the stage gives it") {
   const Folder folder;
-  const Solved solved = solved_case(bench());
+  const ExportedCase solved = solved_case(bench_case());
   const std::string bytes = slurp(written(folder, solved, ExportFormat::ply));
   const std::string header = bytes.substr(0, bytes.find("end_header\n") + 11);
   INFO(header);

@@ -26,20 +26,20 @@ using namespace scalpmark::viewer;
 
 namespace {
 
-struct Solved {
+struct PagedCase {
   models::CaseFile file;
   models::LoadedHead loaded;
   geometry::Plan plan;
 };
 
-Solved solved(models::CaseFile file) {
+PagedCase solved(models::CaseFile file) {
   auto loaded = models::load_head(file);
   auto plan = geometry::solve(loaded.head, file.the_case, geometry::TapeDistances::treatment_alone);
   return {std::move(file), std::move(loaded), std::move(plan)};
 }
 
 /// The generic head as somebody's scan.
-Solved scanned() {
+PagedCase scanned() {
   models::CaseFile file = models::demo_case();
   file.the_case.label = "Code 12";
   file.head.kind = models::HeadKind::mesh;
@@ -52,7 +52,7 @@ Solved scanned() {
 
 const PageParts parts{"start();", "work();", "p{}", "kernel", "licence", {}};
 
-std::string page_of(const Solved& s, Face face, PageHead head = PageHead::own) {
+std::string page_of(const PagedCase& s, Face face, PageHead head = PageHead::own) {
   return page_html(s.file, s.loaded, s.plan, face, head, parts);
 }
 
@@ -63,14 +63,14 @@ bool has(const std::string& text, const std::string& part) {
 }  // namespace
 
 TEST_CASE("a technician's page says the lengths that find the marks again, script or no script", "[page]") {
-  const Solved s = solved(models::demo_case());
+  const PagedCase s = solved(models::demo_case());
   const std::string page = page_of(s, Face::technician);
   for (const TapeToRead& tape : find_again(s.plan)) CHECK(has(page, "<td>" + tape_number(tape.mm) + "</td>"));
   CHECK(models::own_format(page) == "scalpmark-html");
 }
 
 TEST_CASE("every page says which version made it, and when", "[page]") {
-  const Solved s = solved(models::demo_case());
+  const PagedCase s = solved(models::demo_case());
   for (const Face face : all_faces) {
     const std::string page = page_of(s, face);
     CHECK(has(page, "content=\"" + models::made_by() + "\""));
@@ -80,7 +80,7 @@ TEST_CASE("every page says which version made it, and when", "[page]") {
 }
 
 TEST_CASE("a patient's page holds no case, no label, no kernel and no length", "[page]") {
-  Solved s = scanned();
+  PagedCase s = scanned();
   const std::string page = page_of(s, Face::patient, PageHead::generic);
   for (const char* word : {"Code 12", "surname", "scalpmark-case", "id=\"kernel\"", "find-again", "tape_mm",
                            " cm<", "\"site\"", "\"side\"", "laid_by"}) {
@@ -95,7 +95,7 @@ TEST_CASE("a patient's page holds no case, no label, no kernel and no length", "
 }
 
 TEST_CASE("no visit, and no name of a scan's file, leaves with a page", "[page]") {
-  Solved s = scanned();
+  PagedCase s = scanned();
   geometry::Visit visit;
   visit.by = "RL";
   visit.remarks = "slept badly";
@@ -131,7 +131,7 @@ TEST_CASE("a page lets in its own script and style alone, and no connection", "[
 }
 
 TEST_CASE("which head a page shows is said in it, and a scalp has neither face nor ears", "[page]") {
-  const Solved s = scanned();
+  const PagedCase s = scanned();
   CHECK(has(page_of(s, Face::technician, PageHead::own), "shows that person&#39;s face"));
   CHECK(has(page_of(s, Face::technician, PageHead::generic), "it is not that person"));
   CHECK(has(page_of(s, Face::technician, PageHead::scalp), "the face and the ears are not in this page"));
@@ -174,7 +174,7 @@ TEST_CASE("a skin as a page keeps it comes back as it was", "[page]") {
 TEST_CASE("without its parts no page is made, and one sentence says what to run", "[page]") {
   const tests::TemporaryFolder empty;
   CHECK_THROWS_WITH(read_page_parts({empty.path()}), Catch::Contains("run scripts/build release page_parts"));
-  const Solved s = solved(models::demo_case());
+  const PagedCase s = solved(models::demo_case());
   const PageParts damaged{"a</script>", "", "", "", "", {}};
   CHECK_THROWS_AS(page_html(s.file, s.loaded, s.plan, Face::technician, PageHead::own, damaged), ViewerError);
 }

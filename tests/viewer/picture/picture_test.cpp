@@ -5,9 +5,8 @@
 #include <cstdlib>
 #include <optional>
 
-#include "geometry/plan/solve.h"
-#include "models/coils/coil_library.h"
-#include "tests/support/heads.h"
+#include "tests/support/drawn_pixels.h"
+#include "tests/support/laid_on_lopsided.h"
 #include "viewer/picture/display.h"
 #include "viewer/stage/scene/palette.h"
 #include "viewer/words/error.h"
@@ -17,28 +16,8 @@ using namespace scalpmark::viewer;
 
 namespace {
 
-constexpr PictureSize size{1280, 800};
-
-struct Solved {
-  geometry::Head head = tests::lopsided_head(5);
-  geometry::Case the_case;
-  geometry::Plan plan;
-};
-
-Solved solved(geometry::Side side) {
-  Solved s;
-  s.the_case.label = "Test bench";
-  s.the_case.side = side;
-  s.the_case.coil.model = models::coil("figure-8-70");
-  geometry::use_one_rule(s.the_case, geometry::MarkRule::tape);
-  s.plan = geometry::solve(s.head, s.the_case);
-  return s;
-}
-
-Colour at(const std::string& pixels, int x, int y) {
-  const size_t i = 3 * (static_cast<size_t>(y) * static_cast<size_t>(size.width) + static_cast<size_t>(x));
-  return {static_cast<std::uint8_t>(pixels[i]), static_cast<std::uint8_t>(pixels[i + 1]),
-          static_cast<std::uint8_t>(pixels[i + 2])};
+tests::LaidOnLopsided laid(geometry::Side side) {
+  return tests::laid_on_lopsided(side, "figure-8-70", geometry::TapeDistances::worked_out);
 }
 
 bool alike(Colour a, Colour b) {
@@ -51,8 +30,8 @@ std::optional<Pixel> middle_of(const std::string& pixels, Colour colour, const P
   int count = 0;
   for (int j = static_cast<int>(near.y - reach); j <= static_cast<int>(near.y + reach); ++j)
     for (int i = static_cast<int>(near.x - reach); i <= static_cast<int>(near.x + reach); ++i) {
-      if (i < 0 || j < 0 || i >= size.width || j >= size.height) continue;
-      if (!alike(at(pixels, i, j), colour)) continue;
+      if (i < 0 || j < 0 || i >= tests::usual_size.width || j >= tests::usual_size.height) continue;
+      if (!alike(tests::colour_at(pixels, i, j), colour)) continue;
       x += i + 0.5;
       y += j + 0.5;
       ++count;
@@ -70,8 +49,8 @@ Pixel in_picture(const Pixel& p) {
 
 TEST_CASE("each kind of mark is drawn where the plan says, and only when the head does not hide it") {
   const Display display;
-  const Solved s = solved(geometry::Side::left);
-  Picture picture(display, size);
+  const tests::LaidOnLopsided s = laid(geometry::Side::left);
+  Picture picture(display, tests::usual_size);
   Stage& stage = picture.stage();
   for (const Thing thing :
        {Thing::landmarks, Thing::start, Thing::hotspot, Thing::treatment, Thing::grid, Thing::edge_marks}) {
@@ -112,8 +91,8 @@ TEST_CASE("each kind of mark is drawn where the plan says, and only when the hea
 
 TEST_CASE("a mark behind the head leaves no trace in the picture") {
   const Display display;
-  const Solved s = solved(geometry::Side::left);
-  Picture picture(display, size);
+  const tests::LaidOnLopsided s = laid(geometry::Side::left);
+  Picture picture(display, tests::usual_size);
   Stage& stage = picture.stage();
   Shown shown;
   shown.things = {Thing::skin, Thing::treatment, Thing::hotspot, Thing::start};
@@ -129,8 +108,8 @@ TEST_CASE("a mark behind the head leaves no trace in the picture") {
 TEST_CASE("left and right are where the patient has them, in every view") {
   const Display display;
   for (const auto side : {geometry::Side::left, geometry::Side::right}) {
-    const Solved s = solved(side);
-    Picture picture(display, size);
+    const tests::LaidOnLopsided s = laid(side);
+    Picture picture(display, tests::usual_size);
     Stage& stage = picture.stage();
     stage.show(s.head, s.the_case, s.plan, {});
     const double way = side == geometry::Side::left ? -1 : 1;
@@ -166,7 +145,7 @@ TEST_CASE("left and right are where the patient has them, in every view") {
 
 TEST_CASE("labels keep clear of each other and of the captions, and the chief ones are always there") {
   const Display display;
-  const Solved s = solved(geometry::Side::right);
+  const tests::LaidOnLopsided s = laid(geometry::Side::right);
   for (const PictureSize other : {PictureSize{1280, 800}, PictureSize{1920, 1080}, PictureSize{640, 480}}) {
     Picture picture(display, other);
     Stage& stage = picture.stage();
@@ -194,8 +173,8 @@ TEST_CASE("labels keep clear of each other and of the captions, and the chief on
 
 TEST_CASE("the coil stands outside the head and its centre over the pulse point") {
   const Display display;
-  const Solved s = solved(geometry::Side::left);
-  Picture picture(display, size);
+  const tests::LaidOnLopsided s = laid(geometry::Side::left);
+  Picture picture(display, tests::usual_size);
   Stage& stage = picture.stage();
   Shown shown;
   shown.things = {Thing::skin, Thing::coil};

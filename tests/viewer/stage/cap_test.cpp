@@ -6,18 +6,13 @@
 #include "geometry/hands/cap_veil.h"
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
-#include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 #include "viewer/stage/things/things.h"
 
 using namespace scalpmark;
 using namespace scalpmark::viewer;
 
 namespace {
-
-const geometry::Head& head() {
-  static const geometry::Head lopsided = tests::lopsided_head(5);
-  return lopsided;
-}
 
 Part cap_of(const Scene& scene) {
   return *std::find_if(scene.parts.begin(), scene.parts.end(),
@@ -33,17 +28,17 @@ TEST_CASE("the cap lies over the skin as far as its brim, its arrow from the bri
     right.coil.model = models::coil("figure-8-70");
     return right;
   }();
-  const geometry::Plan plan = geometry::solve(head(), c, geometry::TapeDistances::left_out);
-  const geometry::Cap cap = geometry::cap_on(head(), 25);
+  const geometry::Plan plan = geometry::solve(tests::coarse_lop(), c, geometry::TapeDistances::left_out);
+  const geometry::Cap cap = geometry::cap_on(tests::coarse_lop(), 25);
   Shown shown;
   shown.things = {Thing::cap, Thing::legend};
   const auto is_bare = [&] {
-    const Part part = cap_of(show(head(), c, plan, shown));
+    const Part part = cap_of(show(tests::coarse_lop(), c, plan, shown));
     return !part.body && part.lines.empty();
   };
   CHECK(is_bare());  // nobody said where it sits
-  shown.cap = std::make_shared<const geometry::CapVeil>(geometry::cap_veil(head(), cap));
-  const Scene scene = show(head(), c, plan, shown);
+  shown.cap = std::make_shared<const geometry::CapVeil>(geometry::cap_veil(tests::coarse_lop(), cap));
+  const Scene scene = show(tests::coarse_lop(), c, plan, shown);
   const Part part = cap_of(scene);
   REQUIRE(part.body);
   CHECK(part.body->opacity < 0.5);

@@ -3,10 +3,9 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 
-#include "geometry/plan/solve.h"
-#include "models/coils/coil_library.h"
 #include "tests/support/brains.h"
-#include "tests/support/heads.h"
+#include "tests/support/drawn_pixels.h"
+#include "tests/support/laid_on_lopsided.h"
 #include "viewer/picture/display.h"
 #include "viewer/picture/picture.h"
 #include "viewer/stage/scene/field_shown.h"
@@ -18,22 +17,12 @@ using Eigen::Vector3d;
 
 namespace {
 
-constexpr PictureSize size{1280, 800};
-
-struct Solved {
-  geometry::Head head = tests::lopsided_head(5);
-  geometry::Case the_case;
-  geometry::Plan plan;
+struct InField : tests::LaidOnLopsided {
   Shown shown;
 };
 
-Solved solved(geometry::Side side, const std::string& coil) {
-  Solved s;
-  s.the_case.label = "Test bench";
-  s.the_case.side = side;
-  s.the_case.coil.model = models::coil(coil);
-  s.the_case.coil.centre_to_edge_mm = s.the_case.coil.model.centre_to_edge_mm;
-  s.plan = geometry::solve(s.head, s.the_case, geometry::TapeDistances::left_out);
+InField in_field(geometry::Side side, const std::string& coil) {
+  InField s{tests::laid_on_lopsided(side, coil), {}};
   s.shown.things = {Thing::skin, Thing::coil, Thing::treatment, Thing::field, Thing::labels, Thing::legend};
   s.shown.field = field_under(s.head, nullptr, s.the_case.coil.model, s.plan.treatment);
   return s;
@@ -50,18 +39,11 @@ bool says(const Surroundings& around, const std::string& words) {
                      [&](const Remark& r) { return r.text.find(words) != std::string::npos; });
 }
 
-Colour at(const std::string& pixels, const Pixel& p) {
-  const size_t i =
-      3 * (static_cast<size_t>(p.y) * static_cast<size_t>(size.width) + static_cast<size_t>(p.x));
-  return {static_cast<std::uint8_t>(pixels[i]), static_cast<std::uint8_t>(pixels[i + 1]),
-          static_cast<std::uint8_t>(pixels[i + 2])};
-}
-
 }  // namespace
 
 TEST_CASE("the field is two nested tints and a line with two ends alike, and says whose it is not") {
   for (const geometry::Side side : {geometry::Side::left, geometry::Side::right}) {
-    const Solved s = solved(side, "figure-8-70");
+    const InField s = in_field(side, "figure-8-70");
     const Scene scene = show(s.head, s.the_case, s.plan, s.shown);
     const SeenThrough* through = through_of(scene);
     REQUIRE(through);
@@ -87,7 +69,7 @@ TEST_CASE("the field is two nested tints and a line with two ends alike, and say
 }
 
 TEST_CASE("under a round coil the patch is a ring: no line is drawn and no curve under its centre") {
-  const Solved s = solved(geometry::Side::left, "round-100");
+  const InField s = in_field(geometry::Side::left, "round-100");
   const Scene scene = show(s.head, s.the_case, s.plan, s.shown);
   const SeenThrough* through = through_of(scene);
   REQUIRE(through);
@@ -96,7 +78,7 @@ TEST_CASE("under a round coil the patch is a ring: no line is drawn and no curve
 }
 
 TEST_CASE("a coil of which no field is known is said to be one") {
-  Solved s = solved(geometry::Side::left, "figure-8-70");
+  InField s = in_field(geometry::Side::left, "figure-8-70");
   s.the_case.coil.model.windings.clear();
   s.shown.field = field_under(s.head, nullptr, s.the_case.coil.model, s.plan.treatment);
   CHECK_FALSE(s.shown.field);
@@ -106,7 +88,7 @@ TEST_CASE("a coil of which no field is known is said to be one") {
 }
 
 TEST_CASE("without a column to read in the caution says whose field it is not") {
-  Solved s = solved(geometry::Side::left, "figure-8-70");
+  InField s = in_field(geometry::Side::left, "figure-8-70");
   s.shown.things.erase(Thing::legend);
   const Scene scene = show(s.head, s.the_case, s.plan, s.shown);
   CHECK(through_of(scene));
@@ -119,7 +101,7 @@ TEST_CASE("without a column to read in the caution says whose field it is not") 
 // the other side of the head nothing of it.
 TEST_CASE("the patch is seen through the skin where it faces the eye, and not from behind") {
   const Display display;
-  Solved s = solved(geometry::Side::left, "figure-8-70");
+  InField s = in_field(geometry::Side::left, "figure-8-70");
   s.shown.things = {Thing::skin, Thing::field};
   const geometry::CoilField& field = *s.shown.field;
   Vector3d wide = field.map.strongest.point;  // in the wider patch alone
@@ -127,7 +109,7 @@ TEST_CASE("the patch is seen through the skin where it faces the eye, and not fr
     const Vector3d inside = ends[0] + 0.15 * (field.map.strongest.point - ends[0]);
     if (field.field.at(inside).norm() < 0.65 * field.map.strongest.strength()) wide = inside;
   }
-  Picture picture(display, size);
+  Picture picture(display, tests::usual_size);
   const auto yellow = [&](View view, const Vector3d& place) {
     picture.stage().show(s.head, s.the_case, s.plan, s.shown);
     picture.stage().look(view);
@@ -135,7 +117,8 @@ TEST_CASE("the patch is seen through the skin where it faces the eye, and not fr
     // Beside the line and off the outlines.
     const Vector3d across = (place - field.round.centre).cross(field.map.strongest.field).normalized();
     const Pixel there = picture.stage().project(place + 4 * across);
-    const Colour c = at(pixels, {there.x / Picture::pixel_ratio(), there.y / Picture::pixel_ratio()});
+    const Colour c =
+        tests::colour_at(pixels, Pixel{there.x / Picture::pixel_ratio(), there.y / Picture::pixel_ratio()});
     return 0.5 * (c.red + c.green) - c.blue;
   };
   const double core = yellow(View::square_on, field.map.strongest.point), rim = yellow(View::square_on, wide);
@@ -168,7 +151,8 @@ double yellow_on_brain(Picture& picture, const std::string& pixels, const geomet
     if (share < least || share > most) continue;
     if ((field.sheet.at[i] - field.round.centre).normalized().dot(toward_eye) < 0.8) continue;
     const Pixel there = picture.stage().project(field.sheet.at[i]);
-    const Colour c = at(pixels, {there.x / Picture::pixel_ratio(), there.y / Picture::pixel_ratio()});
+    const Colour c =
+        tests::colour_at(pixels, Pixel{there.x / Picture::pixel_ratio(), there.y / Picture::pixel_ratio()});
     sum += 0.5 * (c.red + c.green) - c.blue;
     ++count;
   }
@@ -184,7 +168,7 @@ TEST_CASE("on the brain the lit place is seen to differ from the brain around it
   const Display display;
   for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
     for (const bool for_patient : {false, true}) {
-      Solved s = solved(side, "figure-8-70");
+      InField s = in_field(side, "figure-8-70");
       s.shown.cortex = std::make_shared<const geometry::Cortex>(tests::round_brain(72), s.head);
       s.plan.treatment.cortex = s.shown.cortex->under(s.plan.treatment.pulse, -s.plan.treatment.normal);
       REQUIRE(s.plan.treatment.cortex);
@@ -196,7 +180,7 @@ TEST_CASE("on the brain the lit place is seen to differ from the brain around it
       else
         s.shown.things.insert(Thing::field);
       s.shown.skin_opacity = 0.4;
-      Picture picture(display, size);
+      Picture picture(display, tests::usual_size);
       picture.stage().show(s.head, s.the_case, s.plan, s.shown);
       picture.stage().look(View::square_on);
       const std::string pixels = picture.draw();

@@ -6,9 +6,8 @@
 #include <optional>
 
 #include "geometry/coil/underside.h"
-#include "geometry/plan/solve.h"
-#include "models/coils/coil_library.h"
-#include "tests/support/heads.h"
+#include "tests/support/drawn_pixels.h"
+#include "tests/support/laid_on_lopsided.h"
 #include "viewer/picture/display.h"
 #include "viewer/picture/picture.h"
 #include "viewer/stage/scene/gap_colours.h"
@@ -20,32 +19,6 @@ using Eigen::Vector2d;
 using Eigen::Vector3d;
 
 namespace {
-
-constexpr PictureSize size{1280, 800};
-
-struct Solved {
-  geometry::Head head = tests::lopsided_head(5);
-  geometry::Case the_case;
-  geometry::Plan plan;
-};
-
-Solved solved(geometry::Side side, const std::string& coil) {
-  Solved s;
-  s.the_case.label = "Test bench";
-  s.the_case.side = side;
-  s.the_case.coil.model = models::coil(coil);
-  s.the_case.coil.centre_to_edge_mm = s.the_case.coil.model.centre_to_edge_mm;
-  geometry::use_one_rule(s.the_case, geometry::MarkRule::tape);
-  s.plan = geometry::solve(s.head, s.the_case, geometry::TapeDistances::left_out);
-  return s;
-}
-
-Colour at(const std::string& pixels, const Pixel& p) {
-  const size_t i =
-      3 * (static_cast<size_t>(p.y) * static_cast<size_t>(size.width) + static_cast<size_t>(p.x));
-  return {static_cast<std::uint8_t>(pixels[i]), static_cast<std::uint8_t>(pixels[i + 1]),
-          static_cast<std::uint8_t>(pixels[i + 2])};
-}
 
 int apart(Colour a, Colour b) {
   return std::max({std::abs(a.red - b.red), std::abs(a.green - b.green), std::abs(a.blue - b.blue)});
@@ -120,12 +93,12 @@ TEST_CASE("the map's colours are the gaps that rays cast by hand find, with ever
   const Display display;
   for (const auto& coil : models::coils())
     for (const auto side : {geometry::Side::left, geometry::Side::right}) {
-      const Solved s = solved(side, coil.model);
+      const tests::LaidOnLopsided s = tests::laid_on_lopsided(side, coil.model);
       const geometry::Placement& p = s.plan.treatment;
       Shown shown;
       shown.things = {Thing::skin, Thing::gaps};
       shown.gaps = gaps_under(s.head, s.the_case, p);
-      Picture picture(display, size);
+      Picture picture(display, tests::usual_size);
       Stage& stage = picture.stage();
       stage.show(s.head, s.the_case, s.plan, shown);
       stage.look(View::square_on);
@@ -159,7 +132,8 @@ TEST_CASE("the map's colours are the gaps that rays cast by hand find, with ever
           });
           if (hidden) continue;
           INFO(coil.model << " at " << under.transpose());
-          CHECK(gap_of(at(pixels, {there.x / scale_px, there.y / scale_px})) == Approx(*gap).margin(1));
+          CHECK(gap_of(tests::colour_at(pixels, Pixel{there.x / scale_px, there.y / scale_px})) ==
+                Approx(*gap).margin(1));
           ++compared;
         }
       INFO(coil.model);
@@ -172,7 +146,7 @@ TEST_CASE("with the map of gaps, labels, legend, scale and numbers keep clear of
   for (const auto& [coil, side] :
        {std::pair("figure-8-70", geometry::Side::left), std::pair("angled-8-150", geometry::Side::right),
         std::pair("round-100", geometry::Side::left)}) {
-    const Solved s = solved(side, coil);
+    const tests::LaidOnLopsided s = tests::laid_on_lopsided(side, coil);
     Shown shown;
     shown.things.insert(Thing::gaps);
     shown.gaps = gaps_under(s.head, s.the_case, s.plan.treatment);

@@ -5,7 +5,7 @@
 #include "geometry/field/moved_coil.h"
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
-#include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 #include "viewer/stage/scene/field_shown.h"
 #include "viewer/teach/mistake.h"
 
@@ -13,11 +13,6 @@ using namespace scalpmark;
 using namespace scalpmark::viewer;
 
 namespace {
-
-const geometry::Head& ball() {
-  static const geometry::Head head = tests::sphere_head(90, 6);
-  return head;
-}
 
 geometry::Case case_of(const std::string& coil, geometry::Side side = geometry::Side::left) {
   geometry::Case c;
@@ -35,8 +30,8 @@ std::string percent(double share) {
 TEST_CASE("two steps tell by the field why the gap and the angle matter, as the model's, on both sides") {
   for (const geometry::Side side : {geometry::Side::left, geometry::Side::right}) {
     const geometry::Case c = case_of("figure-8-70", side);
-    const geometry::Plan plan = geometry::solve(ball(), c);
-    const auto steps = field_steps(ball(), c, plan);
+    const geometry::Plan plan = geometry::solve(tests::ball(), c);
+    const auto steps = field_steps(tests::ball(), c, plan);
     REQUIRE(steps.size() == 2);
     CHECK(steps[0].topic == LessonTopic::gap);
     CHECK(steps[1].topic == LessonTopic::across);
@@ -49,8 +44,9 @@ TEST_CASE("two steps tell by the field why the gap and the angle matter, as the 
     // What is left with 5 mm, from the two fields themselves.
     geometry::Placement lifted = plan.treatment;
     lifted.lift_mm += 5;
-    const double left = field_under(ball(), nullptr, c.coil.model, lifted)->map.strongest.strength() /
-                        field_under(ball(), nullptr, c.coil.model, plan.treatment)->map.strongest.strength();
+    const double left =
+        field_under(tests::ball(), nullptr, c.coil.model, lifted)->map.strongest.strength() /
+        field_under(tests::ball(), nullptr, c.coil.model, plan.treatment)->map.strongest.strength();
     CHECK_THAT(steps[0].caption, Catch::Contains("5 mm leave " + percent(left)));
     // A turn leaves its cosine: 71 % of 45 degrees.
     CHECK_THAT(steps[1].caption, Catch::Contains("45\u00b0 71\u00a0%"));
@@ -60,23 +56,25 @@ TEST_CASE("two steps tell by the field why the gap and the angle matter, as the 
 
 TEST_CASE("a round coil has no angle to explain, and a coil without windings neither") {
   const geometry::Case round = case_of("round-100");
-  const auto steps = field_steps(ball(), round, geometry::solve(ball(), round));
+  const auto steps = field_steps(tests::ball(), round, geometry::solve(tests::ball(), round));
   REQUIRE(steps.size() == 1);
   CHECK(steps[0].topic == LessonTopic::gap);
   geometry::Case none = case_of("figure-8-70");
   none.coil.model.windings.clear();
-  CHECK(field_steps(ball(), none, geometry::solve(ball(), none)).empty());
+  CHECK(field_steps(tests::ball(), none, geometry::solve(tests::ball(), none)).empty());
 }
 
 TEST_CASE("what goes wrong is told by the field that is left at the wanted place") {
   const geometry::Case c = case_of("figure-8-70");
-  const geometry::Plan plan = geometry::solve(ball(), c);
-  const auto left = [&](const Mistake& mistake) { return outcome_of(ball(), c, plan, {mistake}).field_left; };
+  const geometry::Plan plan = geometry::solve(tests::ball(), c);
+  const auto left = [&](const Mistake& mistake) {
+    return outcome_of(tests::ball(), c, plan, {mistake}).field_left;
+  };
   REQUIRE(left(StandsOff{5, {}}));
   // The kernel's own ratios of the same coil.
-  const auto field = field_under(ball(), nullptr, c.coil.model, plan.treatment);
+  const auto field = field_under(tests::ball(), nullptr, c.coil.model, plan.treatment);
   REQUIRE(field);
-  const auto ratios = geometry::moved_ratios(ball().skin(), c.coil.model, *field);
+  const auto ratios = geometry::moved_ratios(tests::ball().skin(), c.coil.model, *field);
   const auto ratio = [&](geometry::CoilMoved how, double by) {
     for (const auto& r : ratios)
       if (r.moved == how && r.by == by) return r.ratio;

@@ -4,8 +4,8 @@
 
 #include "geometry/plan/solve.h"
 #include "models/coils/coil_library.h"
-#include "tests/support/heads.h"
 #include "tests/support/labels_told_apart.h"
+#include "tests/support/round_head.h"
 #include "tests/support/unseen_stage.h"
 #include "viewer/teach/lesson.h"
 
@@ -13,11 +13,6 @@ using namespace scalpmark;
 using namespace scalpmark::viewer;
 
 namespace {
-
-const geometry::Head& head() {
-  static const geometry::Head one = tests::lopsided_head(5);
-  return one;
-}
 
 geometry::Case case_of(geometry::Side side, const std::string& coil, geometry::MarkRule laid_by) {
   geometry::Case c;
@@ -56,11 +51,11 @@ TEST_CASE(
     "in every step of the lesson each label is nearest to its own symbol, on both sides and in all sizes") {
   for (const Setup& setup : setups()) {
     const geometry::Case c = case_of(setup.side, setup.coil, setup.laid_by);
-    const geometry::Plan plan = geometry::solve(head(), c);
+    const geometry::Plan plan = geometry::solve(tests::coarse_lop(), c);
     for (const auto& [width, height] : {std::pair(960, 620), std::pair(1280, 800), std::pair(1920, 1080)}) {
       tests::UnseenStage unseen(width, height);
       for (const LessonStep& step : lesson(c, plan)) {
-        unseen.stage().show(head(), c, plan, step.shown);
+        unseen.stage().show(tests::coarse_lop(), c, plan, step.shown);
         if (step.close)
           unseen.look_at(gaze(step.view, plan.axes, placement_shown(plan, step.shown)), step.close->at,
                          step.close->across_mm);
@@ -78,13 +73,13 @@ TEST_CASE(
     "from everywhere and however small, site and chosen edge mark have their labels or it is said why not") {
   for (const Setup& setup : setups()) {
     const geometry::Case c = case_of(setup.side, setup.coil, setup.laid_by);
-    const geometry::Plan plan = geometry::solve(head(), c);
+    const geometry::Plan plan = geometry::solve(tests::coarse_lop(), c);
     for (const auto& [width, height] : {std::pair(640, 480), std::pair(960, 620), std::pair(1920, 1080)}) {
       tests::UnseenStage unseen(width, height);
       for (const bool with_all : {false, true}) {
         Shown shown;
         if (with_all) shown.things.insert(Thing::alternatives);
-        unseen.stage().show(head(), c, plan, shown);
+        unseen.stage().show(tests::coarse_lop(), c, plan, shown);
         for (const View view : all_views()) {
           unseen.look(view);
           const Stage& stage = unseen.stage();
@@ -102,12 +97,12 @@ TEST_CASE(
 TEST_CASE("nothing goes round a disc or a dot, and the ring is the hotspot's alone") {
   for (const Setup& setup : setups()) {
     const geometry::Case c = case_of(setup.side, setup.coil, setup.laid_by);
-    const geometry::Plan plan = geometry::solve(head(), c);
+    const geometry::Plan plan = geometry::solve(tests::coarse_lop(), c);
     for (const CoilOn on : {CoilOn::start, CoilOn::hotspot, CoilOn::treatment}) {
       Shown shown;
       shown.coil_on = on;
       tests::UnseenStage unseen(1280, 800);
-      unseen.stage().show(head(), c, plan, shown);
+      unseen.stage().show(tests::coarse_lop(), c, plan, shown);
       unseen.look(View::square_on);
       int rings = 0;
       for (const SeenMark& ring : unseen.stage().marks()) {

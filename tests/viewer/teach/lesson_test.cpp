@@ -5,18 +5,13 @@
 
 #include "geometry/plan/solve.h"
 #include "tests/support/coils.h"
-#include "tests/support/heads.h"
+#include "tests/support/round_head.h"
 #include "viewer/stage/things/things.h"
 
 using namespace scalpmark;
 using namespace scalpmark::viewer;
 
 namespace {
-
-const geometry::Head& ball() {
-  static const geometry::Head head = tests::sphere_head(90, 5);
-  return head;
-}
 
 geometry::Case plain_case() {
   geometry::Case c;
@@ -29,7 +24,7 @@ geometry::Case plain_case() {
 
 TEST_CASE("the lesson walks the procedure in the order in which staff do it") {
   const geometry::Case c = plain_case();
-  const auto steps = lesson(c, geometry::solve(ball(), c));
+  const auto steps = lesson(c, geometry::solve(tests::coarse_ball(), c));
   std::vector<LessonTopic> topics;
   for (const auto& s : steps) topics.push_back(s.topic);
   using enum LessonTopic;
@@ -52,7 +47,7 @@ TEST_CASE("captions say the case's own numbers, in centimetres and whole degrees
   c.search.pitch_mm = 8;
   c.coil.angle_deg = 40;
   c.treatment.distance_mm = 55;
-  const auto steps = lesson(c, geometry::solve(ball(), c));
+  const auto steps = lesson(c, geometry::solve(tests::coarse_ball(), c));
   const auto caption = [&](LessonTopic t) {
     return std::find_if(steps.begin(), steps.end(), [&](const LessonStep& s) { return s.topic == t; })
         ->caption;
@@ -73,9 +68,9 @@ TEST_CASE("each step shows only its own lines and landmarks, and all of them are
     geometry::Case c = plain_case();
     c.treatment.rule = rule;
     c.treatment.label = "af3";  // as typed
-    const geometry::Plan plan = geometry::solve(ball(), c);
+    const geometry::Plan plan = geometry::solve(tests::coarse_ball(), c);
     for (const auto& step : lesson(c, plan)) {
-      const Scene scene = show(ball(), c, plan, step.shown);
+      const Scene scene = show(tests::coarse_ball(), c, plan, step.shown);
       std::set<std::string> lines, landmarks;
       for (const auto& part : scene.parts) {
         if (part.thing == Thing::tapes)

@@ -12,7 +12,7 @@ namespace scalpmark::window {
 
 namespace {
 
-struct Setting {
+struct HandsSetting {
   const char* name;
   QSize size;
   geometry::Side side;
@@ -23,7 +23,7 @@ struct Setting {
   geometry::MarkRule drawn_by, laid_by;
 };
 
-models::CaseFile case_of(const Setting& s, const QString& folder) {
+models::CaseFile hands_case(const HandsSetting& s, const QString& folder) {
   models::CaseFile c = models::read_case(s.head == models::HeadKind::mri
                                              ? SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json"
                                              : SCALPMARK_SOURCE_DIR "/models/demo/bench-head.json");
@@ -44,11 +44,11 @@ models::CaseFile case_of(const Setting& s, const QString& folder) {
 
 class HandsTour {
 public:
-  HandsTour(const Setting& setting, const QString& folder) : setting_(setting), folder_(folder) {
+  HandsTour(const HandsSetting& setting, const QString& folder) : setting_(setting), folder_(folder) {
     opened_.window.resize(setting.size);
     opened_.window.set_unit(setting.unit);
     Session& session = opened_.window.session();
-    session.start(case_of(setting, folder));
+    session.start(hands_case(setting, folder));
     OpenedWindow::wait_until(
         [&] { return session.case_file().head.kind == setting.head && session.is_ready(); });
     opened_.settle();
@@ -140,7 +140,7 @@ private:
     std::fflush(stdout);
   }
 
-  Setting setting_;
+  HandsSetting setting_;
   QString folder_;
   OpenedWindow opened_;
 };
@@ -151,15 +151,15 @@ void tour_of_hands(const QString& folder) {
   using geometry::MarkRule;
   using geometry::Side;
   const QSize small(960, 620), usual(1280, 800), large(1920, 1080);
-  for (const Setting& s :
-       {Setting{"small", small, Side::left, LengthUnit::centimetre, models::HeadKind::generic, "figure-8-70",
-                60, MarkRule::drop, MarkRule::drop},
-        Setting{"far", large, Side::right, LengthUnit::inch, models::HeadKind::generic, "figure-8-90", 72,
-                MarkRule::drop, MarkRule::nearest},
-        Setting{"mri", usual, Side::right, LengthUnit::inch, models::HeadKind::mri, "figure-8-70", 60,
-                MarkRule::tape, MarkRule::drop},
-        Setting{"scan", small, Side::right, LengthUnit::inch, models::HeadKind::mesh, "round-100", 58,
-                MarkRule::drop, MarkRule::drop}})
+  for (const HandsSetting& s :
+       {HandsSetting{"small", small, Side::left, LengthUnit::centimetre, models::HeadKind::generic,
+                     "figure-8-70", 60, MarkRule::drop, MarkRule::drop},
+        HandsSetting{"far", large, Side::right, LengthUnit::inch, models::HeadKind::generic, "figure-8-90",
+                     72, MarkRule::drop, MarkRule::nearest},
+        HandsSetting{"mri", usual, Side::right, LengthUnit::inch, models::HeadKind::mri, "figure-8-70", 60,
+                     MarkRule::tape, MarkRule::drop},
+        HandsSetting{"scan", small, Side::right, LengthUnit::inch, models::HeadKind::mesh, "round-100", 58,
+                     MarkRule::drop, MarkRule::drop}})
     HandsTour(s, folder).run();
 }
 
