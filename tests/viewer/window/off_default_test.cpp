@@ -1,12 +1,11 @@
 // What nobody may be misled by, away from the demo case's settings: on the right side, with a larger coil,
 // with the site across the head, on a scan, in inches, in German and in a small window.
-#include <QTranslator>
 #include <catch2/catch.hpp>
 
 #include "models/coils/coil_library.h"
 #include "tests/viewer/window/every_screen.h"
+#include "tests/viewer/window/in_german.h"
 #include "tests/viewer/window/opened_window.h"
-#include "viewer/window/frame/translation.h"
 #include "viewer/words/in_hand_words.h"
 
 using namespace scalpmark;
@@ -34,24 +33,6 @@ const std::vector<Setting>& off_the_default() {
       {"small", Side::right, "angled-8-150", "", true, false, QSize(960, 620)}};
   return all;
 }
-
-/// Speaks German while it lives.
-class InGerman {
-public:
-  explicit InGerman(bool on) {
-    if (on)
-      REQUIRE(translate(*QCoreApplication::instance(), QLocale(QLocale::German, QLocale::Germany),
-                        {QStringLiteral(SCALPMARK_BINARY_DIR "/translations")}));
-  }
-  ~InGerman() {
-    for (QTranslator* each : QCoreApplication::instance()->findChildren<QTranslator*>()) {
-      QCoreApplication::removeTranslator(each);
-      delete each;
-    }
-  }
-  InGerman(const InGerman&) = delete;
-  InGerman& operator=(const InGerman&) = delete;
-};
 
 models::CaseFile case_of(const Setting& s) {
   models::CaseFile file = demo_case();

@@ -3,17 +3,15 @@
 #include <QDir>
 #include <QFile>
 #include <QGroupBox>
-#include <QLocale>
 #include <QProcess>
 #include <QTimer>
-#include <QTranslator>
 #include <catch2/catch.hpp>
 
 #include "models/files/own_files.h"
 #include "models/meshes/mesh_file.h"
+#include "tests/viewer/window/in_german.h"
 #include "tests/viewer/window/opened_window.h"
 #include "viewer/window/frame/page_question.h"
-#include "viewer/window/frame/translation.h"
 
 using namespace scalpmark;
 using namespace scalpmark::window;
@@ -110,9 +108,7 @@ models::CaseFile scanned(OpenedWindow& opened) {
 
 TEST_CASE("whom a page is for is answered by keys alone, and all of the question can be read") {
   for (const bool german : {false, true}) {
-    if (german)
-      REQUIRE(translate(*QCoreApplication::instance(), QLocale(QLocale::German, QLocale::Germany),
-                        {QStringLiteral(SCALPMARK_BINARY_DIR "/translations")}));
+    const InGerman speaks(german);
     OpenedWindow opened;
     MainWindow& w = opened.window;
     for (const QSize size : {QSize(960, 620), QSize(1280, 800), QSize(1920, 1080)})
@@ -140,10 +136,6 @@ TEST_CASE("whom a page is for is answered by keys alone, and all of the question
     CHECK(other.answer->face == Face::class_room);
     CHECK(other.answer->head == PageHead::scalp);
     CHECK_FALSE(ask(w, Face::patient, true, {Qt::Key_Escape}, "page-escape").answer.has_value());
-    for (QTranslator* installed : QCoreApplication::instance()->findChildren<QTranslator*>()) {
-      QCoreApplication::removeTranslator(installed);
-      delete installed;
-    }
   }
 }
 

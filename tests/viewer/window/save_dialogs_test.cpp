@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 
+#include "tests/viewer/window/in_german.h"
 #include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
@@ -108,4 +109,21 @@ TEST_CASE("a head is exported as the kind that its dialog was told, with the end
     sizes.push_back(QFileInfo(file + endings[kind]).size());
   }
   CHECK(sizes[3] < sizes[2]);  // cut flat above the brow
+}
+
+TEST_CASE("in German, in a small window, what these dialogs offer is German and in sight") {
+  const InGerman german;
+  OpenedWindow opened;
+  opened.window.resize(960, 620);
+  const QString strips = opened.folder.filePath("streifen.pdf"), head = opened.folder.filePath("kopf.glb");
+  const Offered paper =
+      save_by(opened, QKeySequence("Ctrl+Shift+T"), 0, strips, QStringLiteral("strips-german"));
+  CHECK(paper.title == "Papierstreifen speichern");
+  CHECK(paper.in_sight);
+  CHECK(long_side(strips) == Approx(297 / 25.4 * 72).margin(0.6));
+  const Offered kinds =
+      save_by(opened, QKeySequence("Ctrl+Shift+E"), 0, head, QStringLiteral("export-german"));
+  CHECK(kinds.title == "Kopf exportieren");
+  CHECK(kinds.in_sight);
+  CHECK(QFile::exists(head));
 }

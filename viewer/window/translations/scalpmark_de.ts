@@ -7500,11 +7500,11 @@
     </message>
     <message>
         <source>For a 3D printer (*.stl)</source>
-        <translation>Für einen 3D-Drucker (*.stl)</translation>
+        <translation>3D-Druck (*.stl)</translation>
     </message>
     <message>
         <source>For a 3D printer, cut flat above the brow (*.stl)</source>
-        <translation>Für einen 3D-Drucker, über der Braue flach geschnitten (*.stl)</translation>
+        <translation>3D-Druck, über der Braue flach (*.stl)</translation>
     </message>
     <message>
         <source>Export the head</source>
