@@ -1,5 +1,10 @@
+#include <vtkCallbackCommand.h>
+#include <vtkCommand.h>
+#include <vtkNew.h>
+
 #include <catch2/catch.hpp>
 #include <cmath>
+#include <vector>
 
 #include "geometry/plan/placement.h"
 #include "tests/viewer/window/opened_window.h"
@@ -161,6 +166,7 @@ TEST_CASE(
   QElapsedTimer since;
   since.start();
   angle(41);
+  QCoreApplication::processEvents();  // drawn
   angle(40);
   if (since.elapsed() < thick_and_fast_ms) CHECK_FALSE(at_rest());
   OpenedWindow::wait_until(at_rest);  // by itself
@@ -169,8 +175,41 @@ TEST_CASE(
 
   since.restart();
   QTest::keyClick(&stage, Qt::Key_Left, Qt::AltModifier);
+  QCoreApplication::processEvents();
   QTest::keyClick(&stage, Qt::Key_Right, Qt::AltModifier);
   if (since.elapsed() < thick_and_fast_ms) CHECK_FALSE(at_rest());
   CHECK_FALSE(stage.picture().isNull());  // whoever asks for a picture gets it in full
   CHECK(at_rest());
+}
+
+TEST_CASE("where things are in the picture is known after every change, drawn it is once for all of them") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  StageView& stage = w.stage();
+  w.worksheet().go_to(Worksheet::site_index);
+  opened.settle();
+  QTest::qWait(500);
+  int drawn = 0;
+  const vtkNew<vtkCallbackCommand> count;
+  count->SetClientData(&drawn);
+  count->SetCallback([](vtkObject*, unsigned long, void* times, void*) { ++*static_cast<int*>(times); });
+  stage.render_window()->AddObserver(vtkCommand::StartEvent, count);
+  const auto where = [&] {
+    std::vector<Eigen::Vector3d> all;
+    for (const auto& mark : stage.stage().marks()) all.push_back(mark.at);
+    return all;
+  };
+  auto last = where();
+  REQUIRE_FALSE(last.empty());
+  for (const double deg : {30, 35, 40}) {
+    REQUIRE(w.session().change("Edit", [&](auto& file) { file.the_case.coil.angle_deg = deg; }).isEmpty());
+    CHECK(where() != last);
+    last = where();
+  }
+  CHECK(drawn == 0);
+  CHECK_FALSE(stage.grab().isNull());  // paints
+  CHECK(drawn == 1);
+  CHECK(where() == last);
+  (void)stage.grab();
+  CHECK(drawn == 1);  // nothing has changed
 }

@@ -39,9 +39,10 @@ public:
   /// The placed point nearest to a pixel, no further than `reach_px`.
   [[nodiscard]] std::optional<Fiducial> point_near(const viewer::Pixel& at, double reach_px) const;
 
-private:
+  /// Brings points and names up to date with the camera; done by itself at the start of a frame.
   void refresh();
 
+private:
   vtkSmartPointer<vtkRenderer> renderer_;
   std::optional<geometry::Surface> drawn_;
   std::array<std::optional<Eigen::Vector3d>, 4> placed_;

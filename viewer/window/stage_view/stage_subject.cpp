@@ -34,6 +34,10 @@ void StageSubject::show_bare(const UnplacedHead& head) {
   bare_.show(head);
 }
 
+void StageSubject::refresh() {
+  bare_shown_ ? bare_.refresh() : stage_.refresh();
+}
+
 // In motion nobody sees steps along an edge, and smoothing them costs as much as drawing the head.
 void StageSubject::set_moving(bool moving) {
   stage_.set_moving(moving);

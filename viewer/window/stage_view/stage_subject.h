@@ -37,6 +37,8 @@ public:
   /// The plan shown now or last; nothing before the first.
   [[nodiscard]] const std::optional<ShownPlan>& plan() const { return plan_; }
 
+  /// Brings marks and labels up to date with the camera, without drawing them.
+  void refresh();
   /// Draws quickly what moves, or well what rests.
   void set_moving(bool moving);
 

@@ -121,7 +121,8 @@ void StageView::choose_quality() {
 }
 
 void StageView::one_change() {
-  if (since_changed_.isValid() && since_changed_.elapsed() < hurry_ms) rests_.start();
+  // Changes that come before the last was drawn are seen as one.
+  if (!to_be_drawn_ && since_changed_.isValid() && since_changed_.elapsed() < hurry_ms) rests_.start();
   since_changed_.start();
   choose_quality();
 }
@@ -135,24 +136,25 @@ void StageView::draw_once(const std::function<void()>& changes) {
     } const held{held_};
     changes();
   }
-  if (!held_ && std::exchange(to_be_drawn_, false)) redraw();
+  if (!held_ && to_be_drawn_) redraw();
 }
 
+// Where things are in the picture is asked for right after a change; drawn it is once, when Qt paints next,
+// however many changes there were.
 void StageView::redraw() {
-  if (held_) {
-    to_be_drawn_ = true;
-    return;
-  }
+  to_be_drawn_ = true;
+  if (held_) return;
   update();
-  draw_now();
+  canvas_.set_size(size_px());
+  subject_->refresh();
 }
 
 QSize StageView::size_px() const {
   return {qRound(width() * devicePixelRatioF()), qRound(height() * devicePixelRatioF())};
 }
 
-// At once, not when Qt paints next: where things are in the picture is asked for right after a change.
 void StageView::draw_now() {
+  to_be_drawn_ = false;
   canvas_.set_size(size_px());
   canvas_.draw();
 }
@@ -249,8 +251,8 @@ void StageView::paintEvent(QPaintEvent* /*event*/) {
             "libgl1-mesa-dri.")));
     return;
   }
-  // For the first time, in another size, or on a screen of another density.
-  if (canvas_.picture().size() != size_px()) draw_now();
+  // Also for the first time, in another size, or on a screen of another density.
+  if (to_be_drawn_ || canvas_.picture().size() != size_px()) draw_now();
   const double ratio = devicePixelRatioF();
   painter.save();
   painter.scale(1 / ratio, 1 / ratio);  // pixel for pixel

@@ -45,7 +45,7 @@ public:
   void show_bare(const UnplacedHead& head);
   [[nodiscard]] bool is_bare() const { return subject_->is_bare(); }
 
-  /// Draws only once for all that `changes` has shown and looked at.
+  /// Places marks and labels only once for all that `changes` has shown and looked at.
   void draw_once(const std::function<void()>& changes);
 
   /// Turns to a view, in a short movement.
@@ -121,6 +121,7 @@ private:
   void choose_quality();
   /// Of case, coil or camera; one soon after another is drawn as what moves is, until they rest.
   void one_change();
+  /// Places marks and labels at once, and has the picture drawn when Qt paints next.
   void redraw();
   void draw_now();
   void place_loupe();
