@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "geometry/base/angles.h"
 #include "geometry/base/error.h"
 #include "geometry/base/text.h"
 
@@ -63,7 +64,7 @@ HeadAxes head_axes(const Fiducials& fiducials) {
   axes.right = (fiducials.right_tragus - fiducials.left_tragus).normalized();
   const Vector3d midline = fiducials.nasion - fiducials.inion;
   const Vector3d front = midline - midline.dot(axes.right) * axes.right;
-  const double off_square_deg = std::atan2(std::abs(midline.dot(axes.right)), front.norm()) * 180 / M_PI;
+  const double off_square_deg = degrees(std::atan2(std::abs(midline.dot(axes.right)), front.norm()));
   if (off_square_deg > most_off_square_deg)
     throw GeometryError(Message::of(
         "The line from inion to nasion runs %1 degrees to the line between the tragi instead of about 90; check the four points.",

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <vector>
 
+#include "geometry/base/angles.h"
 #include "geometry/base/error.h"
 
 namespace scalpmark::geometry {
@@ -340,8 +341,7 @@ FiducialGuess guess_fiducials(const Head& model, const Surface& skin) {
   for (const double nod_deg : {-30.0, -15.0, 0.0, 15.0, 30.0}) {
     const Vector3d centre = model.axes().origin + 40 * model.axes().up;
     Candidate c{found * Eigen::Translation3d(centre) *
-                    Eigen::AngleAxisd(nod_deg * M_PI / 180, model.axes().right) *
-                    Eigen::Translation3d(-centre),
+                    Eigen::AngleAxisd(radians(nod_deg), model.axes().right) * Eigen::Translation3d(-centre),
                 0};
     settle(c.fit, fine_rounds, true);
     c.misfit_mm = fit.misfit_mm(c.fit);

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <unordered_map>
 
+#include "geometry/base/angles.h"
 #include "geometry/base/index.h"
 #include "models/generic/edge_key.h"
 #include "models/generic/first_mesh.h"
@@ -233,7 +234,7 @@ struct Remesher {
                          q = at[geometry::at(e.b)] - at[geometry::at(v)];
           return std::atan2(p.cross(q).norm(), p.dot(q));
         };
-        if (angle(c) + angle(d) < M_PI + 1e-6 || known.contains(edge_key(c, d))) continue;
+        if (angle(c) + angle(d) < geometry::pi + 1e-6 || known.contains(edge_key(c, d))) continue;
         if (on_midline(c) && on_midline(d)) continue;  // would lie in the mirror and be shared by four
         // left is a, b, c counter-clockwise; right is b, a, d.
         const Triangle first{e.a, d, c}, second{d, e.b, c};
