@@ -124,7 +124,7 @@ TEST_CASE("nose, ears, eyes and mouth keep their proportions when the cranium ch
   CHECK(most_if_only_stretched > 0.25);
 }
 
-TEST_CASE("the tapes of a cranium up to 15 % off are met, and the cranium is found again") {
+TEST_CASE("the tapes of a cranium up to 15 % off are met, and the cranium is found again", "[slow]") {
   for (const Vector3d& factors : up_to_15_percent()) {
     CAPTURE(factors.transpose());
     const auto wanted = stretch().stretched(factors, own().vertex()).tapes();
@@ -137,7 +137,7 @@ TEST_CASE("the tapes of a cranium up to 15 % off are met, and the cranium is fou
   }
 }
 
-TEST_CASE("a scaled head is closed and symmetric, its triangles well shaped and none turned over") {
+TEST_CASE("a scaled head is closed and symmetric, its triangles well shaped and none turned over", "[slow]") {
   struct Before {
     bool operator()(const Vector3d& a, const Vector3d& b) const {
       return std::lexicographical_compare(a.data(), a.data() + 3, b.data(), b.data() + 3);

@@ -17,7 +17,7 @@ models::Mesh thinned(int how, const models::Mesh& mesh, std::size_t most) {
 
 }  // namespace
 
-TEST_CASE("thinning an ellipsoid keeps it closed and in place") {
+TEST_CASE("thinning an ellipsoid keeps it closed and in place", "[slow]") {
   const int how = GENERATE(0, 1);
   CAPTURE(how);
   const Eigen::Vector3d axes{0.8, 1.0, 0.9};

@@ -58,7 +58,7 @@ TEST_CASE("a .nii.gz of 100 MB that unpacks to 100 GB is refused, soon and in a 
   const std::string zeros = gzipped(std::string(64U << 20U, '\0'));
   const TemporaryFolder folder;
   const auto bomb = [&](const std::string& name, const std::string& first) {
-    const auto file = folder / name;
+    auto file = folder / name;
     std::ofstream out(file, std::ios::binary);
     out.write(first.data(), static_cast<std::streamsize>(first.size()));
     for (int i = 0; i < 1600; ++i) out.write(zeros.data(), static_cast<std::streamsize>(zeros.size()));

@@ -54,14 +54,16 @@ TEST_CASE("no command opens a network socket") {
   const TemporaryFolder folder;
   const std::string case_file = std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/bench-head.json";
   const auto out = [&](const char* name) { return " --out " + (folder / name).string(); };
-  CHECK(network_calls("solve " + case_file + out("plan.json"), 120, folder) == "");
-  CHECK(network_calls("picture " + case_file + " --size 640x480" + out("a.png"), 120, folder) == "");
-  CHECK(network_calls("sheet " + case_file + out("a.pdf"), 120, folder) == "");
+  CHECK_THAT(network_calls("solve " + case_file + out("plan.json"), 120, folder), Catch::Equals(""));
+  CHECK_THAT(network_calls("picture " + case_file + " --size 640x480" + out("a.png"), 120, folder),
+             Catch::Equals(""));
+  CHECK_THAT(network_calls("sheet " + case_file + out("a.pdf"), 120, folder), Catch::Equals(""));
 }
 
 TEST_CASE("the window opens no network socket") {
   const TemporaryFolder folder;
   const scalpmark::viewer::Display display;
-  CHECK(network_calls(std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/bench-head.json", 8, folder,
-                      display.name()) == "");
+  CHECK_THAT(network_calls(std::string(SCALPMARK_SOURCE_DIR) + "/models/demo/bench-head.json", 8, folder,
+                           display.name()),
+             Catch::Equals(""));
 }

@@ -23,7 +23,7 @@ namespace {
 
 /// A reader gone wrong: any program will do that answers as we say.
 std::filesystem::path reader_that(const TemporaryFolder& folder, const std::string& does) {
-  const auto file = tests::write_bytes(folder / "reader", "#!/bin/sh\n" + does + "\n");
+  auto file = tests::write_bytes(folder / "reader", "#!/bin/sh\n" + does + "\n");
   REQUIRE(::chmod(file.c_str(), 0700) == 0);
   return file;
 }

@@ -57,7 +57,7 @@ models::CaseFile odd_case() {
 std::string written(const Folder& folder, const ExportedCase& solved, ExportFormat format,
                     bool above_brow = false) {
   static constexpr const char* names[]{"head.glb", "head.ply", "head.stl"};
-  const std::string file = folder.file(names[static_cast<int>(format)]);
+  std::string file = folder.file(names[static_cast<int>(format)]);
   std::ofstream(file, std::ios::binary)
       << viewer::export_plan(solved.head, solved.file.the_case, solved.plan, format, above_brow);
   return file;

@@ -62,7 +62,7 @@ TEST_CASE(
         else
           unseen.look(step.view);
         INFO(step.title << ", " << setup.coil << ", " << width << " wide");
-        CHECK(tests::mistaken_labels(unseen.stage()) == "");
+        CHECK_THAT(tests::mistaken_labels(unseen.stage()), Catch::Equals(""));
         CHECK_FALSE(unseen.stage().labels().empty());
       }
     }
@@ -84,7 +84,7 @@ TEST_CASE(
           unseen.look(view);
           const Stage& stage = unseen.stage();
           INFO(name_of(view) << ", " << setup.coil << ", " << width << " wide");
-          CHECK(tests::mistaken_labels(stage) == "");
+          CHECK_THAT(tests::mistaken_labels(stage), Catch::Equals(""));
           CHECK((has_label(stage, "Treatment site") || is_said(stage, "reatment site")));
           CHECK((has_label(stage, "Edge mark, ") || is_said(stage, "edge mark, edge") ||
                  is_said(stage, "Edge mark, ")));
