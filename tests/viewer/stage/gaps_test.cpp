@@ -41,7 +41,8 @@ double gap_of(Colour c) {
 std::optional<double> first_hit(const geometry::Surface& skin, const Vector3d& from, const Vector3d& way) {
   std::optional<double> nearest;
   for (int f = 0; f < static_cast<int>(skin.triangles().size()); ++f) {
-    const Vector3d a = skin.corner(f, 0), u = skin.corner(f, 1) - a, v = skin.corner(f, 2) - a;
+    const Vector3d& a = skin.corner(f, 0);
+    const Vector3d u = skin.corner(f, 1) - a, v = skin.corner(f, 2) - a;
     const Vector3d p = way.cross(v);
     const double det = u.dot(p);
     if (std::abs(det) < 1e-12) continue;
