@@ -81,7 +81,10 @@ void drag(OpenedWindow& opened, QSize stage_size) {
     QApplication::processEvents();  // the frame comes onto the screen
     all.push_back(now_ms() - wall);
     all_cpu.push_back(cpu_ms() - cpu);
-    if (!w.coil().in_hand()) continue;  // the first pixels are not a drag yet
+    if (!w.coil().in_hand()) {  // the first pixels are not a drag yet
+      frames = 0;
+      continue;
+    }
     // The same computed once more, on its own.
     wall = now_ms(), cpu = cpu_ms();
     const auto held =
@@ -102,8 +105,9 @@ void drag(OpenedWindow& opened, QSize stage_size) {
   }
   QTest::mouseRelease(&stage, Qt::LeftButton, Qt::NoModifier, from + QPoint(steps, steps / 2));
   stage.render_window()->RemoveObserver(observer);
-  std::printf("stage %d x %d, %zu triangles computed on, %.1f frames a step\n", stage.width(), stage.height(),
-              w.session().head().head.skin().triangles().size(), static_cast<double>(frames) / steps);
+  std::printf("stage %d x %d, %zu triangles computed on, %.2f frames a step\n", stage.width(), stage.height(),
+              w.session().head().head.skin().triangles().size(),
+              static_cast<double>(frames) / static_cast<double>(solve.size()));
   report("one drag step", all, all_cpu);
   report("  lay the coil (solve)", solve, solve_cpu);
   report("  tape distance from the site (solve)", site, site_cpu);

@@ -4,31 +4,18 @@
 #include "geometry/hands/check.h"
 #include "geometry/hands/find_by_tapes.h"
 #include "geometry/plan/solve.h"
-#include "models/coils/coil_library.h"
 #include "tests/support/template_head.h"
 
 using namespace scalpmark;
 using namespace scalpmark::geometry;
 using Eigen::Vector3d;
 
-namespace {
-
-Case template_case(MarkRule rule, Side side) {
-  Case c;
-  c.coil.model = models::coil("figure-8-70");
-  use_one_rule(c, rule);
-  c.side = side;
-  return c;
-}
-
-}  // namespace
-
 TEST_CASE("on the template head the plan's own marks check as good, and so do marks a pencil's width off") {
   const Head& head = tests::template_head();
   const Surface& skin = head.skin();
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest})
     for (const Side side : {Side::left, Side::right}) {
-      const Case c = template_case(rule, side);
+      const Case c = tests::template_case(rule, side);
       const Plan plan = solve(head, c);
       const Placement& t = plan.treatment;
       REQUIRE(t.edge_mark.by(rule));
@@ -52,7 +39,7 @@ TEST_CASE("on the template head the plan's own marks check as good, and so do ma
 
 TEST_CASE("on the template head the sheet's tape distances find each mark again within 0.1 mm") {
   const Head& head = tests::template_head();
-  const Plan plan = solve(head, template_case(MarkRule::tape, Side::left));
+  const Plan plan = solve(head, tests::template_case(MarkRule::tape, Side::left));
   const auto again = [&](const TapeFrom& from, const Vector3d& at) {
     const auto places =
         find_by_tapes(head, {from.vertex_mm, from.nasion_mm, from.left_tragus_mm, from.right_tragus_mm});

@@ -5,29 +5,17 @@
 #include "geometry/plan/placement.h"
 #include "geometry/plan/solve.h"
 #include "geometry/tapes/laid_tape.h"
-#include "models/coils/coil_library.h"
 #include "tests/support/template_head.h"
 
 using namespace scalpmark;
 using namespace scalpmark::geometry;
-
-namespace {
-
-Case plain_template_case() {
-  Case c;
-  c.coil.model = models::coil("figure-8-70");
-  use_one_rule(c, MarkRule::tape);
-  return c;
-}
-
-}  // namespace
 
 TEST_CASE("on the template head the inverse returns for every rule, at every spot, within 0.05 mm") {
   const Head& head = tests::template_head();
   for (const MarkRule rule : {MarkRule::tape, MarkRule::drop, MarkRule::nearest})
     for (const double angle : {45.0, 0.0, 90.0})
       for (const Side side : {Side::left, Side::right}) {
-        Case c = plain_template_case();
+        Case c = tests::template_case();
         use_one_rule(c, rule);
         c.coil.angle_deg = angle;
         c.side = side;
@@ -49,7 +37,7 @@ TEST_CASE("on the template head the inverse returns for every rule, at every spo
 // The bounds below are what a prototype measured on two real head surfaces before this program was written:
 // the edge hovers 16 to 25 mm over the skin along the normal, marks of two rules lie 3 to 15 mm apart.
 TEST_CASE("on the template head the edge hovers, and the rules disagree, by as much as was measured before") {
-  const Plan plan = solve(tests::template_head(), plain_template_case(), TapeDistances::left_out);
+  const Plan plan = solve(tests::template_head(), tests::template_case(), TapeDistances::left_out);
   for (const Placement* p : {&plan.start, &plan.treatment}) {
     CHECK(*p->drop_gap_mm > 16);
     CHECK(*p->drop_gap_mm < 25);
@@ -67,7 +55,7 @@ TEST_CASE("on the template head the edge hovers, and the rules disagree, by as m
 // PubMed 20633422: in 12 adults a prefrontal site half way between F3 and AF3 lay well in front of the 5 cm
 // point. The 5 cm site of the default start lies about 22 mm from F3 on this head (a prototype's measure).
 TEST_CASE("on the template head the 5 cm site lies behind F3-AF3 and about 2 cm from F3") {
-  const Plan plan = solve(tests::template_head(), plain_template_case(), TapeDistances::left_out);
+  const Plan plan = solve(tests::template_head(), tests::template_case(), TapeDistances::left_out);
   double to_f3 = 0, to_between = 0;
   Eigen::Vector3d between;
   for (const auto& a : plan.treatment_alternatives) {
@@ -85,7 +73,7 @@ TEST_CASE("on the template head the 5 cm site lies behind F3-AF3 and about 2 cm 
 // Against a brute-force look at the whole skin.
 TEST_CASE("no part of the coil is inside the template head, wherever it is laid on the scalp") {
   const Head& head = tests::template_head();
-  const Case c = plain_template_case();
+  const Case c = tests::template_case();
   const Tape& coronal = head.vertex_tapes().coronal;
   for (const double f : {0.3, 0.36, 0.42, 0.5, 0.64}) {
     const Placement p = place_coil(head, c.coil, f < 0.5 ? Side::left : Side::right, coronal.at(f).on_skin,

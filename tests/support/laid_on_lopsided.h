@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "geometry/plan/solve.h"
@@ -15,14 +16,17 @@ struct LaidOnLopsided {
   geometry::Plan plan;
 };
 
-inline LaidOnLopsided laid_on_lopsided(geometry::Side side, const std::string& coil,
-                                       geometry::TapeDistances tapes = geometry::TapeDistances::left_out) {
+/// Without one rule for all, a case's own: marks drawn by one rule, the coil laid by another.
+inline LaidOnLopsided laid_on_lopsided(
+    geometry::Side side, const std::string& coil,
+    geometry::TapeDistances tapes = geometry::TapeDistances::left_out,
+    std::optional<geometry::MarkRule> one_rule = geometry::MarkRule::tape) {
   LaidOnLopsided laid;
   laid.the_case.label = "Test bench";
   laid.the_case.side = side;
   laid.the_case.coil.model = models::coil(coil);
   laid.the_case.coil.centre_to_edge_mm = laid.the_case.coil.model.centre_to_edge_mm;
-  geometry::use_one_rule(laid.the_case, geometry::MarkRule::tape);
+  if (one_rule) geometry::use_one_rule(laid.the_case, *one_rule);
   laid.plan = geometry::solve(laid.head, laid.the_case, tapes);
   return laid;
 }

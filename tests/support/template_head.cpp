@@ -2,6 +2,7 @@
 
 #include <stdexcept>
 
+#include "models/coils/coil_library.h"
 #include "models/mri/mri_file.h"
 #include "tests/support/electrode_table.h"
 
@@ -20,6 +21,14 @@ const geometry::Head& template_head() {
                           {table.at("Nz"), table.at("Iz"), table.at("LPA"), table.at("RPA")});
   }();
   return head;
+}
+
+geometry::Case template_case(geometry::MarkRule rule, geometry::Side side) {
+  geometry::Case c;
+  c.coil.model = models::coil("figure-8-70");
+  geometry::use_one_rule(c, rule);
+  c.side = side;
+  return c;
 }
 
 }  // namespace scalpmark::tests

@@ -3,6 +3,7 @@
 #include <string>
 
 #include "geometry/head/head.h"
+#include "geometry/plan/case.h"
 
 namespace scalpmark::tests {
 
@@ -11,5 +12,9 @@ namespace scalpmark::tests {
 
 /// The template MRI head with the published fiducials (standard_1005.elc: Nz, Iz, LPA, RPA), read once.
 [[nodiscard]] const geometry::Head& template_head();
+
+/// A 70 mm figure-of-eight on it, marks drawn and laid by one rule.
+[[nodiscard]] geometry::Case template_case(geometry::MarkRule rule = geometry::MarkRule::tape,
+                                           geometry::Side side = geometry::Side::left);
 
 }  // namespace scalpmark::tests

@@ -22,7 +22,7 @@ struct InField : tests::LaidOnLopsided {
 };
 
 InField in_field(geometry::Side side, const std::string& coil) {
-  InField s{tests::laid_on_lopsided(side, coil), {}};
+  InField s{tests::laid_on_lopsided(side, coil, geometry::TapeDistances::left_out, {}), {}};
   s.shown.things = {Thing::skin, Thing::coil, Thing::treatment, Thing::field, Thing::labels, Thing::legend};
   s.shown.field = field_under(s.head, nullptr, s.the_case.coil.model, s.plan.treatment);
   return s;
