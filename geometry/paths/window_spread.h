@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "geometry/paths/empty_ball.h"
+#include "geometry/paths/nearest_first.h"
 #include "geometry/surface/surface.h"
 
 namespace scalpmark::geometry {
@@ -48,9 +49,12 @@ private:
 
 /// Shortest paths from one skin point over the triangles, exact but for rounding: "windows" (stretches of an
 /// edge that see the source along straight lines over the unfolded faces) spread from edge to edge, nearest
-/// first. Chen and Han 1990 (one angle, one split), with the order and the filter of Xin and Wang 2009, ACM
-/// Trans Graph 28:104. Paths bend at saddle vertices (more than 360 degrees of skin around them) and at the
-/// border. Internal to shortest_path.cpp and distance_field.cpp.
+/// first but for a part of an edge: lengths do not depend on the order, only how much is looked at for
+/// nothing. Chen and Han 1990 (one angle, one split), with the order and the filter of Xin and Wang 2009, ACM
+/// Trans Graph 28:104; the filter is applied when a window comes, not once more when its turn does: on heads
+/// and on rough balls that drops fewer than one window in a thousand and takes a tenth of the time. Paths
+/// bend at saddle vertices (more than 360 degrees of skin around them) and at the border. Internal to
+/// shortest_path.cpp and distance_field.cpp.
 class WindowSpread {
 public:
   enum class Keep { lengths, paths };
@@ -108,11 +112,6 @@ private:
     std::uint32_t parent;
     Came came;  // past which end of this edge the previous edge leads
   };
-  struct Event {
-    double mm;
-    std::uint32_t id;  // window, or vertex with the top bit set
-    bool operator<(const Event& o) const { return mm > o.mm; }
-  };
   struct Corner {
     int face;
     size_t k;
@@ -164,8 +163,8 @@ private:
   ZeroArray<Vertex> vertices_;
   std::vector<Window> windows_;
   std::vector<std::uint32_t> spare_;
-  std::vector<Event> queue_;
-  std::vector<Corner> ring_;  // round the vertex being spread from
+  NearestFirst<std::uint32_t> waiting_;  // windows, and vertices with the top bit set
+  std::vector<Corner> ring_;             // round the vertex being spread from
   std::vector<Target> targets_;
   std::unordered_map<int, std::vector<size_t>> targets_in_face_, targets_at_vertex_;
   double worst_target_mm_ = std::numeric_limits<double>::infinity();

@@ -214,10 +214,12 @@ double section_length(const Surface& skin, const SurfacePoint& a, const SurfaceP
   constexpr double infinity = std::numeric_limits<double>::infinity();
   if (!(across.norm() > 1e-9 * chord.norm())) return infinity;
   const Vector3d level = across.normalized(), upright = level.cross(chord.normalized());
-  const auto length_tilted = [&](double tilt) {
+  const Vector3d to = from + chord;
+  const auto length_tilted = [&](double tilt, double at_most) {
     try {
-      const Section section = follow_section(skin, a, std::cos(tilt) * level + std::sin(tilt) * upright,
-                                             chord, {.reach_mm = 4 * chord.norm() + 10, .bridge_mm = 0});
+      const Section section =
+          follow_section(skin, a, std::cos(tilt) * level + std::sin(tilt) * upright, chord,
+                         {.reach_mm = std::min(at_most, 4 * chord.norm() + 10), .bridge_mm = 0, .until = to});
       const auto cut = cut_section(skin, section, b);
       double mm = cut.empty() ? infinity : 0;
       for (size_t i = 1; i < cut.size(); ++i) mm += (cut[i].at - cut[i - 1].at).norm();
@@ -226,12 +228,17 @@ double section_length(const Surface& skin, const SurfacePoint& a, const SurfaceP
       return infinity;  // no line leaves a in that plane
     }
   };
-  double best = 0, best_mm = length_tilted(0);
-  for (double step = 0.2; step > 0.02; step /= 2)
+  double best = 0, best_mm = length_tilted(0, infinity);
+  const auto better = [&](double tilt) {
+    const double mm = length_tilted(tilt, best_mm);
+    if (!(mm < best_mm)) return false;
+    best = tilt;
+    best_mm = mm;
+    return true;
+  };
+  for (double step = 0.2; step > 0.02; step /= 4)
     for (const double way : {-step, step})
-      for (double mm = length_tilted(best + way); mm < best_mm; mm = length_tilted(best + way)) {
-        best += way;
-        best_mm = mm;
+      while (better(best + way)) {
       }
   return best_mm;
 }
