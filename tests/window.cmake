@@ -19,6 +19,8 @@ function(scalpmark_drives_window target)
   target_compile_definitions(${target} PRIVATE ${window_definitions})
   target_compile_options(${target} PRIVATE -O0)
   target_precompile_headers(${target} REUSE_FROM scalpmark_window_support)
+  scalpmark_library_first(${target} scalpmark_window scalpmark_viewer scalpmark_models scalpmark_plain_models
+    scalpmark_geometry)
 endfunction()
 
 file(GLOB window_tests CONFIGURE_DEPENDS viewer/window/*_test.cpp)
@@ -26,7 +28,7 @@ add_executable(test_window viewer/window/main.cpp viewer/window/every_screen.cpp
 scalpmark_drives_window(test_window)
 scalpmark_batches(test_window)
 catch_discover_tests(test_window TEST_PREFIX "window: " DISCOVERY_MODE PRE_TEST
-  PROPERTIES TIMEOUT ${longest_s} ENVIRONMENT ${without_leak_check})
+  PROPERTIES TIMEOUT ${longest_s} ENVIRONMENT "${without_leak_check};${memory_as_program}")
 
 add_dependencies(test_window scalpmark)
 foreach(density 1.5 2)
