@@ -54,16 +54,35 @@ TEST_CASE("while others come, what is taken is within a step of the nearest, ove
   CHECK(*all.begin() > 100);  // the ring, 16 long, has gone round some times
 }
 
-TEST_CASE("what is nearer than the last comes next, and what is beyond the ring is not lost") {
+TEST_CASE("what is nearer than the last comes next, and what is no number is not lost") {
   NearestFirst<int> waiting(1);
   waiting.put(20, 1);
-  waiting.put(1e9, 2);
   waiting.put(std::numeric_limits<double>::quiet_NaN(), 3);
   CHECK(waiting.take().what == 3);
   CHECK(waiting.take().what == 1);
   waiting.put(5, 4);
   CHECK(waiting.take().what == 4);
-  CHECK_FALSE(waiting.empty());
-  CHECK(waiting.take().what == 2);
   CHECK(waiting.empty());
+}
+
+// A head's scan may stand on a plate of a few large triangles.
+TEST_CASE("what lies beyond the ring keeps its turn, however far") {
+  NearestFirst<int> waiting(1);
+  waiting.put(std::numeric_limits<double>::infinity(), 6);
+  waiting.put(1e9, 5);
+  waiting.put(100.5, 3);
+  waiting.put(20, 1);
+  waiting.put(90, 2);
+  CHECK(waiting.take().what == 1);
+  CHECK(waiting.take().what == 2);
+  waiting.put(102, 4);
+  for (const int next : {3, 4, 5, 6}) {
+    REQUIRE_FALSE(waiting.empty());
+    CHECK(waiting.take().what == next);
+  }
+  CHECK(waiting.empty());
+  waiting.put(1e9 + 3, 8);
+  waiting.put(7, 7);
+  CHECK(waiting.take().what == 7);
+  CHECK(waiting.take().what == 8);
 }

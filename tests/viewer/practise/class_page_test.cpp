@@ -3,6 +3,8 @@
 #include <sys/wait.h>
 
 #include <QGuiApplication>
+#include <QImage>
+#include <QPointF>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <cstdlib>
@@ -11,6 +13,7 @@
 #include "tests/support/class_files.h"
 #include "tests/support/own_folder.h"
 #include "viewer/practise/class_chart.h"
+#include "viewer/stage/scene/palette.h"
 
 using namespace scalpmark;
 using tests::slurp;
@@ -115,4 +118,58 @@ TEST_CASE("the chart reaches as far as the furthest pulse, and no further than i
   CHECK(viewer::chart_reach_mm({pulse_at(3, -24)}, nullptr) == 30);
   CHECK(viewer::chart_reach_mm({pulse_at(3, -24)}, &hands) == 40);
   CHECK(viewer::chart_reach_mm({pulse_at(-300, 0)}, nullptr) == 60);
+}
+
+// Seen from above with the nose up: forward is up, and outward is the patient's own side of the paper.
+TEST_CASE(
+    "on the class page's chart forward is up, and outward left on the left side and right on the right") {
+  const Folder folder;
+  for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
+    for (const bool forward : {true, false}) {
+      CAPTURE(side, forward);
+      models::ExerciseSetup setup = models::default_exercise();
+      setup.the_case.side = side;
+      setup.exercise.tasks = {geometry::Task::site};
+      const auto answers =
+          geometry::right_answers(models::exercise_head(setup).head, setup.the_case, setup.exercise);
+      models::ExerciseResult result{setup, "", {}};
+      result.attempts.push_back(tests::attempt_with(answers, [&](const geometry::Step&, const auto&) {
+        return forward ? tests::Slip{{15, 0}} : tests::Slip{{0, 15}};
+      }));
+      const std::filesystem::path file = folder.path / "one.json";
+      models::write_result(file, result);
+      const viewer::ClassResults results = viewer::class_results({file});
+      const std::string pdf = folder.file("class.pdf");
+      std::ofstream(pdf, std::ios::binary)
+          << viewer::class_pdf(results, viewer::class_picture(results, {}), {}, viewer::Paper::a4);
+      const std::string name = folder.file("page");
+      const int status =
+          std::system(("pdftoppm -r 150 -png -singlefile '" + pdf + "' '" + name + "'").c_str());
+      REQUIRE(WIFEXITED(status));
+      REQUIRE(WEXITSTATUS(status) == 0);
+      const QImage page(QString::fromStdString(name + ".png"));
+      // The head's picture stands on the left half of the page, the chart on the right one.
+      const auto middle_of = [&](const viewer::Colour& colour) {
+        QPointF sum;
+        int count = 0;
+        for (int y = 0; y < page.height(); ++y)
+          for (int x = page.width() / 2; x < page.width(); ++x)
+            if (page.pixel(x, y) == qRgb(colour.red, colour.green, colour.blue)) {
+              sum += QPointF(x, y);
+              ++count;
+            }
+        REQUIRE(count > 10);
+        return sum / count;
+      };
+      const QPointF off = middle_of(viewer::palette::pulse) - middle_of(viewer::palette::treatment);
+      const double outward = side == geometry::Side::left ? -off.x() : off.x();
+      INFO(off.x() << " " << off.y());
+      if (forward) {
+        CHECK(-off.y() > 40);
+        CHECK(std::abs(off.x()) < 20);
+      } else {
+        CHECK(outward > 40);
+        CHECK(std::abs(off.y()) < 20);
+      }
+    }
 }
