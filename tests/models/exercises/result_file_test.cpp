@@ -155,6 +155,29 @@ TEST_CASE("scores as a table have one line a step and one for the pulse", "[slow
     // Paid for once: at the vertex, and in the tape that was read wrong.
     CHECK(row.cells[5] == (step == "vertex" ? "10.0" : step == "tragus_tragus" ? "5.0" : "0.0"));
   }
+  for (std::size_t i = 0; i < trainee.attempts[0].steps.size(); ++i) {
+    const geometry::StepScore& step = trainee.attempts[0].steps[i];
+    const auto& cells = table.rows[i].cells;
+    INFO(cells[3]);
+    CHECK(cells[3] == geometry::key_of(step.step));
+    const auto shows = [&](std::size_t column, const std::optional<double>& value) {
+      CAPTURE(table.columns[column]);
+      REQUIRE(cells[column].empty() == !value);
+      if (value) CHECK(std::stod(cells[column]) == Approx(*value).margin(0.0501));
+    };
+    // A tape's reading is off along itself: no two ways.
+    const auto ways = [&](std::size_t column, const geometry::Offset& offset) {
+      const bool two = !step.placed->reading_mm;
+      shows(column, offset.mm);
+      shows(column + 1, two ? std::optional(offset.forward_mm) : std::nullopt);
+      shows(column + 2, two ? std::optional(offset.outward_mm) : std::nullopt);
+      shows(column + 3, offset.angle_deg);
+    };
+    ways(5, step.own);
+    ways(9, step.off);
+    shows(13, step.carried.mm);
+    shows(14, step.misread_mm);
+  }
   CHECK(table.rows.back().cells[3] == "pulse");
   CHECK(std::stod(table.rows.back().cells[9]) > 5);
 }

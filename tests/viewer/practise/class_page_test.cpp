@@ -5,6 +5,7 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QPointF>
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <cstdlib>
@@ -92,6 +93,46 @@ TEST_CASE("the middle and quartiles on the class page are those of the trainees'
   const std::string text = by_poppler(folder, "pdftotext -layout", pdf);
   INFO(text);
   CHECK(std::regex_search(text, std::regex("vertex +5 +4\\.0 +6\\.0 +8\\.0 +6\\.0")));
+}
+
+TEST_CASE(
+    "the class page names the side, and half and quarters of the pulses of each trainee's last attempt") {
+  const Folder folder;
+  for (const geometry::Side side : {geometry::Side::left, geometry::Side::right}) {
+    models::ExerciseSetup setup = models::default_exercise();
+    setup.the_case.side = side;
+    setup.exercise.tasks = {geometry::Task::site};
+    const auto answers =
+        geometry::right_answers(models::exercise_head(setup).head, setup.the_case, setup.exercise);
+    const auto off_by = [&](double mm) {
+      return tests::attempt_with(answers, [&](const geometry::Step&, const auto&) {
+        return tests::Slip{{mm, 0}};
+      });
+    };
+    std::vector<std::filesystem::path> files;
+    std::vector<double> off;
+    for (int i = 1; i <= 5; ++i) {
+      const models::ExerciseResult result{setup, "", {off_by(40), off_by(3.0 * i)}};
+      off.push_back(geometry::score(answers, result.attempts.back()).pulse->off.mm);
+      files.push_back(folder.path / (std::to_string(i) + ".json"));
+      models::write_result(files.back(), result);
+    }
+    std::sort(off.begin(), off.end());
+    const viewer::ClassResults results = viewer::class_results(files);
+    const std::string pdf = folder.file("class.pdf");
+    std::ofstream(pdf, std::ios::binary)
+        << viewer::class_pdf(results, viewer::class_picture(results, {}), {}, viewer::Paper::a4);
+    const std::string text =
+        std::regex_replace(by_poppler(folder, "pdftotext", pdf), std::regex("\\s+"), " ");
+    INFO(text);
+    const auto length = [](double mm) { return geometry::to_text(geometry::number(mm, 1)); };
+    CHECK_THAT(text, Catch::Contains("Pulse at the end, of 5: half within " + length(off[2])));
+    CHECK_THAT(text, Catch::Contains("a quarter within " + length(off[1])));
+    CHECK_THAT(text, Catch::Contains("three quarters within " + length(off[3])));
+    const bool left = side == geometry::Side::left;
+    CHECK_THAT(text, Catch::Contains(left ? "left side" : "right side"));
+    CHECK_THAT(text, !Catch::Contains(left ? "right side" : "left side"));
+  }
 }
 
 TEST_CASE("every trainee's pulse is a disc of its own on the class's head") {
