@@ -140,6 +140,7 @@ TEST_CASE("a result cut short anywhere is refused in a sentence", "[slow]") {
 
 TEST_CASE("scores as a table have one line a step and one for the pulse", "[slow]") {
   models::TraineeScores trainee{"anna.json", "RL", {score_of(one_result())}};
+  trainee.attempts[0].steps[1].misread_mm = -4.23;  // known only where a tape lay
   const std::string csv = models::score_csv({trainee, {"ben.json", "", {}}});
   CHECK(models::own_format(csv) == "scalpmark-csv");
   const models::CsvTable table = models::read_csv(csv, "scores");
