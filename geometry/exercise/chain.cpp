@@ -156,8 +156,8 @@ struct Chain::Parts {
   [[nodiscard]] SurfacePoint spot(const GridPosition& spot) {
     const Case& c = answers.the_case;
     if (spot == GridPosition{}) {
+      if (c.search.grid_on == GridOn::pulse_points) return mark({Task::start, 0});
       const SurfacePoint start = mark({Task::start, 0});
-      if (c.search.grid_on == GridOn::pulse_points) return start;
       const auto edge = mark_of(head(), c.coil, c.search.drawn_by, pose_at(head(), c.coil, c.side, start),
                                 start, front_edge(c.coil));
       if (!edge) throw NoAnswer{};

@@ -19,6 +19,7 @@
 #include "viewer/stage/drawing/legend.h"
 #include "viewer/stage/drawing/overlay.h"
 #include "viewer/stage/drawing/part_drawing.h"
+#include "viewer/stage/drawing/remarks.h"
 #include "viewer/stage/things/things.h"
 #include "viewer/words/words.h"
 
@@ -140,10 +141,9 @@ struct Stage::Parts {
     const Pixel column{stage_margin_px * s, free.top + 4 * s};
     const double numbers_end =
         around.numbers ? draw_numbers(overlay, sight, *around.numbers, column, taken) : column.y;
-    draw_remarks(
-        overlay, sight, around.remarks,
-        {column.x, numbers_end + 10 * s, column.x + (column_px - 2 * stage_margin_px) * s, free.bottom},
-        taken);
+    const double column_end = column.x + (column_px - 2 * stage_margin_px) * s;
+    draw_remarks(overlay, sight, around.remarks, {column.x, numbers_end + 10 * s, column_end, free.bottom},
+                 taken);
     draw_legend(overlay, sight, around.legend, {stage_margin_px * s, free.bottom - 4 * s}, taken);
     if (around.gap_scale)
       draw_gap_scale(overlay, *around.gap_scale,

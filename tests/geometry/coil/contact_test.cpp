@@ -118,7 +118,7 @@ TEST_CASE("an angled coil rests on its wings, its centre clear, as the closed fo
   }
 }
 
-TEST_CASE("an angled coil laid askew rests on one wing; rocked back it would rest on both") {
+TEST_CASE("an angled coil laid askew rests on one wing, rocked back it would rest on both") {
   const LaidPose flat = on_top(ball_mm);
   const CoilPose askew = tilted(flat.pose, {4, 0});
   LaidPose p = flat;
@@ -224,7 +224,7 @@ TEST_CASE("the gap under the middle of each wing as the closed form on a sphere 
   CHECK(*c.wings[1].centre_mm == Approx(ball_mm - std::sqrt(ball_mm * ball_mm - 1000)).margin(0.03));
 }
 
-TEST_CASE("a cap that has no room is said to be pressed; a lift makes room", "[slow]") {
+TEST_CASE("a cap that has no room is said to be pressed, a lift makes room", "[slow]") {
   CoilSetup c = with(flat_disc());
   ContactOptions options;
   options.cap_mm = 4;

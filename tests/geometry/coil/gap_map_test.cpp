@@ -78,7 +78,7 @@ TEST_CASE("past the head there is no map, and none hangs from its side", "[slow]
                 .norm() < 18.001);
 }
 
-TEST_CASE("where a part hangs lower than another, the gap is to the lower one; added lift widens all",
+TEST_CASE("where a part hangs lower than another, the gap is to the lower one, added lift widens all",
           "[slow]") {
   CoilSetup c = with_disc(50);
   c.model.parts.push_back({"handle", {{-15, -120}, {15, -120}, {15, -20}, {-15, -20}}, 12, 40});

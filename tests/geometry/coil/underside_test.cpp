@@ -96,7 +96,7 @@ TEST_CASE("a part without an outline has no underside") {
 }
 
 TEST_CASE(
-    "the lowest piece over a place counts, walls apart; beside the coil and in its hole there is none") {
+    "the lowest piece over a place counts, walls apart, beside the coil and in its hole there is none") {
   const auto pieces =
       undersides(coil_of({{"casing", with_hole(), 3, 12}, {"handle", rectangle(20, -30, 90, 30), 1, 30}}));
   CHECK(lowest_over(pieces, {-30, 20}).value() == Approx(3));

@@ -34,7 +34,7 @@ TEST_CASE("a lost mark's note says the great circles of a sphere, to the whole m
 }
 
 TEST_CASE(
-    "looked for from the right points, the mark is where it was; from others, where the tapes fit best") {
+    "looked for from the right points, the mark is where it was, from others, where the tapes fit best") {
   const Surface& skin = ball().skin();
   const SurfacePoint at = skin.closest(90 * Vector3d(-0.5, 0.5, 0.7).normalized());
   const LostMark mark = lost_mark(skin, own_ends(), at);

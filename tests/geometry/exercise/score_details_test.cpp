@@ -52,7 +52,7 @@ TEST_CASE("the tape around the head is measured closed when it is asked what was
 }
 
 TEST_CASE(
-    "what the exercise does not ask for leads to no pulse; given marks have a wanted place of their own") {
+    "what the exercise does not ask for leads to no pulse, given marks have a wanted place of their own") {
   Exercise exercise;
   exercise.tasks = {Task::three_tapes, Task::coil_on_given_marks};
   const RightAnswers answers = right_answers(coarse_lop(), usual_case(), exercise);

@@ -203,7 +203,7 @@ TEST_CASE("a step that was skipped is no error, and what follows goes by where i
   CHECK_FALSE(score(answers, {}).pulse);
 }
 
-TEST_CASE("what the exercise does not ask for was done right by someone else; what comes after goes on") {
+TEST_CASE("what the exercise does not ask for was done right by someone else, what comes after goes on") {
   Exercise exercise;
   exercise.tasks = {Task::vertex, Task::site};
   const RightAnswers answers = right_answers(coarse_lop(), usual_case(), exercise);

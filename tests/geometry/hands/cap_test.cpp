@@ -300,7 +300,7 @@ TEST_CASE("brim heights that make no sense are refused in a sentence") {
   CHECK_THROWS_AS(cap_on(ball(), std::nan("")), GeometryError);
 }
 
-TEST_CASE("a cap that sits as it should leaves the pulse where it is planned; a slid one takes it along",
+TEST_CASE("a cap that sits as it should leaves the pulse where it is planned, a slid one takes it along",
           "[slow]") {
   for (const Side side : {Side::left, Side::right}) {
     Case c;

@@ -26,7 +26,7 @@ TEST_CASE("a head scaled to its tapes measures what was entered, within a tenth 
   }
 }
 
-TEST_CASE("one tape scales all axes alike; two leave the third to follow") {
+TEST_CASE("one tape scales all axes alike, two leave the third to follow") {
   const TapeMeasures own = base().tapes();
   const ScaledHead one = scale_to_tapes(base(), {own.nasion_inion_mm * 1.05, {}, {}});
   CHECK((one.factors - Eigen::Vector3d::Constant(1.05)).norm() < 1e-6);

@@ -15,7 +15,7 @@ TEST_CASE("short names of gyri are spelt out, with the side first") {
   CHECK(names[2].empty());
 }
 
-TEST_CASE("a region nobody has spelt out keeps its words; text without regions is refused") {
+TEST_CASE("a region nobody has spelt out keeps its words, text without regions is refused") {
   CHECK(gyrus_names("3 Some_New_Part_L 1", "x")[3] == "left Some New Part");
   CHECK(gyrus_names("rubbish\n300 Too_Far 1\n-1 Neither 2\n5 Cuneus_R 1\n", "x")[5] == "right cuneus");
   CHECK_THROWS_AS(gyrus_names("", "x"), scalpmark::models::ModelError);

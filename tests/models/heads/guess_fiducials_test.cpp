@@ -65,7 +65,7 @@ TEST_CASE("on three lopsided heads, tilted and lying, the guess lands within 15 
   }
 }
 
-TEST_CASE("a ball is no head; its points are not guessed", "[slow]") {
+TEST_CASE("a ball is no head, its points are not guessed", "[slow]") {
   CHECK_THROWS_AS(geometry::guess_fiducials(models::generic_head(), tests::sphere(400, 4)),
                   geometry::GeometryError);
 }

@@ -202,7 +202,7 @@ TEST_CASE("check says how the cap sits by its brim, without the marks or with th
   check_one_sentence(none.err);
 }
 
-TEST_CASE("check's tapes that cannot be understood are called by name; tapes of no mark are refused") {
+TEST_CASE("check's tapes that cannot be understood are called by name, tapes of no mark are refused") {
   const Folder folder;
   for (const char* marks :
        {"", "--site vertex=83", "--site vertex=83,ear=20", "--site vertex=83,vertex=84",

@@ -70,7 +70,7 @@ TEST_CASE("a label that may go far stands beside the head, with a line back to i
 }
 
 TEST_CASE(
-    "no label covers a symbol; close by it is nearer to its own, with a line it keeps clear of the others") {
+    "no label covers a symbol, close by it is nearer to its own, with a line it keeps clear of the others") {
   std::mt19937 random(11);
   std::uniform_real_distribution<double> x(40, 760), y(40, 560);
   int near = 0, far = 0;

@@ -41,7 +41,7 @@ TEST_CASE("only what is shown is in the scene") {
   }
 }
 
-TEST_CASE("of landmarks those named are shown, and the tragi; another system's stand in for the plan's") {
+TEST_CASE("of landmarks those named are shown, and the tragi, another system's stand in for the plan's") {
   const geometry::Case c = case_of(geometry::Side::left, MarkRule::tape, "figure-8-70");
   const geometry::Plan plan = plan_of(c);
   Shown shown;

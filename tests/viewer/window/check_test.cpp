@@ -15,7 +15,7 @@ void click_at(MainWindow& w, const Eigen::Vector3d& at) {
 
 }  // namespace
 
-TEST_CASE("today's marks clicked where the plan has them pass; the site clicked 2 cm back does not") {
+TEST_CASE("today's marks clicked where the plan has them pass, the site clicked 2 cm back does not") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   w.worksheet().go_to(Worksheet::check_index);

@@ -64,7 +64,7 @@ TEST_CASE("what cannot be opened or saved is said in one sentence and changes no
   CHECK(w.notice_text().endsWith("."));
 }
 
-TEST_CASE("leaving with unsaved changes asks; keeping at it keeps everything") {
+TEST_CASE("leaving with unsaved changes asks, keeping at it keeps everything") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   int asked = 0;

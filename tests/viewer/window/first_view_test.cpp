@@ -30,7 +30,7 @@ TEST_CASE("a new head is shown with its plan before its tape distances are worke
   CHECK_FALSE(w.session().history().can_undo());  // the two views of the head were one edit
 }
 
-TEST_CASE("tape distances given up are left out until they are asked for; the plan stays in use") {
+TEST_CASE("tape distances given up are left out until they are asked for, the plan stays in use") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   bool given_up = false;

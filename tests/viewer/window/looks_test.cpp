@@ -31,7 +31,7 @@ TEST_CASE("a window and its frame fit on the screen, and come back where and as 
   CHECK(again.size() == QSize(1010, 700));
 }
 
-TEST_CASE("letters have three sizes; the screen's own is taken until one is chosen, and nothing is cut") {
+TEST_CASE("letters have three sizes, the screen's own is taken until one is chosen, and nothing is cut") {
   CHECK(usual_type_size(96) == TypeSize::usual);
   CHECK(usual_type_size(120) == TypeSize::large);    // 125 %
   CHECK(usual_type_size(144) == TypeSize::largest);  // 150 %
@@ -54,7 +54,7 @@ TEST_CASE("letters have three sizes; the screen's own is taken until one is chos
   CHECK(w.worksheet().width() == width);
 }
 
-TEST_CASE("projected, Teach and Check are the head, what it is about, and large letters; Esc ends it") {
+TEST_CASE("projected, Teach and Check are the head, what it is about, and large letters, Esc ends it") {
   OpenedWindow opened;
   MainWindow& w = opened.window;
   const QSize size = GENERATE(QSize(1280, 800), QSize(960, 620));

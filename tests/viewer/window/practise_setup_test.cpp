@@ -147,7 +147,7 @@ TEST_CASE("the case's own head is the worksheet's, after an exercise on a drawn 
   CHECK(done_on.nasion_inion_mm == Approx(own.nasion_inion_mm).margin(0.01));
 }
 
-TEST_CASE("what is not chosen in an exercise is the case's as it is now; what is chosen stays") {
+TEST_CASE("what is not chosen in an exercise is the case's as it is now, what is chosen stays") {
   Trainer trainer;
   trainer.setup().number()->setValue(55);
   trainer.ask_for({Task::site});

@@ -32,7 +32,7 @@ struct Started {
 
 }  // namespace
 
-TEST_CASE("a first start offers the demo case, a new one and a file; none is begun before one is chosen") {
+TEST_CASE("a first start offers the demo case, a new one and a file, none is begun before one is chosen") {
   Started started;
   MainWindow& w = *started.window;
   REQUIRE(w.start_page().isVisible());

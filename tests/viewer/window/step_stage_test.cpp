@@ -22,7 +22,7 @@ bool any_begins(const std::vector<std::string>& texts, const std::string& begins
 
 }  // namespace
 
-TEST_CASE("Site names site, hotspot and the mark to lay by; another site when it is picked in the list") {
+TEST_CASE("Site names site, hotspot and the mark to lay by, another site when it is picked in the list") {
   for (const bool left : {true, false}) {
     OpenedWindow opened;
     MainWindow& w = opened.window;
@@ -44,7 +44,7 @@ TEST_CASE("Site names site, hotspot and the mark to lay by; another site when it
 }
 
 TEST_CASE(
-    "Measure shows the three tapes and no line of a later step; Save what its numbers are measured from") {
+    "Measure shows the three tapes and no line of a later step, Save what its numbers are measured from") {
   OpenedWindow opened;
   const Worksheet& sheet = opened.window.worksheet();
   CHECK(sheet.step(Worksheet::measure_index)->stage_content({}).shown.lines ==

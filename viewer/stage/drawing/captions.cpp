@@ -221,41 +221,4 @@ void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& 
     at_rims(words(Words::tr("Front")), words(Words::tr("Back")));
 }
 
-void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines, const Box& place,
-                  std::vector<Caption>& taken) {
-  if (lines.empty()) return;
-  struct Row {
-    std::string text;
-    TextStyle style;
-    TextSize size;
-    double above;
-  };
-  std::vector<Row> rows;
-  std::string all;
-  double height = 0, widest = 0;
-  for (size_t i = 0; i < lines.size(); ++i) {
-    const bool heading = lines[i].weight == Remark::Weight::heading,
-               quiet = lines[i].weight == Remark::Weight::quiet;
-    double above = heading && i > 0 ? 8 * sight.scale : 2 * sight.scale;
-    const TextStyle style{quiet ? 13.0 : 14.0, heading, quiet ? palette::quiet_text : palette::text, false};
-    for (const auto& line : wrapped(overlay, lines[i].text, style, place.width())) {
-      const TextSize size = overlay.measure(line, style);
-      rows.push_back({line, style, size, rows.empty() ? 0 : above});
-      height += size.height + rows.back().above;
-      widest = std::max(widest, size.width);
-      above = 2 * sight.scale;
-    }
-    all += (all.empty() ? "" : "; ") + lines[i].text;
-  }
-  // Where they would reach into what stands under them, they close up.
-  const bool close_up = height > place.height();
-  double y = place.top;
-  for (const Row& row : rows) {
-    y += close_up ? 0 : row.above;
-    overlay.text(row.text, {place.left, y}, row.style);
-    y += row.size.height;
-  }
-  taken.push_back({all, {place.left, place.top, place.left + widest, y}});
-}
-
 }  // namespace scalpmark::viewer

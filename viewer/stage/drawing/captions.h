@@ -41,9 +41,4 @@ void draw_caution(Overlay& overlay, const Sight& sight, const std::string& cauti
 void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& axes, const Box& stage,
                 const Coverage& busy, std::vector<Caption>& taken);
 
-/// Lines under each other, the first bold and the last quiet, in that place: no wider, and closed up where
-/// they would be higher.
-void draw_remarks(Overlay& overlay, const Sight& sight, const std::vector<Remark>& lines, const Box& place,
-                  std::vector<Caption>& taken);
-
 }  // namespace scalpmark::viewer

@@ -28,7 +28,8 @@ Foot::Foot(QWidget* parent) : QWidget(parent) {
   row->addWidget(status_, 1);
   row->addWidget(back_);
   connect(back_, &QPushButton::clicked, this, &Foot::back_wanted);
-  // The stage keeps its height, whether the button is there or not: it appears under the hand that drags.
+  // The stage keeps its height, whether the button is there or not: it appears under the hand that drags. Its
+  // width is the line's until then.
   QSizePolicy keeps = back_->sizePolicy();
   keeps.setRetainSizeWhenHidden(true);
   back_->setSizePolicy(keeps);
@@ -62,6 +63,7 @@ void Foot::resizeEvent(QResizeEvent* event) {
 void Foot::show_hand(bool in_hand, bool to_start) {
   in_hand_->setVisible(in_hand);
   back_->setText(to_start ? tr("Back to the start") : tr("Back to the site"));
+  back_->setMaximumWidth(in_hand ? QWIDGETSIZE_MAX : 0);
   back_->setVisible(in_hand);
   layout()->activate();
   fit();

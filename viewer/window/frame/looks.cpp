@@ -44,8 +44,8 @@ Looks::Looks(Settings& settings, Menus& menus, Worksheet& worksheet, StageView& 
   });
 }
 
-TypeSize Looks::type_size() const {
-  if (settings_.type_size) return *settings_.type_size;
+TypeSize type_size_of(const Settings& settings) {
+  if (settings.type_size) return *settings.type_size;
   const QScreen* screen = QGuiApplication::primaryScreen();
   return screen ? usual_type_size(screen->logicalDotsPerInch()) : TypeSize::usual;
 }

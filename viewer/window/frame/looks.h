@@ -9,6 +9,9 @@
 
 namespace scalpmark::window {
 
+/// The size of letters that was chosen, or what suits the screen.
+[[nodiscard]] TypeSize type_size_of(const Settings& settings);
+
 /// How the window looks, as it was chosen and is remembered: theme, size of letters, movement. And, for the
 /// moment only, whether it is projected.
 class Looks : public QObject {
@@ -18,7 +21,7 @@ public:
 
   /// As it was remembered, or as suits the screen.
   void apply();
-  [[nodiscard]] TypeSize type_size() const;
+  [[nodiscard]] TypeSize type_size() const { return type_size_of(settings_); }
   [[nodiscard]] bool is_projected() const { return projected_; }
   /// Times the stage's usual letters: in a lesson and on a wall they are read from further away.
   [[nodiscard]] double stage_factor(bool lesson, bool on_wall) const;

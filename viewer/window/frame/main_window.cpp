@@ -12,6 +12,7 @@
 #include <utility>
 
 #include "models/files/own_files.h"
+#include "viewer/window/frame/theme.h"
 
 namespace scalpmark::window {
 
@@ -32,6 +33,7 @@ MainWindow::MainWindow(QWidget* parent)
   setAcceptDrops(true);
   resize(1280, 800);
   setMinimumSize(960, 620);
+  apply_theme(*qApp, settings_.dark, type_size_of(settings_));  // what is built afterwards is styled once
   build();
   connect_session();
   connect_worksheet();

@@ -117,11 +117,33 @@ QString scaled(const QString& sheet, double factor) {
   return out + sheet.mid(from);
 }
 
+QString sheet_of(const Colours& c, bool dark, TypeSize type) {
+  QString sheet = QString::fromLatin1(style_sheet);
+  const std::pair<const char*, const char*> names[]{
+      {"TICK", dark ? ":/window/tick_dark.xpm" : ":/window/tick_light.xpm"},
+      {"ONACC", c.on_accent},
+      {"GROUND", c.ground},
+      {"PAGE", c.page},
+      {"STEP", c.step},
+      {"LINE", c.line},
+      {"QUIET", c.quiet},
+      {"FIELD", c.field},
+      {"ACCENT", c.accent},
+      {"PROBLEM", c.problem},
+      {"NOTE", c.note},
+      {"GOOD", c.good},
+      {"TEXT", c.text}};
+  for (const auto& [name, colour] : names) sheet.replace(QLatin1String(name), QLatin1String(colour));
+  return scaled(sheet, factor_of(type));
+}
+
 }  // namespace
 
 void apply_theme(QApplication& app, bool dark, TypeSize type) {
   load_pictures();
   const Colours& c = dark ? dim : light;
+  const QString sheet = sheet_of(c, dark, type);
+  if (app.styleSheet() == sheet) return;  // or Qt styles every widget there is anew
   app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   QPalette p;
   const auto set = [&](QPalette::ColorRole role, const char* colour) {
@@ -143,24 +165,7 @@ void apply_theme(QApplication& app, bool dark, TypeSize type) {
   for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
     p.setColor(QPalette::Disabled, role, QColor(QLatin1String(c.quiet)));
   app.setPalette(p);
-
-  QString sheet = QString::fromLatin1(style_sheet);
-  const std::pair<const char*, const char*> names[]{
-      {"TICK", dark ? ":/window/tick_dark.xpm" : ":/window/tick_light.xpm"},
-      {"ONACC", c.on_accent},
-      {"GROUND", c.ground},
-      {"PAGE", c.page},
-      {"STEP", c.step},
-      {"LINE", c.line},
-      {"QUIET", c.quiet},
-      {"FIELD", c.field},
-      {"ACCENT", c.accent},
-      {"PROBLEM", c.problem},
-      {"NOTE", c.note},
-      {"GOOD", c.good},
-      {"TEXT", c.text}};
-  for (const auto& [name, colour] : names) sheet.replace(QLatin1String(name), QLatin1String(colour));
-  app.setStyleSheet(scaled(sheet, factor_of(type)));
+  app.setStyleSheet(sheet);
 }
 
 }  // namespace scalpmark::window
