@@ -19,14 +19,14 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::string_view prefix = ".scalpmark-", suffix = ".part";
+constexpr std::string_view part_prefix = ".scalpmark-", part_suffix = ".part";
 constexpr int most_names = 100;
 
 /// Several threads and programs may write at once; each takes a name of its own.
 std::string next_name() {
   static std::atomic<unsigned> counter{0};
-  return std::string(prefix) + std::to_string(::getpid()) + "-" + std::to_string(counter++) +
-         std::string(suffix);
+  return std::string(part_prefix) + std::to_string(::getpid()) + "-" + std::to_string(counter++) +
+         std::string(part_suffix);
 }
 
 }  // namespace
@@ -139,7 +139,7 @@ void clear_left_over_parts(const fs::path& folder) noexcept {
     std::error_code error;
     for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
       const std::string name = at->path().filename().string();
-      if (name.starts_with(prefix) && name.ends_with(suffix)) parts.push_back(at->path());
+      if (name.starts_with(part_prefix) && name.ends_with(part_suffix)) parts.push_back(at->path());
     }
     for (const fs::path& part : parts) {
       const int descriptor = ::open(part.c_str(), O_WRONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK);

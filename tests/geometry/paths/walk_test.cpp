@@ -5,17 +5,18 @@
 #include <cmath>
 #include <limits>
 
+#include "geometry/base/angles.h"
 #include "geometry/base/error.h"
 #include "tests/support/shapes.h"
 
 using namespace scalpmark;
 using Eigen::Vector3d;
+using geometry::pi;
 using geometry::SurfacePoint;
 
 namespace {
 
 constexpr double sphere_mm = 90;
-constexpr double pi = 3.14159265358979323846;
 
 /// Where a great circle of that arc ends (closed form).
 Vector3d great_circle(const Vector3d& from, const Vector3d& towards, double arc_mm) {

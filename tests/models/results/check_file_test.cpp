@@ -46,9 +46,10 @@ TEST_CASE(
   CHECK(json["site"]["places"].size() == 1);
   CHECK(json["site"]["taken"] == 0);
   CHECK(json["site"]["nearest_to_plan"] == false);
-  for (int k = 0; k < 3; ++k) {
-    CHECK(json["site"]["places"][0]["at"][k].get<double>() == Approx(t.pulse[k]).margin(0.1));
-    CHECK(json["pulse"][k].get<double>() == Approx(t.pulse[k]).margin(0.2));
+  for (std::size_t k = 0; k < 3; ++k) {
+    const double pulse = t.pulse[static_cast<Eigen::Index>(k)];
+    CHECK(json["site"]["places"][0]["at"][k].get<double>() == Approx(pulse).margin(0.1));
+    CHECK(json["pulse"][k].get<double>() == Approx(pulse).margin(0.2));
   }
   CHECK(json["pulse_off_mm"].get<double>() < 0.2);
   CHECK(json["angle_deg"].get<double>() == Approx(45).margin(0.2));

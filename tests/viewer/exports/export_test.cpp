@@ -39,7 +39,7 @@ ExportedCase solved_case(models::CaseFile file) {
   return {std::move(file), std::move(head), std::move(plan)};
 }
 
-models::CaseFile bench_case() {
+models::CaseFile worked_case() {
   return models::read_case(SCALPMARK_SOURCE_DIR "/models/demo/bench-head.json");
 }
 
@@ -142,7 +142,7 @@ void check_printable(const std::string& said) {
 TEST_CASE("reading an export back gives the same plan within a tenth of a millimetre, whatever the format") {
   const Folder folder;
   const models::CaseFile scan = models::read_case(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json");
-  for (const models::CaseFile& file : {bench_case(), odd_case(), scan}) {
+  for (const models::CaseFile& file : {worked_case(), odd_case(), scan}) {
     const ExportedCase solved = solved_case(file);
     for (const auto format : {ExportFormat::glb, ExportFormat::ply, ExportFormat::stl}) {
       const Eigen::Matrix3d to_file = frame_of(solved.head.axes(), format);
@@ -158,7 +158,7 @@ TEST_CASE("reading an export back gives the same plan within a tenth of a millim
 TEST_CASE("a print is one closed skin at true size by admesh, whole and cut flat above the brow") {
   const Folder folder;
   const models::CaseFile scan = models::read_case(SCALPMARK_SOURCE_DIR "/models/demo/template-mri.json");
-  for (const models::CaseFile& file : {bench_case(), odd_case(), scan}) {
+  for (const models::CaseFile& file : {worked_case(), odd_case(), scan}) {
     const ExportedCase solved = solved_case(file);
     for (const bool above_brow : {false, true}) {
       const std::string said = admesh(folder, written(folder, solved, ExportFormat::stl, above_brow));
@@ -182,7 +182,7 @@ TEST_CASE("a GLB is valid by the Khronos validator, and its nodes have the names
   INFO("scripts/reference-data fetches the validator");
   REQUIRE(std::filesystem::exists(modules + "/gltf-validator"));
   const Folder folder;
-  for (const models::CaseFile& file : {bench_case(), odd_case()}) {
+  for (const models::CaseFile& file : {worked_case(), odd_case()}) {
     const ExportedCase solved = solved_case(file);
     const std::string glb = written(folder, solved, ExportFormat::glb);
     const int status = std::system(("node '" SCALPMARK_SOURCE_DIR "/tests/npm/validate.js' '" + modules +
@@ -210,14 +210,14 @@ TEST_CASE("a GLB is valid by the Khronos validator, and its nodes have the names
 
 TEST_CASE("every export is known for one of ours, and for no other kind") {
   const Folder folder;
-  const ExportedCase solved = solved_case(bench_case());
+  const ExportedCase solved = solved_case(worked_case());
   for (const auto format : {ExportFormat::glb, ExportFormat::ply, ExportFormat::stl})
     CHECK(models::own_format_of(written(folder, solved, format)) == models::own_format_of(format));
 }
 
 TEST_CASE("a mark in a PLY has the colour the stage gives it") {
   const Folder folder;
-  const ExportedCase solved = solved_case(bench_case());
+  const ExportedCase solved = solved_case(worked_case());
   const std::string bytes = slurp(written(folder, solved, ExportFormat::ply));
   const std::string header = bytes.substr(0, bytes.find("end_header\n") + 11);
   INFO(header);

@@ -48,7 +48,7 @@ TEST_CASE("the cap lies over the skin as far as its brim, its arrow from the bri
   REQUIRE(part.lines.size() == 4);  // brim, arrow, two barbs
   for (const auto& p : part.lines[0].points) CHECK(std::abs(cap.brim.height(p)) < 1e-6);
   CHECK((part.lines[1].points.front() - cap.front_at).norm() < 0.1);
-  for (const size_t line : {1, 2, 3})
+  for (const size_t line : {1U, 2U, 3U})
     CHECK((part.lines[line].points.back() - plan.fiducials.nasion).norm() < 0.1);
   REQUIRE(scene.around.legend.size() == 1);
   CHECK(scene.around.legend.front().role == Role::cap);

@@ -7,14 +7,13 @@
 #include <vtkOpenGLState.h>
 
 #include "viewer/stage/drawing/nearest_layer.h"
+#include "viewer/stage/drawing/opengl_numbers.h"
 
 namespace scalpmark::viewer {
 
 vtkStandardNewMacro(BlendingRenderer)
 
 namespace {
-
-constexpr unsigned depth_test = 0x0B71;  // OpenGL's own number (Khronos registry, gl.xml)
 
 bool is_opaque_body(vtkProp* prop) {
   auto* body = NearestLayerActor::SafeDownCast(prop);
@@ -45,7 +44,7 @@ void BlendingRenderer::Clear() {
   if (keeps_bodies_ && window != nullptr && bodies_.put_back(*window, bodies_and_view())) {
     put_back_ = true;
     vtkOpenGLState* state = GetState();  // as VTK leaves it when it has cleared all
-    state->vtkglEnable(depth_test);
+    state->vtkglEnable(opengl::depth_test);
     state->vtkglColorMask(1, 1, 1, 1);
     state->vtkglDepthMask(1);
     return;

@@ -5,16 +5,11 @@
 #include <vtkOpenGLRenderer.h>
 #include <vtkOpenGLState.h>
 
+#include "viewer/stage/drawing/opengl_numbers.h"
+
 namespace scalpmark::viewer {
 
 vtkStandardNewMacro(ThroughSkinActor)
-
-namespace {
-
-// OpenGL's own numbers (Khronos registry, gl.xml).
-constexpr unsigned depth_test = 0x0B71, blend = 0x0BE2;
-
-}  // namespace
 
 ThroughSkinActor::ThroughSkinActor() {
   ForceOpaqueOn();
@@ -24,12 +19,12 @@ void ThroughSkinActor::Render(vtkRenderer* renderer, vtkMapper* mapper) {
   auto* drawn_by = vtkOpenGLRenderer::SafeDownCast(renderer);
   if (drawn_by == nullptr) return;
   vtkOpenGLState* state = drawn_by->GetState();
-  const bool blended = state->GetEnumState(blend);
-  state->vtkglDisable(depth_test);
-  state->vtkglEnable(blend);
+  const bool blended = state->GetEnumState(opengl::blend);
+  state->vtkglDisable(opengl::depth_test);
+  state->vtkglEnable(opengl::blend);
   vtkOpenGLActor::Render(renderer, mapper);
-  state->vtkglEnable(depth_test);
-  if (!blended) state->vtkglDisable(blend);
+  state->vtkglEnable(opengl::depth_test);
+  if (!blended) state->vtkglDisable(opengl::blend);
 }
 
 }  // namespace scalpmark::viewer
