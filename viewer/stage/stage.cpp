@@ -20,6 +20,7 @@
 #include "viewer/stage/drawing/overlay.h"
 #include "viewer/stage/drawing/part_drawing.h"
 #include "viewer/stage/drawing/remarks.h"
+#include "viewer/stage/drawing/stage_room.h"
 #include "viewer/stage/things/things.h"
 #include "viewer/words/words.h"
 
@@ -31,8 +32,6 @@ namespace {
 
 /// A view takes in the skin from this far below the tragi up; necks and shoulders may be cut.
 constexpr double below_tragi_mm = 85;
-/// The column for numbers and legend, and the margin, pixels of a picture 800 high.
-constexpr double column_px = 268, stage_margin_px = 14;
 /// Text is no smaller than 13 pixels: sizes stop shrinking here.
 constexpr double smallest_scale = 1;
 constexpr double usual_width_px = 1200, usual_height_px = 800;
@@ -84,28 +83,13 @@ struct Stage::Parts {
   Sight sight;
   std::vector<PlacedLabel> labels;
   std::vector<Caption> taken;
+  std::optional<Box> covered;
   Coverage head_in_picture, busy;  ///< the head alone; with the coil
 
   [[nodiscard]] BodyDrawing* skin() const {
     for (size_t i = 0; i < drawings.size(); ++i)
       if (scene->parts[i].thing == Thing::skin) return drawings[i]->body();
     return nullptr;
-  }
-
-  [[nodiscard]] double caution_share(int width, int height, double scale) {
-    return fitting_caution_share(overlay, scene->around.caution, scene->around.caution_share, width, height,
-                                 scale);
-  }
-
-  /// The part of the picture that is the head's.
-  [[nodiscard]] Box free_box(int width, int height, double scale) {
-    const Surroundings& around = scene->around;
-    return {around.with_column ? column_px * scale : stage_margin_px * scale,
-            (around.title ? title_px : stage_margin_px) * scale, width - stage_margin_px * scale,
-            height - (around.caution.empty()
-                          ? stage_margin_px * scale
-                          : caution_height(overlay, around.caution, caution_share(width, height, scale),
-                                           width, scale))};
   }
 
   void show_parts() {
@@ -131,13 +115,13 @@ struct Stage::Parts {
     return coverage;
   }
 
-  void draw_around(const Box& free) {
-    const Surroundings& around = scene->around;
+  void draw_around(const Surroundings& around, const Box& free) {
     const double s = sight.scale;
     if (around.title) draw_title(overlay, sight, *around.title, scene->axes, taken);
     if (!around.headline.empty()) draw_headline(overlay, sight, around.headline, free, taken);
     if (!around.caution.empty())
-      draw_caution(overlay, sight, around.caution, caution_share(sight.width_px, sight.height_px, s), taken);
+      draw_caution(overlay, sight, around.caution,
+                   caution_share_of(overlay, around, sight.width_px, sight.height_px, s), taken);
     const Pixel column{stage_margin_px * s, free.top + 4 * s};
     const double numbers_end =
         around.numbers ? draw_numbers(overlay, sight, *around.numbers, column, taken) : column.y;
@@ -285,6 +269,13 @@ void Stage::set_pixel_ratio(double ratio) {
   parts_->changed = true;
 }
 
+bool Stage::set_covered(const std::optional<Box>& part) {
+  const bool fresh = part != parts_->covered;
+  parts_->covered = part;
+  parts_->changed = parts_->changed || fresh;
+  return fresh;
+}
+
 void Stage::set_thin_skin(const std::optional<geometry::Surface>& thin) {
   parts_->thin = thin;
   if (BodyDrawing* skin = parts_->skin()) skin->set_thin(thin);
@@ -306,7 +297,8 @@ void Stage::look(const Gaze& gaze) {
   if (!p.scene) return;
   const int* size = renderer_->GetRenderWindow()->GetSize();
   const int width = std::max(1, size[0]), height = std::max(1, size[1]);
-  const Box free = p.free_box(width, height, scale_of(width, height, p.pixel_ratio));
+  const double scale = scale_of(width, height, p.pixel_ratio);
+  const Box free = room_for_head(p.overlay, with_room(p.scene->around, width, scale), width, height, scale);
   const geometry::HeadAxes& axes = p.scene->axes;
   const Vector3d right = gaze.up.cross(gaze.toward_eye);
   Eigen::Vector2d low = Eigen::Vector2d::Constant(std::numeric_limits<double>::infinity()), high = -low;
@@ -348,8 +340,10 @@ void Stage::refresh() {
   for (size_t i = 0; i < p.drawings.size(); ++i) p.drawings[i]->draw(p.scene->parts[i], p.scene->skin, s);
   p.overlay.begin(s);
   p.taken.clear();
-  const Box free = p.free_box(s.width_px, s.height_px, s.scale);
-  p.draw_around(free);
+  if (p.covered) p.taken.push_back({"", *p.covered});
+  const Surroundings around = with_room(p.scene->around, s.width_px, s.scale);
+  const Box free = room_for_head(p.overlay, around, s.width_px, s.height_px, s.scale);
+  p.draw_around(around, free);
   p.draw_labels(free);
   p.overlay.done();
 }

@@ -42,6 +42,9 @@ public:
   /// is averaged down afterwards.
   void set_pixel_ratio(double ratio);
 
+  /// What lies over the picture: nothing is written there. Says whether that is new.
+  bool set_covered(const std::optional<Box>& part);
+
   /// A thinner mesh of the head to be drawn while something moves (skin_mesh.h); nothing: the head itself.
   void set_thin_skin(const std::optional<geometry::Surface>& thin);
   void set_moving(bool moving);

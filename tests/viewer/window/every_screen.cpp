@@ -49,7 +49,11 @@ void field(OpenedWindow& opened, const Look& look) {
     w.stage().look(view);
     look(name);
   }
+  w.set_mode(Mode::check);
+  look("field-brain-check");
   w.set_skin_opacity(1);
+  look("field-check");
+  w.set_mode(Mode::worksheet);
   w.set_field(false);
 }
 

@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include "tests/viewer/window/in_german.h"
 #include "tests/viewer/window/opened_window.h"
 
 using namespace scalpmark;
@@ -97,7 +98,8 @@ TEST_CASE("a lesson changes sides on the spot, and undo takes that back") {
   CHECK(w.teach().bar().caption().contains("left ear"));
 }
 
-TEST_CASE("a lesson's titles are whole in the smallest window, in every step") {
+TEST_CASE("a lesson's titles are whole in the smallest window, in every step, in either language") {
+  const InGerman german(GENERATE(false, true));
   OpenedWindow opened;
   MainWindow& w = opened.window;
   resize(opened, 960, 620);

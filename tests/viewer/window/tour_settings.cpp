@@ -22,6 +22,8 @@ struct Setting {
   geometry::Side side = geometry::Side::left;
   std::string coil = "figure-8-70";
   std::string landmark{};  ///< the site, where it is one
+  geometry::MarkRule laid_by = geometry::MarkRule::drop;
+  TypeSize letters = TypeSize::usual;
 };
 
 std::vector<Setting> settings() {
@@ -35,6 +37,28 @@ std::vector<Setting> settings() {
   all.push_back({"inches", small, false, true, false, false, Side::right, "figure-8-70"});
   all.push_back({"across", usual, false, false, false, false, Side::left, "figure-8-70", "F4"});
   all.push_back({"german", small, false, false, true});
+  // Marks drawn by one rule and the coil laid by another have more to say than any other case.
+  all.push_back({"german-rules",
+                 small,
+                 false,
+                 false,
+                 true,
+                 false,
+                 Side::right,
+                 "figure-8-70",
+                 {},
+                 geometry::MarkRule::tape});
+  all.push_back({"largest",
+                 small,
+                 false,
+                 true,
+                 true,
+                 false,
+                 Side::right,
+                 "angled-8-150",
+                 {},
+                 geometry::MarkRule::nearest,
+                 TypeSize::largest});
   all.push_back({"mri", usual, true, true, false, true, Side::right, "figure-8-90"});
   return all;
 }
@@ -46,6 +70,7 @@ models::CaseFile case_of(const Setting& s) {
   c.side = s.side;
   c.coil.model = models::coil(s.coil);
   c.coil.centre_to_edge_mm = c.coil.model.centre_to_edge_mm;
+  c.coil.laid_by = s.laid_by;
   if (!s.landmark.empty()) {
     c.treatment.rule = geometry::TreatmentRule::landmark;
     c.treatment.label = s.landmark;
@@ -62,6 +87,7 @@ void tour_of(const Setting& s, const QString& folder) {
   OpenedWindow opened(case_of(s));
   MainWindow& w = opened.window;
   emit w.menus().dark(s.dark);
+  emit w.menus().type_size(s.letters);
   w.set_unit(s.inches ? LengthUnit::inch : LengthUnit::centimetre);
   w.resize(s.size);
   OpenedWindow::wait_until([&] { return w.size() == s.size; });
@@ -75,6 +101,7 @@ void tour_of(const Setting& s, const QString& folder) {
   });
   w.set_unit(LengthUnit::centimetre);
   emit w.menus().dark(false);
+  emit w.menus().type_size(TypeSize::usual);
 }
 
 }  // namespace

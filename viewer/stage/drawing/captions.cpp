@@ -162,54 +162,76 @@ void put(Overlay& overlay, const std::string& text, const SideName& name, const 
   taken.push_back({text, box});
 }
 
-/// Both at one height, where they cover least; in several lines where one line would lie on what is shown.
-void put_at_rims(Overlay& overlay, const std::string& left, const std::string& right, const Box& stage,
-                 const Coverage& busy, std::vector<Caption>& taken) {
+/// What a name there would cover; words over words are worse than both names over the head.
+double covered_by(const Box& box, const Coverage& busy, const std::vector<Caption>& taken) {
+  constexpr double words = 3;
+  double covered = busy.share(box);
+  for (const Caption& other : taken) covered += box.overlaps(other.box) ? words : 0;
+  return covered;
+}
+
+/// Names at the left or right rim (`x_share`), where they cover least; in several lines where one line would
+/// lie on what is shown. Says how much they cover.
+double put_at_rims(Overlay& overlay, const std::vector<std::pair<std::string, double>>& names,
+                   const Box& stage, const Coverage& busy, double bearable, std::vector<Caption>& taken) {
   constexpr std::array heights{0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9, 0.03, 0.97};
-  double least = std::numeric_limits<double>::infinity();
-  Box best_left, best_right;
+  double least = std::numeric_limits<double>::infinity(), best_y = 0.5;
   bool best_in_words = false;
   for (const bool in_words : {false, true}) {
     if (least <= 0) break;
-    const SideName a(overlay, left, in_words), b(overlay, right, in_words);
     for (const double y : heights) {
       double covered = 0;
-      const Box on_left = a.at(stage, 0, y), on_right = b.at(stage, 1, y);
-      for (const Box& box : {on_left, on_right}) {
-        covered += busy.share(box);
-        // Words over words are worse than both names over the head.
-        for (const Caption& other : taken) covered += box.overlaps(other.box) ? 3 : 0;
-      }
+      for (const auto& [text, x] : names)
+        covered += covered_by(SideName(overlay, text, in_words).at(stage, x, y), busy, taken);
       if (covered >= least) continue;
       least = covered;
-      best_left = on_left;
-      best_right = on_right;
+      best_y = y;
       best_in_words = in_words;
     }
   }
-  put(overlay, left, SideName(overlay, left, best_in_words), best_left, taken);
-  put(overlay, right, SideName(overlay, right, best_in_words), best_right, taken);
+  if (least <= bearable)
+    for (const auto& [text, x] : names) {
+      const SideName name(overlay, text, best_in_words);
+      put(overlay, text, name, name.at(stage, x, best_y), taken);
+    }
+  return least;
+}
+
+/// Both at one height, or, where one would lie on other words there, each at its own.
+void put_both_at_rims(Overlay& overlay, const std::string& left, const std::string& right, const Box& stage,
+                      const Coverage& busy, std::vector<Caption>& taken) {
+  constexpr double on_head = 2, anywhere = std::numeric_limits<double>::infinity();
+  if (put_at_rims(overlay, {{left, 0.0}, {right, 1.0}}, stage, busy, on_head, taken) <= on_head) return;
+  (void)put_at_rims(overlay, {{left, 0.0}}, stage, busy, anywhere, taken);
+  (void)put_at_rims(overlay, {{right, 1.0}}, stage, busy, anywhere, taken);
 }
 
 }  // namespace
 
 void draw_sides(Overlay& overlay, const Sight& sight, const geometry::HeadAxes& axes, const Box& stage,
                 const Coverage& busy, std::vector<Caption>& taken) {
-  const auto put_one = [&](const std::string& text, double x_share, double y_share) {
+  // In the middle, or as little aside of it as keeps off other words.
+  const auto put_one = [&](const std::string& text, double y_share) {
+    constexpr std::array places{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8};
     const SideName name(overlay, text, false);
-    put(overlay, text, name, name.at(stage, x_share, y_share), taken);
+    const auto is_free = [&](double x_share) {
+      const Box box = name.at(stage, x_share, y_share);
+      return std::none_of(taken.begin(), taken.end(), [&](const Caption& c) { return box.overlaps(c.box); });
+    };
+    const auto* place = std::find_if(places.begin(), places.end(), is_free);
+    put(overlay, text, name, name.at(stage, place != places.end() ? *place : places.front(), y_share), taken);
   };
   const auto at_rims = [&](const std::string& left, const std::string& right) {
-    put_at_rims(overlay, left, right, stage, busy, taken);
+    put_both_at_rims(overlay, left, right, stage, busy, taken);
   };
   const double across = axes.right.dot(sight.right()), along = axes.front.dot(sight.right()),
                facing = axes.right.dot(sight.toward_eye), upward = axes.front.dot(sight.up);
   // Those in the middle first: those at the rims keep off them.
   if (std::abs(across) <= 0.4 && std::abs(facing) > 0.4)
-    put_one(words(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0.5, 0);
+    put_one(words(facing > 0 ? Words::tr("Patient's right side") : Words::tr("Patient's left side")), 0);
   if (std::abs(upward) > 0.6) {
-    put_one(words(Words::tr("Front")), 0.5, upward > 0 ? 0 : 1);
-    put_one(words(Words::tr("Back")), 0.5, upward > 0 ? 1 : 0);
+    put_one(words(Words::tr("Front")), upward > 0 ? 0 : 1);
+    put_one(words(Words::tr("Back")), upward > 0 ? 1 : 0);
   }
   if (across > 0.4)
     at_rims(words(Words::tr("Patient's left")), words(Words::tr("Patient's right")));

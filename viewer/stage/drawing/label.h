@@ -20,6 +20,7 @@ struct Box {
   [[nodiscard]] bool inside(const Box& o) const {
     return left >= o.left && right <= o.right && top >= o.top && bottom <= o.bottom;
   }
+  friend bool operator==(const Box& a, const Box& b) = default;
 };
 
 /// Text that has its fixed place around the head.

@@ -9,7 +9,9 @@ Choice::Choice(const QString& name, const std::vector<Option>& options, QWidget*
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->setSpacing(2);
-  all->addWidget(new QLabel(name));
+  auto* label = new QLabel(name);
+  label->setWordWrap(true);
+  all->addWidget(label);
   auto* row = new QBoxLayout(way == Qt::Horizontal ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(way == Qt::Horizontal ? 14 : 2);

@@ -50,12 +50,11 @@ TypeSize type_size_of(const Settings& settings) {
   return screen ? usual_type_size(screen->logicalDotsPerInch()) : TypeSize::usual;
 }
 
-double Looks::stage_factor(bool lesson, bool on_wall) const {
-  if (on_wall) return wall_factor;
-  // Numbers and legend stand beside the head: letters grow there as far as the stage leaves room for both.
-  constexpr double room_px = 680;
-  const double chosen = factor_of(type_size());
-  return lesson ? lesson_factor * chosen : std::min(chosen, std::max(1.0, stage_.width() / room_px));
+void Looks::scale_stage(bool lesson, bool on_wall) {
+  if (on_wall)
+    stage_.set_type_scale(wall_factor);
+  else
+    stage_.set_type_scale(lesson ? lesson_factor : 1, factor_of(type_size()));
 }
 
 void Looks::apply() {

@@ -23,8 +23,8 @@ public:
   void apply();
   [[nodiscard]] TypeSize type_size() const { return type_size_of(settings_); }
   [[nodiscard]] bool is_projected() const { return projected_; }
-  /// Times the stage's usual letters: in a lesson and on a wall they are read from further away.
-  [[nodiscard]] double stage_factor(bool lesson, bool on_wall) const;
+  /// The stage's letters: in a lesson and on a wall they are read from further away.
+  void scale_stage(bool lesson, bool on_wall);
 
 signals:
   void unit_chosen(LengthUnit unit);

@@ -207,7 +207,7 @@ void MainWindow::set_mode(Mode mode) {
   verdict_->set_projected(on_wall);
   teach_->panel().setVisible(teach && !on_wall);
   teach_->bar().setVisible(teach);
-  stage_->set_type_scale(looks_->stage_factor(teach, on_wall));
+  looks_->scale_stage(teach, on_wall);
   director_->set_projected(on_wall);
   stage_->set_focus_frame(!explain);  // nothing to do by keys in a picture for patients
   if ((teach || practise || explain) && worksheet_->check()->wanted()) worksheet_->check()->want({});

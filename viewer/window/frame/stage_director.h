@@ -53,6 +53,7 @@ public:
   [[nodiscard]] bool lesson_is_on() const override { return mode_ == Mode::teach; }
   [[nodiscard]] bool is_animated() const override { return stage_.is_animated(); }
   [[nodiscard]] QWidget& over_stage() override { return stage_; }
+  void cover_stage(const QRect& part) override { stage_.set_covered(part); }
   void switch_side() override;
 
 signals:

@@ -64,6 +64,8 @@ constexpr char style_sheet[] = R"(
     QPushButton#main:disabled { background: PAGE; color: QUIET; border-color: LINE; }
     QPushButton#mode { font-size: 15px; padding: 6px 16px; }
     QPushButton#mode:focus { padding: 5px 15px; }
+    QWidget#topBar[tight="true"] QPushButton#mode { padding: 6px; }
+    QWidget#topBar[tight="true"] QPushButton#mode:focus { padding: 5px; }
     QTableWidget { background: FIELD; border: 1px solid LINE; border-radius: 4px; }
     QTableWidget:focus { border: 2px solid ACCENT; }
     QRadioButton::indicator { width: 14px; height: 14px; border: 1px solid QUIET; border-radius: 8px; background: FIELD; }

@@ -1,6 +1,10 @@
 #include "viewer/window/frame/top_bar.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
+#include <QResizeEvent>
+#include <QStyle>
+#include <QVariant>
 
 namespace scalpmark::window {
 
@@ -35,6 +39,32 @@ TopBar::TopBar(QWidget* parent) : QWidget(parent), modes_(new QButtonGroup(this)
           [this](int id) { emit mode_wanted(static_cast<Mode>(id)); });
   connect(picture, &QPushButton::clicked, this, &TopBar::picture_wanted);
   connect(sheet, &QPushButton::clicked, this, &TopBar::sheet_wanted);
+}
+
+void TopBar::fit() {
+  constexpr int saved_px = 2 * (16 - 6);  // a button, see theme.cpp
+  const QList<QPushButton*> buttons = findChildren<QPushButton*>();
+  const int usual = layout()->sizeHint().width() + (tight_ ? saved_px * static_cast<int>(buttons.size()) : 0);
+  const bool tight = usual > width();
+  if (tight == tight_) return;
+  tight_ = tight;
+  setProperty("tight", tight);
+  for (QPushButton* button : buttons) {
+    style()->unpolish(button);
+    style()->polish(button);
+    button->updateGeometry();
+  }
+}
+
+void TopBar::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fit();
+}
+
+bool TopBar::event(QEvent* event) {
+  const bool done = QWidget::event(event);
+  if (event->type() == QEvent::LayoutRequest) fit();
+  return done;
 }
 
 QPushButton* TopBar::button(Mode mode) const {

@@ -22,6 +22,8 @@ constexpr int focus_frame_px = 2;
 /// A change this soon after the last is one of many (a key held, a wheel turned), and so long after the last
 /// of them the picture is at rest.
 constexpr int hurry_ms = 200;
+/// Letters grow as far as a stage so wide leaves room for numbers and legend beside the head.
+constexpr double room_px = 680;
 
 }  // namespace
 
@@ -35,7 +37,7 @@ StageView::StageView(QWidget* parent) : QWidget(parent) {
       tr("The head with tapes, marks and coil. Arrow keys turn the coil, with Ctrl they move it; 1 to 6 "
          "choose a view. While points are placed, Enter sets one in the middle of the picture and Ctrl with "
          "arrow keys moves it."));
-  setMinimumSize(360, 280);
+  setMinimumSize(360, 220);
 
   subject_ = std::make_unique<StageSubject>(canvas_.window());
   camera_ = std::make_unique<StageCamera>(*subject_, *this);
@@ -86,7 +88,7 @@ void StageView::connect_parts() {
 void StageView::show_plan(const geometry::Head& head, const geometry::Case& the_case,
                           const geometry::Plan& plan, const viewer::Shown& shown) {
   if (is_bare()) loupe_->leave();
-  subject_->show_plan(head, the_case, plan, shown, type_scale_ * devicePixelRatioF());
+  subject_->show_plan(head, the_case, plan, shown, type_scale() * devicePixelRatioF());
   one_change();
   redraw();
 }
@@ -227,7 +229,26 @@ bool StageView::event(QEvent* event) {
 void StageView::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   canvas_.set_size(size_px());
+  subject_->stage().set_pixel_ratio(type_scale() * devicePixelRatioF());
   camera_->fit_again();
+}
+
+void StageView::set_covered(const QRect& part) {
+  const double ratio = devicePixelRatioF();
+  std::optional<viewer::Box> box;
+  if (!part.isEmpty())
+    box = viewer::Box{ratio * part.left(), ratio * part.top(), ratio * (part.right() + 1),
+                      ratio * (part.bottom() + 1)};
+  if (subject_->stage().set_covered(box)) redraw();
+}
+
+void StageView::set_type_scale(double factor, double chosen) {
+  type_scale_ = factor;
+  chosen_type_ = chosen;
+}
+
+double StageView::type_scale() const {
+  return type_scale_ * std::min(chosen_type_, std::max(1.0, width() / room_px));
 }
 
 void StageView::focusInEvent(QFocusEvent* event) {

@@ -75,8 +75,14 @@ public:
 
   /// Whether the stage shows that the keys go to it.
   void set_focus_frame(bool shown) { focus_frame_ = shown; }
-  /// How much larger than usual marks and type are, for a class that sits further away.
-  void set_type_scale(double factor) { type_scale_ = factor; }
+  /// How much larger than usual marks and type are, for a class that sits further away; and times how much
+  /// the window's letters were chosen larger, as far as the stage has room for numbers and legend beside the
+  /// head.
+  void set_type_scale(double factor, double chosen = 1);
+  [[nodiscard]] double type_scale() const;
+
+  /// By a picture that lies over it: nothing is written there.
+  void set_covered(const QRect& part);
 
   [[nodiscard]] const viewer::Stage& stage() const { return subject_->stage(); }
   [[nodiscard]] const BareSkin& bare() const { return subject_->bare(); }
@@ -136,7 +142,7 @@ private:
   std::unique_ptr<LoupeGuide> loupe_;
   std::unique_ptr<StageHand> hand_;
   bool held_ = false, to_be_drawn_ = false, focus_frame_ = true;
-  double type_scale_ = 1;
+  double type_scale_ = 1, chosen_type_ = 1;
   QTimer rests_;
   QElapsedTimer since_changed_;
 };

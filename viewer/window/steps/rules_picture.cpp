@@ -14,8 +14,8 @@ using geometry::MarkRule;
 namespace {
 
 // What of the head is in the picture, mm: from behind the pulse point to in front of the edge, and down as
-// far as the marks lie.
-constexpr double from_mm = -62, to_mm = 118, below_mm = 52, above_mm = 26;
+// far as the marks lie, or further where their names need it.
+constexpr double from_mm = -62, to_mm = 118, least_below_mm = 52, above_mm = 26;
 constexpr double coil_height_mm = 9;
 
 QColor colour(viewer::Colour c) {
@@ -25,6 +25,13 @@ QColor colour(viewer::Colour c) {
 QString side_gap_text(double mm) {
   return QString::fromStdString(viewer::small_length(mm));
 }
+
+/// Names stand under the curve, one below the other from the innermost mark on, so that none lies on another:
+/// where each ends, lines of text under its mark.
+double rows_down(MarkRule rule) {
+  return rule == MarkRule::nearest ? 1 : rule == MarkRule::tape ? 2.1 : 3.2;
+}
+constexpr double under_mark_px = 4;
 
 QString name_of(MarkRule rule) {
   switch (rule) {
@@ -52,8 +59,23 @@ QSize RulesPicture::sizeHint() const {
   return {300, heightForWidth(300)};
 }
 
+QFont RulesPicture::letters(int width) const {
+  QFont type = font();
+  constexpr int letters_across = 27, smallest_px = 12;
+  type.setPixelSize(std::max(smallest_px, width / letters_across));
+  return type;
+}
+
 int RulesPicture::heightForWidth(int width) const {
-  return static_cast<int>(std::lround(width * (below_mm + above_mm) / (to_mm - from_mm)));
+  const double scale = width / (to_mm - from_mm);
+  const int line = QFontMetrics(letters(width)).height();
+  double height = scale * (least_below_mm + above_mm);
+  if (view_)
+    for (const MarkRule rule : geometry::all_mark_rules)
+      if (const auto& mark = view_->by(rule))
+        height =
+            std::max(height, scale * (above_mm - mark->y()) + under_mark_px + rows_down(rule) * line + 3);
+  return static_cast<int>(std::lround(height));
 }
 
 void RulesPicture::show_view(const std::optional<geometry::SideView>& view, MarkRule chosen) {
@@ -61,6 +83,7 @@ void RulesPicture::show_view(const std::optional<geometry::SideView>& view, Mark
   chosen_ = chosen;
   say();
   setVisible(view_.has_value());
+  updateGeometry();
   update();
 }
 
@@ -146,10 +169,8 @@ void RulesPicture::draw_rule(QPainter& painter, MarkRule rule) const {
   font.setBold(chosen);
   painter.setFont(font);
   painter.setPen(colour(viewer::palette::text));
-  // Under the curve, one below the other from the innermost mark on, so that none lies on another.
-  const double rows = rule == MarkRule::nearest ? 1 : rule == MarkRule::tape ? 2.1 : 3.2;
   const int height = painter.fontMetrics().height();
-  const QPointF text = at(*mark) + QPointF(-8, 4 + rows * height - height);
+  const QPointF text = at(*mark) + QPointF(-8, under_mark_px + (rows_down(rule) - 1) * height);
   const QRectF box(text - QPointF(painter.fontMetrics().horizontalAdvance(name_of(rule)), 0),
                    QSizeF(painter.fontMetrics().horizontalAdvance(name_of(rule)) + 2, height));
   painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter, name_of(rule));
@@ -164,20 +185,19 @@ void RulesPicture::draw_gap(QPainter& painter) const {
   if (!mark) return;
   const QPointF middle = at(0.5 * (*mark + view_->edge));
   painter.setPen(colour(viewer::palette::text));
-  const QString gap = tr("gap %1").arg(side_gap_text((*mark - view_->edge).norm()));
-  painter.drawText(
-      QRectF(middle + QPointF(8, -10), QSizeF(width() - middle.x() - 8, painter.fontMetrics().height())),
-      Qt::AlignLeft | Qt::AlignVCenter, gap);
+  const QString length = side_gap_text((*mark - view_->edge).norm());
+  QString gap = tr("gap %1").arg(length);
+  const QRectF room(middle + QPointF(8, -10),
+                    QSizeF(width() - middle.x() - 11, painter.fontMetrics().height()));
+  if (painter.fontMetrics().horizontalAdvance(gap) > room.width()) gap = length;
+  painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter, gap);
 }
 
 void RulesPicture::paintEvent(QPaintEvent*) {
   if (!view_) return;
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
-  QFont type = font();
-  constexpr int letters_across = 27, smallest_px = 12;
-  type.setPixelSize(std::max(smallest_px, width() / letters_across));
-  painter.setFont(type);
+  painter.setFont(letters(width()));
   // The stage's own ground and colours, in a dark window too: the same things have the same look.
   painter.fillRect(rect(), colour(viewer::palette::background));
   draw_head(painter);

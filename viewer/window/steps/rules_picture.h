@@ -28,6 +28,7 @@ protected:
   void paintEvent(QPaintEvent* event) override;
 
 private:
+  [[nodiscard]] QFont letters(int width) const;
   /// Pixels of a place in the view.
   [[nodiscard]] QPointF at(const Eigen::Vector2d& mm) const;
   void draw_head(QPainter& painter) const;

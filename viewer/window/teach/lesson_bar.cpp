@@ -31,7 +31,7 @@ LessonBar::LessonBar(QWidget* parent) : QWidget(parent) {
   caption_->setWordWrap(true);
   caption_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
   caption_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  const auto button = [this](const QString& text, const QString& name, const QString& tooltip) {
+  const auto button = [](const QString& text, const QString& name, const QString& tooltip) {
     auto* made = new QPushButton(text);
     made->setObjectName("lessonButton");
     made->setAccessibleName(name);
@@ -56,11 +56,7 @@ LessonBar::LessonBar(QWidget* parent) : QWidget(parent) {
   all->setSpacing(6);
   all->addLayout(head_);
   all->addWidget(caption_);
-  // Room for the longest word, so that the buttons stay where they are.
-  for (const QString& text : {tr("Play"), tr("Pause"), tr("Play again")}) {
-    play_->setText(text);
-    play_->setMinimumWidth(std::max(play_->minimumWidth(), play_->sizeHint().width() + 24));
-  }
+  play_->setText(tr("Play"));
 }
 
 void LessonBar::make_room_for(const QStringList& captions, const QStringList& titles) {
@@ -99,7 +95,18 @@ void LessonBar::size_type() {
   place_title();
 }
 
+void LessonBar::size_buttons() {
+  constexpr int padding_px = 18, frame_px = 2, to_spare_px = 24;
+  play_->ensurePolished();
+  // Room for the longest word, so that the buttons stay where they are.
+  int widest = 0;
+  for (const QString& text : {tr("Play"), tr("Pause"), tr("Play again")})
+    widest = std::max(widest, play_->fontMetrics().horizontalAdvance(text));
+  play_->setMinimumWidth(widest + 2 * (padding_px + frame_px) + to_spare_px);
+}
+
 void LessonBar::place_title() {
+  size_buttons();
   QFont font = title_->font();
   font.setPixelSize(type_px_);
   font.setBold(true);
@@ -109,6 +116,7 @@ void LessonBar::place_title() {
   int others = 2 * rim_px + 4 * head_->horizontalSpacing() + progress_->sizeHint().width();
   for (const QPushButton* button : {previous_, play_, next_})
     others += std::max(button->sizeHint().width(), button->minimumWidth());
+  progress_->setVisible(others <= width());  // the list beside the stage has the step as well
   const bool alone = widest + others > width();
   if (alone == title_alone_) return;
   title_alone_ = alone;

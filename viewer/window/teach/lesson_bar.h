@@ -40,6 +40,7 @@ protected:
 
 private:
   void size_type();
+  void size_buttons();
   /// Beside the buttons, or over them where it would be cut.
   void place_title();
 

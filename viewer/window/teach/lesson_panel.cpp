@@ -88,14 +88,14 @@ void LessonPanel::size_type() {
   scale_ = scale;
   const auto px = [scale](double at_800) { return static_cast<int>(std::lround(scale * at_800)); };
   setFixedWidth(px(panel_width_px));
-  setStyleSheet(
-      QStringLiteral("QListWidget#lessonSteps { font-size: %1px; } QRadioButton#whatIf { font-size: %2px; } "
-                     "QLabel, QRadioButton, QCheckBox, QLineEdit { font-size: %3px; } "
-                     "QLabel#cardHeading { font-size: %4px; }")
-          .arg(px(list_px))
-          .arg(px(kind_px))
-          .arg(px(text_px))
-          .arg(px(text_px + 1)));
+  setStyleSheet(QStringLiteral(
+                    "QListWidget#lessonSteps { font-size: %1px; } QRadioButton#whatIf { font-size: %2px; } "
+                    "QLabel, QRadioButton, QCheckBox, QLineEdit, QPushButton, QComboBox { font-size: %3px; } "
+                    "QLabel#cardHeading { font-size: %4px; }")
+                    .arg(px(list_px))
+                    .arg(px(kind_px))
+                    .arg(px(text_px))
+                    .arg(px(text_px + 1)));
   for (const NumberField* field : what_if_->findChildren<NumberField*>())
     field->edit()->setFixedWidth(px(field_px));
   fit_list();

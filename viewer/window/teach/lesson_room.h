@@ -16,6 +16,8 @@ public:
   [[nodiscard]] virtual bool is_animated() const = 0;
   /// What pictures beside the stage's own lie over.
   [[nodiscard]] virtual QWidget& over_stage() = 0;
+  /// Which part of the stage such a picture covers: nothing is written there.
+  virtual void cover_stage(const QRect& part) = 0;
   /// Lays the case on the other side; an edit like any other.
   virtual void switch_side() = 0;
   /// Brings the stage up to date with the lesson.

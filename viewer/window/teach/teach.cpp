@@ -76,6 +76,7 @@ void Teach::connect_parts() {
     player_.pause();
     laying_.stop();
     rules_->hide();
+    room_.cover_stage({});
   });
   connect(&laying_, &QTimer::timeout, this, [this] {
     if (since_.elapsed() >= laying_ms) laying_.stop();
@@ -205,12 +206,17 @@ void Teach::show_rules() {
 
 void Teach::place_rules() {
   constexpr double share = 0.42;
-  constexpr int rim_px = 10, widest_px = 640, caution_px = 76;
+  constexpr int rim_px = 10, widest_px = 640, least_px = 200, caution_px = 88, above_px = 44;
   const QWidget& stage = room_.over_stage();
-  const int width = std::min(widest_px, static_cast<int>(share * stage.width()));
+  int width = std::min(widest_px, static_cast<int>(share * stage.width()));
+  const int room = stage.height() - caution_px - rim_px - above_px;
+  while (width > least_px && rules_->heightForWidth(width) > room) --width;
   const int height = rules_->heightForWidth(width);
+  // On a stage too low for it, the caption has to do.
+  rules_->setVisible(rules_->view() && height <= room && room_.lesson_is_on());
   rules_->setGeometry(stage.width() - width - rim_px, stage.height() - height - rim_px - caution_px, width,
                       height);
+  room_.cover_stage(rules_->isHidden() ? QRect() : rules_->geometry());
 }
 
 StageContent Teach::step_content() const {

@@ -137,7 +137,7 @@ void WhatIfControls::add_kind(Kind kind, const QString& text, const QString& too
   if (fields.empty()) return;
   auto* detail = new QWidget;
   auto* column = new QVBoxLayout(detail);
-  column->setContentsMargins(24, 2, 0, 6);
+  column->setContentsMargins(16, 2, 0, 6);
   column->setSpacing(4);
   for (QWidget* field : fields) column->addWidget(field);
   details_[kind] = detail;

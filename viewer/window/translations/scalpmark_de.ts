@@ -4211,7 +4211,7 @@
     </message>
     <message>
         <source>Go forward to the site</source>
-        <translation>Nach vorn zum Behandlungsort</translation>
+        <translation>Vor zum Behandlungsort</translation>
     </message>
     <message>
         <source>From the hotspot go %1 forward, side by side with the midline. This is the treatment site.</source>
