@@ -7,7 +7,6 @@
 #include <vtkRenderWindow.h>
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 #include <limits>
 
@@ -35,6 +34,7 @@ constexpr double below_tragi_mm = 85;
 /// Text is no smaller than 13 pixels: sizes stop shrinking here.
 constexpr double smallest_scale = 1;
 constexpr double usual_width_px = 1200, usual_height_px = 800;
+const TextStyle aside_style{13, false, palette::text, true};
 
 double scale_of(int width, int height, double ratio) {
   return std::max(smallest_scale * ratio, std::min(height / usual_height_px, width / usual_width_px));
@@ -140,23 +140,6 @@ struct Stage::Parts {
     draw_sides(overlay, sight, scene->axes, free, busy, taken);
   }
 
-  /// Gives those without room that have a short text that text; says whether there was one.
-  template <typename Measure>
-  static bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& without_room,
-                      const Measure& measure) {
-    bool any = false;
-    for (LabelWish& w : wishes) {
-      if (w.aside.empty() || w.aside == w.text) continue;
-      const auto same = [&](const LabelWish& o) { return o.text == w.text && o.priority == w.priority; };
-      if (std::none_of(without_room.begin(), without_room.end(), same)) continue;
-      w.text = w.aside;
-      w.text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(w.text.front())));
-      measure(w);
-      any = true;
-    }
-    return any;
-  }
-
   void draw_labels(const Box& free) {
     const double s = sight.scale;
     std::vector<LabelWish> wishes;
@@ -164,7 +147,7 @@ struct Stage::Parts {
     ground.canvas = free;
     ground.head = head_in_picture;
     ground.scale = s;
-    std::vector<std::string> unseen, without_room;
+    std::vector<std::string> unseen;
     for (const auto& drawing : drawings) {
       wishes.insert(wishes.end(), drawing->wishes().begin(), drawing->wishes().end());
       for (const auto& m : drawing->marks())
@@ -182,13 +165,20 @@ struct Stage::Parts {
     for (auto& w : wishes) measure(w);
     for (const auto& c : taken) ground.taken.push_back(c.box);
     LabelLayout layout = place_labels(wishes, ground);
-    // What has no room beside its mark in full may have it in short: kept where all that matters has room
-    // then, since more labels leave less room to say what has none.
-    if (shorten(wishes, layout.without_room, measure)) {
-      LabelLayout in_short = place_labels(std::move(wishes), ground);
-      const auto matters = [](const LabelWish& w) { return !w.aside.empty(); };
-      if (std::none_of(in_short.without_room.begin(), in_short.without_room.end(), matters))
-        layout = std::move(in_short);
+    Asides asides = said_aside(layout, unseen, ground);
+    // What has no room beside its mark in full may have it in short: kept where less is left unsaid then, or
+    // less has to be said aside. By its name alone only where it would be left unsaid.
+    std::vector<LabelWish> without_room = layout.without_room;
+    for (const bool in_short : {true, false}) {
+      if ((!in_short && asides.unsaid == 0) || !shorten(wishes, without_room)) break;
+      for (auto& w : wishes) measure(w);
+      LabelLayout shorter = place_labels(wishes, ground);
+      Asides others = said_aside(shorter, unseen, ground);
+      without_room = shorter.without_room;
+      if (std::pair(others.unsaid, others.said.size()) >= std::pair(asides.unsaid, asides.said.size()))
+        continue;
+      layout = std::move(shorter);
+      asides = std::move(others);
     }
     labels = std::move(layout.placed);
     for (const auto& l : labels) {
@@ -199,35 +189,44 @@ struct Stage::Parts {
                      1.1, palette::quiet_text);
       overlay.text(l.wish.text, {l.box.left + s, l.box.top}, style(l.wish));
     }
-    for (const LabelWish& w : layout.without_room)
-      if (!w.aside.empty()) without_room.push_back(w.text);
-    say_aside(words(Words::tr("Not seen from here: %1")), unseen, ground);
-    say_aside(words(Words::tr("No room beside its mark: %1")), without_room, ground);
+    for (const Caption& aside : asides.said)
+      overlay.text(aside.text, {aside.box.left, aside.box.top}, aside_style);
+    taken.insert(taken.end(), asides.said.begin(), asides.said.end());
   }
 
-  /// What is important and has no label at its mark is said in the free corner that is nearest to the top
-  /// left one, a line each.
-  void say_aside(const std::string& pattern, const std::vector<std::string>& all, LabelGround& ground) {
-    const TextStyle style{13, false, palette::text, true};
-    for (const std::string& each : all) {
-      const std::string text = geometry::filled(pattern, {each});
-      const TextSize size = overlay.measure(text, style);
-      if (const auto at = free_place(size, ground)) {
-        overlay.text(text, {at->left, at->top}, style);
-        taken.push_back({text, *at});
+  /// What is important and has no label at its mark, a line each in the free corner that is nearest to the
+  /// top left one.
+  struct Asides {
+    std::vector<Caption> said;
+    std::size_t unsaid = 0;  ///< where there is no room for them either
+  };
+  Asides said_aside(const LabelLayout& layout, const std::vector<std::string>& unseen, LabelGround ground) {
+    Asides asides;
+    const auto say = [&](const std::string& text) {
+      if (const auto at = free_place(overlay.measure(text, aside_style), layout.placed, ground)) {
+        asides.said.push_back({text, *at});
         ground.taken.push_back(*at);
+      } else {
+        ++asides.unsaid;
       }
-    }
+    };
+    for (const std::string& each : unseen) say(words(Words::tr("Not seen from here: %1"), {each}));
+    for (const LabelWish& w : layout.without_room)
+      if (!w.aside.empty())
+        say(words(Words::tr("No room beside its mark: %1"),
+                  {w.text.size() < w.aside.size() ? w.aside : w.text}));
+    return asides;
   }
 
-  [[nodiscard]] std::optional<Box> free_place(const TextSize& size, const LabelGround& ground) const {
+  [[nodiscard]] std::optional<Box> free_place(const TextSize& size, const std::vector<PlacedLabel>& placed,
+                                              const LabelGround& ground) const {
     const double s = sight.scale, step = 6 * s;
     const Box all{stage_margin_px * s, ground.canvas.top, ground.canvas.right, ground.canvas.bottom};
     const auto is_free = [&](const Box& box) {
       const auto hits = [&](const auto& other) { return box.overlaps(other.box); };
       return std::none_of(ground.taken.begin(), ground.taken.end(),
                           [&](const Box& other) { return box.overlaps(other); }) &&
-             std::none_of(labels.begin(), labels.end(), hits) &&
+             std::none_of(placed.begin(), placed.end(), hits) &&
              std::none_of(ground.symbols.begin(), ground.symbols.end(), hits);
     };
     for (const bool on_head_too : {false, true})

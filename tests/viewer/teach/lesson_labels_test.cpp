@@ -86,7 +86,7 @@ TEST_CASE(
           INFO(name_of(view) << ", " << setup.coil << ", " << width << " wide");
           CHECK_THAT(tests::mistaken_labels(stage), Catch::Equals(""));
           CHECK((has_label(stage, "Treatment site") || is_said(stage, "reatment site")));
-          CHECK((has_label(stage, "Edge mark, ") || is_said(stage, "edge mark, edge") ||
+          CHECK((has_label(stage, "Edge mark") || is_said(stage, "edge mark, edge") ||
                  is_said(stage, "Edge mark, ")));
         }
       }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -180,6 +181,26 @@ LabelLayout place_labels(std::vector<LabelWish> wishes, const LabelGround& groun
   Layout layout(ground);
   for (const LabelWish& wish : wishes) layout.place(wish);
   return layout.take();
+}
+
+bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& without_room) {
+  const auto begun_large = [](std::string text) {
+    if (!text.empty())
+      text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+    return text;
+  };
+  bool any = false;
+  for (LabelWish& w : wishes) {
+    if (w.aside.empty()) continue;
+    const auto same = [&](const LabelWish& o) { return o.text == w.text && o.priority == w.priority; };
+    if (std::none_of(without_room.begin(), without_room.end(), same)) continue;
+    const std::string in_short = begun_large(w.aside);
+    const bool is_short = w.text == w.aside || w.text == in_short;
+    const std::string shorter = is_short ? w.text.substr(0, w.text.find(',')) : in_short;
+    any = any || shorter != w.text;
+    w.text = shorter;
+  }
+  return any;
 }
 
 }  // namespace scalpmark::viewer

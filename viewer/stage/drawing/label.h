@@ -89,6 +89,10 @@ struct LabelLayout {
   std::vector<LabelWish> without_room;
 };
 
+/// Gives those without room that have a short text that text, and those that have it already what it begins
+/// with up to a comma: a name. Says whether there was one.
+[[nodiscard]] bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& without_room);
+
 /// Places labels one by one, highest priority first, each at the best free spot around its anchor: no label
 /// overlaps another, a taken box, a symbol or the canvas' rim. One that stands close by is nearer to its own
 /// symbol than to any other; one with a leader line keeps clear of all others. Leader lines do not cross, and
