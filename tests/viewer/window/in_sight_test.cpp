@@ -82,6 +82,42 @@ TEST_CASE("the lesson's step on the edge has that picture too, and says why when
   CHECK_FALSE(w.teach().rules().isVisible());
 }
 
+TEST_CASE(
+    "the picture of the rules hides no mark of the lesson's, on either side, and nothing is written under it") {
+  for (const geometry::Side side : {geometry::Side::left, geometry::Side::right})
+    for (const QSize size : {QSize(960, 620), QSize(1280, 800)}) {
+      models::CaseFile file = demo_case();
+      file.the_case.side = side;
+      OpenedWindow opened(file);
+      MainWindow& w = opened.window;
+      w.resize(size);
+      OpenedWindow::wait_until([&] { return w.size() == size; });
+      w.set_mode(Mode::teach);
+      const auto& steps = w.teach().steps();
+      const auto edge_step = std::find_if(steps.begin(), steps.end(), [](const auto& step) {
+        return step.topic == viewer::LessonTopic::mark_edge;
+      });
+      w.teach().player().go_to(static_cast<int>(edge_step - steps.begin()));
+      opened.settle();
+      QTest::qWait(50);
+      (void)w.stage().picture();
+      REQUIRE(w.teach().rules().isVisible());
+      CAPTURE(side, size.width());
+      const QRect under = w.teach().rules().geometry();
+      const auto& treatment = w.session().plan().treatment;
+      for (const Eigen::Vector3d& mark : {treatment.pulse, *treatment.mark})
+        CHECK_FALSE(under.contains(w.stage().position_of(mark).toPoint()));
+      const viewer::Box box{static_cast<double>(under.left()), static_cast<double>(under.top()),
+                            static_cast<double>(under.right()), static_cast<double>(under.bottom())};
+      for (const auto& label : w.stage().stage().labels()) CHECK_FALSE(label.box.overlaps(box));
+      for (const auto& caption : w.stage().stage().captions())
+        if (!caption.text.empty()) {
+          INFO(caption.text);
+          CHECK_FALSE(caption.box.overlaps(box));
+        }
+    }
+}
+
 TEST_CASE("a lesson changes sides on the spot, and undo takes that back") {
   OpenedWindow opened;
   MainWindow& w = opened.window;

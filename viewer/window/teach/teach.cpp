@@ -212,11 +212,15 @@ void Teach::place_rules() {
   const int room = stage.height() - caution_px - rim_px - above_px;
   while (width > least_px && rules_->heightForWidth(width) > room) --width;
   const int height = rules_->heightForWidth(width);
+  const Session& session = room_.session();
   // On a stage too low for it, the caption has to do.
-  rules_->setVisible(rules_->view() && height <= room && room_.lesson_is_on());
-  rules_->setGeometry(stage.width() - width - rim_px, stage.height() - height - rim_px - caution_px, width,
-                      height);
-  room_.cover_stage(rules_->isHidden() ? QRect() : rules_->geometry());
+  rules_->setVisible(rules_->view() && session.is_ready() && height <= room && room_.lesson_is_on());
+  if (rules_->isHidden()) return room_.cover_stage({});
+  // Behind the head as it is seen from the side that is treated: its front is what the step is about.
+  const bool on_left = geometry::side_of(session.plan().treatment) == geometry::Side::right;
+  rules_->setGeometry(on_left ? rim_px : stage.width() - width - rim_px,
+                      stage.height() - height - rim_px - caution_px, width, height);
+  room_.cover_stage(rules_->geometry());
 }
 
 StageContent Teach::step_content() const {
