@@ -169,8 +169,9 @@ struct Stage::Parts {
     // What has no room beside its mark in full may have it in short: kept where less is left unsaid then, or
     // less has to be said aside. By its name alone only where it would be left unsaid.
     std::vector<LabelWish> without_room = layout.without_room;
-    for (const bool in_short : {true, false}) {
-      if ((!in_short && asides.unsaid == 0) || !shorten(wishes, without_room)) break;
+    for (const bool by_name : {false, true}) {
+      if (by_name && asides.unsaid == 0) break;
+      if (!shorten(wishes, without_room, by_name)) continue;
       for (auto& w : wishes) measure(w);
       LabelLayout shorter = place_labels(wishes, ground);
       Asides others = said_aside(shorter, unseen, ground);

@@ -34,7 +34,10 @@ TEST_CASE(
                     caption.box.height() < 30;  // a line of its own
            });
   };
-  CAPTURE(in_german, side);
+  std::string all;
+  for (const auto& label : stage.labels()) all += label.wish.text + "; ";
+  for (const auto& caption : stage.captions()) all += "[" + caption.text + "] ";
+  CAPTURE(in_german, side, all);
   CHECK(is_said(in_german ? "Behandlungsort" : "reatment site"));
   CHECK(is_said(in_german ? "Kantenmarke" : "dge mark"));
 }

@@ -183,7 +183,7 @@ LabelLayout place_labels(std::vector<LabelWish> wishes, const LabelGround& groun
   return layout.take();
 }
 
-bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& without_room) {
+bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& without_room, bool by_name) {
   const auto begun_large = [](std::string text) {
     if (!text.empty())
       text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
@@ -195,8 +195,7 @@ bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& witho
     const auto same = [&](const LabelWish& o) { return o.text == w.text && o.priority == w.priority; };
     if (std::none_of(without_room.begin(), without_room.end(), same)) continue;
     const std::string in_short = begun_large(w.aside);
-    const bool is_short = w.text == w.aside || w.text == in_short;
-    const std::string shorter = is_short ? w.text.substr(0, w.text.find(',')) : in_short;
+    const std::string shorter = by_name ? in_short.substr(0, in_short.find(',')) : in_short;
     any = any || shorter != w.text;
     w.text = shorter;
   }

@@ -89,9 +89,10 @@ struct LabelLayout {
   std::vector<LabelWish> without_room;
 };
 
-/// Gives those without room that have a short text that text, and those that have it already what it begins
-/// with up to a comma: a name. Says whether there was one.
-[[nodiscard]] bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& without_room);
+/// Gives those without room that have a short text that text, or `by_name` what it begins with up to a comma.
+/// Says whether there was another.
+[[nodiscard]] bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& without_room,
+                           bool by_name);
 
 /// Places labels one by one, highest priority first, each at the best free spot around its anchor: no label
 /// overlaps another, a taken box, a symbol or the canvas' rim. One that stands close by is nearer to its own
