@@ -33,7 +33,7 @@ struct Number {
 struct Argument;
 
 /// What is said to people (a refusal, a warning, a note, a name) as a value: an English pattern with %1 to %9
-/// and what stands there: text kept as it is (a file's name), a number, another message. English and every
+/// and what stands there: text in no language (a file's name), a number, another message. English and every
 /// other language are made from the same pattern and arguments; nothing takes a sentence apart again.
 /// Patterns are written where they are meant, as Message::of("..."), each literally, so that lupdate collects
 /// them for translators under the context "Message".
@@ -47,7 +47,7 @@ public:
     return made(pattern, {Argument(arguments)...});
   }
   /// Text that is in no language of ours: what a library or the system says.
-  [[nodiscard]] static Message verbatim(std::string text);
+  [[nodiscard]] static Message verbatim(const std::string& text);
   /// One that comes from elsewhere, such as the process that reads files.
   [[nodiscard]] static Message made(std::string pattern, std::vector<Argument> arguments);
 
@@ -61,17 +61,24 @@ private:
   std::vector<Argument> arguments_;
 };
 
-/// What stands in place of a %1. Whole numbers are taken as they are; for others say how many decimals.
+/// The text on one line, in the order in which it is read: characters that end lines, steer a terminal or
+/// turn the direction of writing are written as JSON escapes them (\n, \u001b). What somebody's file or its
+/// name holds must neither break a sentence nor be obeyed by what shows it.
+[[nodiscard]] std::string on_one_line(std::string_view text);
+
+/// What stands in place of a %1: text (on one line), a number, another message. Whole numbers are taken as
+/// they are; for others say how many decimals.
 struct Argument {
   std::variant<std::string, Number, Message> value;
 
-  Argument(std::string text) : value(std::move(text)) {}         // NOLINT(google-explicit-constructor)
-  Argument(std::string_view text) : value(std::string(text)) {}  // NOLINT(google-explicit-constructor)
-  Argument(const char* text) : value(std::string(text)) {}       // NOLINT(google-explicit-constructor)
-  Argument(Number number) : value(number) {}                     // NOLINT(google-explicit-constructor)
-  Argument(Message message) : value(std::move(message)) {}       // NOLINT(google-explicit-constructor)
+  // NOLINTBEGIN(google-explicit-constructor)
+  template <std::convertible_to<std::string_view> Text>
+  Argument(const Text& text) : value(on_one_line(text)) {}
+  Argument(Number number) : value(number) {}
+  Argument(Message message) : value(std::move(message)) {}
   template <std::integral Whole>
-  Argument(Whole whole) : value(Number{static_cast<double>(whole)}) {}  // NOLINT(google-explicit-constructor)
+  Argument(Whole whole) : value(Number{static_cast<double>(whole)}) {}
+  // NOLINTEND(google-explicit-constructor)
 
   [[nodiscard]] bool operator==(const Argument& other) const = default;
 };

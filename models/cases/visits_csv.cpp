@@ -10,6 +10,7 @@
 
 #include "models/cases/visits_json.h"
 #include "models/files/csv.h"
+#include "models/files/cut_short.h"
 #include "models/files/error.h"
 
 namespace scalpmark::models {
@@ -96,7 +97,7 @@ std::vector<ReadRow> read_rows(const CsvTable& table, const std::string& name,
         std::find_if(known.begin(), known.end(), [&](const CsvColumn& c) { return c.name == column; });
     if (found == known.end())
       throw ModelError(Message::of("%1, line 1: \"%2\" is not a column known here (known: %3); remove it.",
-                                   name, column, names));
+                                   name, cut_short(column), names));
     columns.push_back(&*found);
   }
   for (const std::string_view column : {std::string_view("visit"), needed})
@@ -113,8 +114,9 @@ std::vector<ReadRow> read_rows(const CsvTable& table, const std::string& name,
       const json value = cell_json(row.cells[i], column.kind);
       if (column.key.empty()) {
         if (!value.is_number() || value != std::floor(value.get<double>()) || value < 1 || value > 100000)
-          refuse_row(name, row,
-                     Message::of("visit must be a whole number from 1, but is \"%1\"", row.cells[i]));
+          refuse_row(
+              name, row,
+              Message::of("visit must be a whole number from 1, but is \"%1\"", cut_short(row.cells[i])));
         read.visit = static_cast<int>(value.get<double>());
       } else if (column.group.empty()) {
         read.values[std::string(column.key)] = value;

@@ -4,6 +4,7 @@
 #include <array>
 #include <nlohmann/json.hpp>
 
+#include "models/files/cut_short.h"
 #include "models/files/error.h"
 
 namespace scalpmark::models {
@@ -93,8 +94,8 @@ void check_columns(const CsvTable& table, const std::string& name) {
   for (std::size_t i = 0; i < table.columns.size(); ++i)
     if (std::find(table.columns.begin(), table.columns.begin() + static_cast<std::ptrdiff_t>(i),
                   table.columns[i]) != table.columns.begin() + static_cast<std::ptrdiff_t>(i))
-      throw ModelError(
-          Message::of("%1, line 1: the column \"%2\" is there twice; keep one.", name, table.columns[i]));
+      throw ModelError(Message::of("%1, line 1: the column \"%2\" is there twice; keep one.", name,
+                                   cut_short(table.columns[i])));
   for (const CsvRow& row : table.rows)
     if (row.cells.size() != table.columns.size())
       throw ModelError(Message::of(

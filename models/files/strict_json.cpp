@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "models/files/cut_short.h"
 #include "models/files/error.h"
 
 namespace scalpmark::models {
@@ -13,21 +14,12 @@ using nlohmann::json;
 namespace {
 
 constexpr std::size_t deepest = 16;
-constexpr std::size_t longest_shown = 40;  // bytes of a value in a sentence
-
-/// Without the last, unfinished character.
-std::string cut(std::string text, std::size_t bytes) {
-  if (text.size() <= bytes) return text;
-  while (bytes > 0 && (static_cast<unsigned char>(text[bytes]) & 0xC0U) == 0x80U) --bytes;
-  return text.substr(0, bytes) + "...";
-}
 
 Message shown_value(const json& value) {
   if (value.is_object()) return Message::of("a group { }");
   if (value.is_array()) return Message::of("a list of %1", value.size());
   if (!value.is_string()) return Message::verbatim(value.dump());
-  // Escapes keep line ends and the like out of the sentence.
-  return Message::verbatim(json(cut(value.get<std::string>(), longest_shown)).dump());
+  return Message::verbatim(json(cut_short(value.get<std::string>())).dump());
 }
 
 /// Builds the tree while text is read. Not recursive, so that depth is refused long before it hurts.
@@ -69,7 +61,7 @@ public:
         "line %1, column %2", std::count(before.begin(), before.end(), '\n') + 1, at - line_start + 1);
     if (error.id == 406)
       throw ModelError(Message::of("%1: the number %2 at %3 is too large; correct it and read the %4 again.",
-                                   source_.name, cut(token, longest_shown), where, source_.kind));
+                                   source_.name, cut_short(token), where, source_.kind));
     if (says("UTF-8"))
       throw ModelError(
           Message::of("%1 is not JSON: the text at %2 is not UTF-8; correct it and read the %3 again.",
@@ -187,9 +179,9 @@ JsonGroup::JsonGroup(const json& parsed, const JsonSource& source, std::string p
     : json_(parsed), source_(source), path_(std::move(path)) {
   for (const auto& [key, value] : json_.items())
     if (std::find(keys.begin(), keys.end(), key) == keys.end())
-      throw ModelError(Message::of(
-          "%1: %2 is not a key known here (known: %3); remove it and read the %4 again.", source_.name,
-          path_ + cut(json(key).dump(), longest_shown), all_of(keys), source_.kind));
+      throw ModelError(
+          Message::of("%1: %2 is not a key known here (known: %3); remove it and read the %4 again.",
+                      source_.name, path_ + json(cut_short(key)).dump(), all_of(keys), source_.kind));
 }
 
 JsonGroup JsonGroup::group(std::string_view key, std::span<const std::string_view> keys) const {

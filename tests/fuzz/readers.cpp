@@ -6,6 +6,7 @@
 #include <new>
 
 #include "geometry/base/error.h"
+#include "geometry/base/message.h"
 #include "models/cases/case_file.h"
 #include "models/cases/visits_csv.h"
 #include "models/exercises/exercise_file.h"
@@ -20,9 +21,10 @@ namespace scalpmark::fuzz {
 
 namespace {
 
-/// What a refusal must be: a sentence.
+/// What a refusal must be: a sentence, short enough to be read, that holds nothing a terminal would obey.
 void check_sentence(const std::string& sentence) {
-  if (sentence.empty() || sentence.back() != '.' || sentence.find('\n') != std::string::npos) std::abort();
+  if (sentence.empty() || sentence.back() != '.' || sentence.size() > 1000) std::abort();
+  if (geometry::on_one_line(sentence) != sentence) std::abort();
 }
 
 template <class Work>

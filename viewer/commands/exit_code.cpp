@@ -3,8 +3,8 @@
 #include <exception>
 #include <iostream>
 
+#include "geometry/base/message.h"
 #include "viewer/commands/options.h"
-#include "viewer/commands/solved_case.h"
 #include "viewer/words/trouble_words.h"
 
 namespace scalpmark::viewer {
@@ -12,7 +12,7 @@ namespace scalpmark::viewer {
 namespace {
 
 int report(const char* sentence, int code) {
-  std::cerr << "scalpmark: " << one_line(sentence) << std::endl;
+  std::cerr << "scalpmark: " << geometry::on_one_line(sentence) << std::endl;
   return code;
 }
 

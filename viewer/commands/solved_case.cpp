@@ -67,15 +67,8 @@ SolvedCase solve_case(const std::string& file, const models::Progress& progress,
   return {std::move(read), std::move(loaded), std::move(plan)};
 }
 
-std::string one_line(const std::string& text) {
-  std::string line;
-  for (const char c : text) line += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
-  while (!line.empty() && line.back() == ' ') line.pop_back();
-  return line;
-}
-
 void say(const std::vector<geometry::Message>& notes) {
-  for (const auto& note : notes) std::cerr << one_line(english(note)) << "\n";
+  for (const auto& note : notes) std::cerr << english(note) << "\n";
 }
 
 void write_to_stdout(const std::string& text) {

@@ -27,8 +27,6 @@ enum class Brain { wanted, left_out };
                                     geometry::TapeDistances tapes = geometry::TapeDistances::each_path,
                                     const models::TemplateMaking& make_brain = models::make_template_brain);
 
-/// One line whatever the text holds, so that what is said on stderr is one sentence a line.
-[[nodiscard]] std::string one_line(const std::string& text);
 /// Notes, each on its own line of stderr.
 void say(const std::vector<geometry::Message>& notes);
 /// Refuses (ViewerError) when the standard output does not take it.

@@ -24,6 +24,26 @@ TEST_CASE("a part's own signs are left alone, and so is a sign without a part") 
   CHECK(english(Message::verbatim("50 %1 %%")) == "50 %1 %%");
 }
 
+// Control characters: ECMA-48; direction of writing: Unicode Standard Annex 9; escapes: RFC 8259, section 7.
+TEST_CASE("a part of a message stays on one line, and no terminal obeys it") {
+  CHECK(english(Message::of("%1 is empty.", "two\nlines\r\tone\b\f.csv")) ==
+        R"(two\nlines\r\tone\b\f.csv is empty.)");
+  CHECK(english(Message::of("%1.", std::string("\x1b[2J\x7f\0end", 9))) == R"(\u001b[2J\u007f\u0000end.)");
+  CHECK(english(Message::verbatim("\xC2\x9B"
+                                  "2J")) == R"(\u009b2J)");  // the control sequence introducer, 8 bits
+  CHECK(english(Message::verbatim("a\xE2\x80\xA8"
+                                  "b\xE2\x80\xAE"
+                                  "gpj.obj\xE2\x81\xA9")) == R"(a\u2028b\u202egpj.obj\u2069)");
+  CHECK(english(Message::verbatim("\xD8\x9C\xE2\x80\x8F")) == R"(\u061c\u200f)");
+  // What is in any language stays, and so does what is no UTF-8 or ends too early.
+  for (const std::string text :
+       {"Größe 5\xE2\x80\x89µm – “ok” 頭 \xF0\x9F\xA7\xA0", "\xFF\xC2", "\xE2\x80", "\\n \"", ""})
+    CHECK(english(Message::verbatim(text)) == text);
+  // Once is enough: what was escaped stays so in a message about it.
+  const std::string once = english(Message::verbatim("a\nb"));
+  CHECK(english(Message::of("%1", once)) == once);
+}
+
 TEST_CASE("a number is written with the decimals it was given and the mark of a language") {
   CHECK(to_text(number(2.25, 2)) == "2.25");
   CHECK(to_text(number(2.0, 2)) == "2");

@@ -5,6 +5,7 @@
 #include <fstream>
 #include <random>
 
+#include "tests/viewer/window/in_german.h"
 #include "tests/viewer/window/practise_hands.h"
 #include "tests/viewer/window/tour_settings.h"
 
@@ -171,11 +172,8 @@ void tour_of_practise(const QString& folder, const std::string& only) {
   };
   for (const PractiseSetting& s : settings) {
     if (!only.empty() && only != s.name) continue;
-    const auto tour = [&] { PractiseTour(folder, s).run(); };
-    if (s.german)
-      in_german(tour);
-    else
-      tour();
+    const InGerman german(s.german);
+    PractiseTour(folder, s).run();
   }
 }
 

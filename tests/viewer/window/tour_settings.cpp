@@ -1,13 +1,11 @@
 #include "tests/viewer/window/tour_settings.h"
 
 #include <QDir>
-#include <QLocale>
-#include <QTranslator>
 #include <cstdio>
 
 #include "models/coils/coil_library.h"
 #include "tests/viewer/window/every_screen.h"
-#include "viewer/window/frame/translation.h"
+#include "tests/viewer/window/in_german.h"
 
 namespace scalpmark::window {
 
@@ -106,16 +104,6 @@ void tour_of(const Setting& s, const QString& folder) {
 
 }  // namespace
 
-void in_german(const std::function<void()>& what) {
-  (void)translate(*QCoreApplication::instance(), QLocale(QLocale::German, QLocale::Germany),
-                  {QStringLiteral(SCALPMARK_BINARY_DIR "/translations")});
-  what();
-  for (QTranslator* translator : QCoreApplication::instance()->findChildren<QTranslator*>()) {
-    QCoreApplication::removeTranslator(translator);
-    delete translator;
-  }
-}
-
 void say_mistaken(MainWindow& w, const std::string& where) {
   const std::string wrong = mistaken_texts(w);
   if (!wrong.empty()) {
@@ -133,10 +121,8 @@ bool tour_of_settings(const QString& folder, const std::string& only) {
   QDir().mkpath(folder);
   for (const Setting& s : settings())
     if (only.empty() || s.name == only) {
-      if (s.german)
-        in_german([&] { tour_of(s, folder); });
-      else
-        tour_of(s, folder);
+      const InGerman german(s.german);
+      tour_of(s, folder);
     }
   return mistaken == 0;
 }

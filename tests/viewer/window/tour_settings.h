@@ -1,7 +1,6 @@
 #pragma once
 
 #include <QString>
-#include <functional>
 #include <string>
 
 #include "tests/viewer/window/opened_window.h"
@@ -12,9 +11,6 @@ namespace scalpmark::window {
 /// the default: the other side, coil, rule, kind of head, unit and language. `only`: one of them, by its
 /// name. Says whether no label stood over another's symbol.
 bool tour_of_settings(const QString& folder, const std::string& only);
-
-/// Does that with every text in German.
-void in_german(const std::function<void()>& what);
 
 /// Prints what is wrong with the labels on the screen that is shown, and counts it.
 void say_mistaken(MainWindow& w, const std::string& where);
