@@ -16,6 +16,7 @@
 #include <sstream>
 #include <stdexcept>
 
+#include "models/files/cut_short.h"
 #include "models/files/error.h"
 #include "models/files/safe_file.h"
 #include "models/meshes/gltf_check.h"
@@ -105,13 +106,13 @@ public:
     if (is_the_file(file)) return new OwnedStream(bytes_);
     if (!with_data_files_) return nullptr;  // materials and pictures: not wanted
     if (!is_data_file(file)) {
-      refused_ = Message::of("points at %1, which is not a .bin file beside it", plain(file));
+      refused_ = Message::of("points at %1, which is not a .bin file beside it", cut_short(plain(file)));
       return nullptr;
     }
     try {
       return new OwnedStream(read_whole(folder_ / plain(file), largest_file));
     } catch (const ModelError&) {
-      refused_ = Message::of("points at %1, which cannot be read", plain(file));
+      refused_ = Message::of("points at %1, which cannot be read", cut_short(plain(file)));
       return nullptr;
     }
   }

@@ -16,9 +16,11 @@ std::string sentence_of(Action action) {
   return "(accepted)";
 }
 
-/// Whether a text reads as one sentence on one line: ends with a full stop, no line ends, not cut short.
+/// Whether a text reads as one sentence on one line: ends with a full stop, no line ends, neither cut short
+/// nor without end.
 inline bool is_sentence(const std::string& text) {
-  return text.size() > 20 && text.back() == '.' && text.find('\n') == std::string::npos;
+  return text.size() > 20 && text.size() <= 1000 && text.back() == '.' &&
+         text.find('\n') == std::string::npos;
 }
 
 }  // namespace scalpmark::tests

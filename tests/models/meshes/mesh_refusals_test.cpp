@@ -111,7 +111,8 @@ TEST_CASE("a glTF that points elsewhere is refused") {
   for (const std::string& uri :
        {std::string("../head.bin"), (folder / "head.bin").string(), std::string("head.txt"),
         std::string("missing.bin"), std::string("/etc/passwd"), std::string("../../../../etc/passwd"),
-        std::string("http://localhost/head.bin"), "file://" + (folder / "head.bin").string()}) {
+        std::string("http://localhost/head.bin"), "file://" + (folder / "head.bin").string(),
+        std::string(5000, 'x'), std::string(5000, 'x') + ".bin", std::string("two\nlines.bin")}) {
     CAPTURE(uri);
     const auto file =
         write_bytes(folder / "in" / "head.gltf",
