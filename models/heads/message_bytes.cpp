@@ -92,7 +92,7 @@ private:
     if (!take(mark)) return {};
     if (mark == text_mark) {
       auto taken = text();
-      if (taken) return Argument(std::move(*taken));
+      if (taken) return Argument(*taken);
     } else if (mark == message_mark) {
       auto taken = message(depth + 1);
       if (taken) return Argument(std::move(*taken));

@@ -90,9 +90,10 @@ TEST_CASE("the sides' names lie over the head rather than over words") {
   // Words above, and under them the head from rim to rim.
   const Caption words{"what the numbers say", {0, 0, width, 0.6 * height}};
   Coverage below = head_as_large_as(10 * width, 10 * height);
-  for (size_t cell = 0; cell < below.covered.size(); ++cell)
-    below.covered[cell] =
-        static_cast<double>(cell / static_cast<size_t>(below.columns)) * 16 >= words.box.bottom;
+  below.covered.clear();
+  for (int row = 0; row < below.rows; ++row)
+    below.covered.insert(below.covered.end(), static_cast<size_t>(below.columns),
+                         row * 16 >= words.box.bottom);
   const auto [left, right] = names_on(below, {words});
   CHECK_FALSE(left.box.overlaps(words.box));
   CHECK_FALSE(right.box.overlaps(words.box));
