@@ -99,6 +99,17 @@ TEST_CASE("the sides' names lie over the head rather than over words") {
   CHECK_FALSE(right.box.overlaps(words.box));
 }
 
+TEST_CASE("a side's name uses the room that is left at the very top or bottom of a rim") {
+  const double letter = names_on(head_as_large_as(50, 50), {}).left.box.height();
+  const Caption below{"a picture", {0, letter + 1, width, height}},
+      above{"a picture", {0, 0, width, height - letter - 1}};
+  for (const Caption& picture : {below, above}) {
+    const auto [left, right] = names_on(head_as_large_as(50, 50), {picture});
+    CHECK_FALSE(left.box.overlaps(picture.box));
+    CHECK_FALSE(right.box.overlaps(picture.box));
+  }
+}
+
 TEST_CASE("the words for front and back keep off each other and off the sides'") {
   vtkNew<vtkRenderer> renderer;
   Overlay overlay(renderer);

@@ -174,7 +174,8 @@ double covered_by(const Box& box, const Coverage& busy, const std::vector<Captio
 /// lie on what is shown. Says how much they cover.
 double put_at_rims(Overlay& overlay, const std::vector<std::pair<std::string, double>>& names,
                    const Box& stage, const Coverage& busy, double bearable, std::vector<Caption>& taken) {
-  constexpr std::array heights{0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9, 0.03, 0.97};
+  constexpr std::array heights{0.5,  0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18,
+                               0.82, 0.1,  0.9,  0.03, 0.97, 0.0,  1.0};
   double least = std::numeric_limits<double>::infinity(), best_y = 0.5;
   bool best_in_words = false;
   for (const bool in_words : {false, true}) {
