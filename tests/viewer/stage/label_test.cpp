@@ -27,6 +27,21 @@ LabelWish wish(double x, double y, int priority, bool far) {
 
 }  // namespace
 
+TEST_CASE("a label without room is shortened to its name, and no number is cut at its decimal comma") {
+  const auto shortened = [](const std::string& aside, bool by_name) {
+    LabelWish w = wish(100, 100, 5, true);
+    w.aside = aside;
+    std::vector<LabelWish> wishes{w};
+    CHECK(shorten(wishes, {w}, by_name));
+    return wishes.front().text;
+  };
+  CHECK(shortened("treatment site, 5,0 cm forward of the hotspot", true) == "Treatment site");
+  CHECK(shortened("treatment site, 5,0 cm forward of the hotspot", false) ==
+        "Treatment site, 5,0 cm forward of the hotspot");
+  CHECK(shortened("1,4 cm", true) == "1,4 cm");
+  CHECK(shortened("1,4 cm", false) == "1,4 cm");
+}
+
 TEST_CASE("labels never overlap each other, captions or the rim of the picture") {
   std::mt19937 random(7);
   std::uniform_real_distribution<double> x(0, 800), y(0, 600);

@@ -283,6 +283,31 @@ TEST_CASE("today's marks become a visit by one click, and the course shows them 
   CHECK(w.course().text().contains("Marked anew at visit 13"));
 }
 
+TEST_CASE("a course without marks shows the whole head, one with marks looks at them from near") {
+  OpenedWindow opened;
+  MainWindow& w = opened.window;
+  const auto head_px = [&] {
+    (void)w.stage().picture();
+    const viewer::Sight& sight = w.stage().stage().sight();
+    return 2 * (w.session().plan().treatment.pulse - w.session().head().head.axes().origin).norm() /
+           sight.mm_per_px / sight.width_px;
+  };
+  w.set_mode(Mode::course);
+  opened.settle();
+  CHECK(head_px() < 1);
+  w.set_mode(Mode::worksheet);
+  w.log().set_clock(clock_on({2026, 11, 26}));
+  w.session().want_fields();
+  opened.settle();
+  mark_today(w, 3);
+  w.worksheet().go_to(Worksheet::check_index);
+  w.worksheet().check()->keep_button()->click();
+  w.set_mode(Mode::course);
+  OpenedWindow::wait_until([&] { return w.course_check().shown() && !w.course_check().is_working(); });
+  opened.settle();
+  CHECK(head_px() > 1.2);
+}
+
 TEST_CASE("a thirtieth visit opens with a new one to log into, and the others to look back at") {
   models::CaseFile kept = models::default_case();
   for (int i = 0; i < 29; ++i) {

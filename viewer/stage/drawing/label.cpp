@@ -195,7 +195,7 @@ bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& witho
     const auto same = [&](const LabelWish& o) { return o.text == w.text && o.priority == w.priority; };
     if (std::none_of(without_room.begin(), without_room.end(), same)) continue;
     const std::string in_short = begun_large(w.aside);
-    const std::string shorter = by_name ? in_short.substr(0, in_short.find(',')) : in_short;
+    const std::string shorter = by_name ? in_short.substr(0, in_short.find(", ")) : in_short;
     any = any || shorter != w.text;
     w.text = shorter;
   }

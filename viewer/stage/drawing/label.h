@@ -89,8 +89,8 @@ struct LabelLayout {
   std::vector<LabelWish> without_room;
 };
 
-/// Gives those without room that have a short text that text, or `by_name` what it begins with up to a comma.
-/// Says whether there was another.
+/// Gives those without room that have a short text that text, or `by_name` what it begins with up to a comma
+/// between words (that of 1,4 cm is none). Says whether there was another.
 [[nodiscard]] bool shorten(std::vector<LabelWish>& wishes, const std::vector<LabelWish>& without_room,
                            bool by_name);
 

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "viewer/words/course_words.h"
 #include "viewer/words/words.h"
@@ -57,9 +58,15 @@ StageContent course_content(const Session& session, const CourseCheck& check) {
   content.shown.things = {Thing::skin, Thing::labels, Thing::treatment, Thing::course, Thing::legend};
   content.shown.course = check.shown();
   content.coil_follows_hand = false;
-  constexpr double across_mm = 70;
-  const geometry::Placement& site = session.plan().treatment;
-  content.look.close_up = StageLook::CloseUp{{site.normal, site.forward}, site.pulse, across_mm};
+  // Near, so that visits can be told apart; without any marks there is only a head to see.
+  const geometry::Visits& visits = session.case_file().the_case.visits;
+  const bool any_marks =
+      std::any_of(visits.begin(), visits.end(), [](const auto& v) { return count_of(v->site_tape) > 0; });
+  if (any_marks) {
+    constexpr double across_mm = 70;
+    const geometry::Placement& site = session.plan().treatment;
+    content.look.close_up = StageLook::CloseUp{{site.normal, site.forward}, site.pulse, across_mm};
+  }
   return content;
 }
 
