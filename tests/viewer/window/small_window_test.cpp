@@ -41,3 +41,46 @@ TEST_CASE(
   CHECK(is_said(in_german ? "Behandlungsort" : "reatment site"));
   CHECK(is_said(in_german ? "Kantenmarke" : "dge mark"));
 }
+
+TEST_CASE("no step of the worksheet is wider than its place, in either language and unit") {
+  const bool in_german = GENERATE(false, true);
+  int buttons = 0;
+  const InGerman german(in_german);
+  models::CaseFile file = demo_case();
+  file.the_case.side = geometry::Side::right;
+  // With answers there is more to press: the best spot, its centre, what to try next.
+  geometry::Visit visit;
+  visit.date = {2026, 11, 26};
+  for (const int percent : {60, 55, 50, 48})
+    for (const geometry::GridPosition spot : {geometry::GridPosition{0, 0}, {1, 0}, {0, 1}})
+      visit.pulses.push_back({spot,
+                              percent,
+                              percent > 50 ? geometry::SeenAnswer::thumb : geometry::SeenAnswer::none,
+                              geometry::TimeOfDay{10, 32, 5},
+                              {}});
+  file.the_case.visits.emplace_back(visit);
+  OpenedWindow opened(file);
+  MainWindow& w = opened.window;
+  w.resize(960, 620);
+  w.log().show_visit(0);
+  w.set_unit(in_german ? LengthUnit::centimetre : LengthUnit::inch);
+  OpenedWindow::wait_until([&] { return w.size() == QSize(960, 620); });
+  for (const auto index :
+       {Worksheet::measure_index, Worksheet::landmarks_index, Worksheet::search_index,
+        Worksheet::pulses_index, Worksheet::site_index, Worksheet::check_index, Worksheet::save_index}) {
+    w.worksheet().go_to(index);
+    opened.settle();
+    const QWidget* panel = w.worksheet().widget();
+    const int room = w.worksheet().viewport()->width();
+    for (const QWidget* each : panel->findChildren<QWidget*>()) {
+      if (!each->isVisible()) continue;
+      buttons += index == Worksheet::pulses_index && qobject_cast<const QPushButton*>(each) ? 1 : 0;
+      CAPTURE(in_german, index, each->metaObject()->className(), each->accessibleName().toStdString(),
+              each->minimumSizeHint().width());
+      CHECK(each->mapTo(panel, QPoint(each->width(), 0)).x() <= room);
+    }
+    CHECK(panel->width() <= room);
+  }
+  CHECK(buttons > 20);
+  w.set_unit(LengthUnit::centimetre);
+}

@@ -14,10 +14,12 @@ AnswerSettingsFields::AnswerSettingsFields(Session& session, QWidget* parent)
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->setSpacing(8);
-  counted_ =
-      new Choice(tr("An answer is a twitch of the"), {{tr("thumb"), tr("The thumb alone")},
-                                                      {tr("index finger"), tr("The index finger alone")},
-                                                      {tr("either"), tr("The thumb or the index finger")}});
+  // Side by side the three are wider than the worksheet in German.
+  counted_ = new Choice(tr("An answer is a twitch of the"),
+                        {{tr("thumb"), tr("The thumb alone")},
+                         {tr("index finger"), tr("The index finger alone")},
+                         {tr("either"), tr("The thumb or the index finger")}},
+                        nullptr, Qt::Vertical);
   rule_ = new Choice(tr("An output is enough with"), {{tr("5 of 10"), tr("Five answers to ten pulses")},
                                                       {tr("4 of 8"), tr("Four answers to eight pulses")}});
   all->addWidget(counted_);

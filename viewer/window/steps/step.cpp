@@ -14,6 +14,7 @@ Step::Step(int number, const QString& title, QWidget* parent)
   heading_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   heading_->setCursor(Qt::PointingHandCursor);
   heading_->setFocusPolicy(Qt::StrongFocus);
+  heading_->setMinimumWidth(100);  // what does not fit is left out, instead of making all steps wider
 
   const auto text = [](const char* name) {
     auto* label = new QLabel;
@@ -90,10 +91,21 @@ void Step::set_current(bool current) {
 
 void Step::label_heading() {
   const QString name = QStringLiteral("%1  %2").arg(number_).arg(title_);
-  heading_->setText(open_ || summary_.isEmpty() ? name : name + QStringLiteral("    ") + summary_);
+  const QString whole = open_ || summary_.isEmpty() ? name : name + QStringLiteral("    ") + summary_;
+  heading_->setText(whole);
+  const int too_wide = heading_->sizeHint().width() - heading_->width();
+  if (isVisible() && too_wide > 0) {
+    const QFontMetrics letters = heading_->fontMetrics();
+    heading_->setText(letters.elidedText(whole, Qt::ElideRight, letters.horizontalAdvance(whole) - too_wide));
+  }
   heading_->setAccessibleName(
       tr("Step %1, %2, %3").arg(number_).arg(title_, open_ ? tr("open") : tr("closed")));
   heading_->setAccessibleDescription(summary_);
+}
+
+void Step::resizeEvent(QResizeEvent* event) {
+  QFrame::resizeEvent(event);
+  label_heading();
 }
 
 void Step::focusInEvent(QFocusEvent* event) {

@@ -42,6 +42,7 @@ protected:
   /// Where the fields go.
   [[nodiscard]] QVBoxLayout* fields() const { return fields_; }
   void focusInEvent(QFocusEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   /// Skin and labels, and these.
   [[nodiscard]] static StageContent content_with(std::set<viewer::Thing> things, const HeldCoil& coil);
 

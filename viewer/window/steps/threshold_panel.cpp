@@ -29,12 +29,12 @@ ThresholdPanel::ThresholdPanel(Session& session, PulseLog& log, QWidget* parent)
   all->setSpacing(6);
   heading_ = make_text("strong", *all);
   counts_ = make_text("counts", *all);
-  counting_next_ = new QPushButton(tr("Take the output that the counting tries next"));
+  counting_next_ = new QPushButton(tr("Take the counting's next output"));
   all->addWidget(counting_next_, 0, Qt::AlignLeft);
   chart_ = new ThresholdChart;
   all->addWidget(chart_);
   estimate_ = make_text("estimate", *all);
-  estimate_next_ = new QPushButton(tr("Take the output that the estimate tries next"));
+  estimate_next_ = new QPushButton(tr("Take the estimate's next output"));
   all->addWidget(estimate_next_, 0, Qt::AlignLeft);
   written_ = new PlainField(tr("Threshold written down"), geometry::ranges::output_percent, tr("%"), 1);
   written_->set_optional(tr("none"));

@@ -9093,11 +9093,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Take the output that the counting tries next</source>
+        <source>Take the counting&apos;s next output</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Take the output that the estimate tries next</source>
+        <source>Take the estimate&apos;s next output</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

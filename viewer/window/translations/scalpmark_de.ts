@@ -6396,7 +6396,7 @@
     </message>
     <message>
         <source>The marks were drawn anew today</source>
-        <translation>Die Marken wurden heute neu gezeichnet</translation>
+        <translation>Marken heute neu gezeichnet</translation>
     </message>
     <message>
         <source>From this visit on they are the reference</source>
@@ -7866,15 +7866,15 @@
     </message>
     <message>
         <source>Take the best spot as hotspot</source>
-        <translation>Den besten Rasterpunkt als Hotspot nehmen</translation>
+        <translation>Besten Punkt als Hotspot nehmen</translation>
     </message>
     <message>
         <source>Go to the most telling spot</source>
-        <translation>Zum aufschlussreichsten Rasterpunkt gehen</translation>
+        <translation>Zum aufschlussreichsten Punkt</translation>
     </message>
     <message>
         <source>Take the centre as hotspot</source>
-        <translation>Den Schwerpunkt als Hotspot nehmen</translation>
+        <translation>Schwerpunkt als Hotspot nehmen</translation>
     </message>
     <message>
         <source>Try next: spot %1</source>
@@ -8335,7 +8335,7 @@
     </message>
     <message>
         <source>Try a spot: lay the coil on</source>
-        <translation>Rasterpunkt probieren: Spule anlegen</translation>
+        <translation>Spule an Rasterpunkt anlegen</translation>
     </message>
     <message>
         <source>This spot answered</source>
@@ -9093,12 +9093,12 @@
         <translation>Schätzung</translation>
     </message>
     <message>
-        <source>Take the output that the counting tries next</source>
-        <translation>Die Leistung nehmen, die das Auszählen als Nächstes versucht</translation>
+        <source>Take the counting&apos;s next output</source>
+        <translation>Nächste Leistung des Auszählens</translation>
     </message>
     <message>
-        <source>Take the output that the estimate tries next</source>
-        <translation>Die Leistung nehmen, die die Schätzung als Nächstes versucht</translation>
+        <source>Take the estimate&apos;s next output</source>
+        <translation>Nächste Leistung der Schätzung</translation>
     </message>
 </context>
 <context>
