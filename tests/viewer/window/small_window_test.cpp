@@ -82,5 +82,14 @@ TEST_CASE("no step of the worksheet is wider than its place, in either language 
     CHECK(panel->width() <= room);
   }
   CHECK(buttons > 20);
+  // What a heading leaves out is said where the mouse rests on it.
+  int cut = 0;
+  for (const auto index : {Worksheet::measure_index, Worksheet::landmarks_index, Worksheet::search_index}) {
+    const QPushButton* heading = w.worksheet().step(index)->heading();
+    CHECK(heading->text().endsWith(QStringLiteral("\u2026")) == !heading->toolTip().isEmpty());
+    CHECK(heading->sizeHint().width() <= heading->width());
+    cut += heading->toolTip().isEmpty() ? 0 : 1;
+  }
+  CHECK((in_german || cut == 1));
   w.set_unit(LengthUnit::centimetre);
 }

@@ -94,7 +94,8 @@ void Step::label_heading() {
   const QString whole = open_ || summary_.isEmpty() ? name : name + QStringLiteral("    ") + summary_;
   heading_->setText(whole);
   const int too_wide = heading_->sizeHint().width() - heading_->width();
-  if (isVisible() && too_wide > 0) {
+  heading_->setToolTip(too_wide > 0 ? summary_ : QString());
+  if (too_wide > 0) {
     const QFontMetrics letters = heading_->fontMetrics();
     heading_->setText(letters.elidedText(whole, Qt::ElideRight, letters.horizontalAdvance(whole) - too_wide));
   }
